@@ -1,0 +1,16 @@
+# SPDX-License-Identifier: BSL-1.0
+# aqueth_read_version(<variable>): the version as include/aqueth/version.hpp states it.
+
+function(aqueth_read_version variable)
+  set(header "${CMAKE_CURRENT_FUNCTION_LIST_DIR}/../include/aqueth/version.hpp")
+  file(READ "${header}" text)
+  set(numbers "")
+  foreach(part IN ITEMS MAJOR MINOR PATCH)
+    if(NOT text MATCHES "\n#define AQUETH_VERSION_${part} ([0-9]+)\n")
+      message(FATAL_ERROR "no line '#define AQUETH_VERSION_${part} <number>' in ${header}")
+    endif()
+    list(APPEND numbers ${CMAKE_MATCH_1})
+  endforeach()
+  list(JOIN numbers "." version)
+  set(${variable} "${version}" PARENT_SCOPE)
+endfunction()
