@@ -18,8 +18,8 @@
 namespace aqueth {
 
 /// The version of the headers a program was compiled with, as "major.minor.patch".
-inline constexpr char version[] = AQUETH_TEXT_OF(AQUETH_VERSION_MAJOR) "." AQUETH_TEXT_OF(
-    AQUETH_VERSION_MINOR) "." AQUETH_TEXT_OF(AQUETH_VERSION_PATCH);
+inline constexpr char version[] =
+    AQUETH_TEXT_OF(AQUETH_VERSION_MAJOR.AQUETH_VERSION_MINOR.AQUETH_VERSION_PATCH);
 
 }  // namespace aqueth
 

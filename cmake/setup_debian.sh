@@ -1,0 +1,50 @@
+#!/usr/bin/env bash
+# SPDX-License-Identifier: BSL-1.0
+# Installs what aqueth needs from Debian 12 (or a newer relative of it), as root or through sudo:
+#   cmake/setup_debian.sh [demo|test|all]
+# demo: to build and run the programs; test: the tests as well; all: also clang, benchmarks, documentation, formatting.
+# What is there already is left alone; if nothing is missing, nothing is asked of the network or of sudo.
+set -euo pipefail
+
+demo=(g++ cmake ninja-build libboost-dev libcli11-dev libfmt-dev)
+test=(libgtest-dev libeigen3-dev)
+all=(clang clang-format doxygen libbenchmark-dev)
+
+profile=${1:-all}
+case $profile in
+    demo) wanted=("${demo[@]}") ;;
+    test) wanted=("${demo[@]}" "${test[@]}") ;;
+    all) wanted=("${demo[@]}" "${test[@]}" "${all[@]}") ;;
+    *)
+        echo "setup_debian.sh: unknown profile '$profile': demo, test or all" >&2
+        exit 2
+        ;;
+esac
+
+if ! command -v apt-get >/dev/null; then
+    echo "setup_debian.sh: this is no Debian; please install by other means: ${wanted[*]}" >&2
+    exit 1
+fi
+
+missing=()
+for package in "${wanted[@]}"; do
+    status=$(dpkg-query --show --showformat '${db:Status-Status}' "$package" 2>/dev/null || true)
+    [[ $status == installed* ]] || missing+=("$package")
+done
+if ((${#missing[@]} == 0)); then
+    exit 0
+fi
+
+as_root=()
+if ((EUID != 0)); then
+    if ! command -v sudo >/dev/null; then
+        echo "setup_debian.sh: neither root nor sudo; ask an administrator to install: ${missing[*]}" >&2
+        exit 1
+    fi
+    as_root=(sudo)
+fi
+
+echo "setup_debian.sh: installing ${missing[*]}"
+"${as_root[@]}" apt-get update -q -o Acquire::Retries=3
+"${as_root[@]}" env DEBIAN_FRONTEND=noninteractive \
+    apt-get install -q -y --no-install-recommends -o Acquire::Retries=3 "${missing[@]}"

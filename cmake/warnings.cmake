@@ -1,0 +1,17 @@
+# SPDX-License-Identifier: BSL-1.0
+# The warnings our own sources are free of, with g++ 12 and clang 14.
+if(CMAKE_CXX_COMPILER_ID MATCHES "GNU|Clang" AND NOT CMAKE_CXX_COMPILER_FRONTEND_VARIANT STREQUAL "MSVC")
+  add_compile_options(
+    -Wall -Wextra -Wpedantic
+    -Wconversion -Wsign-conversion -Wdouble-promotion
+    -Wshadow -Wold-style-cast -Wcast-qual -Wcast-align
+    -Wnon-virtual-dtor -Woverloaded-virtual -Wextra-semi
+    -Wformat=2 -Wundef -Wunused
+  )
+  if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU")
+    add_compile_options(-Wduplicated-cond -Wduplicated-branches -Wlogical-op -Wuseless-cast)
+  endif()
+  if(AQUETH_WARNINGS_AS_ERRORS)
+    add_compile_options(-Werror)
+  endif()
+endif()
