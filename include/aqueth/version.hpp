@@ -10,7 +10,8 @@
 /// Raised for corrections.
 #define AQUETH_VERSION_PATCH 0
 
-/// @cond (a macro's value becomes text only when a second macro expands it)
+/// @cond
+// Two steps, because a macro is replaced by its value only on the way into the second.
 #define AQUETH_TEXT_OF_(x) #x
 #define AQUETH_TEXT_OF(x) AQUETH_TEXT_OF_(x)
 /// @endcond

@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+/// @file
+/// The front door: all of the typed, scalar interface. Include single headers for shorter builds.
+
+// third floor: the trade's operations, on parcels
+#include <aqueth/blending.hpp>      // mix, dilute, fortify, make up; contraction
+#include <aqueth/bottling.hpp>      // fill volume and number of bottles
+#include <aqueth/gauging.hpp>       // proof, gallons and weights of the US rules
+#include <aqueth/hydrometer.hpp>    // what an instrument shows, what the liquid is
+#include <aqueth/lot_blending.hpp>  // a strength from several lots, each within limits
+#include <aqueth/parcel.hpp>        // mass, composition, temperature
+// second floor: properties of a mixture, typed with units
+#include <aqueth/density.hpp>   // density and its inverse, expansion, molar and excess volume, freezing point
+#include <aqueth/strength.hpp>  // every basis into every other; specific gravity; weighing in air
+// ground floor: words
+#include <aqueth/composition.hpp>  // the strong types of strength
+#include <aqueth/error.hpp>        // the one error type
+#include <aqueth/units.hpp>        // quantities, temperature, units
+
+#include <aqueth/version.hpp>

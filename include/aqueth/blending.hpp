@@ -1,0 +1,182 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <aqueth/composition.hpp>
+#include <aqueth/error.hpp>
+#include <aqueth/parcel.hpp>
+#include <aqueth/strength.hpp>
+#include <aqueth/units.hpp>
+
+#include <initializer_list>
+#include <limits>
+#include <span>
+#include <vector>
+
+namespace aqueth {
+
+/// The outcome of a mixing: what it gives, and how much less volume that is than the parts had.
+struct blend {
+    parcel product;  ///< the mixture, at the temperature asked for
+    units::volume
+        sum_of_volumes;  ///< what plain addition of the parts' volumes, at the product's temperature, would say
+    units::volume contraction;  ///< sum_of_volumes less the product's volume
+
+    /// @return contraction in percent of the sum of volumes
+    constexpr double contraction_percent() const { return 100.0 * in(contraction, sum_of_volumes); }
+};
+
+/// Mixes parcels: masses add, volumes do not.
+/// @param parts               parcels, at least one of them not empty
+/// @param product_temperature temperature of the mixture when it is used or measured; every part must be liquid there,
+///                            up to 40 °C. Fresh mixtures of water and strong spirit are warmer than their parts.
+/// @return product, sum of volumes and contraction
+/// @throws range_error if there are no parts, all are empty, or the temperature is outside its range
+inline blend mix(std::span<parcel const> parts, units::temperature product_temperature) {
+    require_range("mixing", "number of parcels", static_cast<double>(parts.size()), "", 1.0,
+                  std::numeric_limits<double>::infinity());
+    units::mass mass;
+    units::mass ethanol;
+    units::volume sum;
+    for (parcel const& part : parts) {
+        mass += part.mass();
+        ethanol += part.ethanol();
+        sum += part.volume(product_temperature);
+    }
+    require_range("mixing", "mass of all parcels", mass.value(), "kg", (std::numeric_limits<double>::min)(),
+                  std::numeric_limits<double>::infinity());
+    double const w = in(ethanol, mass);
+    parcel const product = parcel::of(mass, mass_fraction(w < 1.0 ? w : 1.0), product_temperature);
+    return {product, sum, sum - product.volume()};
+}
+
+/// Mixes parcels given in braces: `mix({heart, tail}, celsius(20))`.
+/// @copydetails mix(std::span<parcel const>, units::temperature)
+inline blend mix(std::initializer_list<parcel> parts, units::temperature product_temperature) {
+    return mix(std::span<parcel const>(parts.begin(), parts.size()), product_temperature);
+}
+
+/// A mixing that brings a parcel to a strength by adding one other liquid.
+struct adjustment : blend {
+    parcel addition;  ///< what to add: weigh its mass, or measure its volume at its temperature
+};
+
+namespace detail {
+
+/// target strength, checked to lie between two compositions, as a mass fraction
+template <strength_basis Target>
+constexpr mass_fraction reachable(char const* property, Target target, mass_fraction weakest,
+                                  mass_fraction strongest, char const* reason) {
+    auto const w = to<mass_fraction>(target);
+    if (!(weakest <= w && w <= strongest)) {
+        raise(range_error(property, "target strength", target.number(), Target::unit,
+                          to<Target>(weakest).number(), to<Target>(strongest).number(), reason));
+    }
+    return w;
+}
+
+/// weakest product of a dilution; less would need boundless water
+inline constexpr mass_fraction nearly_water{1e-6};
+
+inline adjustment adjust(parcel const& liquid, parcel const& addition,
+                         units::temperature product_temperature) {
+    return {mix({liquid, addition}, product_temperature), addition};
+}
+
+}  // namespace detail
+
+/// Dilutes a parcel with water to a strength.
+/// @param spirit              parcel to dilute
+/// @param target              strength wanted, in any basis, not above that of the spirit
+/// @param water_temperature   temperature at which the water is measured, 0 to 40 °C
+/// @param product_temperature temperature of the mixture when it is used or measured, 0 to 40 °C
+/// @return water to add (`addition`), product, contraction
+/// @throws range_error if the target is above the spirit's strength or (practically) zero, or a temperature is outside
+///         its range
+/// @par Accuracy
+/// The mass of water is exact; its error is that of the strength of the spirit.
+template <strength_basis Target>
+adjustment dilute(parcel const& spirit, Target target, units::temperature water_temperature,
+                  units::temperature product_temperature) {
+    mass_fraction const w = detail::reachable("dilution", target, detail::nearly_water, spirit.composition(),
+                                              "water only weakens: no higher than the spirit itself");
+    units::mass const mass = spirit.mass() * (spirit.composition().value() / w.value() - 1.0);
+    return detail::adjust(spirit, water(mass, water_temperature), product_temperature);
+}
+
+/// Strengthens a parcel with a stronger spirit.
+/// @param weak                parcel to fortify
+/// @param target              strength wanted, in any basis, from that of the parcel to below that of the stronger spirit
+/// @param stock_strength      strength of the stronger spirit, in any basis
+/// @param stock_temperature   temperature at which the stronger spirit is measured, -20 to 40 °C
+/// @param product_temperature temperature of the mixture when it is used or measured, to 40 °C
+/// @return stronger spirit to add (`addition`), product, contraction
+/// @throws range_error if the target cannot be reached, or a temperature is outside its range
+template <strength_basis Target, strength_basis Stock>
+adjustment fortify(parcel const& weak, Target target, Stock stock_strength,
+                   units::temperature stock_temperature, units::temperature product_temperature) {
+    auto const stock = to<mass_fraction>(stock_strength);
+    mass_fraction const w =
+        detail::reachable("fortification", target, weak.composition(), stock,
+                          "between the parcel's own strength and that of the stronger spirit");
+    double const room = stock.value() - w.value();
+    require_range("fortification", "stronger spirit, above the target by", 100.0 * room, mass_fraction::unit,
+                  1e-4, 100.0, "no finite amount reaches its own strength");
+    units::mass const mass = weak.mass() * ((w.value() - weak.composition().value()) / room);
+    return detail::adjust(weak, parcel::of(mass, stock, stock_temperature), product_temperature);
+}
+
+/// A volume made up from a spirit and water.
+struct preparation : blend {
+    parcel spirit;  ///< spirit to take
+    parcel water;   ///< water to take
+};
+
+/// Makes a given volume of a given strength from a stronger stock.
+/// @param volume              volume wanted, at `product_temperature`
+/// @param product_temperature temperature at which that volume is meant, 0 to 40 °C
+/// @param target              strength wanted, in any basis, not above that of the stock
+/// @param stock_strength      strength of the stock, in any basis
+/// @param stock_temperature   temperature at which the stock is measured, -20 to 40 °C
+/// @param water_temperature   temperature at which the water is measured, 0 to 40 °C
+/// @return spirit and water to take, product, contraction
+/// @throws range_error if the target is above the stock's strength, the volume is negative or not finite, or a
+///         temperature is outside its range
+template <strength_basis Target, strength_basis Stock>
+preparation make_up(units::volume volume, units::temperature product_temperature, Target target,
+                    Stock stock_strength, units::temperature stock_temperature,
+                    units::temperature water_temperature) {
+    auto const stock = to<mass_fraction>(stock_strength);
+    mass_fraction const w =
+        detail::reachable("making up", target, mass_fraction(0.0), stock, "no higher than the stock itself");
+    units::mass const mass = parcel::of(volume, w, product_temperature).mass();
+    double const share = stock.value() > 0.0 ? w.value() / stock.value() : 1.0;
+    parcel const spirit = parcel::of(share * mass, stock, stock_temperature);
+    parcel const added = water((1.0 - share) * mass, water_temperature);
+    return {mix({spirit, added}, product_temperature), spirit, added};
+}
+
+/// Dilutes in several equal additions of water, as is done to keep a spirit from clouding or warming.
+/// @param spirit              parcel to dilute
+/// @param target              strength after the last addition, in any basis, not above that of the spirit
+/// @param additions           number of equal additions, 1 to 1000
+/// @param water_temperature   temperature at which the water is measured, 0 to 40 °C
+/// @param product_temperature temperature of the mixture when it is measured, 0 to 40 °C
+/// @return one adjustment an addition, each starting from the product of the one before
+/// @throws range_error as `dilute`, or if the number of additions is outside its range
+template <strength_basis Target>
+std::vector<adjustment> dilute_in_additions(parcel const& spirit, Target target, int additions,
+                                            units::temperature water_temperature,
+                                            units::temperature product_temperature) {
+    require_range("dilution", "number of additions", additions, "", 1.0, 1000.0);
+    adjustment const whole = dilute(spirit, target, water_temperature, product_temperature);
+    parcel const portion = whole.addition.with_mass(whole.addition.mass() / static_cast<double>(additions));
+    std::vector<adjustment> steps;
+    parcel current = spirit;
+    for (int k = 0; k < additions; ++k) {
+        steps.push_back(detail::adjust(current, portion, product_temperature));
+        current = steps.back().product;
+    }
+    return steps;
+}
+
+}  // namespace aqueth

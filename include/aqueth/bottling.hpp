@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <aqueth/composition.hpp>
+#include <aqueth/density.hpp>
+#include <aqueth/error.hpp>
+#include <aqueth/parcel.hpp>
+#include <aqueth/units.hpp>
+
+#include <cmath>
+#include <limits>
+
+namespace aqueth {
+
+/// Temperature at which the volume on a label is meant.
+/// @see @ref source_76_211_eec
+inline constexpr units::temperature label_temperature = celsius(20.0);
+
+/// Volume to fill so that a bottle holds its label volume at 20 °C.
+/// @param label_volume        volume on the label, above 0
+/// @param w                   mass fraction of ethanol of the spirit
+/// @param filling_temperature temperature of the spirit while it is filled, where it is liquid, -20 to 40 °C
+/// @return volume to measure out at that temperature (the expansion of the bottle itself is left out: 0.001 % per kelvin)
+/// @throws range_error if the label volume is not positive or the temperature is outside its range
+/// @par Source
+/// @ref source_oiml_r22; 20 °C by @ref source_76_211_eec
+inline units::volume fill_volume(units::volume label_volume, mass_fraction w,
+                                 units::temperature filling_temperature) {
+    require_range("bottling", "label volume", in(label_volume, litre), "L", 1e-9,
+                  std::numeric_limits<double>::infinity());
+    return label_volume * in(density(w, label_temperature), density(w, filling_temperature));
+}
+
+/// What a parcel fills.
+struct bottling {
+    double count;           ///< number of full bottles, a whole number
+    units::volume fill;     ///< volume to fill into each, at the parcel's temperature
+    units::mass fill_mass;  ///< the same as mass
+    parcel remainder;       ///< what is left over
+};
+
+/// Fills bottles from a parcel at the parcel's temperature.
+/// @param spirit       what is bottled
+/// @param label_volume volume on the label, meant at 20 °C, above 0
+/// @return number of bottles, fill of each, remainder
+/// @throws range_error if the label volume is not positive
+/// @par Source
+/// as `fill_volume`
+inline bottling fill_bottles(parcel const& spirit, units::volume label_volume) {
+    units::volume const fill = fill_volume(label_volume, spirit.composition(), spirit.temperature());
+    // A parcel that was made to hold n bottles must not lose one to rounding.
+    double const count = std::floor(in(spirit.volume(), fill) * (1.0 + 1e-12));
+    units::mass const each = fill * density(spirit.composition(), spirit.temperature());
+    units::mass const left = spirit.mass() - count * each;
+    return {count, fill, each, spirit.with_mass(left > units::mass() ? left : units::mass())};
+}
+
+}  // namespace aqueth

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <aqueth/correlation/source.hpp>
+
+/// Weighing in air: the conventional densities of air and of the weights, and what follows from them.
+namespace aqueth::correlation::air_buoyancy {
+
+/// Citation, range and accuracy.
+inline constexpr source cited{"OIML D 28, Conventional value of the result of weighing in air, 2004: 20 °C, "
+                              "air 1.2 kg/m3, weights 8000 kg/m3",
+                              "ordinary air near sea level",
+                              "a convention; air of 1.1 to 1.25 kg/m3 moves a mass of spirit by 0.01 %"};
+
+inline constexpr double air = 1.2;         ///< conventional density of air, kg/m3
+inline constexpr double weights = 8000.0;  ///< conventional density of the weights, kg/m3
+
+/// What a balance that was set with weights of 8000 kg/m3 shows, in conventional air, for one unit of true mass.
+/// @param rho density of what lies on the balance, kg/m3, well above that of air
+/// @return indication divided by mass, a little below 1 (0.9989 for water)
+template <class T>
+constexpr T indication_per_mass(T const& rho) {
+    return (T(1) - T(air) / rho) / (T(1) - T(air / weights));
+}
+
+}  // namespace aqueth::correlation::air_buoyancy

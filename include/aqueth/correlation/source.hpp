@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+/// First floor: correlations, one file per published source; plain numbers, no units, no checks.
+namespace aqueth::correlation {
+
+/// Where a correlation comes from, as data that programs can print and the documentation lists.
+struct source {
+    char const* citation;  ///< author, title, year, table or equation
+    char const* range;     ///< where it is valid, with units
+    char const* accuracy;  ///< how good it is, against what
+};
+
+}  // namespace aqueth::correlation

@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <aqueth/composition.hpp>
+#include <aqueth/correlation/cipm_2001_water.hpp>
+#include <aqueth/correlation/freezing_point.hpp>
+#include <aqueth/correlation/molar_mass.hpp>
+#include <aqueth/correlation/oiml_r22.hpp>
+#include <aqueth/error.hpp>
+#include <aqueth/units.hpp>
+
+namespace aqueth {
+
+/// Freezing point of a mixture.
+/// @param w mass fraction of ethanol, 0 to 0.68
+/// @return temperature at which ice begins to form on cooling
+/// @throws range_error if the mass fraction is above 0.68
+/// @par Accuracy
+/// Published tables differ by 0.5 K around 14 % mass.
+/// @par Source
+/// @ref source_crc_freezing
+constexpr units::temperature freezing_point(mass_fraction w) {
+    namespace source = correlation::freezing_point;
+    require_range("freezing point", mass_fraction::name, w.percent(), mass_fraction::unit, 0.0,
+                  100.0 * source::highest_mass_fraction, "CRC Handbook");
+    return celsius(source::celsius(w.value()));
+}
+
+namespace detail {
+
+/// Lowest temperature at which OIML R 22 applies to a mixture: -20 °C, or the freezing point where that is higher
+/// (below 29.5 % mass). Freezing points beyond the table's 68 % mass are far below -20 °C.
+constexpr units::temperature coldest_liquid(mass_fraction w) {
+    namespace ice = correlation::freezing_point;
+    double const lowest = correlation::oiml_r22::lowest_celsius;
+    double const frozen = ice::covers(w.value()) ? ice::celsius(w.value()) : lowest;
+    return celsius(frozen > lowest ? frozen : lowest);
+}
+
+/// Raises a range_error unless OIML R 22 covers a liquid mixture at this temperature.
+constexpr void require_liquid(char const* property, mass_fraction w, units::temperature t) {
+    double const coldest = coldest_liquid(w).celsius();
+    bool const cut_by_ice = coldest > correlation::oiml_r22::lowest_celsius;
+    require_range(property, "temperature", t.celsius(), "°C", coldest, correlation::oiml_r22::highest_celsius,
+                  cut_by_ice ? "liquid above its freezing point, OIML R 22" : "OIML R 22");
+}
+
+}  // namespace detail
+
+/// Density of a mixture by the general formula of OIML R 22.
+/// @param w mass fraction of ethanol
+/// @param t temperature, -20 to 40 °C and not below the freezing point (which cuts the range below 29.5 % mass)
+/// @return density in kg/m3
+/// @throws range_error if the temperature is outside that range
+/// @par Accuracy
+/// The legal definition. Against measurements: within 0.1 kg/m3 (NBS, 1913). The formula's temperature is on IPTS-68,
+/// 0.005 K above ITS-90 at 20 °C: read with a modern thermometer the density is high by at most 0.009 kg/m3.
+/// @par Source
+/// @ref source_oiml_r22
+constexpr units::mass_density density(mass_fraction w, units::temperature t) {
+    detail::require_liquid("density", w, t);
+    return correlation::oiml_r22::density(w.value(), t.celsius()) * kilogram_per_cubic_metre;
+}
+
+/// Mass fraction of a mixture from its density: the inverse of `density`.
+/// @param rho density, between those of pure ethanol and of water (or of the mixture that just freezes) at t
+/// @param t   temperature, -20 to 40 °C
+/// @return mass fraction, to working precision
+/// @throws range_error if the temperature or the density is outside its range
+/// @par Source
+/// @ref source_oiml_r22
+constexpr mass_fraction mass_fraction_from_density(units::mass_density rho, units::temperature t) {
+    namespace r22 = correlation::oiml_r22;
+    require_range("mass fraction from density", "temperature", t.celsius(), "°C", r22::lowest_celsius,
+                  r22::highest_celsius, "OIML R 22");
+    r22::isotherm<double> const at_t(t.celsius());
+    require_range("mass fraction from density", "density", rho.value(), "kg/m3", at_t.density(1.0),
+                  at_t.density(0.0), "ethanol to water at this temperature, OIML R 22");
+    mass_fraction const w(at_t.mass_fraction_from_density(rho.value()));
+    detail::require_liquid("mass fraction from density", w, t);
+    return w;
+}
+
+/// Cubic expansion coefficient of a mixture, -(1/rho) d rho/dt at constant composition.
+/// @param w mass fraction of ethanol
+/// @param t temperature, -20 to 40 °C and not below the freezing point
+/// @return expansion coefficient in 1/K; negative in weak mixtures near their greatest density
+/// @throws range_error if the temperature is outside that range
+/// @par Source
+/// @ref source_oiml_r22, exact derivative
+constexpr units::cubic_expansion thermal_expansion(mass_fraction w, units::temperature t) {
+    detail::require_liquid("thermal expansion", w, t);
+    auto const rho = correlation::oiml_r22::density_with_derivatives(w.value(), t.celsius());
+    return -rho.d_temperature / rho.value * per_kelvin;
+}
+
+/// Volume of a mixture per amount of substance.
+/// @param w mass fraction of ethanol
+/// @param t temperature, -20 to 40 °C and not below the freezing point
+/// @return molar volume in m3/mol
+/// @throws range_error if the temperature is outside that range
+/// @par Source
+/// @ref source_oiml_r22; molar masses @ref source_molar_mass
+constexpr units::molar_volume molar_volume(mass_fraction w, units::temperature t) {
+    detail::require_liquid("molar volume", w, t);
+    return 1000.0 * correlation::molar_mass::mixture(w.value()) /
+           correlation::oiml_r22::density(w.value(), t.celsius()) * cubic_centimetre_per_mole;
+}
+
+/// Change of volume on mixing, per mole of mixture: molar volume less what the pure liquids bring.
+/// @param w mass fraction of ethanol
+/// @param t temperature, 0 to 40 °C (water must be liquid for the comparison)
+/// @return excess molar volume in m3/mol; negative, because ethanol and water contract
+/// @throws range_error if the temperature is outside that range
+/// @par Accuracy
+/// A small difference of large numbers: 0.1 kg/m3 in density is 0.003 cm3/mol.
+/// @par Source
+/// @ref source_oiml_r22; molar masses @ref source_molar_mass
+constexpr units::molar_volume excess_molar_volume(mass_fraction w, units::temperature t) {
+    detail::require_liquid("excess molar volume", mass_fraction(0.0), t);
+    double const x = correlation::molar_mass::mole_fraction_from_mass_fraction(w.value());
+    return molar_volume(w, t) - x * molar_volume(mass_fraction(1.0), t) -
+           (1.0 - x) * molar_volume(mass_fraction(0.0), t);
+}
+
+/// Density of water by the CIPM-2001 formula: an independent and more accurate source than R 22's own water.
+/// @param t temperature, 0 to 40 °C (ITS-90)
+/// @return density of air-free water at 101.325 kPa in kg/m3
+/// @throws range_error if the temperature is outside that range
+/// @par Accuracy
+/// 0.001 kg/m3 (stated). R 22's water lies 0.006 to 0.008 kg/m3 lower.
+/// @par Source
+/// @ref source_cipm_2001
+constexpr units::mass_density water_density_cipm_2001(units::temperature t) {
+    namespace cipm = correlation::cipm_2001_water;
+    require_range("density of water", "temperature", t.celsius(), "°C", cipm::lowest_celsius,
+                  cipm::highest_celsius, "CIPM-2001");
+    return cipm::density(t.celsius()) * kilogram_per_cubic_metre;
+}
+
+}  // namespace aqueth

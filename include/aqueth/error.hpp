@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <charconv>
+#include <cstdio>
+#include <cstdlib>
+#include <limits>
+#include <stdexcept>
+#include <string>
+#include <string_view>
+#include <utility>
+
+namespace aqueth {
+
+/// The one error of the library: a value outside what can be answered.
+///
+/// Impossible requests are range errors too: a target above the strength of the stock is a target outside the range that
+/// the stock can reach, and the bounds say what is reachable. NaN and infinity are outside every range.
+class range_error : public std::runtime_error {
+public:
+    /// @param property what was being worked out, e.g. "density"
+    /// @param argument which quantity was refused, e.g. "temperature"
+    /// @param value    the refused value, in `unit`
+    /// @param unit     unit of value and bounds, e.g. "°C"; may be empty
+    /// @param lower    least accepted value
+    /// @param upper    greatest accepted value; infinity when there is none
+    /// @param reason   what sets the range: a published source or a condition
+    range_error(std::string property, std::string argument, double value, std::string unit, double lower,
+                double upper, std::string reason)
+        : std::runtime_error(message(property, argument, value, unit, lower, upper, reason)),
+          property_(std::move(property)),
+          argument_(std::move(argument)),
+          unit_(std::move(unit)),
+          reason_(std::move(reason)),
+          value_(value),
+          lower_(lower),
+          upper_(upper) {}
+
+    std::string const& property() const noexcept { return property_; }  ///< what was being worked out
+    std::string const& argument() const noexcept { return argument_; }  ///< the refused quantity
+    std::string const& unit() const noexcept { return unit_; }          ///< unit of value and bounds
+    std::string const& reason() const noexcept { return reason_; }      ///< what sets the range
+    double value() const noexcept { return value_; }                    ///< the refused value
+    double lower() const noexcept { return lower_; }                    ///< least accepted value
+    double upper() const noexcept { return upper_; }                    ///< greatest accepted value
+
+private:
+    // std::to_chars, because a message must not change with the program's locale.
+    static std::string number(double value) {
+        char text[32];
+        auto const end = std::to_chars(text, text + sizeof text, value, std::chars_format::general, 7).ptr;
+        return std::string(text, end);
+    }
+    static std::string message(std::string const& property, std::string const& argument, double value,
+                               std::string const& unit, double lower, double upper,
+                               std::string const& reason) {
+        std::string const tail = unit.empty() ? "" : " " + unit;
+        std::string text = property + ": " + argument + " " + number(value) + tail;
+        if (!(lower <= upper)) {
+            text += " cannot be met";
+        } else if (upper == std::numeric_limits<double>::infinity()) {
+            text += " is not a number of at least " + number(lower) + tail;
+        } else {
+            text += " is outside " + number(lower) + " to " + number(upper) + tail;
+        }
+        return reason.empty() ? text : text + " (" + reason + ")";
+    }
+
+    std::string property_;
+    std::string argument_;
+    std::string unit_;
+    std::string reason_;
+    double value_;
+    double lower_;
+    double upper_;
+};
+
+/// The only place where the library throws; a build without exceptions prints the message and aborts instead.
+/// @param error what to throw
+[[noreturn]] inline void raise(range_error const& error) {
+#if defined(__cpp_exceptions)
+    throw error;
+#else
+    std::fputs(error.what(), stderr);
+    std::fputc('\n', stderr);
+    std::abort();
+#endif
+}
+
+/// Passes a value that lies in a range, raises a range_error for any other (NaN and infinity included).
+/// @param property what is being worked out
+/// @param argument name of the quantity
+/// @param value    its value, in `unit`
+/// @param unit     unit of value and bounds
+/// @param lower    least accepted value
+/// @param upper    greatest accepted value; infinity accepts any finite value from `lower` up
+/// @param reason   what sets the range
+/// @return value
+constexpr double require_range(std::string_view property, std::string_view argument, double value,
+                               std::string_view unit, double lower, double upper,
+                               std::string_view reason = {}) {
+    bool const finite = value <= (std::numeric_limits<double>::max)();
+    if (!(lower <= value && value <= upper && finite)) {
+        raise(range_error(std::string(property), std::string(argument), value, std::string(unit), lower,
+                          upper, std::string(reason)));
+    }
+    return value;
+}
+
+}  // namespace aqueth

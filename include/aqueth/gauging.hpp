@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <aqueth/composition.hpp>
+#include <aqueth/parcel.hpp>
+#include <aqueth/strength.hpp>
+#include <aqueth/units.hpp>
+
+namespace aqueth {
+
+/// @name Gauging by the United States rules
+/// Volumes are wine gallons (US gallons) at 60 °F, weights are found in air, strengths are degrees of proof. The figures
+/// of the Gauging Manual rest on measurements of its own; OIML R 22 meets those printed in 27 CFR part 30 within a few
+/// units of their fifth digit. Tax due is settled with the manual itself and by whoever is licensed to gauge.
+/// @{
+
+/// Weight in air of spirit, per volume at 60 °F: `in(weight_per_volume(proof(190)), pound / us_gallon)`.
+/// @param strength degrees of proof
+/// @return apparent density, mass per volume
+/// @par Source
+/// @ref source_oiml_r22, air buoyancy @ref source_oiml_d28; compare 27 CFR 30.65, table 5
+constexpr units::mass_density weight_per_volume(us_proof strength) {
+    return density_in_air(density(to<mass_fraction>(strength), at_60_fahrenheit::temperature()));
+}
+
+/// Wine gallons at 60 °F in a pound weighed in air.
+/// @param strength degrees of proof
+/// @return US gallons per pound
+/// @par Source
+/// as `weight_per_volume`; compare 27 CFR 30.64, table 4
+constexpr double wine_gallons_per_pound(us_proof strength) {
+    return in(pound / weight_per_volume(strength), us_gallon);
+}
+
+/// Proof gallons in a pound weighed in air.
+/// @param strength degrees of proof
+/// @return proof gallons per pound
+/// @par Source
+/// as `weight_per_volume`; compare 27 CFR 30.64, table 4
+constexpr double proof_gallons_per_pound(us_proof strength) {
+    return wine_gallons_per_pound(strength) * strength.degrees() / 100.0;
+}
+
+/// Factor that turns a volume measured at a temperature into the volume at 60 °F.
+/// @param strength degrees of proof
+/// @param t        temperature of the measurement, where the spirit is liquid, -20 to 40 °C
+/// @return volume at 60 °F over volume at t
+/// @throws range_error if the temperature is outside its range
+/// @par Source
+/// @ref source_oiml_r22; compare 27 CFR 30.67, table 7
+constexpr double volume_factor_to_60_fahrenheit(us_proof strength, units::temperature t) {
+    auto const w = to<mass_fraction>(strength);
+    return in(density(w, t), density(w, at_60_fahrenheit::temperature()));
+}
+/// @}
+
+}  // namespace aqueth

@@ -1,0 +1,208 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <aqueth/blending.hpp>
+#include <aqueth/composition.hpp>
+#include <aqueth/error.hpp>
+#include <aqueth/parcel.hpp>
+#include <aqueth/strength.hpp>
+#include <aqueth/units.hpp>
+
+#include <algorithm>
+#include <cstddef>
+#include <limits>
+#include <numeric>
+#include <optional>
+#include <span>
+#include <vector>
+
+namespace aqueth {
+
+/// A lot that a blend may draw on.
+struct lot {
+    parcel available;        ///< the liquid, and the most that may be taken of it
+    units::mass at_least{};  ///< the least that must be taken, 0 to the available mass
+};
+
+/// What to take of each lot, and what that gives.
+struct lot_blend : blend {
+    std::vector<parcel> parts;  ///< one for each lot, in the order given; empty ones have no mass
+};
+
+namespace detail {
+
+/// Masses to take from each lot. The mathematics is that of one or two linear equations within bounds; see
+/// blend_to_strength for why no general solver is needed.
+class lot_problem {
+public:
+    explicit lot_problem(std::span<lot const> lots) : lots_(lots), by_strength_(lots.size()) {
+        double const any = std::numeric_limits<double>::infinity();
+        require_range(property, "number of lots", static_cast<double>(lots.size()), "", 1.0, any);
+        for (lot const& each : lots) {
+            require_range(property, "least mass of a lot", each.at_least.value(), "kg", 0.0,
+                          each.available.mass().value(), "no more than is available");
+        }
+        std::iota(by_strength_.begin(), by_strength_.end(), std::size_t{0});
+        std::sort(by_strength_.begin(), by_strength_.end(), [&](auto a, auto b) { return w(a) < w(b); });
+    }
+
+    static constexpr char const* property = "blend";
+    std::size_t size() const { return lots_.size(); }
+    double w(std::size_t i) const { return lots_[i].available.composition().value(); }
+    double least(std::size_t i) const { return lots_[i].at_least.value(); }
+    double most(std::size_t i) const { return lots_[i].available.mass().value(); }
+
+    /// the lots' indices from the weakest to the strongest, or the other way round
+    std::vector<std::size_t> order(bool weakest_first) const {
+        return weakest_first ? by_strength_
+                             : std::vector<std::size_t>(by_strength_.rbegin(), by_strength_.rend());
+    }
+
+    double total(std::vector<double> const& masses) const {
+        return std::accumulate(masses.begin(), masses.end(), 0.0);
+    }
+    double strength(std::vector<double> const& masses) const {
+        double ethanol = 0.0;
+        for (std::size_t i = 0; i < size(); ++i) ethanol += masses[i] * w(i);
+        return ethanol / total(masses);
+    }
+
+    std::vector<double> all_least() const {
+        std::vector<double> masses(size());
+        for (std::size_t i = 0; i < size(); ++i) masses[i] = least(i);
+        return masses;
+    }
+    std::vector<double> all_most() const {
+        std::vector<double> masses(size());
+        for (std::size_t i = 0; i < size(); ++i) masses[i] = most(i);
+        return masses;
+    }
+
+    /// a fixed total, taken in the given order: the weakest or the strongest product of that mass
+    std::vector<double> greedy(double mass, bool weakest_first) const {
+        std::vector<double> masses = all_least();
+        double left = mass - total(masses);
+        for (std::size_t const i : order(weakest_first)) {
+            double const more = std::clamp(left, 0.0, most(i) - least(i));
+            masses[i] += more;
+            left -= more;
+        }
+        return masses;
+    }
+
+    /// a fixed total, every lot drawn on to the same share of what its limits leave
+    std::vector<double> even(double mass) const {
+        std::vector<double> masses = all_least();
+        double const least_mass = total(masses);
+        double const room = total(all_most()) - least_mass;
+        double const share = room > 0.0 ? (mass - least_mass) / room : 0.0;
+        for (std::size_t i = 0; i < size(); ++i) masses[i] += share * (most(i) - least(i));
+        return masses;
+    }
+
+    /// any total: the weakest or strongest product there is. A lot helps while it is weaker (stronger) than the rest.
+    double extreme(bool weakest) const {
+        std::vector<double> masses = all_least();
+        for (std::size_t const i : order(weakest)) {
+            if (most(i) == 0.0) continue;
+            bool const helps =
+                total(masses) == 0.0 || (weakest ? w(i) < strength(masses) : w(i) > strength(masses));
+            if (helps) masses[i] = most(i);
+        }
+        return strength(masses);
+    }
+
+    /// any total: the most product of strength w0, by holding back from everything that is too strong (or too weak),
+    /// those farthest from w0 first because they cost the least mass
+    std::vector<double> most_of(double w0) const {
+        std::vector<double> masses = all_most();
+        bool const too_strong = strength(masses) > w0;
+        double surplus = 0.0;  // ethanol above (below) what the total mass should have
+        for (std::size_t i = 0; i < size(); ++i) surplus += masses[i] * (too_strong ? w(i) - w0 : w0 - w(i));
+        for (std::size_t const i : order(!too_strong)) {
+            double const each = too_strong ? w(i) - w0 : w0 - w(i);
+            if (each <= 0.0 || surplus <= 0.0) break;
+            double const held = (std::min)(surplus / each, most(i) - least(i));
+            masses[i] -= held;
+            surplus -= held * each;
+        }
+        return masses;
+    }
+
+private:
+    std::span<lot const> lots_;
+    std::vector<std::size_t> by_strength_;
+};
+
+}  // namespace detail
+
+/// Reaches a strength by mixing lots, each within its limits.
+///
+/// With a volume wanted, every lot gives as nearly as possible the same share of what its limits leave; without one, the
+/// blend is as large as the lots allow.
+///
+/// A general linear or least-squares solver is not needed. For a fixed total mass the product's strength is linear in
+/// the masses, so on the straight line from the even draw to the weakest (or strongest) draw of the same total it takes
+/// every value between, and every point of that line keeps all limits. For a free total there is one equation, and
+/// holding back the lots farthest from the target first is its linear-programming optimum.
+///
+/// @param lots                at least one lot
+/// @param target              strength wanted, in any basis, within what the lots can reach
+/// @param product_temperature temperature of the blend when it is measured; every lot must be liquid there, to 40 °C
+/// @param volume              volume wanted at that temperature; as much as possible if left out
+/// @return what to take of each lot; the blend
+/// @throws range_error if no blend within the limits has that strength (the bounds are the nearest that can be reached)
+///         or volume, a lot's least mass is negative or more than there is, or the temperature is outside its range
+template <strength_basis Target>
+lot_blend blend_to_strength(std::span<lot const> lots, Target target, units::temperature product_temperature,
+                            std::optional<units::volume> volume = std::nullopt) {
+    detail::lot_problem const problem(lots);
+    double const any = std::numeric_limits<double>::infinity();
+    require_range(problem.property, "mass of all lots", problem.total(problem.all_most()), "kg",
+                  (std::numeric_limits<double>::min)(), any);
+
+    // A target equal to a limit must not fail for the rounding of the limit.
+    auto const reachable = [&](double weakest, double strongest, char const* reason) {
+        constexpr double rounding = 1e-14;
+        auto const within = [](double w) { return mass_fraction(std::clamp(w, 0.0, 1.0)); };
+        mass_fraction const w = detail::reachable(problem.property, target, within(weakest - rounding),
+                                                  within(strongest + rounding), reason);
+        return std::clamp(w.value(), weakest, strongest);
+    };
+
+    std::vector<double> masses;
+    if (volume) {
+        double const w = to<mass_fraction>(target).value();
+        auto const rho = density(mass_fraction(w), product_temperature);
+        double const least = problem.total(problem.all_least());
+        double const most = problem.total(problem.all_most());
+        double const mass = (*volume * rho).value();
+        double const to_litres = 1000.0 / rho.value();
+        require_range(problem.property, "volume wanted", in(*volume, litre), "L", least * to_litres,
+                      most * to_litres * (1.0 + 1e-14), "what the limits of the lots add up to");
+        require_range(problem.property, "volume wanted", in(*volume, litre), "L",
+                      (std::numeric_limits<double>::min)(), any);
+        std::vector<double> const weakest = problem.greedy(mass, true);
+        std::vector<double> const strongest = problem.greedy(mass, false);
+        double const w0 = reachable(problem.strength(weakest), problem.strength(strongest),
+                                    "what the lots can reach within their limits at this volume");
+        std::vector<double> const even = problem.even(mass);
+        std::vector<double> const& end = w0 < problem.strength(even) ? weakest : strongest;
+        double const span = problem.strength(end) - problem.strength(even);
+        double const share = span == 0.0 ? 0.0 : std::clamp((w0 - problem.strength(even)) / span, 0.0, 1.0);
+        masses = even;
+        for (std::size_t i = 0; i < masses.size(); ++i) masses[i] += share * (end[i] - even[i]);
+    } else {
+        masses = problem.most_of(reachable(problem.extreme(true), problem.extreme(false),
+                                           "what the lots can reach within their limits"));
+    }
+
+    std::vector<parcel> parts;
+    for (std::size_t i = 0; i < masses.size(); ++i) {
+        parts.push_back(lots[i].available.with_mass((std::max)(masses[i], 0.0) * kilogram));
+    }
+    blend const result = mix(parts, product_temperature);
+    return {result, std::move(parts)};
+}
+
+}  // namespace aqueth

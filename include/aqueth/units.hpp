@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <compare>
+
+#include <boost/units/quantity.hpp>
+#include <boost/units/systems/si/amount.hpp>
+#include <boost/units/systems/si/mass.hpp>
+#include <boost/units/systems/si/mass_density.hpp>
+#include <boost/units/systems/si/temperature.hpp>
+#include <boost/units/systems/si/volume.hpp>
+
+/// Quantity types of the public interface: Boost.Units quantities of double, and the affine temperature.
+namespace aqueth::units {
+
+namespace si = boost::units::si;
+
+using mass = boost::units::quantity<si::mass>;                           ///< mass, held in kg
+using volume = boost::units::quantity<si::volume>;                       ///< volume, held in m3
+using mass_density = boost::units::quantity<si::mass_density>;           ///< density, held in kg/m3
+using temperature_difference = boost::units::quantity<si::temperature>;  ///< difference of temperatures, K
+/// volume per amount of substance, held in m3/mol
+using molar_volume = decltype(volume() / boost::units::quantity<si::amount>());
+/// relative change of volume per kelvin (cubic expansion), held in 1/K
+using cubic_expansion = decltype(1.0 / temperature_difference());
+
+/// A temperature: a point on a scale, not an amount.
+///
+/// Points can be compared and subtracted (giving a difference) and shifted by a difference. They cannot be added or
+/// scaled, because 20 °C + 20 °C and 2 x 20 °C mean nothing. The value is held in degrees Celsius, the unit of every
+/// source the library uses, so `celsius(20)` is exactly 20 in their formulas.
+class temperature {
+public:
+    /// @param degrees temperature in °C; any value (functions check their own ranges)
+    static constexpr temperature from_celsius(double degrees) noexcept { return temperature(degrees); }
+
+    /// @return the temperature in °C
+    constexpr double celsius() const noexcept { return celsius_; }
+    /// @return the thermodynamic temperature in K
+    constexpr double kelvin() const noexcept { return celsius_ + 273.15; }
+    /// @return the temperature in °F
+    constexpr double fahrenheit() const noexcept { return celsius_ * 9.0 / 5.0 + 32.0; }
+
+    /// @return the difference of two temperatures
+    friend constexpr temperature_difference operator-(temperature a, temperature b) {
+        return temperature_difference::from_value(a.celsius_ - b.celsius_);
+    }
+    /// @return the temperature a difference above this one
+    friend constexpr temperature operator+(temperature a, temperature_difference d) {
+        return temperature(a.celsius_ + d.value());
+    }
+    /// @return the temperature a difference below this one
+    friend constexpr temperature operator-(temperature a, temperature_difference d) {
+        return temperature(a.celsius_ - d.value());
+    }
+    friend constexpr auto operator<=>(temperature, temperature) = default;  ///< colder is less
+
+private:
+    explicit constexpr temperature(double degrees) noexcept : celsius_(degrees) {}
+    double celsius_;
+};
+
+}  // namespace aqueth::units
+
+namespace aqueth {
+
+/// @param degrees temperature in °C
+/// @return the temperature; not checked here, each function checks the range of its own source
+constexpr units::temperature celsius(double degrees) noexcept {
+    return units::temperature::from_celsius(degrees);
+}
+/// @param degrees temperature in K
+/// @return the temperature; not checked here
+constexpr units::temperature kelvin(double degrees) noexcept { return celsius(degrees - 273.15); }
+/// @param degrees temperature in °F
+/// @return the temperature; not checked here
+constexpr units::temperature fahrenheit(double degrees) noexcept {
+    return celsius((degrees - 32.0) * 5.0 / 9.0);
+}
+
+/// @name Units
+/// Each is one unit of its quantity: `2.0 * litre` makes a volume, `in(v, millilitre)` reads one.
+/// @{
+inline constexpr auto kilogram = units::mass::from_value(1.0);                ///< kg
+inline constexpr auto gram = units::mass::from_value(1e-3);                   ///< g
+inline constexpr auto pound = units::mass::from_value(0.45359237);            ///< avoirdupois pound, exact
+inline constexpr auto ounce = units::mass::from_value(0.028349523125);        ///< avoirdupois ounce, exact
+inline constexpr auto cubic_metre = units::volume::from_value(1.0);           ///< m3
+inline constexpr auto hectolitre = units::volume::from_value(0.1);            ///< hL
+inline constexpr auto litre = units::volume::from_value(1e-3);                ///< L
+inline constexpr auto centilitre = units::volume::from_value(1e-5);           ///< cL
+inline constexpr auto millilitre = units::volume::from_value(1e-6);           ///< mL
+inline constexpr auto us_gallon = units::volume::from_value(0.003785411784);  ///< 231 cubic inches, exact
+inline constexpr auto us_fluid_ounce =
+    units::volume::from_value(29.5735295625e-6);                                ///< 1/128 US gallon, exact
+inline constexpr auto imperial_gallon = units::volume::from_value(0.00454609);  ///< 4.54609 L, exact
+inline constexpr auto kilogram_per_cubic_metre = units::mass_density::from_value(1.0);      ///< kg/m3
+inline constexpr auto gram_per_cubic_centimetre = units::mass_density::from_value(1000.0);  ///< g/cm3
+inline constexpr auto cubic_centimetre_per_mole = units::molar_volume::from_value(1e-6);    ///< cm3/mol
+inline constexpr auto kelvins = units::temperature_difference::from_value(1.0);  ///< K, a difference
+inline constexpr auto per_kelvin = units::cubic_expansion::from_value(1.0);      ///< 1/K
+/// @}
+
+/// Reads a quantity as a number of units.
+/// @param quantity what to read
+/// @param unit     a unit of the same dimension
+/// @return how many units the quantity is: `in(2.0 * litre, millilitre)` is 2000
+template <class Unit>
+constexpr double in(boost::units::quantity<Unit> const& quantity, boost::units::quantity<Unit> const& unit) {
+    return quantity.value() / unit.value();
+}
+
+}  // namespace aqueth
