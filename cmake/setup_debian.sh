@@ -7,7 +7,7 @@
 set -euo pipefail
 
 demo=(g++ cmake ninja-build libboost-dev libcli11-dev libfmt-dev)
-test=(libgtest-dev libeigen3-dev)
+test=(libgtest-dev)
 all=(clang clang-format doxygen libbenchmark-dev)
 
 profile=${1:-all}

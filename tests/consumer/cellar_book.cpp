@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
 // What an outside program does first: link the library and ask it for a volume.
 #include <aqueth/aqueth.hpp>
-#include <aqueth/version.hpp>
 
 #include <cstdio>
 
