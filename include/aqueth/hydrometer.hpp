@@ -134,7 +134,7 @@ public:
         correlation::oiml_r22::isotherm<double> const at_t(t.celsius());
         double const ethanol = at_t.density(1.0);
         double const water = at_t.density(0.0);
-        if (!(ethanol <= rho.value() && rho.value() <= water)) {
+        if (!(ethanol - detail::rounding <= rho.value() && rho.value() <= water + detail::rounding)) {
             double const a = number(mark_on_scale(ethanol * kilogram_per_cubic_metre * expansion(t)));
             double const b = number(mark_on_scale(water * kilogram_per_cubic_metre * expansion(t)));
             raise(range_error(property, "reading", number(reading), unit(), (std::min)(a, b),

@@ -3,17 +3,20 @@
 
 #include <aqueth/blending.hpp>
 #include <aqueth/composition.hpp>
+#include <aqueth/correlation/oiml_r22.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/parcel.hpp>
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
 
 #include <algorithm>
+#include <cmath>
 #include <cstddef>
 #include <limits>
 #include <numeric>
 #include <optional>
 #include <span>
+#include <utility>
 #include <vector>
 
 namespace aqueth {
@@ -100,6 +103,19 @@ public:
         return masses;
     }
 
+    /// a fixed volume: the strength of the weakest or the strongest product of that volume. Its mass is V rho(w) and w
+    /// in turn depends on the mass; density changes by at most 0.4 of a change in w, so substitution converges.
+    double extreme_of_volume(units::volume volume, units::temperature t, bool weakest) const {
+        double const least_mass = total(all_least());
+        double const most_mass = total(all_most());
+        double w = weakest ? 0.0 : 1.0;
+        for (int k = 0; k < 60; ++k) {
+            double const rho = correlation::oiml_r22::density(w, t.celsius());
+            w = strength(greedy(std::clamp(volume.value() * rho, least_mass, most_mass), weakest));
+        }
+        return w;
+    }
+
     /// any total: the weakest or strongest product there is. A lot helps while it is weaker (stronger) than the rest.
     double extreme(bool weakest) const {
         std::vector<double> masses = all_least();
@@ -121,7 +137,8 @@ public:
         for (std::size_t i = 0; i < size(); ++i) surplus += masses[i] * (too_strong ? w(i) - w0 : w0 - w(i));
         for (std::size_t const i : order(!too_strong)) {
             double const each = too_strong ? w(i) - w0 : w0 - w(i);
-            if (each <= 0.0 || surplus <= 0.0) break;
+            if (each <= 1e-13 || surplus <= 0.0)
+                break;  // a lot of the very strength wanted is never held back
             double const held = (std::min)(surplus / each, most(i) - least(i));
             masses[i] -= held;
             surplus -= held * each;
@@ -163,11 +180,13 @@ lot_blend blend_to_strength(std::span<lot const> lots, Target target, units::tem
 
     // A target equal to a limit must not fail for the rounding of the limit.
     auto const reachable = [&](double weakest, double strongest, char const* reason) {
-        constexpr double rounding = 1e-14;
-        auto const within = [](double w) { return mass_fraction(std::clamp(w, 0.0, 1.0)); };
-        mass_fraction const w = detail::reachable(problem.property, target, within(weakest - rounding),
-                                                  within(strongest + rounding), reason);
-        return std::clamp(w.value(), weakest, strongest);
+        constexpr double rounding = 1e-12;
+        double const w = to<mass_fraction>(target).value();
+        if (!(weakest - rounding <= w && w <= strongest + rounding)) {
+            detail::reachable(problem.property, target, mass_fraction(weakest), mass_fraction(strongest),
+                              reason);
+        }
+        return std::clamp(w, weakest, strongest);
     };
 
     std::vector<double> masses;
@@ -182,14 +201,15 @@ lot_blend blend_to_strength(std::span<lot const> lots, Target target, units::tem
                       most * to_litres * (1.0 + 1e-14), "what the limits of the lots add up to");
         require_range(problem.property, "volume wanted", in(*volume, litre), "L",
                       (std::numeric_limits<double>::min)(), any);
-        std::vector<double> const weakest = problem.greedy(mass, true);
-        std::vector<double> const strongest = problem.greedy(mass, false);
-        double const w0 = reachable(problem.strength(weakest), problem.strength(strongest),
+        double const w0 = reachable(problem.extreme_of_volume(*volume, product_temperature, true),
+                                    problem.extreme_of_volume(*volume, product_temperature, false),
                                     "what the lots can reach within their limits at this volume");
         std::vector<double> const even = problem.even(mass);
-        std::vector<double> const& end = w0 < problem.strength(even) ? weakest : strongest;
+        std::vector<double> const end = problem.greedy(mass, w0 < problem.strength(even));
         double const span = problem.strength(end) - problem.strength(even);
-        double const share = span == 0.0 ? 0.0 : std::clamp((w0 - problem.strength(even)) / span, 0.0, 1.0);
+        // Lots of one strength have nothing to choose between: the even draw stands.
+        bool const flat = std::abs(span) < 1e-14;
+        double const share = flat ? 0.0 : std::clamp((w0 - problem.strength(even)) / span, 0.0, 1.0);
         masses = even;
         for (std::size_t i = 0; i < masses.size(); ++i) masses[i] += share * (end[i] - even[i]);
     } else {

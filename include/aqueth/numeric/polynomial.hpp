@@ -24,7 +24,7 @@ struct value_and_slope {
 template <class C, std::size_t N, class T>
 constexpr T polynomial(std::array<C, N> const& c, T const& x) {
     static_assert(N > 0);
-    T value(c[N - 1]);
+    T value = T(c[N - 1]);
     for (std::size_t k = N - 1; k-- > 0;) value = value * x + T(c[k]);
     return value;
 }
@@ -36,7 +36,7 @@ constexpr T polynomial(std::array<C, N> const& c, T const& x) {
 template <class C, std::size_t N, class T>
 constexpr value_and_slope<T> polynomial_with_slope(std::array<C, N> const& c, T const& x) {
     static_assert(N > 0);
-    T value(c[N - 1]);
+    T value = T(c[N - 1]);
     T slope(0);
     for (std::size_t k = N - 1; k-- > 0;) {
         slope = slope * x + value;

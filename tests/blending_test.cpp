@@ -1,0 +1,184 @@
+// SPDX-License-Identifier: BSL-1.0
+// Published dilution tables are checked in published/.
+#include <aqueth/blending.hpp>
+
+#include "expect_range_error.hpp"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <array>
+#include <limits>
+#include <random>
+#include <vector>
+
+namespace aqueth {
+namespace {
+
+using test::expect_range_error;
+constexpr double nan = std::numeric_limits<double>::quiet_NaN();
+constexpr double infinity = std::numeric_limits<double>::infinity();
+
+parcel spirit(double litres, double percent, double t = 20.0) {
+    return parcel::of(litres * litre, by_volume(percent), celsius(t));
+}
+
+TEST(Mix, ConservesEthanolAndWater) {
+    auto const a = spirit(1.3, 88.0, 25.0);
+    auto const b = spirit(2.1, 31.0, 12.0);
+    auto const result = mix({a, b}, celsius(20.0));
+    EXPECT_DOUBLE_EQ(result.product.ethanol().value(), (a.ethanol() + b.ethanol()).value());
+    EXPECT_DOUBLE_EQ(result.product.water().value(), (a.water() + b.water()).value());
+}
+
+TEST(Mix, LosesVolumeAndSaysHowMuch) {
+    auto const result = mix({spirit(1.0, 96.0), water(1.0 * kilogram, celsius(20.0))}, celsius(20.0));
+    EXPECT_GT(result.contraction, 0.0 * litre);
+    EXPECT_DOUBLE_EQ(result.contraction.value(), (result.sum_of_volumes - result.product.volume()).value());
+    EXPECT_NEAR(result.contraction_percent(), 100.0 * in(result.contraction, result.sum_of_volumes), 1e-12);
+}
+
+TEST(Mix, AParcelWithItselfIsTwiceTheParcel) {
+    auto const a = spirit(1.3, 55.0);
+    auto const result = mix({a, a}, celsius(20.0));
+    EXPECT_DOUBLE_EQ(result.product.mass().value(), 2.0 * a.mass().value());
+    EXPECT_DOUBLE_EQ(result.product.composition().value(), a.composition().value());
+    EXPECT_NEAR(in(result.contraction, millilitre), 0.0, 1e-9);
+}
+
+TEST(Mix, OrderAndGroupingDoNotMatter) {
+    std::mt19937 random(3);
+    std::uniform_real_distribution<double> unit(0.0, 1.0);
+    for (int trial = 0; trial < 200; ++trial) {
+        std::vector<parcel> parts;
+        for (int i = 0; i < 5; ++i) parts.push_back(spirit(0.01 + 5.0 * unit(random), 100.0 * unit(random)));
+        auto const whole = mix(parts, celsius(20.0)).product;
+        auto const grouped = mix({mix(std::span(parts).first(2), celsius(20.0)).product,
+                                  mix(std::span(parts).last(3), celsius(20.0)).product},
+                                 celsius(20.0))
+                                 .product;
+        std::shuffle(parts.begin(), parts.end(), random);
+        auto const shuffled = mix(parts, celsius(20.0)).product;
+        for (auto const& other : {grouped, shuffled}) {
+            EXPECT_NEAR(other.mass().value(), whole.mass().value(), 1e-13);
+            EXPECT_NEAR(other.composition().value(), whole.composition().value(), 1e-14);
+        }
+    }
+}
+
+TEST(Mix, RefusesNothing) {
+    expect_range_error([] { mix(std::span<parcel const>(), celsius(20.0)); }, "number of parcels");
+    expect_range_error(
+        [] {
+            mix({spirit(0.0, 40.0), spirit(0.0, 50.0)}, celsius(20.0));
+        },
+        "mass of all parcels");
+    expect_range_error([] { mix({spirit(1.0, 40.0)}, celsius(50.0)); }, "temperature");
+    expect_range_error([] { mix({spirit(1.0, 40.0), spirit(1.0, 2.0)}, celsius(-5.0)); }, "temperature");
+}
+
+TEST(Dilute, ReachesTheTarget) {
+    for (double from = 20.0; from <= 100.0; from += 10.0) {
+        for (double to_percent = 5.0; to_percent <= from; to_percent += 5.0) {
+            auto const plan =
+                dilute(spirit(2.0, from, 28.0), by_volume(to_percent), celsius(12.0), celsius(23.0));
+            EXPECT_NEAR(plan.product.strength().percent(), to_percent, 1e-12);
+            EXPECT_EQ(plan.product.temperature(), celsius(23.0));
+            EXPECT_EQ(plan.addition.temperature(), celsius(12.0));
+            EXPECT_EQ(plan.addition.composition().value(), 0.0);
+        }
+    }
+}
+
+TEST(Dilute, ToItsOwnStrengthNeedsNoWater) {
+    auto const plan = dilute(spirit(2.0, 45.0), by_volume(45.0), celsius(20.0), celsius(20.0));
+    EXPECT_EQ(plan.addition.mass().value(), 0.0);
+    EXPECT_NEAR(in(plan.contraction, millilitre), 0.0, 1e-9);
+}
+
+TEST(Dilute, TakesTheTargetInAnyBasis) {
+    auto const by_proof = dilute(spirit(2.0, 80.0), proof(90.0), celsius(20.0), celsius(20.0));
+    EXPECT_NEAR(by_proof.product.strength<us_proof>().degrees(), 90.0, 1e-12);
+    auto const massed = dilute(spirit(2.0, 80.0), by_mass(33.0), celsius(20.0), celsius(20.0));
+    EXPECT_NEAR(massed.product.composition().percent(), 33.0, 1e-12);
+}
+
+TEST(Dilute, RefusesAStrongerOrEmptyTarget) {
+    auto const error = expect_range_error(
+        [] { dilute(spirit(2.0, 60.0), by_volume(70.0), celsius(20.0), celsius(20.0)); }, "target strength");
+    EXPECT_NEAR(error.upper(), 60.0, 1e-9);
+    EXPECT_EQ(error.unit(), "% vol at 20 °C");
+    expect_range_error([] { dilute(spirit(2.0, 60.0), by_volume(0.0), celsius(20.0), celsius(20.0)); },
+                       "target strength");
+    expect_range_error([] { dilute(spirit(2.0, 60.0), by_volume(40.0), celsius(-3.0), celsius(20.0)); },
+                       "temperature");
+    expect_range_error([] { dilute(spirit(2.0, 60.0), by_volume(40.0), celsius(20.0), celsius(nan)); },
+                       "temperature");
+}
+
+TEST(DiluteInAdditions, EndsWhereOneAdditionEnds) {
+    auto const start = spirit(2.0, 80.0, 24.0);
+    auto const steps = dilute_in_additions(start, by_volume(40.0), 4, celsius(18.0), celsius(22.0));
+    ASSERT_EQ(steps.size(), 4u);
+    auto const whole = dilute(start, by_volume(40.0), celsius(18.0), celsius(22.0));
+    EXPECT_NEAR(steps.back().product.strength().percent(), 40.0, 1e-12);
+    EXPECT_NEAR(steps.back().product.mass().value(), whole.product.mass().value(), 1e-14);
+    double added = 0.0;
+    double previous = 80.0;
+    for (auto const& step : steps) {
+        EXPECT_NEAR(in(step.addition.mass(), whole.addition.mass()), 0.25, 1e-15);
+        EXPECT_LT(step.product.strength().percent(), previous);
+        previous = step.product.strength().percent();
+        added += step.addition.mass().value();
+    }
+    EXPECT_NEAR(added, whole.addition.mass().value(), 1e-14);
+    for (int const bad : {0, -1, 1001}) {
+        expect_range_error(
+            [&] { dilute_in_additions(start, by_volume(40.0), bad, celsius(18.0), celsius(22.0)); },
+            "number of additions");
+    }
+}
+
+TEST(Fortify, ReachesTheTarget) {
+    auto const plan =
+        fortify(spirit(5.0, 12.0), by_volume(18.0), by_volume(96.0), celsius(20.0), celsius(20.0));
+    EXPECT_NEAR(plan.product.strength().percent(), 18.0, 1e-12);
+    EXPECT_NEAR(plan.addition.strength().percent(), 96.0, 1e-12);
+    EXPECT_DOUBLE_EQ(plan.product.mass().value(), (spirit(5.0, 12.0).mass() + plan.addition.mass()).value());
+}
+
+TEST(Fortify, RefusesWhatTheStockCannotReach) {
+    auto const fortify_to = [](double target) {
+        return fortify(spirit(5.0, 12.0), by_volume(target), by_volume(60.0), celsius(20.0), celsius(20.0));
+    };
+    expect_range_error([&] { fortify_to(61.0); }, "target strength");
+    expect_range_error([&] { fortify_to(11.0); }, "target strength");
+    expect_range_error([&] { fortify_to(60.0); }, "stronger spirit, above the target by");
+}
+
+TEST(MakeUp, GivesTheVolumeAndTheStrength) {
+    auto const plan =
+        make_up(10.0 * litre, celsius(20.0), by_volume(40.0), by_volume(92.0), celsius(26.0), celsius(14.0));
+    EXPECT_NEAR(in(plan.product.volume(), litre), 10.0, 1e-13);
+    EXPECT_NEAR(plan.product.strength().percent(), 40.0, 1e-12);
+    EXPECT_NEAR(plan.spirit.strength().percent(), 92.0, 1e-12);
+    EXPECT_EQ(plan.spirit.temperature(), celsius(26.0));
+    EXPECT_EQ(plan.water.temperature(), celsius(14.0));
+    // the same plan the other way round
+    auto const check = dilute(plan.spirit, by_volume(40.0), celsius(14.0), celsius(20.0));
+    EXPECT_NEAR(check.addition.mass().value(), plan.water.mass().value(), 1e-13);
+}
+
+TEST(MakeUp, RefusesTheImpossible) {
+    auto const make = [](double litres, double target, double stock) {
+        return make_up(litres * litre, celsius(20.0), by_volume(target), by_volume(stock), celsius(20.0),
+                       celsius(20.0));
+    };
+    expect_range_error([&] { make(1.0, 60.0, 50.0); }, "target strength");
+    expect_range_error([&] { make(-1.0, 40.0, 50.0); }, "volume");
+    expect_range_error([&] { make(infinity, 40.0, 50.0); }, "volume");
+    expect_range_error([&] { make(nan, 40.0, 50.0); }, "volume");
+}
+
+}  // namespace
+}  // namespace aqueth

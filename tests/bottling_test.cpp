@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: BSL-1.0
+#include <aqueth/bottling.hpp>
+
+#include "expect_range_error.hpp"
+
+#include <gtest/gtest.h>
+
+#include <limits>
+
+namespace aqueth {
+namespace {
+
+using test::expect_range_error;
+
+TEST(Bottling, WarmSpiritIsFilledHigher) {
+    auto const w = to<mass_fraction>(by_volume(40.0));
+    EXPECT_DOUBLE_EQ(in(fill_volume(700.0 * millilitre, w, celsius(20.0)), millilitre), 700.0);
+    EXPECT_GT(fill_volume(700.0 * millilitre, w, celsius(26.0)), 700.0 * millilitre);
+    EXPECT_LT(fill_volume(700.0 * millilitre, w, celsius(14.0)), 700.0 * millilitre);
+}
+
+TEST(Bottling, WhatIsFilledHoldsTheLabelVolumeAt20Celsius) {
+    for (double const t : {-10.0, 5.0, 20.0, 33.0, 40.0}) {
+        auto const w = to<mass_fraction>(by_volume(45.0));
+        auto const filled = parcel::of(fill_volume(500.0 * millilitre, w, celsius(t)), w, celsius(t));
+        EXPECT_NEAR(in(filled.volume(celsius(20.0)), millilitre), 500.0, 1e-10);
+    }
+}
+
+TEST(Bottling, CountsWholeBottlesAndKeepsTheRest) {
+    auto const spirit = parcel::of(3.55 * litre, by_volume(45.0), celsius(26.0));
+    auto const result = fill_bottles(spirit, 700.0 * millilitre);
+    EXPECT_EQ(result.count, 5.0);
+    EXPECT_NEAR((result.count * result.fill_mass + result.remainder.mass()).value(), spirit.mass().value(),
+                1e-15);
+    EXPECT_LT(result.remainder.volume(), result.fill);
+}
+
+TEST(Bottling, AnExactNumberLosesNoBottleToRounding) {
+    for (int n = 1; n <= 200; ++n) {
+        auto const spirit = parcel::of(n * 0.7 * litre, by_volume(40.0), celsius(20.0));
+        EXPECT_EQ(fill_bottles(spirit, 0.7 * litre).count, n);
+    }
+}
+
+TEST(Bottling, TooLittleFillsNone) {
+    auto const spirit = parcel::of(0.3 * litre, by_volume(40.0), celsius(20.0));
+    auto const result = fill_bottles(spirit, 0.7 * litre);
+    EXPECT_EQ(result.count, 0.0);
+    EXPECT_EQ(result.remainder.mass(), spirit.mass());
+}
+
+TEST(Bottling, RefusesBadLabels) {
+    auto const spirit = parcel::of(3.0 * litre, by_volume(40.0), celsius(20.0));
+    for (double const bad :
+         {0.0, -0.7, std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity()}) {
+        expect_range_error([&] { fill_bottles(spirit, bad * litre); }, "label volume");
+    }
+    expect_range_error([&] { fill_volume(0.7 * litre, by_mass(5.0), celsius(-4.0)); }, "temperature");
+}
+
+}  // namespace
+}  // namespace aqueth

@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: BSL-1.0
+#include <aqueth/density.hpp>
+
+#include "expect_range_error.hpp"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <limits>
+
+namespace aqueth {
+namespace {
+
+using test::expect_range_error;
+constexpr double nan = std::numeric_limits<double>::quiet_NaN();
+constexpr double infinity = std::numeric_limits<double>::infinity();
+
+TEST(Density, IsTheCorrelationWithUnits) {
+    EXPECT_EQ(density(by_mass(40.0), celsius(12.5)).value(), correlation::oiml_r22::density(0.4, 12.5));
+    static_assert(density(mass_fraction(1.0), celsius(20.0)) < 789.3 * kilogram_per_cubic_metre);
+}
+
+TEST(Density, InverseClosesOverTheWholeLiquidRange) {
+    for (int i = 0; i <= 1000; ++i) {
+        mass_fraction const w(i / 1000.0);
+        for (double t = -20.0; t <= 40.0; t += 0.75) {
+            if (celsius(t) < detail::coldest_liquid(w)) continue;
+            double const back = mass_fraction_from_density(density(w, celsius(t)), celsius(t)).value();
+            EXPECT_NEAR(back, w.value(), 1e-12 * w.value() + 1e-15) << w.value() << " " << t;
+        }
+    }
+}
+
+TEST(Density, FreezingLineCutsTheRange) {
+    // CRC Handbook: 4.47 K at 10 % mass, 20.47 K at 30 % mass, so that the formula's -20 °C is reached at 29.54 % mass.
+    EXPECT_NEAR(freezing_point(by_mass(10.0)).celsius(), -4.47, 1e-12);
+    EXPECT_NO_THROW(density(by_mass(10.0), celsius(-4.46)));
+    auto const error = expect_range_error([] { density(by_mass(10.0), celsius(-4.48)); }, "temperature");
+    EXPECT_NEAR(error.lower(), -4.47, 2e-9);
+    EXPECT_EQ(error.upper(), 40.0);
+    EXPECT_NO_THROW(density(by_mass(29.6), celsius(-20.0)));
+    expect_range_error([] { density(by_mass(29.5), celsius(-20.0)); }, "temperature");
+    EXPECT_NO_THROW(density(mass_fraction(0.0), celsius(0.0)));
+    expect_range_error([] { density(mass_fraction(0.0), celsius(-0.01)); }, "temperature");
+    expect_range_error([] { freezing_point(by_mass(68.1)); }, "mass fraction");
+}
+
+TEST(Density, RefusesTemperaturesOutsideTheStandard) {
+    for (double const bad : {-20.01, 40.01, nan, infinity, -infinity}) {
+        auto const w = by_mass(60.0);
+        expect_range_error([&] { density(w, celsius(bad)); }, "temperature");
+        expect_range_error([&] { thermal_expansion(w, celsius(bad)); }, "temperature");
+        expect_range_error([&] { molar_volume(w, celsius(bad)); }, "temperature");
+        expect_range_error(
+            [&] { mass_fraction_from_density(900.0 * kilogram_per_cubic_metre, celsius(bad)); },
+            "temperature");
+    }
+    for (double const bad : {-0.01, 40.01, nan, infinity}) {
+        expect_range_error([&] { water_density_cipm_2001(celsius(bad)); }, "temperature");
+        expect_range_error([&] { excess_molar_volume(by_mass(60.0), celsius(bad)); }, "temperature");
+    }
+}
+
+TEST(Density, RefusesDensitiesNoMixtureHas) {
+    for (double const bad : {789.2, 998.3, 0.0, -1.0, nan, infinity}) {
+        auto const error = expect_range_error(
+            [&] { mass_fraction_from_density(bad * kilogram_per_cubic_metre, celsius(20.0)); }, "density");
+        EXPECT_NEAR(error.lower(), 789.24, 0.005);
+        EXPECT_NEAR(error.upper(), 998.20, 0.005);
+    }
+    // a density that only a frozen mixture would have
+    expect_range_error([] { mass_fraction_from_density(990.0 * kilogram_per_cubic_metre, celsius(-10.0)); },
+                       "temperature");
+}
+
+TEST(Density, ThermalExpansionIsTheSlopeOfTheLogarithm) {
+    for (double w = 0.3; w <= 1.0; w += 0.1) {
+        double const h = 1e-3;
+        double const slope = std::log(density(mass_fraction(w), celsius(20.0 - h)).value() /
+                                      density(mass_fraction(w), celsius(20.0 + h)).value()) /
+                             (2.0 * h);
+        EXPECT_NEAR(thermal_expansion(mass_fraction(w), celsius(20.0)).value(), slope, 1e-9);
+    }
+    EXPECT_LT(thermal_expansion(mass_fraction(0.0), celsius(2.0)).value(), 0.0);  // water below 4 °C
+}
+
+TEST(Density, ExcessVolumeVanishesForPureLiquidsAndIsNegativeBetween) {
+    for (double const t : {5.0, 20.0, 40.0}) {
+        EXPECT_NEAR(in(excess_molar_volume(mass_fraction(0.0), celsius(t)), cubic_centimetre_per_mole), 0.0,
+                    1e-13);
+        EXPECT_NEAR(in(excess_molar_volume(mass_fraction(1.0), celsius(t)), cubic_centimetre_per_mole), 0.0,
+                    1e-13);
+        for (double w = 0.01; w < 1.0; w += 0.01) {
+            EXPECT_LT(excess_molar_volume(mass_fraction(w), celsius(t)).value(), 0.0) << w;
+        }
+    }
+}
+
+}  // namespace
+}  // namespace aqueth

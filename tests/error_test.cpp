@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: BSL-1.0
+#include <aqueth/error.hpp>
+
+#include "expect_range_error.hpp"
+
+#include <gtest/gtest.h>
+
+#include <clocale>
+#include <limits>
+#include <string>
+
+namespace aqueth {
+namespace {
+
+constexpr double infinity = std::numeric_limits<double>::infinity();
+constexpr double nan = std::numeric_limits<double>::quiet_NaN();
+
+static_assert(require_range("density", "temperature", 20.0, "°C", -20.0, 40.0) == 20.0);
+static_assert(require_range("density", "temperature", 40.0, "°C", -20.0, 40.0) == 40.0);
+
+TEST(Error, PassesWhatIsInRange) {
+    EXPECT_EQ(require_range("parcel", "mass", 0.0, "kg", 0.0, infinity), 0.0);
+    EXPECT_EQ(require_range("parcel", "mass", 1e300, "kg", 0.0, infinity), 1e300);
+}
+
+TEST(Error, NaNAndInfinityAreOutsideEveryRange) {
+    for (double const bad : {nan, infinity, -infinity}) {
+        EXPECT_THROW(require_range("parcel", "mass", bad, "kg", 0.0, infinity), range_error);
+        EXPECT_THROW(require_range("density", "temperature", bad, "°C", -20.0, 40.0), range_error);
+    }
+}
+
+TEST(Error, SaysWhatWhichHowMuchAndWhatIsAllowed) {
+    EXPECT_STREQ(range_error("density", "temperature", 45.0, "°C", -20.0, 40.0, "OIML R 22").what(),
+                 "density: temperature 45 °C is outside -20 to 40 °C (OIML R 22)");
+    EXPECT_STREQ(range_error("parcel", "volume", -1.0, "L", 0.0, infinity, "").what(),
+                 "parcel: volume -1 L is not a number of at least 0 L");
+    EXPECT_STREQ(range_error("parcel", "volume", nan, "L", 0.0, infinity, "").what(),
+                 "parcel: volume nan L is not a number of at least 0 L");
+}
+
+TEST(Error, CarriesItsFacts) {
+    range_error const error("density", "temperature", 45.0, "°C", -20.0, 40.0, "OIML R 22");
+    EXPECT_EQ(error.property(), "density");
+    EXPECT_EQ(error.argument(), "temperature");
+    EXPECT_EQ(error.unit(), "°C");
+    EXPECT_EQ(error.reason(), "OIML R 22");
+    EXPECT_EQ(error.value(), 45.0);
+    EXPECT_EQ(error.lower(), -20.0);
+    EXPECT_EQ(error.upper(), 40.0);
+}
+
+TEST(Error, TextDoesNotChangeWithTheLocale) {
+    std::string const before = range_error("a", "b", 1.5, "", 2.5, 3.5, "").what();
+    // Where the locale is not installed setlocale does nothing and the test still holds.
+    std::setlocale(LC_ALL, "de_DE.UTF-8");
+    std::string const after = range_error("a", "b", 1.5, "", 2.5, 3.5, "").what();
+    std::setlocale(LC_ALL, "C");
+    EXPECT_EQ(before, after);
+}
+
+}  // namespace
+}  // namespace aqueth

@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: BSL-1.0
+// Published corrections are checked in published/glass_hydrometer_test.cpp and published/us_gauging_manual_test.cpp.
+#include <aqueth/hydrometer.hpp>
+
+#include "expect_range_error.hpp"
+
+#include <gtest/gtest.h>
+
+#include <limits>
+
+namespace aqueth {
+namespace {
+
+using test::expect_range_error;
+
+/// every liquid mixture and temperature for which the instrument can be read must come back
+template <class Scale>
+void expect_closure(hydrometer<Scale> const& meter) {
+    int readable = 0;
+    for (double w = 0.0; w <= 1.0; w += 0.01) {
+        for (double t = -20.0; t <= 40.0; t += 2.5) {
+            mass_fraction const liquid(w);
+            if (celsius(t) < detail::coldest_liquid(liquid)) continue;
+            try {
+                Scale const reading = meter.reading(liquid, celsius(t));
+                EXPECT_NEAR(meter.composition(reading, celsius(t)).value(), w, 1e-13) << w << " " << t;
+                ++readable;
+            } catch (range_error const& off_the_scale) {
+                EXPECT_EQ(off_the_scale.argument(), "density it floats by");
+            }
+        }
+    }
+    EXPECT_GT(readable, 2000);
+}
+
+TEST(Hydrometer, ReadingAndStrengthAreInverseOnEveryScale) {
+    expect_closure(alcoholmeter{});
+    expect_closure(hydrometer<basic_volume_fraction<at_15_celsius>>{});
+    expect_closure(hydrometer<basic_volume_fraction<at_60_fahrenheit>>{});
+    expect_closure(hydrometer<mass_fraction>{celsius(20.0)});
+    expect_closure(hydrometer<mass_fraction>{celsius(15.0), borosilicate_glass});
+    expect_closure(proof_hydrometer{});
+    expect_closure(density_hydrometer{celsius(20.0)});
+    expect_closure(density_hydrometer{celsius(15.0)});
+    expect_closure(gravity_hydrometer{gravity_reference{fahrenheit(60.0), fahrenheit(60.0), medium::vacuum}});
+    expect_closure(gravity_hydrometer{gravity_reference{celsius(20.0), celsius(20.0), medium::air}});
+    expect_closure(hydrometer<mass_concentration>{});
+}
+
+TEST(Hydrometer, IsRightAtItsReferenceTemperature) {
+    for (double q = 0.0; q <= 100.0; q += 5.0) {
+        EXPECT_NEAR(alcoholmeter{}.strength(by_volume(q), celsius(20.0)).percent(), q, 1e-12);
+        EXPECT_NEAR(proof_hydrometer{}.strength(proof(2.0 * q), fahrenheit(60.0)).degrees(), 2.0 * q, 2e-12);
+    }
+}
+
+TEST(Hydrometer, WarmSpiritReadsHigh) {
+    alcoholmeter const meter;
+    EXPECT_LT(meter.strength(by_volume(84.0), celsius(31.0)), by_volume(84.0));
+    EXPECT_GT(meter.strength(by_volume(84.0), celsius(10.0)), by_volume(84.0));
+    EXPECT_GT(meter.reading(parcel::of(1.0 * litre, by_volume(45.0), celsius(27.0))), by_volume(45.0));
+}
+
+TEST(Hydrometer, GlassGrowsWithTheLiquid) {
+    // The equation in the class's docstring, by hand: reading 900 kg/m3 at 30 °C, soda-lime glass made for 20 °C.
+    density_hydrometer const glass{celsius(20.0)};
+    EXPECT_NEAR(glass.density(900.0 * kilogram_per_cubic_metre, celsius(30.0)).value(), 900.0 / 1.00025,
+                1e-10);
+    density_hydrometer const rigid{celsius(20.0), 0.0 * per_kelvin};
+    EXPECT_EQ(rigid.density(900.0 * kilogram_per_cubic_metre, celsius(30.0)).value(), 900.0);
+}
+
+TEST(Hydrometer, ADensityScaleGivesTheStrengthToo) {
+    density_hydrometer const meter{celsius(20.0)};
+    auto const rho = density(to<mass_fraction>(by_volume(40.0)), celsius(20.0));
+    EXPECT_NEAR(meter.strength(rho, celsius(20.0)).percent(), 40.0, 1e-12);
+    EXPECT_NEAR(meter.strength<mass_fraction>(rho, celsius(20.0)).value(),
+                to<mass_fraction>(by_volume(40.0)).value(), 1e-14);
+}
+
+TEST(Hydrometer, RefusesReadingsNoMixtureGives) {
+    alcoholmeter const meter;
+    // At 31 °C pure water already shows about 1.7 % vol.
+    auto const low = expect_range_error([&] { meter.strength(by_volume(0.5), celsius(31.0)); }, "reading");
+    EXPECT_GT(low.lower(), 1.0);
+    EXPECT_EQ(low.upper(), 100.0);
+    // At 10 °C pure ethanol shows about 98 % vol.
+    auto const high = expect_range_error([&] { meter.strength(by_volume(99.5), celsius(10.0)); }, "reading");
+    EXPECT_EQ(high.lower(), 0.0);
+    EXPECT_LT(high.upper(), 99.0);
+    // Colder water floats the stem out beyond its zero.
+    expect_range_error([&] { meter.reading(mass_fraction(0.0), celsius(10.0)); }, "density it floats by");
+    // A reading that only ice could give.
+    expect_range_error([&] { meter.strength(by_volume(5.0), celsius(-10.0)); }, "temperature");
+}
+
+TEST(Hydrometer, RefusesBadTemperaturesAndGlass) {
+    double const nan = std::numeric_limits<double>::quiet_NaN();
+    for (double const bad : {-20.5, 40.5, nan}) {
+        expect_range_error([&] { alcoholmeter{}.strength(by_volume(50.0), celsius(bad)); }, "temperature");
+        expect_range_error([&] { alcoholmeter{}.reading(by_mass(50.0), celsius(bad)); }, "temperature");
+        expect_range_error([&] { density_hydrometer{celsius(bad)}; }, "reference temperature");
+    }
+    for (double const bad : {-1e-6, 1e-3, nan}) {
+        expect_range_error([&] { alcoholmeter{bad * per_kelvin}; }, "cubic expansion of the instrument");
+    }
+}
+
+}  // namespace
+}  // namespace aqueth

@@ -1,0 +1,165 @@
+// SPDX-License-Identifier: BSL-1.0
+#include <aqueth/lot_blending.hpp>
+
+#include "expect_range_error.hpp"
+
+#include <gtest/gtest.h>
+
+#include <random>
+#include <vector>
+
+namespace aqueth {
+namespace {
+
+using test::expect_range_error;
+
+lot some(double litres, double percent, double least_litres = 0.0) {
+    auto const available = parcel::of(litres * litre, by_volume(percent), celsius(20.0));
+    return {available, available.mass() * (least_litres / litres)};
+}
+
+void expect_within_limits(std::vector<lot> const& lots, lot_blend const& result) {
+    ASSERT_EQ(result.parts.size(), lots.size());
+    for (std::size_t i = 0; i < lots.size(); ++i) {
+        EXPECT_GE(result.parts[i].mass().value(), lots[i].at_least.value() - 1e-12);
+        EXPECT_LE(result.parts[i].mass().value(), lots[i].available.mass().value() + 1e-12);
+        EXPECT_EQ(result.parts[i].composition(), lots[i].available.composition());
+    }
+}
+
+TEST(LotBlending, TwoLotsAreAnAlligation) {
+    // The classical rule of alligation, by mass: shares are as the distances from the target to the other lot.
+    std::vector<lot> const lots{{parcel::of(10.0 * kilogram, by_mass(60.0), celsius(20.0)), {}},
+                                {parcel::of(10.0 * kilogram, by_mass(20.0), celsius(20.0)), {}}};
+    auto const result = blend_to_strength(lots, by_mass(30.0), celsius(20.0));
+    EXPECT_NEAR(in(result.parts[1].mass(), kilogram), 10.0, 1e-12);
+    EXPECT_NEAR(in(result.parts[0].mass(), kilogram), 10.0 / 3.0, 1e-12);
+}
+
+TEST(LotBlending, GivesTheVolumeWantedAndDrawsEvenlyWhereItCan) {
+    std::vector<lot> const lots{some(4.0, 40.0), some(8.0, 40.0)};
+    auto const result = blend_to_strength(lots, by_volume(40.0), celsius(20.0), 6.0 * litre);
+    EXPECT_NEAR(in(result.product.volume(), litre), 6.0, 1e-12);
+    EXPECT_NEAR(in(result.parts[0].volume(), litre), 2.0, 1e-12);
+    EXPECT_NEAR(in(result.parts[1].volume(), litre), 4.0, 1e-12);
+}
+
+TEST(LotBlending, ReachesEveryStrengthBetweenTheBoundsItNamesAndNoneBeyond) {
+    std::mt19937 random(11);
+    std::uniform_real_distribution<double> unit(0.0, 1.0);
+    int solved = 0;
+    for (int trial = 0; trial < 500; ++trial) {
+        std::vector<lot> lots;
+        int const count = 1 + trial % 5;
+        for (int i = 0; i < count; ++i) {
+            double const litres = 0.1 + 5.0 * unit(random);
+            lots.push_back(
+                some(litres, 100.0 * unit(random), trial % 2 == 0 ? 0.0 : 0.8 * litres * unit(random)));
+        }
+        std::optional<units::volume> volume;
+        if (trial % 3 == 0) {
+            double least = 0.0;
+            double most = 0.0;
+            for (lot const& each : lots) {
+                least += in(each.at_least, kilogram);
+                most += in(each.available.mass(), kilogram);
+            }
+            // as litres of the strongest and the weakest possible liquid, to stay inside the limits whatever the target
+            double const low = least / 0.7892;
+            double const high = most / 0.9983;
+            if (low >= high) continue;
+            volume = (low + (high - low) * unit(random)) * litre;
+        }
+        // asking for the impossible names the bounds
+        auto const bounds_of = [&](double percent) {
+            try {
+                blend_to_strength(lots, by_mass(percent), celsius(20.0), volume);
+            } catch (range_error const& error) {
+                if (error.argument() == "target strength") return std::pair{error.lower(), error.upper()};
+                throw;
+            }
+            return std::pair{percent, percent};
+        };
+        double const lower = bounds_of(0.0).first;
+        double const upper = bounds_of(100.0).second;
+        EXPECT_LE(lower, upper);
+        for (double const share : {0.001, 0.3, 0.5, 0.9, 0.999}) {
+            double const target = lower + share * (upper - lower);
+            auto const result = blend_to_strength(lots, by_mass(target), celsius(20.0), volume);
+            expect_within_limits(lots, result);
+            EXPECT_NEAR(result.product.composition().percent(), target, 1e-10);
+            if (volume) {
+                EXPECT_NEAR(in(result.product.volume(), *volume), 1.0, 1e-12);
+            }
+            ++solved;
+        }
+        if (upper < 99.0) {
+            expect_range_error([&] { blend_to_strength(lots, by_mass(upper + 0.5), celsius(20.0), volume); },
+                               "target strength");
+        }
+        if (lower > 1.0) {
+            expect_range_error([&] { blend_to_strength(lots, by_mass(lower - 0.5), celsius(20.0), volume); },
+                               "target strength");
+        }
+    }
+    EXPECT_GT(solved, 1500);
+}
+
+TEST(LotBlending, WithoutAVolumeNoLargerBlendExists) {
+    // Against brute force over a grid of draws from three lots.
+    std::vector<lot> const lots{some(1.0, 80.0), some(2.0, 55.0, 0.5), some(3.0, 20.0)};
+    double const target = 0.36;
+    double const found = blend_to_strength(lots, mass_fraction(target), celsius(20.0)).product.mass().value();
+    double best = 0.0;
+    int const n = 100;
+    for (int a = 0; a <= n; ++a) {
+        for (int b = 0; b <= n; ++b) {
+            double const first = lots[0].available.mass().value() * a / n;
+            double const second =
+                lots[1].at_least.value() + (lots[1].available.mass() - lots[1].at_least).value() * b / n;
+            // the third lot's mass follows from the target
+            double const surplus = first * (lots[0].available.composition().value() - target) +
+                                   second * (lots[1].available.composition().value() - target);
+            double const third = surplus / (target - lots[2].available.composition().value());
+            if (third >= 0.0 && third <= lots[2].available.mass().value())
+                best = (std::max)(best, first + second + third);
+        }
+    }
+    EXPECT_GE(found, best - 1e-12);
+    EXPECT_NEAR(found, best, 0.02 * best);
+}
+
+TEST(LotBlending, ALotAloneMakesItsOwnStrength) {
+    std::vector<lot> const lots{some(2.0, 43.7)};
+    EXPECT_NEAR(in(blend_to_strength(lots, by_volume(43.7), celsius(20.0)).product.volume(), litre), 2.0,
+                1e-12);
+    expect_range_error([&] { blend_to_strength(lots, by_volume(43.0), celsius(20.0)); }, "target strength");
+}
+
+TEST(LotBlending, SaysWhatIsReachable) {
+    std::vector<lot> const lots{some(1.0, 80.0), some(3.0, 30.0, 3.0)};
+    auto const error = expect_range_error([&] { blend_to_strength(lots, by_volume(60.0), celsius(20.0)); },
+                                          "target strength");
+    EXPECT_NEAR(error.lower(), 30.0, 1e-9);
+    EXPECT_LT(error.upper(), 45.0);  // all of both
+    EXPECT_NO_THROW(blend_to_strength(lots, by_volume(error.upper() - 1e-6), celsius(20.0)));
+}
+
+TEST(LotBlending, RefusesBadLotsAndVolumes) {
+    std::vector<lot> const none;
+    expect_range_error([&] { blend_to_strength(none, by_volume(40.0), celsius(20.0)); }, "number of lots");
+    std::vector<lot> const empty{some(1.0, 50.0)};
+    std::vector<lot> const greedy{{empty[0].available, 2.0 * empty[0].available.mass()}};
+    expect_range_error([&] { blend_to_strength(greedy, by_volume(50.0), celsius(20.0)); },
+                       "least mass of a lot");
+    std::vector<lot> const nothing{{empty[0].available.with_mass(0.0 * kilogram), {}}};
+    expect_range_error([&] { blend_to_strength(nothing, by_volume(50.0), celsius(20.0)); },
+                       "mass of all lots");
+    for (double const bad : {-1.0, 0.0, 1.5, std::numeric_limits<double>::quiet_NaN()}) {
+        expect_range_error([&] { blend_to_strength(empty, by_volume(50.0), celsius(20.0), bad * litre); },
+                           "volume wanted");
+    }
+}
+
+}  // namespace
+}  // namespace aqueth
