@@ -1,0 +1,225 @@
+// SPDX-License-Identifier: BSL-1.0
+//
+// The tables themselves: every file is in the format, has its source, stands in the index, and holds the
+// figures it held when it was typed. And the reader: that it refuses what is not in the format.
+#include "published/table.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <cstddef>
+#include <filesystem>
+#include <fstream>
+#include <gtest/gtest.h>
+#include <iterator>
+#include <set>
+#include <sstream>
+#include <stdexcept>
+#include <string>
+#include <vector>
+
+using aqueth::published::table;
+
+namespace {
+
+// Rows of a file, and the sum of each column of numbers, left to right, over the cells that are not empty.
+struct pin {
+    char const* file;
+    std::size_t rows;
+    std::vector<double> sums;
+};
+
+// clang-format off
+std::vector<pin> const pins{
+    {"bpc_1911_dilution.csv", 4, {195, 216.65, 191.7, 3.7231}},
+    {"cipm_2001_water.csv", 41, {820, 40895.6106}},
+    {"cipm_2001_water_coefficients.csv", 5, {15, 523896.037725}},
+    {"crc_ethanol_20c.csv", 61, {2650.5, 2759.32, 503.192, 56.0595}},
+    {"crc_freezing_point.csv", 45, {1290.5, 887.72}},
+    {"gay_lussac_mouillage.csv", 206, {17800, 9505, 35508.49}},
+    {"ghersi_castoldi_dilution.csv", 117, {9075, 4830, 22475.57}},
+    {"glass_hydrometer_60f.csv", 209, {9405, 11970, 9334.6}},
+    {"is_2302_weighing.csv", 6, {377, 467.535}},
+    {"ittc_2011_water.csv", 31, {775, 30896.5468}},
+    {"lange_freezing_point.csv", 15, {14.53655, 287.9, 350, -166.7, 179.8}},
+    {"melinder_2010_check_values.csv", 9, {180, 195, 0.02038217, 8694.46, 33543, 3.91798}},
+    {"melinder_2010_coefficients.csv", 90, {170, 110, 5126.77892198064}},
+    {"melinder_2010_density.csv", 495, {19656, -1961, 469791.5177527}},
+    {"melinder_2010_freezing_point.csv", 11, {395, -278.271939232}},
+    {"modern_densities.csv", 38, {970, 18.54067, 33342.321}},
+    {"nbs_1913_density_45_85.csv", 41, {2665, 36.37246, 36.20561, 36.03664, 35.8654, 35.6917, 35.51545,
+        35.33656}},
+    {"nbs_1913_density_lange.csv", 127, {5799.31, 1260.3, 617.97, 92.23796, 115.32736, 91.23054, 90.87078,
+        91.73914, 91.49727, -407.2}},
+    {"oiml_r22_coefficients.csv", 54, {84, 278, 788.383646643625}},
+    {"proof_spirit.csv", 10, {491.776817}},
+    {"reduction_table.csv", 153, {10455, 5610, 23098.7}},
+    {"t90_minus_t68.csv", 18, {630, -0.171}},
+    {"t90_minus_t68_coefficients.csv", 8, {36, -0.125408}},
+    {"tralles_60f.csv", 101, {5050, 92.9697, 2052}},
+    {"us_gauging_volume_factors.csv", 9, {1266.8, 512, 9.014, 545}},
+    {"us_gauging_weights.csv", 13, {2008, 17116.298014, 388.001}},
+    {"usp_29_alcoholometric_table.csv", 34, {561, 457.51, 33.2755, 33.3196, 561, 683.95, 33.1164, 32.225}},
+    {"worked_examples.csv", 14, {56512.2521689894}},
+    {"worked_examples_from_memory.csv", 2, {55.57}},
+};
+// clang-format on
+
+std::set<std::string> files() {
+    std::set<std::string> result;
+    for (auto const& entry : std::filesystem::directory_iterator(AQUETH_TABLES)) {
+        if (entry.path().extension() == ".csv") result.insert(entry.path().filename().string());
+    }
+    return result;
+}
+
+std::string contents(std::filesystem::path const& path) {
+    std::ifstream stream(path);
+    return {std::istreambuf_iterator<char>(stream), std::istreambuf_iterator<char>()};
+}
+
+bool begins_with_one_of(std::string const& text, std::vector<std::string> const& words) {
+    return std::any_of(words.begin(), words.end(),
+                       [&](std::string const& word) { return text.rfind(word, 0) == 0; });
+}
+
+}  // namespace
+
+TEST(Tables, EveryFileIsPinned) {
+    std::set<std::string> pinned;
+    for (auto const& p : pins) pinned.insert(p.file);
+    EXPECT_EQ(pinned, files());
+}
+
+TEST(Tables, RowsAndSumsOfColumns) {
+    for (auto const& p : pins) {
+        SCOPED_TRACE(p.file);
+        table const t(p.file);
+        EXPECT_EQ(t.rows().size(), p.rows);
+        std::vector<double> sums;
+        for (auto const& column : t.columns()) {
+            if (table::holds_words(column)) continue;
+            double sum = 0.0;
+            for (auto const& row : t.rows()) {
+                if (!row.empty(column)) sum += row[column];
+            }
+            sums.push_back(sum);
+        }
+        ASSERT_EQ(sums.size(), p.sums.size());
+        for (std::size_t i = 0; i < sums.size(); ++i) {
+            // Far below the last digit of any cell, above the rounding of the sum.
+            EXPECT_NEAR(sums[i], p.sums[i], 1e-12 * (1.0 + std::abs(p.sums[i]))) << "number column " << i + 1;
+        }
+    }
+}
+
+TEST(Tables, HeadersSayWhatTheyMust) {
+    for (auto const& file : files()) {
+        SCOPED_TRACE(file);
+        table const t(file);
+        for (std::size_t key = 0; key < table::keys.size(); ++key) EXPECT_FALSE(t.header_of(key).empty());
+        EXPECT_TRUE(begins_with_one_of(t.header_of(2), {"read", "memory", "computed"})) << t.header_of(2);
+        EXPECT_TRUE(begins_with_one_of(t.header_of(3),
+                                       {"fitted", "held for checking", "defines the formula", "not used"}))
+            << t.header_of(3);
+        EXPECT_EQ(contents(std::filesystem::path(AQUETH_TABLES) / file).find("://"), std::string::npos)
+            << "cite the publication, not the address of a copy";
+    }
+}
+
+TEST(Tables, IndexNamesEveryFileAndItsChecks) {
+    std::ifstream index(std::filesystem::path(AQUETH_TABLES) / "README.md");
+    ASSERT_TRUE(index);
+    std::set<std::string> indexed;
+    std::string line;
+    while (std::getline(index, line)) {
+        if (line.rfind("| `", 0) != 0) continue;
+        std::vector<std::string> columns;
+        std::istringstream cells(line);
+        for (std::string cell; std::getline(cells, cell, '|');) columns.push_back(cell);
+        ASSERT_EQ(columns.size(), 7U)
+            << line;  // file, source, units, status, checked by, doubts, and one before the first
+        std::string const file = columns[1].substr(2, columns[1].size() - 4);
+        EXPECT_TRUE(indexed.insert(file).second) << "twice: " << file;
+        // every `name` among the checks is a file beside this one
+        std::string const& checks = columns[5];
+        for (auto from = checks.find('`'); from != std::string::npos;) {
+            auto const to = checks.find('`', from + 1);
+            ASSERT_NE(to, std::string::npos) << line;
+            auto const name = checks.substr(from + 1, to - from - 1);
+            auto const test =
+                std::filesystem::path(AQUETH_TABLES) / "../tests/published" / (name + "_test.cpp");
+            EXPECT_TRUE(std::filesystem::exists(test)) << name;
+            if (std::filesystem::exists(test)) {
+                EXPECT_NE(contents(test).find('"' + file + '"'), std::string::npos)
+                    << name << " does not read " << file;
+            }
+            from = checks.find('`', to + 1);
+        }
+    }
+    EXPECT_EQ(indexed, files());
+}
+
+TEST(Tables, ReaderUnderstandsTheFormat) {
+    std::istringstream text("# title: a title that goes on\n#    here\n# source: s\n# status: read\n# used: "
+                            "fitted\n# units: u\n# doubts: one\n"
+                            "# doubts: two\nid,value_g,other,note\na,1.50,,\nb,2,3e-05,suspect other: "
+                            "because\nc,-4,5,suspect: all of it\n");
+    table const t("example", text);
+    EXPECT_EQ(t.header_of(0), "a title that goes on here");
+    EXPECT_EQ(t.doubts(), (std::vector<std::string>{"one", "two"}));
+    ASSERT_EQ(t.rows().size(), 3U);
+    auto const first = t.rows()[0];
+    EXPECT_EQ(first["value_g"], 1.5);
+    EXPECT_EQ(first.printed("value_g").decimals, 2);
+    EXPECT_TRUE(first.empty("other"));
+    EXPECT_TRUE(first.doubt("other").empty());
+    EXPECT_THROW(first["other"], std::runtime_error);
+    EXPECT_THROW(first["missing"], std::runtime_error);
+    auto const second = t.where("id", "b");
+    EXPECT_EQ(second["other"], 3e-5);
+    EXPECT_EQ(second.doubt("other"), "because");
+    EXPECT_TRUE(second.doubt("value_g").empty());
+    EXPECT_EQ(t.where("id", "c").doubt("value_g"), "all of it");
+    EXPECT_THROW(t.where("id", "d"), std::runtime_error);
+}
+
+TEST(Tables, ReaderRefusesAnythingElse) {
+    std::string const head =
+        "# title: t\n# source: s\n# status: read\n# used: fitted\n# units: u\n# doubts: none found\n";
+    std::
+        string const
+            wrong
+                []{
+                    "",              // nothing
+                    head + "a,b\n",  // no rows
+                    "a,b\n1,2\n",    // no header
+                    "# title: t\n# source: s\n# status: read\n# used: fitted\n# units: u\na\n1\n",  // a line missing
+                    "# source: s\n# title: t\n# status: read\n# used: fitted\n# units: u\n# doubts: "
+                    "d\na\n1\n",  // out of order
+                    "# title: t\n# title: t\n# source: s\n# status: read\n# used: f\n# units: u\n# doubts: "
+                    "d\na\n1\n",                                     // twice
+                    "# colour: red\n" + head + "a\n1\n",             // an unknown line
+                    "#   more\n" + head + "a\n1\n",                  // goes on from nothing
+                    "# title:t\n" + head + "a\n1\n",                 // no space
+                    head + "\na\n1\n",                               // an empty line
+                    head + "a,b\n1\n",                               // too few cells
+                    head + "a,b\n1,2,3\n",                           // too many cells
+                    head + "a\n1\n# doubts: late\n",                 // a header line below
+                    head + "a\none\n",                               // words for a number
+                    head + "a\n1 \n",                                // a space
+                    head + "a\n1;5\n",                               // a foreign decimal
+                    head + "a\nnan\n",                               // no number
+                    head + "a\ninf\n",                               // no number either
+                    head + "A\n1\n",                                 // not snake_case
+                    head + "a,a\n1,2\n",                             // one name twice
+                    head + "note,a\n,1\n",                           // note not last
+                    head + "a,note\n1,strange\n",                    // a note that marks nothing
+                    head + "a,note\n1,suspect b: no such column\n",  // a note on nothing
+                    head + "id,a\n,1\n",                             // no words
+                };
+    for (auto const& text : wrong) {
+        std::istringstream stream(text);
+        EXPECT_THROW(table("example", stream), std::runtime_error) << text;
+    }
+    EXPECT_THROW(table("no_such_file.csv"), std::runtime_error);
+}
