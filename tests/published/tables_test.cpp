@@ -184,42 +184,43 @@ TEST(Tables, ReaderUnderstandsTheFormat) {
 }
 
 TEST(Tables, ReaderRefusesAnythingElse) {
-    std::string const head =
-        "# title: t\n# source: s\n# status: read\n# used: fitted\n# units: u\n# doubts: none found\n";
-    std::
-        string const
-            wrong
-                []{
-                    "",              // nothing
-                    head + "a,b\n",  // no rows
-                    "a,b\n1,2\n",    // no header
-                    "# title: t\n# source: s\n# status: read\n# used: fitted\n# units: u\na\n1\n",  // a line missing
-                    "# source: s\n# title: t\n# status: read\n# used: fitted\n# units: u\n# doubts: "
-                    "d\na\n1\n",  // out of order
-                    "# title: t\n# title: t\n# source: s\n# status: read\n# used: f\n# units: u\n# doubts: "
-                    "d\na\n1\n",                                     // twice
-                    "# colour: red\n" + head + "a\n1\n",             // an unknown line
-                    "#   more\n" + head + "a\n1\n",                  // goes on from nothing
-                    "# title:t\n" + head + "a\n1\n",                 // no space
-                    head + "\na\n1\n",                               // an empty line
-                    head + "a,b\n1\n",                               // too few cells
-                    head + "a,b\n1,2,3\n",                           // too many cells
-                    head + "a\n1\n# doubts: late\n",                 // a header line below
-                    head + "a\none\n",                               // words for a number
-                    head + "a\n1 \n",                                // a space
-                    head + "a\n1;5\n",                               // a foreign decimal
-                    head + "a\nnan\n",                               // no number
-                    head + "a\ninf\n",                               // no number either
-                    head + "A\n1\n",                                 // not snake_case
-                    head + "a,a\n1,2\n",                             // one name twice
-                    head + "note,a\n,1\n",                           // note not last
-                    head + "a,note\n1,strange\n",                    // a note that marks nothing
-                    head + "a,note\n1,suspect b: no such column\n",  // a note on nothing
-                    head + "id,a\n,1\n",                             // no words
-                };
-    for (auto const& text : wrong) {
+    std::string const top = "# title: t\n# source: s\n# status: read\n# used: fitted\n";
+    std::string const head = top + "# units: u\n# doubts: none found\n";
+    struct refused {
+        char const* why;
+        std::string text;
+    };
+    std::vector<refused> const all{
+        {"nothing", ""},
+        {"no rows", head + "a,b\n"},
+        {"no header", "a,b\n1,2\n"},
+        {"a line missing", top + "# units: u\na\n1\n"},
+        {"out of order", top + "# doubts: d\n# units: u\na\n1\n"},
+        {"a line twice", "# title: t\n" + head + "a\n1\n"},
+        {"an unknown line", "# colour: red\n" + head + "a\n1\n"},
+        {"goes on from nothing", "#   more\n" + head + "a\n1\n"},
+        {"no space", "# title:t\n" + head + "a\n1\n"},
+        {"an empty line", head + "\na\n1\n"},
+        {"too few cells", head + "a,b\n1\n"},
+        {"too many cells", head + "a,b\n1,2,3\n"},
+        {"a header line below", head + "a\n1\n# doubts: late\n"},
+        {"words for a number", head + "a\none\n"},
+        {"a space", head + "a\n1 \n"},
+        {"a foreign decimal", head + "a\n1;5\n"},
+        {"not a number", head + "a\nnan\n"},
+        {"not finite", head + "a\ninf\n"},
+        {"not snake_case", head + "A\n1\n"},
+        {"one name twice", head + "a,a\n1,2\n"},
+        {"note not last", head + "note,a\n,1\n"},
+        {"a note that marks nothing", head + "a,note\n1,strange\n"},
+        {"a note on no column", head + "a,note\n1,suspect b: why\n"},
+        {"no words", head + "id,a\n,1\n"},
+    };
+    for (auto const& [why, text] : all) {
         std::istringstream stream(text);
-        EXPECT_THROW(table("example", stream), std::runtime_error) << text;
+        EXPECT_THROW(table("example", stream), std::runtime_error) << why;
     }
+    std::istringstream good(head + "a\n1\n");
+    EXPECT_NO_THROW(table("example", good));
     EXPECT_THROW(table("no_such_file.csv"), std::runtime_error);
 }
