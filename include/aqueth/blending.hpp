@@ -17,8 +17,8 @@ namespace aqueth {
 /// The outcome of a mixing: what it gives, and how much less volume that is than the parts had.
 struct blend {
     parcel product;  ///< the mixture, at the temperature asked for
-    units::volume
-        sum_of_volumes;  ///< what plain addition of the parts' volumes, at the product's temperature, would say
+    /// what plain addition of the parts' volumes, at the product's temperature, would say
+    units::volume sum_of_volumes;
     units::volume contraction;  ///< sum_of_volumes less the product's volume
 
     /// @return contraction in percent of the sum of volumes
@@ -27,8 +27,9 @@ struct blend {
 
 /// Mixes parcels: masses add, volumes do not.
 /// @param parts               parcels, at least one of them not empty
-/// @param product_temperature temperature of the mixture when it is used or measured; every part must be liquid there,
-///                            up to 40 °C. Fresh mixtures of water and strong spirit are warmer than their parts.
+/// @param product_temperature temperature of the mixture when it is used or measured; every part must be
+///                            liquid there, up to 40 °C. Fresh mixtures of water and strong spirit are warmer
+///                            than their parts.
 /// @return product, sum of volumes and contraction
 /// @throws range_error if there are no parts, all are empty, or the temperature is outside its range
 inline blend mix(std::span<parcel const> parts, units::temperature product_temperature) {
@@ -90,8 +91,8 @@ inline adjustment adjust(parcel const& liquid, parcel const& addition,
 /// @param water_temperature   temperature at which the water is measured, 0 to 40 °C
 /// @param product_temperature temperature of the mixture when it is used or measured, 0 to 40 °C
 /// @return water to add (`addition`), product, contraction
-/// @throws range_error if the target is above the spirit's strength or (practically) zero, or a temperature is outside
-///         its range
+/// @throws range_error if the target is above the spirit's strength or (practically) zero, or a temperature
+///         is outside its range
 /// @par Accuracy
 /// The mass of water is exact; its error is that of the strength of the spirit.
 template <strength_basis Target>
@@ -105,7 +106,8 @@ adjustment dilute(parcel const& spirit, Target target, units::temperature water_
 
 /// Strengthens a parcel with a stronger spirit.
 /// @param weak                parcel to fortify
-/// @param target              strength wanted, in any basis, from that of the parcel to below that of the stronger spirit
+/// @param target              strength wanted, in any basis, from that of the parcel to below that of the
+///                            stronger spirit
 /// @param stock_strength      strength of the stronger spirit, in any basis
 /// @param stock_temperature   temperature at which the stronger spirit is measured, -20 to 40 °C
 /// @param product_temperature temperature of the mixture when it is used or measured, to 40 °C
@@ -139,8 +141,8 @@ struct preparation : blend {
 /// @param stock_temperature   temperature at which the stock is measured, -20 to 40 °C
 /// @param water_temperature   temperature at which the water is measured, 0 to 40 °C
 /// @return spirit and water to take, product, contraction
-/// @throws range_error if the target is above the stock's strength, the volume is negative or not finite, or a
-///         temperature is outside its range
+/// @throws range_error if the target is above the stock's strength, the volume is negative or not finite, or
+///         a temperature is outside its range
 template <strength_basis Target, strength_basis Stock>
 preparation make_up(units::volume volume, units::temperature product_temperature, Target target,
                     Stock stock_strength, units::temperature stock_temperature,

@@ -20,7 +20,8 @@ inline constexpr units::temperature label_temperature = celsius(20.0);
 /// @param label_volume        volume on the label, above 0
 /// @param w                   mass fraction of ethanol of the spirit
 /// @param filling_temperature temperature of the spirit while it is filled, where it is liquid, -20 to 40 °C
-/// @return volume to measure out at that temperature (the expansion of the bottle itself is left out: 0.001 % per kelvin)
+/// @return volume to measure out at that temperature (the bottle's own expansion, 0.0025 % per kelvin,
+///         is left out)
 /// @throws range_error if the label volume is not positive or the temperature is outside its range
 /// @par Source
 /// @ref source_oiml_r22; 20 °C by @ref source_76_211_eec

@@ -85,9 +85,10 @@ public:
     static constexpr char const* unit = "% mol";          ///< as printed
 };
 
-/// Alcoholic strength by volume: volume of pure ethanol in a mixture per volume of the mixture, both at one reference
-/// temperature (OIML R 22: the volume the ethanol has on its own, not after contraction).
-/// @tparam Reference tag of the reference temperature, part of the type so that strengths at different ones never mix
+/// Alcoholic strength by volume: volume of pure ethanol in a mixture per volume of the mixture, both at one
+/// reference temperature (OIML R 22: the volume the ethanol has on its own, not after contraction).
+/// @tparam Reference tag of the reference temperature, part of the type so that strengths at different ones
+///                   never mix
 template <class Reference>
 class basic_volume_fraction : public detail::fraction<basic_volume_fraction<Reference>> {
 public:
@@ -134,7 +135,8 @@ public:
     static constexpr char const* name = "mass concentration";  ///< as printed
     static constexpr char const* unit = "g/100 mL";            ///< as printed
 
-    /// @param grams_per_100_millilitres grams of ethanol in 100 mL of mixture, 0 to 80 (pure ethanol has about 79)
+    /// @param grams_per_100_millilitres grams of ethanol in 100 mL of mixture, 0 to 80 (pure ethanol has
+    ///                                  about 79)
     /// @throws range_error if outside that range or not a number
     explicit constexpr basic_mass_concentration(double grams_per_100_millilitres)
         : grams_(require_range("strength", name, grams_per_100_millilitres, unit, 0.0, 80.0)) {}

@@ -14,8 +14,9 @@ namespace aqueth {
 
 /// The one error of the library: a value outside what can be answered.
 ///
-/// Impossible requests are range errors too: a target above the strength of the stock is a target outside the range that
-/// the stock can reach, and the bounds say what is reachable. NaN and infinity are outside every range.
+/// Impossible requests are range errors too: a target above the strength of the stock is a target outside the
+/// range that the stock can reach, and the bounds say what is reachable. NaN and infinity are outside every
+/// range.
 class range_error : public std::runtime_error {
 public:
     /// @param property what was being worked out, e.g. "density"
@@ -36,13 +37,13 @@ public:
           lower_(lower),
           upper_(upper) {}
 
-    std::string const& property() const noexcept { return property_; }  ///< what was being worked out
-    std::string const& argument() const noexcept { return argument_; }  ///< the refused quantity
-    std::string const& unit() const noexcept { return unit_; }          ///< unit of value and bounds
-    std::string const& reason() const noexcept { return reason_; }      ///< what sets the range
-    double value() const noexcept { return value_; }                    ///< the refused value
-    double lower() const noexcept { return lower_; }                    ///< least accepted value
-    double upper() const noexcept { return upper_; }                    ///< greatest accepted value
+    std::string const& property() const noexcept { return property_; }  ///< @return what was being worked out
+    std::string const& argument() const noexcept { return argument_; }  ///< @return the refused quantity
+    std::string const& unit() const noexcept { return unit_; }          ///< @return unit of value and bounds
+    std::string const& reason() const noexcept { return reason_; }      ///< @return what sets the range
+    double value() const noexcept { return value_; }                    ///< @return the refused value
+    double lower() const noexcept { return lower_; }                    ///< @return least accepted value
+    double upper() const noexcept { return upper_; }                    ///< @return greatest accepted value
 
 private:
     // std::to_chars, because a message must not change with the program's locale.

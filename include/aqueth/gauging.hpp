@@ -9,9 +9,10 @@
 namespace aqueth {
 
 /// @name Gauging by the United States rules
-/// Volumes are wine gallons (US gallons) at 60 °F, weights are found in air, strengths are degrees of proof. The figures
-/// of the Gauging Manual rest on measurements of its own; OIML R 22 meets those printed in 27 CFR part 30 within a few
-/// units of their fifth digit. Tax due is settled with the manual itself and by whoever is licensed to gauge.
+/// Volumes are wine gallons (US gallons) at 60 °F, weights are found in air, strengths are degrees of proof.
+/// The figures of the Gauging Manual rest on measurements of its own; OIML R 22 meets those printed in 27 CFR
+/// part 30 within a few units of their fifth digit. Tax due is settled with the manual itself and by whoever
+/// is licensed to gauge.
 /// @{
 
 /// Weight in air of spirit, per volume at 60 °F: `in(weight_per_volume(proof(190)), pound / us_gallon)`.

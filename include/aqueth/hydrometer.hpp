@@ -17,7 +17,8 @@ namespace aqueth {
 /// Cubic expansion of soda-lime glass, 25e-6 per kelvin, the convention for hydrometer tables.
 /// @see @ref source_iso_1768
 inline constexpr units::cubic_expansion soda_lime_glass = 25e-6 * per_kelvin;
-/// Cubic expansion of borosilicate glass, 10e-6 per kelvin. Value from memory of glass makers' data: check the instrument's own papers.
+/// Cubic expansion of borosilicate glass, 10e-6 per kelvin. Value from memory of glass makers' data: check
+/// the instrument's own papers.
 inline constexpr units::cubic_expansion borosilicate_glass = 10e-6 * per_kelvin;
 
 namespace detail {
@@ -28,8 +29,8 @@ concept self_referenced_scale = strength_basis<Scale> && requires {
     Scale::reference::temperature();
 };
 
-/// How a scale is tied to density: what must be known about the instrument, the density that a mark stands for, and the
-/// mark that stands for a density, all at the instrument's reference temperature.
+/// How a scale is tied to density: what must be known about the instrument, the density that a mark stands
+/// for, and the mark that stands for a density, all at the instrument's reference temperature.
 template <class Scale>
 struct graduation {  // strengths
     units::temperature temperature;
@@ -70,14 +71,14 @@ template <class Scale>
 concept hydrometer_scale = strength_basis<Scale> || std::same_as<Scale, units::mass_density> ||
     std::same_as<Scale, specific_gravity>;
 
-/// A glass hydrometer: an instrument that floats deeper in lighter liquid, right at its reference temperature only.
+/// A glass hydrometer: it floats deeper in lighter liquid, and is right at its reference temperature only.
 ///
-/// At another temperature the liquid has another density and the glass another volume. The reading R (as density at the
-/// reference temperature T0) and the true density rho of the liquid at t are tied by the weight of the displaced liquid:
-/// rho(t) [1 + alpha (t - T0)] = R. Not included: surface tension of a liquid the instrument was not made for, and
-/// errors of its scale.
-/// @tparam Scale what the stem reads: basic_volume_fraction<...>, mass_fraction, us_proof, units::mass_density,
-///               specific_gravity
+/// At another temperature the liquid has another density and the glass another volume. The reading R (as
+/// density at the reference temperature T0) and the true density rho of the liquid at t are tied by the
+/// weight of the displaced liquid: rho(t) [1 + alpha (t - T0)] = R. Not included: surface tension of a liquid
+/// the instrument was not made for, and errors of its scale.
+/// @tparam Scale what the stem reads: basic_volume_fraction<...>, mass_fraction, us_proof,
+///               units::mass_density, specific_gravity
 /// @par Source
 /// @ref source_oiml_r22 (tables for glass alcoholometers); expansion of glass @ref source_iso_1768
 template <hydrometer_scale Scale>
@@ -128,7 +129,8 @@ public:
     /// @param reading what the stem shows
     /// @param t       temperature of liquid and instrument, -20 to 40 °C
     /// @return mass fraction of ethanol
-    /// @throws range_error if the temperature is outside its range, or no ethanol-water mixture gives this reading there
+    /// @throws range_error if the temperature is outside its range, or no ethanol-water mixture gives this
+    ///         reading there
     constexpr mass_fraction composition(Scale reading, units::temperature t) const {
         units::mass_density const rho = density(reading, t);
         correlation::oiml_r22::isotherm<double> const at_t(t.celsius());
@@ -144,7 +146,7 @@ public:
     }
 
     /// True strength of a liquid from a reading.
-    /// @tparam Basis the basis wanted; the scale's own unless given (20 °C % vol for density and gravity scales)
+    /// @tparam Basis the basis wanted; unless given the scale's own, % vol at 20 °C for density and gravity
     /// @param reading what the stem shows
     /// @param t       temperature of liquid and instrument, -20 to 40 °C
     /// @return strength (for % vol and proof at the basis's reference temperature, whatever t is)

@@ -103,8 +103,9 @@ public:
         return masses;
     }
 
-    /// a fixed volume: the strength of the weakest or the strongest product of that volume. Its mass is V rho(w) and w
-    /// in turn depends on the mass; density changes by at most 0.4 of a change in w, so substitution converges.
+    /// a fixed volume: the strength of the weakest or the strongest product of that volume. Its mass is V
+    /// rho(w) and w in turn depends on the mass; density changes by at most 0.4 of a change in w, so
+    /// substitution converges.
     double extreme_of_volume(units::volume volume, units::temperature t, bool weakest) const {
         double const least_mass = total(all_least());
         double const most_mass = total(all_most());
@@ -116,7 +117,8 @@ public:
         return w;
     }
 
-    /// any total: the weakest or strongest product there is. A lot helps while it is weaker (stronger) than the rest.
+    /// any total: the weakest or strongest product there is. A lot helps while it is weaker (stronger) than
+    /// the rest.
     double extreme(bool weakest) const {
         std::vector<double> masses = all_least();
         for (std::size_t const i : order(weakest)) {
@@ -128,8 +130,8 @@ public:
         return strength(masses);
     }
 
-    /// any total: the most product of strength w0, by holding back from everything that is too strong (or too weak),
-    /// those farthest from w0 first because they cost the least mass
+    /// any total: the most product of strength w0, by holding back from everything that is too strong (or too
+    /// weak), those farthest from w0 first because they cost the least mass
     std::vector<double> most_of(double w0) const {
         std::vector<double> masses = all_most();
         bool const too_strong = strength(masses) > w0;
@@ -155,21 +157,24 @@ private:
 
 /// Reaches a strength by mixing lots, each within its limits.
 ///
-/// With a volume wanted, every lot gives as nearly as possible the same share of what its limits leave; without one, the
-/// blend is as large as the lots allow.
+/// With a volume wanted, every lot gives as nearly as possible the same share of what its limits leave;
+/// without one, the blend is as large as the lots allow.
 ///
-/// A general linear or least-squares solver is not needed. For a fixed total mass the product's strength is linear in
-/// the masses, so on the straight line from the even draw to the weakest (or strongest) draw of the same total it takes
-/// every value between, and every point of that line keeps all limits. For a free total there is one equation, and
-/// holding back the lots farthest from the target first is its linear-programming optimum.
+/// A general linear or least-squares solver is not needed. For a fixed total mass the product's strength is
+/// linear in the masses, so on the straight line from the even draw to the weakest (or strongest) draw of the
+/// same total it takes every value between, and every point of that line keeps all limits. For a free total
+/// there is one equation, and holding back the lots farthest from the target first is its linear-programming
+/// optimum.
 ///
 /// @param lots                at least one lot
 /// @param target              strength wanted, in any basis, within what the lots can reach
-/// @param product_temperature temperature of the blend when it is measured; every lot must be liquid there, to 40 °C
+/// @param product_temperature temperature of the blend when it is measured; every lot must be liquid there,
+///                            to 40 °C
 /// @param volume              volume wanted at that temperature; as much as possible if left out
 /// @return what to take of each lot; the blend
-/// @throws range_error if no blend within the limits has that strength (the bounds are the nearest that can be reached)
-///         or volume, a lot's least mass is negative or more than there is, or the temperature is outside its range
+/// @throws range_error if no blend within the limits has that strength (the bounds are the nearest that can
+///         be reached) or volume, a lot's least mass is negative or more than there is, or the temperature is
+///         outside its range
 template <strength_basis Target>
 lot_blend blend_to_strength(std::span<lot const> lots, Target target, units::temperature product_temperature,
                             std::optional<units::volume> volume = std::nullopt) {

@@ -11,10 +11,10 @@
 
 namespace aqueth {
 
-/// A parcel of liquid: a mass of an ethanol-water mixture at a temperature. Everything that flows through the job is one.
+/// A parcel of liquid: a mass of an ethanol-water mixture at a temperature. All that flows through the job.
 ///
-/// Mass and composition are what a parcel is; a volume is only what it is asked for at some temperature, because mass is
-/// conserved in mixing and warming and volume is not.
+/// Mass and composition are what a parcel is; a volume is only what it is asked for at some temperature,
+/// because mass is conserved in mixing and warming and volume is not.
 class parcel {
 public:
     /// @param mass        mass (true mass, in vacuo), 0 or more

@@ -20,8 +20,8 @@ template <class Reference>
 inline constexpr correlation::oiml_r22::isotherm<double> reference_isotherm{
     Reference::temperature().celsius()};
 
-/// How one basis of strength is turned into a mass fraction and back: the mass fraction is the pivot of all conversions,
-/// because it alone needs no temperature and no atomic weight.
+/// How one basis of strength is turned into a mass fraction and back: the mass fraction is the pivot of all
+/// conversions, because it alone needs no temperature and no atomic weight.
 template <strength_basis Basis>
 struct basis;
 
@@ -90,10 +90,11 @@ struct basis<us_proof> {
 /// @return the same mixture in the wanted basis
 /// @throws range_error if a mass concentration is above that of pure ethanol
 /// @par Accuracy
-/// There and back closes within a few units of the last place. Against measurements as `density` (0.1 kg/m3 is 0.02 to
-/// 0.1 % vol).
+/// There and back closes within a few units of the last place. Against measurements as `density` (0.1 kg/m3
+/// is 0.02 to 0.1 % vol).
 /// @par Source
-/// Definition of alcoholic strength, @ref source_oiml_r22; mole fractions with @ref source_molar_mass; US proof 27 CFR 30.11
+/// Definition of alcoholic strength, @ref source_oiml_r22; mole fractions with @ref source_molar_mass;
+/// US proof 27 CFR 30.11, @ref source_us_gauging
 template <strength_basis Target, strength_basis Source>
 constexpr Target to(Source strength) {
     return detail::basis<Target>::from_mass(detail::basis<Source>::to_mass(strength));
@@ -102,8 +103,8 @@ constexpr Target to(Source strength) {
 /// @name Weighing in air
 /// @{
 
-/// What an ordinary balance shows: balances are set with weights of 8000 kg/m3 in air of 1.2 kg/m3, so a liquid seems
-/// lighter than its mass by about 0.11 % (water) to 0.14 % (ethanol).
+/// What an ordinary balance shows: balances are set with weights of 8000 kg/m3 in air of 1.2 kg/m3, so a
+/// liquid seems lighter than its mass by about 0.11 % (water) to 0.14 % (ethanol).
 /// @param mass what lies on the balance
 /// @param rho  its density, above 10 kg/m3
 /// @return the balance's indication

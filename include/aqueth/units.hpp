@@ -26,12 +26,13 @@ using cubic_expansion = decltype(1.0 / temperature_difference());
 
 /// A temperature: a point on a scale, not an amount.
 ///
-/// Points can be compared and subtracted (giving a difference) and shifted by a difference. They cannot be added or
-/// scaled, because 20 °C + 20 °C and 2 x 20 °C mean nothing. The value is held in degrees Celsius, the unit of every
-/// source the library uses, so `celsius(20)` is exactly 20 in their formulas.
+/// Points can be compared and subtracted (giving a difference) and shifted by a difference. They cannot be
+/// added or scaled, because 20 °C + 20 °C and 2 x 20 °C mean nothing. The value is held in degrees Celsius,
+/// the unit of every source the library uses, so `celsius(20)` is exactly 20 in their formulas.
 class temperature {
 public:
     /// @param degrees temperature in °C; any value (functions check their own ranges)
+    /// @return the temperature
     static constexpr temperature from_celsius(double degrees) noexcept { return temperature(degrees); }
 
     /// @return the temperature in °C

@@ -15,7 +15,7 @@ inline constexpr source cited{"OIML D 28, Conventional value of the result of we
 inline constexpr double air = 1.2;         ///< conventional density of air, kg/m3
 inline constexpr double weights = 8000.0;  ///< conventional density of the weights, kg/m3
 
-/// What a balance that was set with weights of 8000 kg/m3 shows, in conventional air, for one unit of true mass.
+/// What a balance set with weights of 8000 kg/m3 shows, in conventional air, for one unit of true mass.
 /// @param rho density of what lies on the balance, kg/m3, well above that of air
 /// @return indication divided by mass, a little below 1 (0.9989 for water)
 template <class T>

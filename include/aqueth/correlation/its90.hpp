@@ -6,7 +6,7 @@
 
 #include <array>
 
-/// Difference between the temperature scales ITS-90 (today's thermometers) and IPTS-68 (the scale of OIML R 22).
+/// Difference between the temperature scales ITS-90 (today's thermometers) and IPTS-68 (that of OIML R 22).
 namespace aqueth::correlation::its90 {
 
 /// Citation, range and accuracy.
@@ -30,7 +30,8 @@ constexpr T t68_from_t90(T const& t90) {
 
 /// @param t68 temperature, °C (IPTS-68), -200 to 630; not checked
 /// @return the same temperature on ITS-90, °C
-/// @note One substitution is enough: the difference changes by less than 1e-3 of its own change in argument.
+/// @note Substitution: the difference changes by less than 1e-3 of a change in its argument, so each round
+///       gains three digits.
 template <class T>
 constexpr T t90_from_t68(T const& t68) {
     T t90 = t68;

@@ -14,10 +14,10 @@
 
 /// OIML R 22: density of ethanol-water mixtures, the law in most of the world.
 ///
-/// Plain numbers: w is the mass fraction of ethanol (0 to 1), t the temperature in °C on IPTS-68 (-20 to 40), density in
-/// kg/m3. Nothing is checked: NaN in gives NaN out, and outside the range the polynomial is meaningless; `covers` asks.
-/// Every function is generic in the scalar (float to multiprecision and automatic differentiation) and usable in
-/// constant expressions.
+/// Plain numbers: w is the mass fraction of ethanol (0 to 1), t the temperature in °C on IPTS-68 (-20 to 40),
+/// density in kg/m3. Nothing is checked: NaN in gives NaN out, and outside the range the polynomial is
+/// meaningless; `covers` asks. Every function is generic in the scalar (float to multiprecision and automatic
+/// differentiation) and usable in constant expressions.
 namespace aqueth::correlation::oiml_r22 {
 
 /// Citation, range and accuracy.
@@ -49,8 +49,8 @@ struct density_derivatives {
 
 /// The formula at one fixed temperature: a polynomial of degree 11 in s = 2 w - 1.
 ///
-/// Collapsing costs four fifths of a full evaluation, so whoever works at one temperature (conversions at 20 °C, tables,
-/// inverses) makes an isotherm once.
+/// Collapsing costs four fifths of a full evaluation, so whoever works at one temperature (conversions at 20
+/// °C, tables, inverses) makes an isotherm once.
 template <class T>
 class isotherm {
 public:
@@ -69,7 +69,7 @@ public:
         return {in_s.value, T(2) * in_s.slope};
     }
 
-    /// Mass of ethanol in a volume of mixture (partial density): w times the density. Strictly increasing in w.
+    /// Mass of ethanol in a volume of mixture (partial density), w times the density; it grows with w.
     /// @param w mass fraction
     /// @return kg of ethanol per m3 of mixture, and its derivative with respect to the mass fraction
     constexpr numeric::value_and_slope<T> ethanol_concentration(T const& w) const {
@@ -95,7 +95,8 @@ public:
     /// @param concentration kg of ethanol per m3 of mixture, between 0 and the density of pure ethanol
     /// @return mass fraction, to working precision; the nearer end if the argument lies outside
     constexpr T mass_fraction_from_concentration(T const& concentration) const {
-        // A mixture's density falls roughly linearly from c(0) to c(1); this solves w (c(0) - w (c(0) - c(1))) coarsely.
+        // A mixture's density falls roughly linearly from c(0) to c(1);
+        // this solves w (c(0) - w (c(0) - c(1))) coarsely.
         T const guess = concentration / (density(T(0)) - T(0.25) * concentration);
         auto const residual = [&](T const& w) {
             auto const at = ethanol_concentration(w);
@@ -115,7 +116,7 @@ private:
 
     template <class F>
     static constexpr T solve(F const& residual, T const& guess) {
-        // Rounding leaves a few ulp of a density of about 1000 kg/m3 in the residual; closer than that is chance.
+        // Rounding leaves a few ulp of a density of about 1000 kg/m3 in the residual; closer is chance.
         T const noise = T(2000) * T(std::numeric_limits<T>::epsilon());
         T const start = guess < T(0) ? T(0) : (guess > T(1) ? T(1) : guess);
         return numeric::bracketed_newton(residual, T(0), T(1), start, noise);

@@ -19,8 +19,8 @@ struct value_and_slope {
 /// @param c coefficients, lowest power first
 /// @param x argument; any value (NaN in gives NaN out)
 /// @return the polynomial's value, computed in T
-/// @note `a * b + c` is written out so that the compiler may contract it where the target has a fused multiply-add;
-///       std::fma would call the library on targets that have none.
+/// @note `a * b + c` is written out so that the compiler may contract it where the target has a fused
+///       multiply-add; std::fma would call the library on targets that have none.
 template <class C, std::size_t N, class T>
 constexpr T polynomial(std::array<C, N> const& c, T const& x) {
     static_assert(N > 0);
