@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: BSL-1.0
+// The sources as the library itself carries them.
+#include <aqueth/correlation/air_buoyancy.hpp>
+#include <aqueth/correlation/cipm_2001_water.hpp>
+#include <aqueth/correlation/freezing_point.hpp>
+#include <aqueth/correlation/its90.hpp>
+#include <aqueth/correlation/molar_mass.hpp>
+#include <aqueth/correlation/oiml_r22.hpp>
+
+#include <cstdio>
+#include <string>
+
+namespace {
+
+/// prints words behind a label, broken at 90 columns
+void paragraph(std::string const& label, std::string text) {
+    std::string line = "  " + label + std::string(9 - label.size(), ' ');
+    std::size_t const indent = line.size();
+    text += ' ';
+    while (!text.empty()) {
+        auto const end = text.find(' ');
+        if (line.size() + end >= 90) {
+            std::printf("%s\n", line.c_str());
+            line = std::string(indent, ' ');
+        }
+        line += ' ' + text.substr(0, end);
+        text.erase(0, end + 1);
+    }
+    std::printf("%s\n", line.c_str());
+}
+
+void show(char const* name, aqueth::correlation::source const& cited) {
+    std::printf("correlation::%s\n", name);
+    paragraph("source", cited.citation);
+    paragraph("range", cited.range);
+    paragraph("accuracy", cited.accuracy);
+}
+
+}  // namespace
+
+int main() {
+    using namespace aqueth::correlation;
+    show("oiml_r22", oiml_r22::cited);
+    show("cipm_2001_water", cipm_2001_water::cited);
+    show("freezing_point", freezing_point::cited);
+    show("its90", its90::cited);
+    show("air_buoyancy", air_buoyancy::cited);
+    show("molar_mass", molar_mass::cited);
+}
