@@ -118,6 +118,7 @@ TEST(WeighingInAir, WaterSeemsATenthOfAPercentLighter) {
     auto const rho = density(mass_fraction(0.0), celsius(20.0));
     EXPECT_NEAR(in(balance_indication(1.0 * kilogram, rho), gram), 998.948, 5e-4);
     EXPECT_NEAR(density_in_air(rho).value(), 997.151, 5e-4);
+    EXPECT_NEAR(in(mass_from_balance(balance_indication(1.3 * kilogram, rho), rho), kilogram), 1.3, 1e-15);
     expect_range_error([] { balance_indication(1.0 * kilogram, 1.0 * kilogram_per_cubic_metre); }, "density");
 }
 

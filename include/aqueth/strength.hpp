@@ -116,6 +116,17 @@ constexpr units::mass balance_indication(units::mass mass, units::mass_density r
     return mass * correlation::air_buoyancy::indication_per_mass(rho.value());
 }
 
+/// Mass of a liquid from what an ordinary balance shows: the inverse of `balance_indication`.
+/// @param indication what the balance shows
+/// @param rho        density of the liquid, above 10 kg/m3
+/// @return true mass
+/// @throws range_error if the density is below 10 kg/m3 or not a number
+/// @par Source
+/// @ref source_oiml_d28
+constexpr units::mass mass_from_balance(units::mass indication, units::mass_density rho) {
+    return indication / in(balance_indication(1.0 * kilogram, rho), kilogram);
+}
+
 /// Density as tables "in air" give it: what a balance shows for one cubic metre.
 /// @param rho density, above 10 kg/m3
 /// @return apparent density in kg/m3

@@ -13,7 +13,7 @@ namespace aqueth::correlation::its90 {
 inline constexpr source cited{"H. Preston-Thomas, The International Temperature Scale of 1990, Metrologia 27 "
                               "(1990) 3-10 and 107, differences t90 - "
                               "t68; polynomial of R. L. Rusby, J. Chem. Thermodynamics 23 (1991) 1153",
-                              "-200 to 630 °C", "1.5 mK above 0 °C, 1 mK below"};
+                              "-200 to 630 °C", "1 mK above 0 °C, 1.5 mK below"};
 
 namespace detail {
 /// Powers of t90/630 °C, in kelvins; the difference vanishes at 0 °C.
