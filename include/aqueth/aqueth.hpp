@@ -4,6 +4,9 @@
 /// @file
 /// The front door: all of the typed, scalar interface. Include single headers for shorter builds.
 
+/// @namespace aqueth
+/// Properties of ethanol-water mixtures and the distiller's operations on them: the typed interface.
+
 // third floor: the trade's operations, on parcels
 #include <aqueth/blending.hpp>      // mix, dilute, fortify, make up; contraction
 #include <aqueth/bottling.hpp>      // fill volume and number of bottles
