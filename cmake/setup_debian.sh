@@ -6,7 +6,7 @@
 # What is there already is left alone; if nothing is missing, nothing is asked of the network or of sudo.
 set -euo pipefail
 
-demo=(g++ cmake ninja-build libboost-dev libcli11-dev libfmt-dev)
+demo=(g++ cmake ninja-build libboost-dev libcli11-dev libfmt-dev nlohmann-json3-dev)
 test=(libgtest-dev)
 all=(clang clang-format doxygen libbenchmark-dev)
 
