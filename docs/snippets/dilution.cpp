@@ -12,7 +12,7 @@ int main() {
     auto const spirit =
         parcel::of(2.00 * litre, meter.strength(by_volume(84.0), celsius(31.0)), celsius(31.0));
     auto const water_at = celsius(15.0);
-    auto const mixture_at = celsius(24.0);
+    auto const mixture_at = celsius(22.0);
     auto const plan = dilute(spirit, by_volume(45.0), water_at, mixture_at);
 
     auto const on_balance = balance_indication(plan.addition.mass(), density(mass_fraction(0.0), water_at));
@@ -23,11 +23,11 @@ int main() {
                 spirit.strength().percent());
     std::printf("product              %.1f g of %.2f %% vol\n", in(plan.product.mass(), gram),
                 plan.product.strength().percent());
-    std::printf("  volume at 24 °C    %.1f mL\n", in(plan.product.volume(), millilitre));
+    std::printf("  volume at 22 °C    %.1f mL\n", in(plan.product.volume(), millilitre));
     std::printf("  volume at 20 °C    %.1f mL\n", in(plan.product.volume(celsius(20.0)), millilitre));
-    std::printf("parts added, 24 °C   %.1f mL\n", in(plan.sum_of_volumes, millilitre));
+    std::printf("parts added, 22 °C   %.1f mL\n", in(plan.sum_of_volumes, millilitre));
     std::printf("contraction          %.1f mL (%.2f %%)\n", in(plan.contraction, millilitre),
                 plan.contraction_percent());
-    std::printf("the alcoholmeter     shows %.1f at 24 °C\n", meter.reading(plan.product).percent());
+    std::printf("the alcoholmeter     shows %.1f at 22 °C\n", meter.reading(plan.product).percent());
     // [body]
 }

@@ -29,8 +29,8 @@ void paragraph(std::string const& label, std::string text) {
     std::printf("%s\n", line.c_str());
 }
 
-void show(char const* name, aqueth::correlation::source const& cited) {
-    std::printf("correlation::%s\n", name);
+void show(char const* name, aqueth::correlation::source const& cited, bool first = false) {
+    std::printf("%scorrelation::%s\n", first ? "" : "\n", name);
     paragraph("source", cited.citation);
     paragraph("range", cited.range);
     paragraph("accuracy", cited.accuracy);
@@ -40,7 +40,7 @@ void show(char const* name, aqueth::correlation::source const& cited) {
 
 int main() {
     using namespace aqueth::correlation;
-    show("oiml_r22", oiml_r22::cited);
+    show("oiml_r22", oiml_r22::cited, true);
     show("cipm_2001_water", cipm_2001_water::cited);
     show("freezing_point", freezing_point::cited);
     show("its90", its90::cited);
