@@ -1,0 +1,14 @@
+#!/usr/bin/env bash
+# SPDX-License-Identifier: BSL-1.0
+# capture_reports.sh <file> <test program>
+# Runs the test program and writes to the file what the tests reported, without GoogleTest's own lines, and in lines
+# that fit a page.
+set -euo pipefail
+
+file=$1 program=$2
+reported=$("$program" --gtest_brief=1 --gtest_color=no) || {
+    printf '%s\n%s fails\n' "$reported" "$program" >&2
+    exit 1
+}
+grep --invert-match --extended-regexp '^(Running main|\[|$)' <<<"$reported" |
+    sed 's/^\([^;]* cells[^;]*\); /\1\n    /' | fold --spaces --width=110 >"$file"
