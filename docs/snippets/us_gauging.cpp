@@ -18,13 +18,13 @@ int main() {
     std::printf("%-50s%10s%12s   section\n", "", "computed", "printed");
     // [body]
     auto const true_proof = proof_hydrometer{}.strength(proof(193.0), fahrenheit(75.0));
-    show("proof of a spirit that reads 193 at 75 °F", 1, true_proof.degrees(), 189.5, "30.61");
+    show("proof of a spirit that reads 193 at 75 F", 1, true_proof.degrees(), 189.5, "30.61");
 
     auto const tank = parcel::of(4308.48 * us_gallon, proof(86.8), fahrenheit(72.0));
-    show("proof gallons in 4308.48 gal of 86.8 proof, 72 °F", 1, tank.proof_gallons(), 3721.1, "30.51");
+    show("proof gallons in 4308.48 gal of 86.8 proof, 72 F", 1, tank.proof_gallons(), 3721.1, "30.51");
 
     double const factor = volume_factor_to_60_fahrenheit(proof(190.0), fahrenheit(76.0));
-    show("volume at 60 °F over volume at 76 °F, 190 proof", 3, factor, 0.991, "30.67");
+    show("volume at 60 F over volume at 76 F, 190 proof", 3, factor, 0.991, "30.67");
 
     double const weight = in(weight_per_volume(proof(190.0)), pound / us_gallon);
     show("pounds in a gallon of 190 proof", 5, weight, 6.79434, "30.65");
