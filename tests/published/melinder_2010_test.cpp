@@ -68,7 +68,7 @@ TEST(Melinder2010, DensityFromTheFreezingLine) {
 }
 
 // The coefficients against values that others computed with them, stated to 0.1 %: a guard of the
-// transcription.
+// typed copy.
 TEST(Melinder2010, CoefficientsGiveTheCheckValues) {
     table const coefficients("melinder_2010_coefficients.csv");
     table const t("melinder_2010_check_values.csv");

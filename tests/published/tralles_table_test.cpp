@@ -76,7 +76,7 @@ TEST(TrallesTable, StrengthOfThePrintedGravity) {
     EXPECT_LE(strong.bias(), -0.1);  // weaker than its name, throughout
 }
 
-// The printed differences guard the transcription: each is the step from the row above.
+// The printed differences guard the typing: each is the step from the row above.
 TEST(TrallesTable, PrintedDifferences) {
     table const t("tralles_60f.csv");
     double previous = 0.0;

@@ -10,7 +10,7 @@ namespace aqueth::correlation::molar_mass {
 inline constexpr source cited{
     "T. B. Coplen, Atomic weights of the elements 1995, Pure Appl. Chem. 68 (1996) 2339, table 2: H "
     "1.00794, C 12.0107, O 15.9994",
-    "normal isotopic composition", "2e-5 relative, the spread of natural isotopes"};
+    "normal isotopic composition", "4e-5 relative, the spread of natural isotopes"};
 
 inline constexpr double carbon = 12.0107;    ///< atomic weight of carbon, g/mol
 inline constexpr double hydrogen = 1.00794;  ///< atomic weight of hydrogen, g/mol
