@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: BSL-1.0
+// What a hydrometer shows in warm or cold spirit, and what the spirit really is.
+#include "program.hpp"
+
+namespace {
+
+using namespace program;
+
+about const who{
+    "correct_reading",
+    "Turns what a hydrometer shows into the true strength, or tells what it will show.",
+    "The Quillbeck teaching stillhouse reads 84 on its 20 °C alcoholmeter; the spirit is at 31 °C:\n"
+    "  $ correct_reading --reading '84 %vol' --temperature '31 C'\n"
+    "  True strength 80.76 % vol at 20 °C",
+    {correlation::oiml_r22::cited, correlation::freezing_point::cited}};
+
+/// The basis in which the answer is given: the scale's own if it is one of strength.
+template <class Scale>
+using answer_basis = std::conditional_t<strength_basis<Scale>, Scale, volume_fraction>;
+
+void run(session& s) {
+    given const& reading = s.option("--reading", "STRENGTH", "what the stem shows, in the scale's unit");
+    given const& truth = s.option("--strength", "STRENGTH", "the other way round: the true strength");
+    given const& at = s.required("--temperature", "TEMP", "of the liquid, the instrument in it");
+    instrument const options = s.instrument_options();
+    s.offer_us_units();
+    s.parse();
+    if (reading.present == truth.present) throw bad_input("give either --reading or --strength");
+
+    wording const in_words = s.words();
+    units::temperature const t = read_temperature(at);
+    with_instrument(options, [&]<class Scale>(hydrometer<Scale> const& meter, notation const& scale) {
+        mass_fraction const w = reading.present ? meter.composition(read_mark<Scale>(reading, scale), t)
+                                                : composition(read_strength(truth));
+        double const shown =
+            number_on(scale, reading.present ? read_mark<Scale>(reading, scale) : meter.reading(w, t));
+        auto const strength = to<answer_basis<Scale>>(w);
+        units::mass_density const rho = density(w, t);
+
+        page text;
+        if (reading.present) {
+            text.say("True strength {:.2f} {}", strength.number(), strength.unit);
+        } else {
+            text.say("The instrument will show {} at {}", on_scale(scale, shown), in_words.temperature(t));
+        }
+        text.gap();
+        text.row("scale", "{}", name_of(scale));
+        text.row("reading", "{} at {}", on_scale(scale, shown), in_words.temperature(t));
+        if constexpr (strength_basis<Scale>) {
+            text.row("correction", "{:+.2f}", strength.number() / scale.factor - shown);
+        }
+        text.row("true strength", "{:.2f} % vol at 20 °C, {:.2f} % mass, {:.2f} US proof",
+                 to<volume_fraction>(w).percent(), w.percent(), to<us_proof>(w).degrees());
+        text.row("density", "{:.2f} kg/m3 at {}, {:.2f} kg/m3 at 20 °C", rho.value(), in_words.temperature(t),
+                 density(w, celsius(20)).value());
+        text.gap();
+        text.say("{}", vapour_caution);
+
+        s.answer(text, {{"scale", name_of(scale)},
+                        {"reading", shown},
+                        {"temperature_C", t.celsius()},
+                        {"true_strength", strength.number()},
+                        {"true_strength_unit", strength.unit},
+                        {"strength_percent_vol_20C", to<volume_fraction>(w).percent()},
+                        {"strength_percent_mass", w.percent()},
+                        {"us_proof", to<us_proof>(w).degrees()},
+                        {"density_kg_m3", rho.value()}});
+    });
+}
+
+}  // namespace
+
+int main(int argc, char** argv) { return session(who, argc, argv).run(run); }
