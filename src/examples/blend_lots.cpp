@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: BSL-1.0
+// What several lots give when they are mixed, or what to take of each to reach a strength.
+#include "program.hpp"
+
+namespace {
+
+using namespace program;
+
+about const who{
+    "blend_lots",
+    "Mixes lots and tells what they give; with --target, what to take of each to reach a strength.",
+    "The Quillbeck teaching stillhouse has three lots and wants 5 L at 50 % vol, with all of the third:\n"
+    "  $ blend_lots --lot '3.2 L, 62 %vol, 18 C' --lot '4 L, 41.5 %vol, 18 C' \\\n"
+    "        --lot '0.5 kg, 55 %vol, 20 C, at least 0.5 kg' --target '50 %vol' --volume '5 L'\n"
+    "  Lot 1: take 1.5392 kg, or 1.6985 L at 18 °C (53.1 % of what there is; 62.00 % vol)",
+    {correlation::oiml_r22::cited, correlation::freezing_point::cited}};
+
+/// Reads "3.2 L, 62 %vol, 18 C" or "3.2 L, 62 %vol, 18 C, at least 1 L".
+lot read_lot(given const& g) {
+    std::vector<given> parts;
+    std::string_view rest = g.text;
+    for (bool more = true; more;) {
+        auto const comma = rest.find(',');
+        more = comma != std::string_view::npos;
+        bool const inside = more && comma > 0 && comma + 1 < rest.size() && is_digit(rest[comma - 1]) &&
+                            is_digit(rest[comma + 1]);
+        if (inside)
+            read_number(g, rest, {"a lot", "amount, strength, temperature"});  // "3,2 L": says what is wrong
+        parts.push_back({g.name, std::string(trimmed(rest.substr(0, comma))), true});
+        if (more) rest.remove_prefix(comma + 1);
+    }
+    if (parts.size() < 3 || parts.size() > 4) {
+        refuse(g, "expected amount, strength, temperature and perhaps a least amount: "
+                  "'3.2 L, 62 %vol, 18 C, at least 1 L'");
+    }
+    units::temperature const t = read_temperature(parts[2]);
+    mass_fraction const w = composition(read_strength(parts[1]));
+    lot result{make_parcel(read_amount(parts[0]), w, t)};
+    if (parts.size() == 4) {
+        std::string_view const limit = parts[3].text;
+        if (!limit.starts_with("at least ")) refuse(parts[3], "expected 'at least' and an amount");
+        result.at_least = make_parcel(read_amount(parts[3], limit.substr(9)), w, t).mass();
+    }
+    return result;
+}
+
+void run(session& s) {
+    auto const& given_lots =
+        s.repeated("--lot", "LOT", "'amount, strength, temperature[, at least amount]'; repeat");
+    given const& target = s.option("--target", "STRENGTH", "strength wanted; else all lots are mixed");
+    given const& volume =
+        s.option("--volume", "VOLUME", "with --target: volume wanted; else as much as can be");
+    given const& mixture_at =
+        s.option("--mixture-temperature", "TEMP", "of the mixture, as measured", "20 C");
+    s.offer_us_units();
+    s.offer_csv();
+    s.parse();
+    if (volume.present && !target.present) throw bad_input("--volume goes with --target");
+
+    std::vector<lot> lots;
+    std::vector<parcel> all;
+    for (given const& each : given_lots) {
+        lots.push_back(read_lot(each));
+        all.push_back(lots.back().available);
+        if (lots.back().at_least > units::mass() && !target.present)
+            refuse(each, "'at least' goes with --target");
+    }
+    units::temperature const t = read_temperature(mixture_at);
+    auto const reach = [&](auto const& strength) {
+        std::optional<units::volume> wanted;
+        if (volume.present) wanted = read_volume(volume);
+        return blend_to_strength(lots, strength, t, wanted);
+    };
+    lot_blend const plan =
+        target.present ? std::visit(reach, read_strength(target)) : lot_blend{mix(all, t), all};
+
+    page text;
+    json data = {{"lots", json::array()}};
+    std::string csv = "lot,mass_kg,volume_L,temperature_C,strength_percent_vol_20C,share_of_lot\n";
+    wording const words = s.words();
+    for (std::size_t k = 0; k < lots.size(); ++k) {
+        parcel const& part = plan.parts[k];
+        double const share = in(part.mass(), lots[k].available.mass());
+        text.say("Lot {}: take {}, or {} at {} ({:.1f} % of what there is; {})", k + 1,
+                 words.mass(part.mass()), words.volume(part.volume()), words.temperature(part.temperature()),
+                 100.0 * share, words.strength(part.composition()));
+        json row = to_json(part);
+        row["share_of_lot"] = share;
+        data["lots"].push_back(row);
+        csv += fmt::format("{},{:.10g},{:.10g},{:.10g},{:.10g},{:.10g}\n", k + 1, in(part.mass(), kilogram),
+                           in(part.volume(), litre), part.temperature().celsius(), part.strength().percent(),
+                           share);
+    }
+    text.gap();
+    say_blend(text, words, plan);
+    data.update(to_json(plan));
+    text.gap();
+    if (!mixture_at.present) {
+        text.say("The product is taken to be at {}: --mixture-temperature names the temperature measured.",
+                 words.temperature(t));
+    }
+    text.say("{}\n{}", fresh_mixture_caution, vapour_caution);
+    s.answer(text, data, csv);
+}
+
+}  // namespace
+
+int main(int argc, char** argv) { return session(who, argc, argv).run(run); }

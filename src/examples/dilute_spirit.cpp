@@ -1,0 +1,152 @@
+// SPDX-License-Identifier: BSL-1.0
+// How much water brings a spirit to a strength, or how much stronger spirit.
+#include "program.hpp"
+
+namespace {
+
+using namespace program;
+
+about const who{
+    "dilute_spirit",
+    "Tells what to add to a spirit to bring it to a strength: water, or a stronger spirit.\n"
+    "With --make: what to take of spirit and of water for a given volume.",
+    "The Quillbeck teaching stillhouse has 2.00 L of spirit at 31 °C, in which its alcoholmeter shows 84:\n"
+    "  $ dilute_spirit --amount '2.00 L' --reading '84 %vol' --temperature '31 C' --target '45 %vol'\n"
+    "  Weigh in 1.6398 kg of water, or measure 1.6428 L of it at 20 °C.",
+    {correlation::oiml_r22::cited, correlation::air_buoyancy::cited, correlation::freezing_point::cited}};
+
+/// The options, and what the three ways of bringing a spirit to strength share.
+struct task {
+    session& s;
+    given const& amount =
+        s.option("--amount", "AMOUNT", "spirit there is: volume at its temperature, or mass");
+    given const& make = s.option("--make", "VOLUME", "instead of --amount: volume of product wanted");
+    given const& strength = s.option("--strength", "STRENGTH", "true strength of the spirit");
+    given const& reading =
+        s.option("--reading", "STRENGTH", "instead of --strength: what the stem shows in it");
+    given const& temperature = s.required("--temperature", "TEMP", "of the spirit");
+    given const& target = s.required("--target", "STRENGTH", "strength wanted");
+    given const& additions = s.option("--additions", "NUMBER", "how many equal additions of water", "1");
+    given const& water_at = s.option("--water-temperature", "TEMP", "of the water", "20 C");
+    given const& stronger =
+        s.option("--fortify-with", "STRENGTH", "true strength of a stronger spirit to add");
+    given const& stronger_at = s.option("--fortify-temperature", "TEMP", "of the stronger spirit", "20 C");
+    given const& mixture_at =
+        s.option("--mixture-temperature", "TEMP", "of the mixture, as measured", "20 C");
+    instrument stem = s.instrument_options();
+    page text = {};
+    json data = {};
+
+    void check() const {
+        if (amount.present == make.present) throw bad_input("give either --amount or --make");
+        if (reading.present == strength.present) throw bad_input("give either --strength or --reading");
+        if (make.present && (stronger.present || additions.present)) {
+            throw bad_input("--fortify-with and --additions go with --amount");
+        }
+        if (stronger.present && (additions.present || water_at.present)) {
+            throw bad_input("--additions and --water-temperature are for water, not for --fortify-with");
+        }
+        if (stronger_at.present && !stronger.present) {
+            throw bad_input("--fortify-temperature goes with --fortify-with");
+        }
+    }
+
+    mass_fraction spirit_strength() const {
+        if (strength.present) return composition(read_strength(strength));
+        mass_fraction w(0.0);
+        with_instrument(stem, [&]<class Scale>(hydrometer<Scale> const& meter, notation const& scale) {
+            w = meter.composition(read_mark<Scale>(reading, scale), read_temperature(temperature));
+        });
+        return w;
+    }
+
+    void add(char const* what, parcel const& addition, int times = 1) {
+        wording const words = s.words();
+        std::string const share = times > 1 ? fmt::format("{} times ", times) : "";
+        text.say("Weigh in {}{} of {}, or measure {}{} of it at {}.", share, words.mass(addition.mass()),
+                 what, share, words.volume(addition.volume()), words.temperature(addition.temperature()));
+    }
+
+    void part(char const* label, char const* key, parcel const& p) {
+        text.row(label, "{}", s.words().liquid(p));
+        data[key] = to_json(p);
+    }
+
+    void finish(blend const& b) {
+        say_blend(text, s.words(), b);
+        data.update(to_json(b));
+        with_instrument(stem, [&](auto const& meter, notation const& scale) {
+            for (double const warmer : {0.0, 5.0, 10.0}) {
+                try {
+                    units::temperature const t = b.product.temperature() + warmer * kelvins;
+                    double const shown = number_on(scale, meter.reading(b.product.composition(), t));
+                    text.row("check reading", "{} at {}", on_scale(scale, shown), s.words().temperature(t));
+                    data["check_readings"].push_back({{"temperature_C", t.celsius()}, {"reading", shown}});
+                } catch (range_error const&) {  // off the scale, or above 40 °C: nothing to check by
+                }
+            }
+            text.row("of a stem for", "{}", name_of(scale));
+        });
+        text.gap();
+        if (!mixture_at.present) {
+            text.say(
+                "The product is taken to be at {}: --mixture-temperature names the temperature measured.",
+                s.words().temperature(b.product.temperature()));
+        }
+        text.say("{}\n{}", fresh_mixture_caution, vapour_caution);
+        s.answer(text, data);
+    }
+};
+
+/// Water, a stronger spirit or both parts of a volume: what to weigh comes first.
+template <strength_basis Target>
+void bring_to(Target target, task& t) {
+    mass_fraction const w = t.spirit_strength();
+    auto const spirit_at = read_temperature(t.temperature), mixture_at = read_temperature(t.mixture_at);
+    auto const water_at = read_water_temperature(t.water_at);
+    if (t.make.present) {
+        auto const plan = make_up(read_volume(t.make), mixture_at, target, w, spirit_at, water_at);
+        t.add("the spirit", plan.spirit);
+        t.add("water", plan.water);
+        t.text.gap();
+        t.part("spirit", "spirit", plan.spirit);
+        t.part("water", "water", plan.water);
+        return t.finish(plan);
+    }
+    parcel const spirit = make_parcel(read_amount(t.amount), w, spirit_at);
+    if (t.stronger.present) {
+        auto const plan = fortify(spirit, target, composition(read_strength(t.stronger)),
+                                  read_temperature(t.stronger_at), mixture_at);
+        t.add("the stronger spirit", plan.addition);
+        t.text.gap();
+        t.part("spirit", "spirit", spirit);
+        t.part("stronger spirit", "stronger_spirit", plan.addition);
+        return t.finish(plan);
+    }
+    int const times = read_count(t.additions, 1000);
+    auto const steps = dilute_in_additions(spirit, target, times, water_at, mixture_at);
+    auto const plan = dilute(spirit, target, water_at, mixture_at);
+    t.add("water", steps.front().addition, times);
+    t.text.gap();
+    t.part("spirit", "spirit", spirit);
+    t.part("water", "water", plan.addition);
+    auto const indicated = balance_indication(plan.addition.mass(), density(mass_fraction(0.0), water_at));
+    t.text.row("on a balance", "{} of water", t.s.words().mass(indicated));
+    for (std::size_t k = 0; times > 1 && k < steps.size(); ++k) {
+        t.text.row(fmt::format("addition {}", k + 1), "{}", t.s.words().liquid(steps[k].product));
+        t.data["additions"].push_back(to_json(steps[k]));
+    }
+    t.finish(plan);
+}
+
+void run(session& s) {
+    task t{s};
+    s.offer_us_units();
+    s.parse();
+    t.check();
+    std::visit([&](auto const& target) { bring_to(target, t); }, read_strength(t.target));
+}
+
+}  // namespace
+
+int main(int argc, char** argv) { return session(who, argc, argv).run(run); }
