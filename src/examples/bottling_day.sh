@@ -1,0 +1,61 @@
+#!/usr/bin/env bash
+# SPDX-License-Identifier: BSL-1.0
+# A bottling day of the Quillbeck teaching stillhouse, an invented place with a 25 L pot and a 4-plate column:
+#   bottling_day.sh <folder of the programs>
+# Shows every command and what it answers.
+set -euo pipefail
+
+if (($# != 1)) || [[ ! -x $1/dilute_spirit ]]; then
+    echo "bottling_day.sh: usage: bottling_day.sh <folder of the programs, such as build/demo/bin>" >&2
+    exit 2
+fi
+programs=$(cd "$1" && pwd)
+
+tell() { printf '\n' && cat; }
+show() {
+    printf '\n$ %s\n' "$1"
+    PATH="$programs:$PATH" bash -c "$1"
+}
+
+cat <<'TEXT'
+A bottling day at the Quillbeck teaching stillhouse
+===================================================
+2.00 L of spirit shall become bottles of half a litre at 45 % vol. The volumes, readings and
+temperatures are what the stillhouse measures on the day; everything else is computed from them.
+What may be distilled and sold is settled by local law and by whoever is licensed to do it.
+TEXT
+
+tell <<'TEXT'
+1. What is it? The alcoholmeter, made for 20 °C, shows 84. But the spirit is at 31 °C: warm
+   spirit is lighter, the stem sinks deeper, and it reads too high.
+TEXT
+show "correct_reading --reading '84 %vol' --temperature '31 C'"
+
+tell <<'TEXT'
+2. How much water? The water in the jug is at 15 °C. It is weighed rather than measured: masses
+   add up, volumes do not. It goes in by halves, with a rest between them. The contraction below
+   is what the product lacks of the volume that its parts had.
+TEXT
+show "dilute_spirit --amount '2.00 L' --reading '84 %vol' --temperature '31 C' \\
+      --target '45 %vol' --water-temperature '15 C' --additions 2"
+
+tell <<'TEXT'
+3. Is it right? Mixing makes heat: after an hour the vat is still at 27 °C. If it holds 45 % vol,
+   that is what the alcoholmeter shows in it, and no reason to add more water:
+TEXT
+show "correct_reading --strength '45 %vol' --temperature '27 C'"
+
+tell <<'TEXT'
+   In the evening it is at 22 °C, the bubbles are gone, and the alcoholmeter shows 45.8:
+TEXT
+show "correct_reading --reading '45.8 %vol' --temperature '22 C'"
+
+tell <<'TEXT'
+4. Into bottles. The vat holds 3.55 L at 22 °C. A label means 20 °C, and the spirit is warmer, so
+   each bottle takes a little more than half a litre.
+TEXT
+show "fill_bottles --amount '3.55 L' --strength '45 %vol' --temperature '22 C' --bottle '500 mL'"
+
+tell <<'TEXT'
+Seven bottles, and a sample for the shelf.
+TEXT
