@@ -1,0 +1,66 @@
+# SPDX-License-Identifier: BSL-1.0
+set(two "--lot '3.2 L, 62 %vol, 18 C' --lot '4 L, 41.5 %vol, 18 C'")
+
+answers(blend_lots.plain "blend_lots ${two}"
+    [[^Lot 1: take 2[.]8999 kg.*100[.]0 %.*
+Lot 2: take 3[.]7878 kg.*
+  product +6[.]6877 kg, 7[.]2005 L at 20 °C, 50[.]69 % vol
+.*sum of the parts +7[.]2115 L.*fresh mixture is warm]])
+answers(blend_lots.most "blend_lots ${two} --target '50 %vol'"
+    "^Lot 1: take 2[.]5283 kg.*Lot 2: take 3[.]7878 kg.*, 50[.]00 % vol")
+answers(blend_lots.volume
+    "blend_lots ${two} --lot '0.5 kg, 55 %vol, 20 C, at least 0.5 kg' --target '50 %vol' --volume '5 L'"
+    "Lot 3: take 500[.]00 g, .*100[.]0 %.*product .*5[.]0000 L at 20 °C, 50[.]00 % vol")
+answers(blend_lots.one "blend_lots --lot '1 L,40%vol,20C'"
+    "^Lot 1: take 948[.]0[45] g.*contraction +0 mL [(]-?0[.]00 %[)]")
+answers(blend_lots.csv "blend_lots ${two} --csv"
+    [[^lot,mass_kg,volume_L,temperature_C,strength_percent_vol_20C,share_of_lot
+1,2[.]8998864[0-9]*,3[.]2,18,62,1
+2,3[.]787813[0-9]*,4,18,41[.]5,1
+$]])
+answers(blend_lots.json "blend_lots ${two} --json"
+    [["lots": .*"share_of_lot": 1.0.*"product": .*"contraction_L": 0[.]0109]])
+# 27 CFR 30.67: 1000 gal of 190 proof measured at 76 F are 991 gal at 60 F.
+answers(blend_lots.published_volume
+    "blend_lots --lot '1000 gal, 190 proof, 76 F' --mixture-temperature '60 F' --us"
+    "product .* lb, 99(0[.][5-9]|1[.][0-4])[0-9]* US gal at 60 °F")
+# 27 CFR 30.51: 4308.48 gal of 86.8 proof measured at 72 F are 3721.1 proof gallons
+# (with a factor rounded to three decimals).
+answers(blend_lots.published_proof_gallons "blend_lots --lot '4308.48 gal, 86.8 proof, 72 F' --us"
+    "pure alcohol +37(19|2[0-3])[.0-9]* proof gal")
+
+refuses(blend_lots.empty_lot "blend_lots --lot ''" "--lot '': expected amount, strength, temperature")
+refuses(blend_lots.short_lot "blend_lots --lot '3.2 L, 62 %vol'"
+    "expected amount, strength, temperature")
+refuses(blend_lots.long_lot "blend_lots --lot '3.2 L, 62 %vol, 18 C, at least 1 L, please'"
+    "expected amount, strength, temperature")
+refuses(blend_lots.decimal_comma "blend_lots --lot '3,2 L, 62 %vol, 18 C'"
+    "--lot '3,2 L, 62 %vol, 18 C': .*decimal point")
+refuses(blend_lots.decimal_comma_later "blend_lots --lot '3.2 L, 62,5 %vol, 18 C'" "decimal point")
+refuses(blend_lots.wrong_order "blend_lots --lot '3.2 L, 18 C, 62 %vol'" "expected a temperature")
+refuses(blend_lots.negative "blend_lots --lot '-3.2 L, 62 %vol, 18 C'" "volume -3.2 L is outside")
+refuses(blend_lots.frozen "blend_lots --lot '3.2 L, 5 %vol, -10 C'"
+    "temperature -10 °C is outside .*freezing")
+refuses(blend_lots.frozen_in_the_mixture
+    "blend_lots ${two} --lot '1 L, 1 %vol, 18 C' --mixture-temperature '-15 C'"
+    "freezing")
+refuses(blend_lots.unknown_limit
+    "blend_lots ${two} --lot '1 L, 50 %vol, 18 C, at most 1 L' --target '50 %vol'"
+    "'at least' and an amount")
+refuses(blend_lots.limit_above_the_lot
+    "blend_lots --lot '3.2 L, 62 %vol, 18 C, at least 4 L' --target '62 %vol'"
+    "least mass of a lot .*no more than is available")
+refuses(blend_lots.limit_without_target "blend_lots --lot '3.2 L, 62 %vol, 18 C, at least 1 L'"
+    "goes with --target")
+refuses(blend_lots.out_of_reach "blend_lots ${two} --target '70 %vol'"
+    "target strength 70 % vol at 20 °C is outside 41[.]5 to 62 % vol")
+refuses(blend_lots.out_of_reach_by_limits
+    "blend_lots --lot '3.2 L, 62 %vol, 18 C, at least 3.2 L' --lot '4 L, 41.5 %vol, 18 C' --target '45 %vol'"
+    "target strength 45 % vol at 20 °C is outside 50[.]68[0-9]* to 62 % vol")
+refuses(blend_lots.too_much "blend_lots ${two} --target '50 %vol' --volume '50 L'"
+    "volume wanted 50 L is outside 0 to 7[.]")
+refuses(blend_lots.mass_as_volume "blend_lots ${two} --target '50 %vol' --volume '5 kg'"
+    "expected a volume")
+refuses(blend_lots.volume_without_target "blend_lots ${two} --volume '2 L'"
+    "--volume goes with --target")
+refuses(blend_lots.two_forms "blend_lots ${two} --json --csv" "either --json or --csv")

@@ -1,0 +1,83 @@
+# SPDX-License-Identifier: BSL-1.0
+answers(convert_strength.forty "convert_strength --strength '40 %vol' --json"
+    [["percent_vol_20C": (40[.]0|39[.]99999999|40[.]00000000)[0-9]*,
+  "percent_vol_15C": 39[.]922713[0-9]*,
+.*  "us_proof": 79[.]862831[0-9]*,
+  "percent_mass": 33[.]299642[0-9]*,
+  "mole_fraction": 0[.]16334169[0-9]*,
+  "g_per_100mL_20C": 31[.]569564[0-9]*,
+.*  "density_kg_m3": 948[.]045152[0-9]*,
+  "density_in_air_kg_m3": 946[.]987200[0-9]*,
+.*  "sg_20C_vacuo": 0[.]94975354[0-9]*,
+  "sg_20C_air": 0[.]94969306]])
+# OIML table IVa; Canadian Alcoholometric Laboratory Table, 1996: absolute ethanol at 20 degrees Celsius.
+answers(convert_strength.published_ethanol "convert_strength --strength '100 %vol'"
+    "density in vacuo +789[.]24 kg/m3.*density in air +788[.]16 kg/m3")
+# A. J. Cooley, Cyclopaedia of Practical Receipts, 6th edition, 1880: 40.63 % vol at 60 F are 33.917 % mass.
+answers(convert_strength.published_mass "convert_strength --strength '40.63 %vol at 60 F'"
+    "is 33[.]92 % mass")
+# USP 29 (2006), Alcoholometric Table: 30 % vol at 15.56 degrees Celsius are 24.67 % mass.
+answers(convert_strength.published_usp "convert_strength --strength '30 %vol at 15.56 C'"
+    "is 24[.]67 % mass")
+answers(convert_strength.proof "convert_strength --strength '90 proof' --csv"
+    "percent_vol_60F,45,% vol at 60 °F")
+answers(convert_strength.moles "convert_strength --strength '0.16334169299966 mol/mol' --csv"
+    "percent_vol_20C,40,")
+answers(convert_strength.density "convert_strength --strength '948.045152878287 kg/m3' --csv"
+    "percent_vol_20C,40,")
+answers(convert_strength.density_elsewhere
+    "convert_strength --strength '951.328584461326 kg/m3 at 15 C' --csv"
+    "percent_vol_20C,40,")
+answers(convert_strength.gravity "convert_strength --strength '0.949753541055331 sg' --csv"
+    "percent_vol_20C,40,")
+answers(convert_strength.gravity_in_air
+    "convert_strength --strength '0.949693063947661 sg 20/20 C in air' --csv"
+    "percent_vol_20C,40,")
+answers(convert_strength.concentration "convert_strength --strength '31.5695649319966 g/100 mL' --csv"
+    "percent_vol_20C,40,")
+answers(convert_strength.litres_per_hectolitre "convert_strength --strength '40 L/hL' --csv"
+    "percent_vol_20C,40,")
+answers(convert_strength.other_temperature "convert_strength --strength '40 %vol' --temperature '59 F'"
+    "density in vacuo +951[.]33 kg/m3 at 15 °C")
+answers(convert_strength.water "convert_strength --strength '0 %mass' --csv"
+    "percent_vol_20C,0,.*sg_60F_air,1,")
+
+refuses(convert_strength.no_unit "convert_strength --strength '43'"
+    "--strength '43': no unit; expected a strength: %vol, %mass")
+refuses(convert_strength.percent "convert_strength --strength '43%'" "%vol, %mass or %mol")
+refuses(convert_strength.comma "convert_strength --strength '43,5 %vol'" "decimal point")
+refuses(convert_strength.nan "convert_strength --strength 'nan %vol'" "no number")
+refuses(convert_strength.minus_infinity "convert_strength --strength '-inf %vol'" "no number")
+refuses(convert_strength.hexadecimal "convert_strength --strength '0x2b %vol'" "unknown unit 'x2b %vol'")
+refuses(convert_strength.empty "convert_strength --strength ''" "nothing there")
+refuses(convert_strength.only_a_unit "convert_strength --strength '%vol'" "no number")
+refuses(convert_strength.other_proof "convert_strength --strength '43 UK proof'"
+    "unknown unit 'UK proof'")
+refuses(convert_strength.proof_above_200 "convert_strength --strength '201 proof'"
+    "201 US proof is outside 0 to 200 US proof")
+refuses(convert_strength.proof_elsewhere "convert_strength --strength '90 proof at 20 C'"
+    "defined at 60 F")
+refuses(convert_strength.moles_above_one "convert_strength --strength '1.2 mol/mol'"
+    "mole fraction 120 % mol is outside 0 to 100")
+refuses(convert_strength.above_pure "convert_strength --strength '79.5 g/100 mL'"
+    "79[.]5 g/100 mL is outside 0 to 78[.]92")
+refuses(convert_strength.heavier_than_water "convert_strength --strength '1200 kg/m3'"
+    "density 1200 kg/m3 is outside 789[.]2391 to 998[.]2012")
+refuses(convert_strength.heavier_than_water_by_gravity "convert_strength --strength '1.02 sg'"
+    "--strength '1.02 sg': density")
+refuses(convert_strength.gravity_without_scale "convert_strength --strength '0.9345 sg 20/20'"
+    "sg 20/20 C")
+refuses(convert_strength.gravity_in_water "convert_strength --strength '0.9345 sg 60/60 F in water'"
+    "sg 60/60 F in air")
+refuses(convert_strength.reference_without_unit "convert_strength --strength '43 %vol at 20'"
+    "no unit; expected a temperature")
+refuses(convert_strength.unknown_reference "convert_strength --strength '43 %vol at 25 C'"
+    "20 C, 15 C, 15.56 C or 60 F")
+refuses(convert_strength.volume "convert_strength --strength '43 L'"
+    "'L' is the unit of a volume; expected a strength")
+refuses(convert_strength.unknown_temperature "convert_strength --strength '43 %vol' --temperature '20 X'"
+    "unknown unit 'X'; expected a temperature")
+refuses(convert_strength.ice "convert_strength --strength '0 %vol' --temperature '-5 C'"
+    "freezing point")
+refuses(convert_strength.long [[convert_strength --strength "43 $(printf 'very%.0s' {1..1000}) strong"]]
+    "unknown unit 'very.*[.][.][.]'; expected a strength")

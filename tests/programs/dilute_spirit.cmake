@@ -1,0 +1,110 @@
+# SPDX-License-Identifier: BSL-1.0
+set(warm "--amount '2.00 L' --reading '84 %vol' --temperature '31 C'")
+set(strong "--strength '80 %vol' --temperature '20 C'")
+set(spirit "--amount '2 L' ${strong}")
+set(to_45 "--target '45 %vol'")
+
+answers(dilute_spirit.warm "dilute_spirit ${warm} ${to_45} --water-temperature '15 C'"
+    [[^Weigh in 1[.]6398 kg of water, or measure 1[.]6413 L of it at 15 °C[.]
+.*product +3[.]3350 kg, 3[.]5496 L at 20 °C, 45[.]00 % vol
+.*sum of the parts +3[.]6205 L.*contraction +70[.]91[89] mL [(]1[.]96 %[)]
+.*check reading +45[.]00 at 20 °C
+.*46[.]92 at 25 °C
+.*48[.]81 at 30 °C
+.*taken to be at 20 °C.*fresh mixture is warm]])
+answers(dilute_spirit.json "dilute_spirit ${warm} ${to_45} --json"
+    [["water": {.*"mass_kg": 1[.]63982353.*"contraction_percent": 1[.]9588039.*"check_readings"]])
+answers(dilute_spirit.additions "dilute_spirit ${warm} ${to_45} --additions 3"
+    "^Weigh in 3 times 546[.]61 g of water.*addition 1 .*addition 2 .*addition 3 .*45[.]00 % vol")
+answers(dilute_spirit.additions_in_json "dilute_spirit ${warm} ${to_45} --additions 3 --json"
+    "\"additions\"")
+# 27 CFR 30.64: 1000 lb of 200 proof take 82.03 lb of water to become 190 proof.
+answers(dilute_spirit.published_reduction
+    "dilute_spirit --amount '1000 lb' --strength '200 proof' --temperature '60 F' --target '190 proof' --us"
+    "^Weigh in 82[.]0[0-9]* lb of water.*at 68 °F")
+answers(dilute_spirit.make
+    "dilute_spirit --make '5 L' --strength '96 %vol' --temperature '20 C' ${to_45}"
+    [[^Weigh in 1[.]8924 kg of the spirit, or measure 2[.]343[78] L of it at 20 °C[.]
+Weigh in 2[.]8053 kg of water]])
+answers(dilute_spirit.fortify
+    "dilute_spirit --amount '5 L' --strength '36 %vol' --temperature '20 C' ${to_45} --fortify-with '96 %vol'"
+    "^Weigh in 683[.]08 g of the stronger spirit, or measure 846[.]00 mL of it at 20 °C")
+answers(dilute_spirit.measured_mixture "dilute_spirit ${spirit} ${to_45} --mixture-temperature '27 C'"
+    "at 27 °C, 45[.]00 % vol\n.*check reading +47[.]68 at 27 °C")
+answers(dilute_spirit.target_by_mass
+    "dilute_spirit --amount '1 kg' --strength '50 %mass' --temperature '20 C' --target '25 %mass'"
+    "^Weigh in 1[.]0000 kg of water")
+answers(dilute_spirit.target_is_the_strength
+    "dilute_spirit --amount '1 kg' --strength '50 %mass' --temperature '20 C' --target '50 %mass'"
+    "^Weigh in 0 g of water")
+
+refuses(dilute_spirit.target_above "dilute_spirit ${spirit} --target '85 %vol'"
+    "target strength 85 % vol at 20 °C is outside .* to 80 % vol.*water only weakens")
+refuses(dilute_spirit.target_zero "dilute_spirit ${spirit} --target '0 %vol'" "target strength 0 % vol")
+refuses(dilute_spirit.target_above_100 "dilute_spirit ${spirit} --target '145 %vol'"
+    "--target '145 %vol': .*145 % vol at 20 °C is outside 0 to 100")
+refuses(dilute_spirit.target_without_unit "dilute_spirit ${spirit} --target 45"
+    "--target '45': no unit; expected a strength: %vol")
+refuses(dilute_spirit.volume_as_target "dilute_spirit ${spirit} --target '45 L'"
+    "'L' is the unit of a volume; expected a strength")
+refuses(dilute_spirit.target_left_out "dilute_spirit ${spirit}" "--target is required")
+refuses(dilute_spirit.negative_amount
+    "dilute_spirit --amount '-2 L' ${strong} ${to_45}" "--amount '-2 L': volume -2 L is outside")
+refuses(dilute_spirit.no_amount
+    "dilute_spirit ${strong} ${to_45}" "either --amount or --make")
+refuses(dilute_spirit.zero_amount
+    "dilute_spirit --amount '0 kg' ${strong} ${to_45}" "mass 0 kg is outside")
+refuses(dilute_spirit.huge_amount
+    "dilute_spirit --amount '1e300 L' ${strong} ${to_45}" "is outside 1e-06 to 1e[+]09 L")
+refuses(dilute_spirit.temperature_as_amount
+    "dilute_spirit --amount '2 C' ${strong} ${to_45}"
+    "'C' is the unit of a temperature; expected a volume or a mass")
+refuses(dilute_spirit.strength_as_amount
+    "dilute_spirit --amount '2 %vol' ${strong} ${to_45}" "'%vol' is the unit of a strength")
+refuses(dilute_spirit.unknown_unit
+    "dilute_spirit --amount '2 bushels' ${strong} ${to_45}"
+    "unknown unit 'bushels'; expected a volume or a mass: mL")
+refuses(dilute_spirit.spaced_thousands
+    "dilute_spirit --amount '1 000 L' ${strong} ${to_45}" "nothing between the thousands")
+refuses(dilute_spirit.comma_thousands
+    "dilute_spirit --amount '1,000 L' ${strong} ${to_45}" "decimal point")
+refuses(dilute_spirit.no_additions "dilute_spirit ${spirit} ${to_45} --additions 0"
+    "whole number from 1 to 1000")
+refuses(dilute_spirit.half_an_addition "dilute_spirit ${spirit} ${to_45} --additions 2.5"
+    "whole number from 1 to 1000")
+refuses(dilute_spirit.many_additions "dilute_spirit ${spirit} ${to_45} --additions 99999999999"
+    "whole number")
+refuses(dilute_spirit.ice "dilute_spirit ${spirit} ${to_45} --water-temperature '-5 C'"
+    "--water-temperature '-5 C': temperature -5 °C is outside .*freezing point")
+refuses(dilute_spirit.frozen_spirit
+    "dilute_spirit --amount '2 L' --strength '20 %vol' --temperature '-18 C' --target '10 %vol'"
+    "temperature -18 °C is outside .*freezing")
+refuses(dilute_spirit.frozen_mixture
+    "dilute_spirit ${spirit} --target '5 %vol' --mixture-temperature '-10 C'"
+    "temperature -10 °C is outside .*freezing")
+refuses(dilute_spirit.hot_mixture "dilute_spirit ${spirit} ${to_45} --mixture-temperature '50 C'"
+    "--mixture-temperature '50 C': temperature 50 °C is outside -20 to 40 °C")
+refuses(dilute_spirit.fortified_downwards "dilute_spirit ${spirit} ${to_45} --fortify-with '96 %vol'"
+    "target strength 45 % vol at 20 °C is outside 80 to 96")
+refuses(dilute_spirit.fortified_to_the_stock
+    "dilute_spirit ${spirit} --target '96 %vol' --fortify-with '96 %vol'"
+    "no finite amount")
+refuses(dilute_spirit.stray_temperature "dilute_spirit ${spirit} ${to_45} --fortify-temperature '20 C'"
+    "--fortify-with")
+refuses(dilute_spirit.water_and_fortify
+    "dilute_spirit ${spirit} --target '85 %vol' --fortify-with '96 %vol' --additions 2"
+    "not for --fortify-with")
+refuses(dilute_spirit.make_a_mass "dilute_spirit --make '5 kg' ${strong} ${to_45}"
+    "'kg' is the unit of a mass; expected a volume")
+refuses(dilute_spirit.make_and_amount "dilute_spirit ${spirit} --make '5 L' ${to_45}"
+    "either --amount or --make")
+refuses(dilute_spirit.make_in_additions
+    "dilute_spirit --make '5 L' ${strong} ${to_45} --additions 2" "go with --amount")
+refuses(dilute_spirit.make_too_strong
+    "dilute_spirit --make '5 L' --strength '40 %vol' --temperature '20 C' ${to_45}"
+    "no higher than the stock")
+refuses(dilute_spirit.reading_and_strength "dilute_spirit ${spirit} --reading '80 %vol' ${to_45}"
+    "either --strength or --reading")
+refuses(dilute_spirit.proof_on_volume_scale
+    "dilute_spirit --amount '2 L' --reading '160 proof' --temperature '20 C' ${to_45}"
+    "the scale is % vol at 20 °C")

@@ -1,0 +1,46 @@
+# SPDX-License-Identifier: BSL-1.0
+set(spirit "--amount '3.55 L' --strength '45 %vol' --temperature '22 C'")
+
+answers(fill_bottles.half_litres "fill_bottles ${spirit} --bottle '500 mL'"
+    [[^Fill 500[.]77 mL at 22 °C, or 469[.]77 g, into each bottle: 7 bottles[.]
+.*pure alcohol +225[.]00 mL at 20 °C a bottle
+.*left over .* 44[.]62[0-9] mL at 22 °C.*room to leave +508[.]07 mL: .*bursts]])
+answers(fill_bottles.at_20
+    "fill_bottles --amount '2.1 L' --strength '40 %vol' --temperature '20 C' --bottle '70 cl'"
+    "^Fill 700[.]00 mL at 20 °C, or 663[.]63 g, into each bottle: 3 bottles[.]")
+answers(fill_bottles.one
+    "fill_bottles --amount '1 L' --strength '40 %vol' --temperature '20 C' --bottle '0.7L'"
+    ": 1 bottle[.]")
+answers(fill_bottles.none
+    "fill_bottles --amount '0.5 L' --strength '40 %vol' --temperature '20 C' --bottle '0.7L'"
+    ": 0 bottles[.]")
+answers(fill_bottles.json "fill_bottles ${spirit} --bottle '500 mL' --json"
+    [["bottles": 7.0,.*"fill_volume_L": 0[.]50076831.*"fill_mass_kg": 0[.]4697710]])
+answers(fill_bottles.us
+    "fill_bottles --amount '2 gal' --strength '90 proof' --temperature '68 F' --bottle '750 mL' --us"
+    "^Fill 25[.]36[01] US fl oz at 68 °F.*: 10 bottles")
+
+refuses(fill_bottles.no_bottle "fill_bottles ${spirit}" "--bottle is required")
+refuses(fill_bottles.empty_bottle "fill_bottles ${spirit} --bottle '0 mL'"
+    "--bottle '0 mL': volume 0 L is outside")
+refuses(fill_bottles.negative_bottle "fill_bottles ${spirit} --bottle '-700 mL'"
+    "--bottle '-700 mL': volume -0[.]7 L is outside")
+refuses(fill_bottles.bottle_without_unit "fill_bottles ${spirit} --bottle 700"
+    "--bottle '700': no unit; expected a volume: mL")
+refuses(fill_bottles.bottle_by_weight "fill_bottles ${spirit} --bottle '700 g'"
+    "'g' is the unit of a mass; expected a volume")
+refuses(fill_bottles.bottle_in_degrees "fill_bottles ${spirit} --bottle '20 C'"
+    "'C' is the unit of a temperature; expected a volume")
+refuses(fill_bottles.comma "fill_bottles ${spirit} --bottle '0,7 L'" "decimal point")
+refuses(fill_bottles.strength_above_100
+    "fill_bottles --amount '3 L' --strength '450 %vol' --temperature '22 C' --bottle '700 mL'"
+    "450 % vol at 20 °C is outside 0 to 100")
+refuses(fill_bottles.negative_strength
+    "fill_bottles --amount '3 L' --strength '-45 %vol' --temperature '22 C' --bottle '700 mL'"
+    "-45 % vol at 20 °C is outside 0 to 100")
+refuses(fill_bottles.hot
+    "fill_bottles --amount '3 L' --strength '45 %vol' --temperature '60 C' --bottle '700 mL'"
+    "60 °C is outside -20 to 40")
+refuses(fill_bottles.frozen
+    "fill_bottles --amount '3 L' --strength '8 %vol' --temperature '-12 C' --bottle '700 mL'"
+    "-12 °C is outside .*freezing")

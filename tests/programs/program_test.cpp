@@ -1,0 +1,265 @@
+// SPDX-License-Identifier: BSL-1.0
+// How the programs read quantities. Units are checked against their definitions (from memory; NIST SP 811, 2008,
+// appendix B): US gallon 231 cubic inches of 25.4 mm, pound 0.45359237 kg, imperial gallon 4.54609 L.
+#include "program.hpp"
+
+#include <gtest/gtest.h>
+
+#include <locale>
+#include <string>
+#include <vector>
+
+namespace program {
+namespace {
+
+given option(std::string const& text) { return {"--option", text, true}; }
+
+double litres(std::string const& text) { return in(read_volume(option(text)), litre); }
+double kilograms(std::string const& text) {
+    return in(std::get<units::mass>(read_amount(option(text))), kilogram);
+}
+double celsius_of(std::string const& text) { return read_temperature(option(text)).celsius(); }
+
+/// the message with which a text is refused
+template <class Read>
+std::string refusal(Read const& read, std::string const& text) {
+    try {
+        read(option(text));
+    } catch (bad_input const& error) {
+        EXPECT_EQ(std::string(error.what()).rfind("--option '", 0), 0u) << error.what();
+        return error.what();
+    }
+    ADD_FAILURE() << "not refused: " << text;
+    return {};
+}
+
+auto const as_volume = [](given const& g) { return read_volume(g); };
+auto const as_amount = [](given const& g) { return read_amount(g); };
+auto const as_temperature = [](given const& g) { return read_temperature(g); };
+auto const as_strength = [](given const& g) { return read_strength(g); };
+auto const as_count = [](given const& g) { return read_count(g, 1000); };
+
+TEST(Volumes, HaveUnitsAsPeopleWriteThem) {
+    for (char const* text :
+         {"0.7L", "0.7 l", "700 mL", "700ml", " 700  mL ", "70 cl", "7 dL", "700 cc", "700 cm³", "700 cm3",
+          ".7 litre", "+0.7 liters", "0.007 hL", "7e-4 m3", "700\u00a0mL", "7e2 mL"}) {
+        EXPECT_NEAR(litres(text), 0.7, 1e-15) << text;
+    }
+    for (char const* text : {"2 gal", "2 US gal", "2 gallons", "256 fl oz", "256 US fl oz"}) {
+        EXPECT_NEAR(litres(text), 2 * 231 * 0.0254 * 0.0254 * 0.0254 * 1000, 1e-12) << text;
+    }
+    EXPECT_NEAR(litres("2 imp gal"), 9.09218, 1e-12);
+    EXPECT_NEAR(litres("2 UK gal"), 9.09218, 1e-12);
+}
+
+TEST(Masses, HaveUnitsAsPeopleWriteThem) {
+    for (char const* text : {"1.5 kg", "1500 g", "1.5kg", "1500 grams"})
+        EXPECT_NEAR(kilograms(text), 1.5, 1e-15) << text;
+    EXPECT_NEAR(kilograms("2 lb"), 0.90718474, 1e-15);
+    EXPECT_NEAR(kilograms("32 oz"), 0.90718474, 1e-15);
+}
+
+TEST(Temperatures, HaveUnitsAsPeopleWriteThem) {
+    for (char const* text : {"20 C", "20C", "20 °C", "20°C", "20 ºC", "20 ℃", "20 degC", "20 deg C",
+                             "20 Celsius", "68 F", "68°F", "68 ℉", "293.15 K", "293.15 kelvin"}) {
+        EXPECT_NEAR(celsius_of(text), 20.0, 1e-12) << text;
+    }
+    EXPECT_EQ(celsius_of("-20 C"), -20.0);
+    EXPECT_EQ(celsius_of("40 C"), 40.0);
+}
+
+TEST(Strengths, KeepTheBasisTheyAreWrittenIn) {
+    for (char const* text : {"43 %vol", "43% vol", "43 % VOL", "43 %abv", "43 % v/v", "43 vol%", "43 L/hL",
+                             "43 %vol at 20 C", "43 %vol@68F", "43 % by volume"}) {
+        EXPECT_EQ(std::get<volume_fraction>(read_strength(option(text))), by_volume(43.0)) << text;
+    }
+    for (char const* text : {"43 %mass", "43% w/w", "43 wt%", "43 % by weight", "43 % m/m"}) {
+        EXPECT_EQ(std::get<mass_fraction>(read_strength(option(text))), by_mass(43.0)) << text;
+    }
+    EXPECT_EQ(std::get<us_proof>(read_strength(option("90 proof"))), proof(90.0));
+    EXPECT_EQ(std::get<us_proof>(read_strength(option("90 US proof"))), proof(90.0));
+    EXPECT_EQ(std::get<us_proof>(read_strength(option("90 proof at 60 F"))), proof(90.0));
+    EXPECT_EQ(std::get<mole_fraction>(read_strength(option("0.35 mol/mol"))), by_moles(35.0));
+    EXPECT_EQ(std::get<mole_fraction>(read_strength(option("35 %mol"))), by_moles(35.0));
+    EXPECT_EQ(std::get<mass_concentration>(read_strength(option("35 g/100 mL"))),
+              grams_per_100_millilitres(35.0));
+    EXPECT_EQ(std::get<basic_volume_fraction<at_60_fahrenheit>>(read_strength(option("45 %vol at 60 F"))),
+              by_volume<at_60_fahrenheit>(45.0));
+    EXPECT_EQ(std::get<basic_volume_fraction<at_15_celsius>>(read_strength(option("45 %vol at 15 °C"))),
+              by_volume<at_15_celsius>(45.0));
+    EXPECT_EQ(std::get<basic_volume_fraction<at_15_56_celsius>>(read_strength(option("45 %vol at 15.56 C"))),
+              by_volume<at_15_56_celsius>(45.0));
+}
+
+TEST(Strengths, MayBeDensitiesAndGravities) {
+    auto const w = by_mass(38.0);
+    auto const density_text = [&](units::temperature t, char const* unit, double factor) {
+        return fmt::format("{} {}", density(w, t).value() / factor, unit);
+    };
+    auto const gravity_text = [&](gravity_reference const& reference, char const* unit) {
+        return fmt::format("{} {}", specific_gravity_of(w, reference).value(), unit);
+    };
+    for (std::string const& text : {
+             density_text(celsius(20), "kg/m3", 1.0),
+             density_text(celsius(20), "kg/m³", 1.0),
+             density_text(celsius(15), "kg/m3 at 15 C", 1.0),
+             density_text(fahrenheit(60), "g/cm3 at 60 F", 1000.0),
+             density_text(celsius(20), "g/mL", 1000.0),
+             gravity_text({}, "sg"),
+             gravity_text({celsius(20), celsius(4)}, "sg 20/4 C"),
+             gravity_text({celsius(15.56), celsius(15.56)}, "sg 15.56/15.56 °C in vacuo"),
+             gravity_text({fahrenheit(60), fahrenheit(60), medium::air}, "SG 60°F/60°F in air"),
+             gravity_text({fahrenheit(60), fahrenheit(60), medium::air}, "sg 60/60 F in air"),
+         }) {
+        EXPECT_NEAR(composition(read_strength(option(text))).value(), 0.38, 1e-13) << text;
+    }
+}
+
+TEST(Counts, AreWholeNumbers) {
+    EXPECT_EQ(read_count(option("1"), 1000), 1);
+    EXPECT_EQ(read_count(option(" 1000 "), 1000), 1000);
+    for (char const* text : {"0", "1001", "-1", "2.5", "two", "", "1e2", "99999999999999999999"}) {
+        EXPECT_NE(refusal(as_count, text).find("whole number from 1 to 1000"), std::string::npos) << text;
+    }
+}
+
+TEST(Refusals, NameTheFault) {
+    struct {
+        char const *text, *says;
+    } const volumes_not_read[] = {
+        {"", "nothing there"},
+        {"   ", "nothing there"},
+        {"700", "no unit"},
+        {"mL", "no number"},
+        {"- 700 mL", "no number"},
+        {"--700 mL", "no number"},
+        {"nan mL", "no number"},
+        {"NaN mL", "no number"},
+        {"inf L", "no number"},
+        {"-infinity L", "no number"},
+        {"1e400 L", "too large"},
+        {"1e-400 L", "too small"},
+        {"0,7 L", "decimal point"},
+        {"1,000 L", "decimal point"},
+        {"1 000 L", "decimal point"},
+        {"1'000 L", "decimal point"},
+        {"1.000.5 L", "decimal point"},
+        {"0x10 L", "unknown unit 'x10 L'"},
+        {"7 pints", "unknown unit"},
+        {"7 L L", "unknown unit"},
+        {"7 L/hL", "unit of a strength"},
+        {"7 kg", "unit of a mass"},
+        {"7 K", "unit of a temperature"},
+        {"0 L", "is outside 1e-06 to 1e+09 L"},
+        {"-1 L", "volume -1 L"},
+        {"1e10 L", "volume 1e+10 L"},
+    };
+    for (auto const& c : volumes_not_read) {
+        EXPECT_NE(refusal(as_volume, c.text).find(c.says), std::string::npos) << c.text;
+    }
+    EXPECT_NE(refusal(as_amount, "20 C").find("expected a volume or a mass: mL"), std::string::npos);
+    EXPECT_NE(refusal(as_amount, "-1 kg").find("mass -1 kg is outside"), std::string::npos);
+    EXPECT_NE(refusal(as_temperature, "20").find("no unit; expected a temperature: C, F or K"),
+              std::string::npos);
+    EXPECT_NE(refusal(as_temperature, "20°").find("unknown unit '°'"), std::string::npos);
+    EXPECT_NE(refusal(as_temperature, "20 C C C").find("unknown unit 'C C C'"), std::string::npos);
+    EXPECT_NE(refusal(as_temperature, "40.001 C").find("is outside -20 to 40 °C"), std::string::npos);
+    EXPECT_NE(refusal(as_temperature, "20 K").find("temperature -253.15 °C"), std::string::npos);
+    EXPECT_NE(refusal(as_strength, "43 %").find("%vol, %mass or %mol"), std::string::npos);
+    EXPECT_NE(refusal(as_strength, "43 %vol at 20").find("no unit"), std::string::npos);
+    EXPECT_NE(refusal(as_strength, "43 %vol at 18 C").find("20 C, 15 C, 15.56 C or 60 F"), std::string::npos);
+    EXPECT_NE(refusal(as_strength, "0.95 sg at 20 C").find("sg 20/20 C"), std::string::npos);
+    EXPECT_NE(refusal(as_strength, "0.95 sg 20/ C").find("no number"), std::string::npos);
+    EXPECT_NE(refusal(as_strength, "0.95 sg /20 C").find("nothing there"), std::string::npos);
+    EXPECT_NE(refusal(as_strength, "0.95 sg 90/20 C").find("90 °C"), std::string::npos);
+}
+
+TEST(Refusals, AreOneShortLine) {
+    std::string const message = refusal(as_volume, "7 \n\t\x01" + std::string(5000, 'x'));
+    EXPECT_EQ(message.find_first_of("\n\t\x01"), std::string::npos);
+    EXPECT_LT(message.size(), 400u);
+    EXPECT_EQ(printable(std::string(59, 'x') + "°"), std::string(59, 'x') + "...") << "no half characters";
+}
+
+struct decimal_comma : std::numpunct<char> {
+    char do_decimal_point() const override { return ','; }
+    char do_thousands_sep() const override { return '.'; }
+    std::string do_grouping() const override { return "\3"; }
+};
+
+TEST(Locale, ChangesNothing) {
+    std::locale const before = std::locale::global(std::locale(std::locale::classic(), new decimal_comma));
+    EXPECT_EQ(litres("1234.5 L"), 1234.5);
+    EXPECT_NE(refusal(as_volume, "1234,5 L").find("decimal point"), std::string::npos);
+    EXPECT_EQ(number(1234.5), "1234.5");
+    EXPECT_EQ(wording{}.volume(12345.6 * litre), "12346 L");
+    EXPECT_EQ(json(1234.5).dump(), "1234.5");
+    std::locale::global(before);
+}
+
+TEST(Numbers, HaveSignificantDigitsAndNoExponent) {
+    EXPECT_EQ(number(0.0), "0");
+    EXPECT_EQ(number(-1e-17), "0");
+    EXPECT_EQ(number(1.63982353), "1.6398");
+    EXPECT_EQ(number(-0.0123456), "-0.012346");
+    EXPECT_EQ(number(123456.7), "123457");
+    EXPECT_EQ(number(1e9), "1000000000");
+}
+
+TEST(Wording, IsMetricOrCustomary) {
+    EXPECT_EQ(wording{}.mass(1.5 * kilogram), "1.5000 kg");
+    EXPECT_EQ(wording{}.mass(150.0 * gram), "150.00 g");
+    EXPECT_EQ(wording{}.volume(0.7 * litre), "700.00 mL");
+    EXPECT_EQ(wording{true}.mass(1.5 * pound), "1.5000 lb");
+    EXPECT_EQ(wording{true}.volume(64.0 * us_fluid_ounce), "64.000 US fl oz");
+    EXPECT_EQ(wording{true}.volume(2.0 * us_gallon), "2.0000 US gal");
+    EXPECT_EQ(wording{true}.temperature(celsius(20)), "68 °F");
+    EXPECT_EQ(wording{true}.strength(to<mass_fraction>(proof(90.0))), "90.00 US proof");
+    EXPECT_EQ(wording{true}.alcohol(parcel::of(100.0 * us_gallon, proof(90.0), fahrenheit(60))),
+              "90.000 proof gal");
+}
+
+TEST(Instruments, ReadOnlyTheirOwnScale) {
+    given const glass = option("soda-lime");
+    auto const kind_of = [&](std::string const& scale) {
+        std::string name;
+        given const g = option(scale);
+        with_instrument({g, glass}, [&](auto const& meter, notation const& n) {
+            name = fmt::format("{}, {:.2f}", name_of(n), meter.reference_temperature().celsius());
+        });
+        return name;
+    };
+    EXPECT_EQ(kind_of("%vol"), "% vol at 20 °C, 20.00");
+    EXPECT_EQ(kind_of("%vol at 15 C"), "% vol at 15 °C, 15.00");
+    EXPECT_EQ(kind_of("%vol at 60 F"), "% vol at 60 °F, 15.56");
+    EXPECT_EQ(kind_of("proof"), "US proof, 15.56");
+    EXPECT_EQ(kind_of("%mass at 15 C"), "% mass at 15 °C, 15.00");
+    EXPECT_EQ(kind_of("%mol"), "% mol at 20 °C, 20.00");
+    EXPECT_EQ(kind_of("g/100 mL"), "g/100 mL at 20 °C, 20.00");
+    EXPECT_EQ(kind_of("kg/m3 at 15 C"), "kg/m3 at 15 °C, 15.00");
+    EXPECT_EQ(kind_of("g/cm3"), "g/cm3 at 20 °C, 20.00");
+    EXPECT_EQ(kind_of("sg 60/60 F in air"), "specific gravity 60 °F/60 °F in air, 15.56");
+
+    given const proof_scale = option("proof");
+    with_instrument({proof_scale, glass}, [&](auto const& meter, notation const& n) {
+        using scale = std::decay_t<decltype(meter.reading(by_mass(40.0), celsius(20)))>;
+        EXPECT_NE(refusal([&](given const& g) { return read_mark<scale>(g, n); }, "84 %vol")
+                      .find("the scale is US proof"),
+                  std::string::npos);
+        EXPECT_EQ(number_on(n, read_mark<scale>(option("90 proof"), n)), 90.0);
+    });
+}
+
+TEST(Instruments, HaveGlass) {
+    EXPECT_EQ(read_expansion(option("soda-lime")), soda_lime_glass);
+    EXPECT_EQ(read_expansion(option("borosilicate")), borosilicate_glass);
+    EXPECT_EQ(read_expansion(option("25e-6 /K")), soda_lime_glass);
+    auto const as_glass = [](given const& g) { return read_expansion(g); };
+    EXPECT_NE(refusal(as_glass, "25e-6").find("no unit"), std::string::npos);
+    EXPECT_NE(refusal(as_glass, "25e-6 /F").find("unknown unit"), std::string::npos);
+    EXPECT_NE(refusal(as_glass, "-1e-6 /K").find("is outside 0 to 0.0003 /K"), std::string::npos);
+    EXPECT_NE(refusal(as_glass, "crystal").find("soda-lime, borosilicate"), std::string::npos);
+}
+
+}  // namespace
+}  // namespace program

@@ -1,0 +1,15 @@
+# SPDX-License-Identifier: BSL-1.0
+# cmake -DPROGRAMS=<folder> -DPROGRAM=<name> -P run_example.cmake
+# Runs the example of a program's --help; the answer must have the line that stands below it there.
+set(ENV{PATH} "${PROGRAMS}:$ENV{PATH}")
+execute_process(COMMAND bash -c "${PROGRAM} --help" OUTPUT_VARIABLE help COMMAND_ERROR_IS_FATAL ANY)
+if(NOT help MATCHES "\n  [$] (([^\n]*[\\]\n)*[^\n]*)\n  ([^\n]+)\n")
+  message(FATAL_ERROR "no example in:\n${help}")
+endif()
+set(line "${CMAKE_MATCH_1}")
+set(answer "${CMAKE_MATCH_3}")
+execute_process(COMMAND bash -c "${line}" OUTPUT_VARIABLE out COMMAND_ERROR_IS_FATAL ANY)
+string(FIND "${out}" "${answer}\n" at)
+if(NOT at EQUAL 0)
+  message(FATAL_ERROR "${line}\n--- should begin with:\n${answer}\n--- but says:\n${out}")
+endif()
