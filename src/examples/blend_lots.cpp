@@ -9,7 +9,7 @@ using namespace program;
 about const who{
     "blend_lots",
     "Mixes lots and tells what they give; with --target, what to take of each to reach a strength.",
-    "The Quillbeck teaching stillhouse has three lots and wants 5 L at 50 % vol, with all of the third:\n"
+    "The Quillbeck teaching stillhouse has three lots and wants 5 L at 50 % vol, all of the third in it:\n"
     "  $ blend_lots --lot '3.2 L, 62 %vol, 18 C' --lot '4 L, 41.5 %vol, 18 C' \\\n"
     "        --lot '0.5 kg, 55 %vol, 20 C, at least 0.5 kg' --target '50 %vol' --volume '5 L'\n"
     "  Lot 1: take 1.5392 kg, or 1.6985 L at 18 °C (53.1 % of what there is; 62.00 % vol)",

@@ -44,7 +44,8 @@ void run(session& s) {
             text.say("The instrument will show {} at {}", on_scale(scale, shown), in_words.temperature(t));
         }
         text.gap();
-        text.row("scale", "{}", name_of(scale));
+        text.row("scale", "{}; glass grows by {:.3g}e-6 /K", name_of(scale),
+                 1e6 * read_expansion(options.glass).value());
         text.row("reading", "{} at {}", on_scale(scale, shown), in_words.temperature(t));
         if constexpr (strength_basis<Scale>) {
             text.row("correction", "{:+.2f}", strength.number() / scale.factor - shown);

@@ -8,8 +8,9 @@ using namespace program;
 
 about const who{
     "fill_bottles",
-    "Tells what to fill into each bottle so that it holds its label volume at 20 °C, and how many it makes.",
-    "The Quillbeck teaching stillhouse bottles 3.55 L of 45 % vol at 22 °C into bottles of half a litre:\n"
+    "Tells what to fill into each bottle so that it holds its label volume at 20 °C, and how many\n"
+    "bottles there will be.",
+    "The Quillbeck teaching stillhouse fills 3.55 L of 45 % vol at 22 °C into half-litre bottles:\n"
     "  $ fill_bottles --amount '3.55 L' --strength '45 %vol' --temperature '22 C' --bottle '500 mL'\n"
     "  Fill 500.77 mL at 22 °C, or 469.77 g, into each bottle: 7 bottles.",
     {correlation::oiml_r22::cited, correlation::air_buoyancy::cited, correlation::freezing_point::cited}};

@@ -104,7 +104,7 @@ content water_table(given const& amount, given const& at, bool by_mass) {
 
 using row_of_cells = std::vector<std::optional<double>>;
 
-/// Cells without an answer (frozen, off the scale, stronger than the spirit) stay empty; all empty is an error.
+/// Cells without an answer (frozen, off the scale, stronger than the spirit) stay empty; not all may.
 std::vector<row_of_cells> fill(content const& table, side const& rows, side const& columns) {
     std::vector<row_of_cells> cells(rows.values.size());
     std::optional<range_error> no_answer;

@@ -48,6 +48,8 @@ struct given {
     bool present = false;  ///< whether it was written
 };
 
+inline bool is_control(char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7f; }
+
 /// A text as it can stand in a one-line message: no control characters, not endless.
 inline std::string printable(std::string_view text) {
     std::size_t longest = 60;
@@ -55,7 +57,7 @@ inline std::string printable(std::string_view text) {
         --longest;  // UTF-8
     std::string safe(text.substr(0, longest));
     for (char& c : safe) {
-        if (static_cast<unsigned char>(c) < 0x20 || c == 0x7f) c = '?';
+        if (is_control(c)) c = '?';
     }
     return text.size() > longest ? safe + "..." : safe;
 }
@@ -616,8 +618,8 @@ inline constexpr char const* fresh_mixture_caution =
 struct about {
     char const* name;
     char const* purpose;
-    char const*
-        example;  ///< what the stillhouse does, the command behind "$ ", and the first line of the answer
+    /// What the stillhouse does, the command behind "$ ", the first line of the answer (a test compares).
+    char const* example;
     std::vector<correlation::source> sources;
 };
 
@@ -667,10 +669,9 @@ public:
         return repeats_;
     }
     instrument instrument_options() {
-        given const& scale = option(
-            "--scale", "SCALE", "what is engraved on the stem, and for which temperature", "%vol at 20 C");
-        given const& glass = option("--glass", "GLASS",
-                                    "soda-lime, borosilicate, or cubic expansion, '25e-6 /K'", "soda-lime");
+        given const& scale = option("--scale", "SCALE", "what is engraved on the stem", "%vol at 20 C");
+        given const& glass =
+            option("--glass", "GLASS", "soda-lime, borosilicate, or like '25e-6 /K'", "soda-lime");
         return {scale, glass};
     }
     void offer_us_units() { app_.add_flag("--us", us_, "text in lb, US gallons, °F and proof"); }
@@ -679,20 +680,19 @@ public:
     void parse() {
         app_.add_flag("--json", json_, "answer in JSON, metric and in full precision");
         app_.footer(fmt::format(
-            "Volumes: {}. Masses: {}. Temperatures: {}.\n"
+            "Volumes: {}.\nMasses: {}. Temperatures: {}.\n"
             "Strengths: {}.\n"
             "They take a reference: '43 %vol at 60 F', '935 kg/m3 at 15 C', '0.9345 sg 60/60 F in air';\n"
             "without one it is 20 C (sg: 20/20 C in vacuo). Numbers have a decimal point.\n"
             "Masses are true masses; an ordinary balance, in air, shows 0.1 % less.\n"
             "Exit status: 0 answered, 2 cannot be answered as asked, 1 fault of the program.\n\n"
-            "Example. {}\n\n{}\nThe law, local codes and licensed practice come first.",
+            "An example:\n{}\n\n{}\nThe law, local codes and licensed practice come first.",
             volume_units, mass_units, temperature_units, strength_units, about_.example, vapour_caution));
         app_.parse(argc_, argv_);
         if (json_ && csv_) throw bad_input("give either --json or --csv");
     }
 
     wording words() const { return {us_}; }
-    bool wants_csv() const { return csv_; }
 
     /// The answer, in the form asked for; printed when the run is over.
     void answer(page const& text, json const& data, std::string const& csv = {}) {
@@ -726,9 +726,9 @@ private:
     struct sources_wanted {};
 
     int fail(int status, std::string message) const {
-        std::replace_if(
-            message.begin(), message.end(), [](char c) { return c == '\n' || c == '\r'; }, ' ');
-        fmt::print(stderr, "{}: {}\n", about_.name, message);
+        for (char& c : message) c = is_control(c) ? ' ' : c;
+        std::fputs(fmt::format("{}: {}\n", about_.name, message).c_str(),
+                   stderr);  // fmt::print would throw if it is closed
         return status;
     }
     int print() const {
