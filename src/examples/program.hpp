@@ -556,8 +556,9 @@ struct wording {
         return us ? number(p.proof_gallons()) + " proof gal" : volume(p.pure_alcohol()) + " at 20 °C";
     }
     std::string liquid(parcel const& p) const {
-        return fmt::format("{}, {} at {}, {}", mass(p.mass()), volume(p.volume()),
-                           temperature(p.temperature()), strength(p.composition()));
+        std::string const at =
+            fmt::format("{}, {} at {}", mass(p.mass()), volume(p.volume()), temperature(p.temperature()));
+        return p.ethanol() > units::mass() ? at + ", " + strength(p.composition()) : at;
     }
 };
 
