@@ -3,6 +3,7 @@
 #include <aqueth/correlation/air_buoyancy.hpp>
 #include <aqueth/correlation/cipm_2001_water.hpp>
 #include <aqueth/correlation/freezing_point.hpp>
+#include <aqueth/correlation/glass_expansion.hpp>
 #include <aqueth/correlation/its90.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
 #include <aqueth/correlation/oiml_r22.hpp>
@@ -43,6 +44,7 @@ int main() {
     show("oiml_r22", oiml_r22::cited, true);
     show("cipm_2001_water", cipm_2001_water::cited);
     show("freezing_point", freezing_point::cited);
+    show("glass_expansion", glass_expansion::cited);
     show("its90", its90::cited);
     show("air_buoyancy", air_buoyancy::cited);
     show("molar_mass", molar_mass::cited);

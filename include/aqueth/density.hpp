@@ -45,7 +45,8 @@ inline constexpr double rounding = 1e-9;
 constexpr void require_liquid(char const* property, mass_fraction w, units::temperature t) {
     double const coldest = coldest_liquid(w).celsius();
     bool const cut_by_ice = coldest > correlation::oiml_r22::lowest_celsius;
-    require_range(property, "temperature", t.celsius(), "°C", cut_by_ice ? coldest - rounding : coldest,
+    bool const forgiven = cut_by_ice && t.celsius() >= coldest - rounding;
+    require_range(property, "temperature", t.celsius(), "°C", forgiven ? t.celsius() : coldest,
                   correlation::oiml_r22::highest_celsius,
                   cut_by_ice ? "liquid above its freezing point, OIML R 22" : "OIML R 22");
 }

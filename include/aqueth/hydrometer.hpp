@@ -2,6 +2,7 @@
 #pragma once
 
 #include <aqueth/composition.hpp>
+#include <aqueth/correlation/glass_expansion.hpp>
 #include <aqueth/density.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/parcel.hpp>
@@ -16,10 +17,12 @@ namespace aqueth {
 
 /// Cubic expansion of soda-lime glass, 25e-6 per kelvin, the convention for hydrometer tables.
 /// @see @ref source_iso_1768
-inline constexpr units::cubic_expansion soda_lime_glass = 25e-6 * per_kelvin;
+inline constexpr units::cubic_expansion soda_lime_glass =
+    correlation::glass_expansion::soda_lime * per_kelvin;
 /// Cubic expansion of borosilicate glass, 10e-6 per kelvin. Value from memory of glass makers' data: check
 /// the instrument's own papers.
-inline constexpr units::cubic_expansion borosilicate_glass = 10e-6 * per_kelvin;
+inline constexpr units::cubic_expansion borosilicate_glass =
+    correlation::glass_expansion::borosilicate * per_kelvin;
 
 namespace detail {
 

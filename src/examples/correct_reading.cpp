@@ -12,7 +12,7 @@ about const who{
     "The Quillbeck teaching stillhouse reads 84 on its 20 °C alcoholmeter; the spirit is at 31 °C:\n"
     "  $ correct_reading --reading '84 %vol' --temperature '31 C'\n"
     "  True strength 80.76 % vol at 20 °C",
-    {correlation::oiml_r22::cited, correlation::freezing_point::cited}};
+    {correlation::oiml_r22::cited, correlation::glass_expansion::cited, correlation::freezing_point::cited}};
 
 /// The basis in which the answer is given: the scale's own if it is one of strength.
 template <class Scale>

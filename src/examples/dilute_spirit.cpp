@@ -13,7 +13,8 @@ about const who{
     "The Quillbeck teaching stillhouse has 2.00 L of spirit at 31 °C; its alcoholmeter shows 84 in it:\n"
     "  $ dilute_spirit --amount '2.00 L' --reading '84 %vol' --temperature '31 C' --target '45 %vol'\n"
     "  Weigh in 1.6398 kg of water, or measure 1.6428 L of it at 20 °C.",
-    {correlation::oiml_r22::cited, correlation::air_buoyancy::cited, correlation::freezing_point::cited}};
+    {correlation::oiml_r22::cited, correlation::glass_expansion::cited, correlation::air_buoyancy::cited,
+     correlation::freezing_point::cited}};
 
 /// The options, and what the three ways of bringing a spirit to strength share.
 struct task {

@@ -21,7 +21,7 @@ about const who{
     "The Quillbeck teaching stillhouse hangs a correction table beside its alcoholmeter:\n"
     "  $ print_table correction --rows '82 to 86 %vol' --columns '15 to 35 C by 5'\n"
     "  True strength in % vol at 20 °C",
-    {correlation::oiml_r22::cited, correlation::freezing_point::cited}};
+    {correlation::oiml_r22::cited, correlation::glass_expansion::cited, correlation::freezing_point::cited}};
 
 /// The values along one side of a table, each as somebody would have written it.
 struct side {
