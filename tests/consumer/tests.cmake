@@ -10,7 +10,7 @@ function(aqueth_add_consumer_test name)
       --build-options -DCMAKE_CXX_COMPILER=${CMAKE_CXX_COMPILER} ${ARGN}
       --test-command ${build}/cellar_book)
   set_tests_properties(consumer.${name} PROPERTIES
-      PASS_REGULAR_EXPRESSION "aqueth ${PROJECT_VERSION}: [0-9.]+ L at 20 degC")
+      PASS_REGULAR_EXPRESSION "aqueth ${PROJECT_VERSION}: [0-9.]+ L at 20 degC, [0-9.]+ L of pure alcohol")
 endfunction()
 
 set(prefix ${CMAKE_CURRENT_BINARY_DIR}/consumer/prefix)
