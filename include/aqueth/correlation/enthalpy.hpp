@@ -121,7 +121,7 @@ T vapour(T const& y, T const& t, T const& p) {
 /// Heat capacity of the vapour at constant pressure: ideal gases and -T p d2B/dT2.
 ///
 /// Not the slope of `vapour`, which follows from three other sources and, being a small difference of large numbers,
-/// is a worse heat capacity: for ethanol within 3 % of this one up to 345 K, then 7 % larger at 355 K and 25 % at
+/// is a worse heat capacity: for ethanol within 4 % of this one up to 345 K, then 7 % larger at 355 K and 25 % at
 /// 385 K; for water within 4 %. Take differences of `vapour` for heat balances and this one for its own sake.
 /// @param y mole fraction of ethanol in the vapour, 0 to 1
 /// @param t temperature, K, 273.16 to 390

@@ -114,6 +114,14 @@ private:
     bool arrived_ = false;
 };
 
+/// @param dy a correction of y
+/// @param y  mole fraction of ethanol in the vapour, which may be zero
+/// @return square of the relative correction, so that the smallest traces have all their digits
+template <class T>
+T relative_square(T const& dy, T const& y) {
+    return y > T(0) ? T(dy / y * (dy / y)) : T(dy * dy);
+}
+
 /// A liquid at its bubble point.
 template <class T>
 struct bubble_point {
@@ -145,7 +153,7 @@ bubble_point<T> bubble(T const& x, T const& ln_gamma1, T const& ln_gamma2, T con
         T const dy = (yq - y + yy * p * (e.ethanol_p - e.water_p) * dp) / (T(1) - T(2) * p * v.cross * yy);
         p += p * dp;
         y += dy;
-        size = dp * dp + dy * dy;
+        size = dp * dp + relative_square(dy, y);
     } while (!arrived(size));
     auto const e = at(v, p, y, p1, p2);
     return {p, y, log(p1 / p2) + ln_gamma1 - ln_gamma2 + e.ethanol - e.water};
