@@ -38,7 +38,8 @@ TEST(Enthalpy, VapourOverThePureLiquids) {
     }
 }
 
-// The slope of the vapour's enthalpy with pressure is v - T dv/dT of the virial vapour, B - T dB/dT of the mixture.
+// The slope of the vapour's enthalpy with pressure is v - T dv/dT of the virial vapour, B - T dB/dT of the
+// mixture.
 TEST(Enthalpy, PressureOnTheVapour) {
     for (double t = 280.0; t < 390.0; t += 20.0)
         for (double const y : {0.0, 0.3, 0.8, 1.0}) {
@@ -69,7 +70,8 @@ TEST(Enthalpy, HeatCapacityOfTheVapourAgainstTheSlopeOfItsEnthalpy) {
     EXPECT_NEAR(vapour_heat_capacity(1.0, 330.0, 1e-6), heat_capacity_perry::ethanol_ideal_gas(330.0), 1e-8);
 }
 
-// Conservation of energy over a path: liquid at the bubble point to the vapour in equilibrium and on to another isobar.
+// Conservation of energy over a path: liquid at the bubble point to the vapour in equilibrium and on to
+// another isobar.
 TEST(Enthalpy, VapourCostsMoreThanLiquid) {
     for (double const p : {20e3, 101325.0})
         for (int i = 0; i <= 20; ++i) {

@@ -25,8 +25,8 @@ TEST(HeatCapacityPerry, EnthalpyIsTheIntegral) {
 }
 
 TEST(HeatCapacityPerry, AsEverybodyKnowsThem) {
-    // Common knowledge, to the digits that are common: water 75.3 J/(mol K) (4.18 J/(g K)), steam 33.6 and ethanol
-    // vapour 65 J/(mol K) at 25 °C.
+    // Common knowledge, to the digits that are common: water 75.3 J/(mol K) (4.18 J/(g K)), steam 33.6 and
+    // ethanol vapour 65 J/(mol K) at 25 °C.
     EXPECT_NEAR(perry::water_liquid(298.15), 75.3, 0.1);
     EXPECT_NEAR(perry::water_ideal_gas(298.15), 33.6, 0.05);
     EXPECT_NEAR(perry::ethanol_ideal_gas(298.15), 65.0, 0.6);

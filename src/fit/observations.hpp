@@ -48,8 +48,8 @@ struct data_set {
 
 /// @param t       table of total pressures, of which one temperature
 /// @param sigma   relative standard deviation of the pressure
-/// @param own_pure whether the set's own pressures of the pure liquids replace the library's: they are off for reasons
-///                 (purity, manometer) that then cancel
+/// @param own_pure whether the set's own pressures of the pure liquids replace the library's: they are off
+///         for reasons (purity, manometer) that then cancel
 inline std::vector<observation> pressures(table const& t, double sigma, bool own_pure) {
     bool const old = t.has("pressure_mmhg");
     auto const pascal = [&](std::size_t i) {
@@ -76,8 +76,8 @@ inline std::vector<observation> pressures(table const& t, double sigma, bool own
 }
 
 /// @param t     table of boiling points
-/// @param sigma standard deviation, K. Mixtures boil steeper in x near pure water, so there it grows: one per cent of
-///              x counts as much as the temperature
+/// @param sigma standard deviation, K. Mixtures boil steeper in x near pure water, so there it grows: one per
+///         cent of x counts as much as the temperature
 /// @param kpa   which of several isobars; 0: all
 inline std::vector<observation> boiling_points(table const& t, double sigma, double kpa = 0.0) {
     std::vector<observation> result;
@@ -146,7 +146,8 @@ inline std::vector<observation> enthalpies(table const& t, double sigma, double 
 
 /// Larkin's equation, sampled where it agrees with other work.
 /// @param t     its coefficients
-/// @param sigma standard deviation, J/mol; three times as much below x = 0.1, where its root of x bends wrongly
+/// @param sigma standard deviation, J/mol; three times as much below x = 0.1, where its root of x bends
+///         wrongly
 inline std::vector<observation> larkin(table const& t, double sigma) {
     std::vector<observation> result;
     for (double const kelvin : {323.15, 343.15, 363.15, 383.15})

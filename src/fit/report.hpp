@@ -381,9 +381,9 @@ inline std::string list_pure(std::string const& folder) {
     return out + "\n";
 }
 
-/// Temperature at which ice and the liquid are in equilibrium: the activity of water from the model, that of ice from
-/// its heat of fusion and the difference of the heat capacities (R. Feistel and W. Wagner, Journal of Physical and
-/// Chemical Reference Data 35 (2006) 1021; the three figures from memory).
+/// Temperature at which ice and the liquid are in equilibrium: the activity of water from the model, that of
+/// ice from its heat of fusion and the difference of the heat capacities (R. Feistel and W. Wagner, Journal
+/// of Physical and Chemical Reference Data 35 (2006) 1021; the three figures from memory).
 inline double freezing_kelvin(model const& m, double x) {
     constexpr double melting = 273.15, fusion = 6007.0, difference = 38.2;  // K, J/mol, J/(mol K)
     constexpr double r = correlation::gas_constant::molar;

@@ -12,8 +12,9 @@ namespace aqueth::fit {
 
 /// Every set, with the standard deviation we give it and whether the fit uses it.
 ///
-/// Standard deviations are our judgement of each set's consistency with the others, not the authors' claims: they are
-/// the weights of the fit. Units are those of the residuals: ln p, K, y, ln gamma, x, J/mol, J/(mol K).
+/// Standard deviations are our judgement of each set's consistency with the others, not the authors' claims:
+/// they are the weights of the fit. Units are those of the residuals: ln p, K, y, ln gamma, x, J/mol,
+/// J/(mol K).
 /// @param folder where the tables are
 inline std::vector<data_set> published_sets(std::string const& folder) {
     auto const read = [&](std::string const& name) { return read_table(folder + "/" + name + ".csv"); };

@@ -31,7 +31,8 @@ inline constexpr double reference_kelvin = 343.15;  ///< T0: in the middle of wh
 /// Where the virial coefficient of ethanol comes from; none: ideal vapour.
 enum class vapour_kind { ideal, crc_handbook, clapeyron };
 
-/// A form of the excess Gibbs energy: the skew, how many powers of s each function of temperature has, and the vapour.
+/// A form of the excess Gibbs energy: the skew, how many powers of s each function of temperature has, and
+/// the vapour.
 struct form {
     double skew;
     std::array<int, 4> terms;
@@ -46,7 +47,8 @@ struct model {
     form shape;
     Eigen::VectorXd coefficients;
 
-    /// What one unit of each coefficient adds to a molar property and to the partial molar ones of ethanol and water.
+    /// What one unit of each coefficient adds to a molar property and to the partial molar ones of ethanol
+    /// and water.
     struct basis {
         Eigen::VectorXd molar, ethanol, water;
     };
@@ -129,14 +131,15 @@ struct model {
     double ln_alpha(double x, double pascal) const { return bubble(x, boiling_kelvin(x, pascal)).ln_alpha; }
 };
 
-/// One row of the least-squares problem: calculated minus observed, and what a unit of each coefficient adds to it.
+/// One row of the least-squares problem: calculated minus observed, and what a unit of each coefficient adds
+/// to it.
 struct row {
     double residual;
     Eigen::VectorXd gradient;
 };
 
-/// Gradients of pressures and compositions are those over an ideal vapour: within some 2 % of the true ones, so each
-/// Gauss-Newton step gains more than a digit and none needs the derivative of an iteration.
+/// Gradients of pressures and compositions are those over an ideal vapour: within some 2 % of the true ones,
+/// so each Gauss-Newton step gains more than a digit and none needs the derivative of an iteration.
 inline row evaluate(model const& m, observation const& o) {
     switch (o.what) {
     case kind::pressure:
@@ -175,12 +178,13 @@ inline row evaluate(model const& m, observation const& o) {
     throw std::logic_error("unknown kind of observation");
 }
 
-/// Pulls every coefficient towards zero by this much of a standard deviation per unit: far too little to be felt where
-/// there are data (coefficients are 0.03 to 30), enough to settle a combination that a left-out set leaves free.
+/// Pulls every coefficient towards zero by this much of a standard deviation per unit: far too little to be
+/// felt where there are data (coefficients are 0.03 to 30), enough to settle a combination that a left-out
+/// set leaves free.
 inline constexpr double ridge = 0.01;
 
-/// Weighted least squares by Gauss-Newton over the sets marked fitted. Each step is a column-pivoted QR decomposition.
-/// Azeotropes join after three steps: there must be a mixture to have one.
+/// Weighted least squares by Gauss-Newton over the sets marked fitted. Each step is a column-pivoted QR
+/// decomposition. Azeotropes join after three steps: there must be a mixture to have one.
 /// @param shape    the form
 /// @param sets     the sets
 /// @param left_out place of one to leave out; -1: none

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: BSL-1.0
 //
-// Boiling points and vapour compositions, set by set, fitted or held. All boiling-point sets lie above the library, up
-// to a kelvin near pure water, in one direction in every laboratory; static pressures and activities at infinite
-// dilution contradict them, and Gibbs and Duhem's equation ties the two. The library sides with the static ones.
+// Boiling points and vapour compositions, set by set, fitted or held. All boiling-point sets lie above the
+// library, up to a kelvin near pure water, in one direction in every laboratory; static pressures and
+// activities at infinite dilution contradict them, and Gibbs and Duhem's equation ties the two. The library
+// sides with the static ones.
 #include "published/deviations.hpp"
 #include "published/table.hpp"
 

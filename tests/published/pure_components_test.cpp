@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
 //
-// Pure ethanol and pure water: the coefficients of the library's equations against the tables they were typed from,
-// IAPWS check values of two formulations, measured vapour pressures of ethanol and calorimetric enthalpies of
-// vaporization.
+// Pure ethanol and pure water: the coefficients of the library's equations against the tables they were typed
+// from, IAPWS check values of two formulations, measured vapour pressures of ethanol and calorimetric
+// enthalpies of vaporization.
 #include "published/deviations.hpp"
 #include "published/table.hpp"
 
@@ -96,8 +96,8 @@ TEST(PureComponents, EquationsAsPrinted) {
     }
 }
 
-// SR1-86 is the library's own equation: its check values must come out to the last printed digit. IF97 is another one,
-// of a stated consistency of 0.025 %.
+// SR1-86 is the library's own equation: its check values must come out to the last printed digit. IF97 is
+// another equation, so the distance between the two is seen.
 TEST(PureComponents, IapwsCheckValues) {
     table const t("iapws_saturation.csv");
     deviations own("iapws_sr1_86", "relative");

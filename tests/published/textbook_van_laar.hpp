@@ -3,9 +3,9 @@
 
 #include <cmath>
 
-/// The equations of a textbook, so that its examples are checked with its own means: N. de Nevers, Physical and
-/// Chemical Equilibrium for Chemical Engineers, chapter 8. Van Laar for the liquid, Antoine for the pure liquids, an
-/// ideal vapour. They are not part of the library.
+/// The equations of a textbook, so that its examples are checked with its own means: N. de Nevers, Physical
+/// and Chemical Equilibrium for Chemical Engineers, chapter 8. Van Laar for the liquid, Antoine for the pure
+/// liquids, an ideal vapour. They are not part of the library.
 ///
 /// Plain numbers: mole fractions of ethanol, °C, atm.
 namespace aqueth::published::textbook {

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
 //
-// Total pressures over ethanol-water mixtures, the measurements the excess Gibbs energy rests on and two that it never
-// saw. Where a set's own pressures of the pure liquids replace the library's, the purity of its ethanol and the scale
-// of its manometer cancel.
+// Total pressures over ethanol-water mixtures, the measurements the excess Gibbs energy rests on and two that
+// it never saw. Where a set's own pressures of the pure liquids replace the library's, the purity of its
+// ethanol and the scale of its manometer cancel.
 #include "published/deviations.hpp"
 #include "published/table.hpp"
 

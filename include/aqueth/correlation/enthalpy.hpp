@@ -11,16 +11,16 @@
 #include <aqueth/correlation/source.hpp>
 #include <aqueth/correlation/water_saturation_wagner_pruss.hpp>
 
-/// Enthalpies and heat capacities of liquid and vapour mixtures of ethanol and water; each pure liquid has the enthalpy
-/// zero at 273.15 K.
+/// Enthalpies and heat capacities of liquid and vapour mixtures of ethanol and water; each pure liquid has
+/// the enthalpy zero at 273.15 K.
 ///
 ///     h(liquid) = sum x_i int. cp_i dT + H^E(x, T)
 ///     h(vapour) = sum y_i [int. cp_i dT + dh_i + (B_ii - T B_ii')(p - p_i)] + y1 y2 p (delta - T delta')
 ///     dh_i      = T (dp_i/dT)(R T/p_i + B_ii - v_i)      (Clapeyron)
 ///
-/// so that heats, saturation pressures and virial coefficients agree with each other. The effect of pressure on the
-/// liquid (some 6 J/mol at 0.1 MPa) is neglected. Plain numbers: x and y mole fractions of ethanol, temperature in K,
-/// pressure in Pa, J/mol and J/(mol K). Nothing is checked, NaN in gives NaN out.
+/// so that heats, saturation pressures and virial coefficients agree with each other. The effect of pressure
+/// on the liquid (some 6 J/mol at 0.1 MPa) is neglected. Plain numbers: x and y mole fractions of ethanol,
+/// temperature in K, pressure in Pa, J/mol and J/(mol K). Nothing is checked, NaN in gives NaN out.
 namespace aqueth::correlation::enthalpy {
 
 /// Citation, range and accuracy.
@@ -120,9 +120,10 @@ T vapour(T const& y, T const& t, T const& p) {
 
 /// Heat capacity of the vapour at constant pressure: ideal gases and -T p d2B/dT2.
 ///
-/// Not the slope of `vapour`, which follows from three other sources and, being a small difference of large numbers,
-/// is a worse heat capacity: for ethanol within 4 % of this one up to 345 K, then 7 % larger at 355 K and 25 % at
-/// 385 K; for water within 4 %. Take differences of `vapour` for heat balances and this one for its own sake.
+/// Not the slope of `vapour`, which follows from three other sources and, being a small difference of large
+/// numbers, is a worse heat capacity: for ethanol within 4 % of this one up to 345 K, then 7 % larger at
+/// 355 K and 25 % at 385 K; for water within 4 %. Take differences of `vapour` for heat balances and this one for
+/// its own sake.
 /// @param y mole fraction of ethanol in the vapour, 0 to 1
 /// @param t temperature, K, 273.16 to 390
 /// @param p pressure, Pa, up to that of the dew point

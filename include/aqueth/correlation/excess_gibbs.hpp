@@ -8,11 +8,11 @@
 
 #include <array>
 
-/// Excess Gibbs energy of liquid ethanol-water mixtures, and with it the activity coefficients, the excess enthalpy
-/// and the excess heat capacity: one function, so that they agree with each other.
+/// Excess Gibbs energy of liquid ethanol-water mixtures, and with it the activity coefficients, the excess
+/// enthalpy and the excess heat capacity: one function, so that they agree with each other.
 ///
-/// Form: skewed_redlich_kister.hpp. Plain numbers: x the mole fraction of ethanol, temperature in K, J/mol and
-/// J/(mol K). Nothing is checked, NaN in gives NaN out.
+/// Form: skewed_redlich_kister.hpp. Plain numbers: x the mole fraction of ethanol, temperature in K, J/mol
+/// and J/(mol K). Nothing is checked, NaN in gives NaN out.
 namespace aqueth::correlation::excess_gibbs {
 
 /// Citation, range and accuracy.

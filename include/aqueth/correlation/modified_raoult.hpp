@@ -15,9 +15,9 @@
 ///     y_i p = x_i gamma_i p_i exp(e_i),   e_i = -[(B_ii - v_i)(p - p_i) + p y_j^2 delta]/(R T),
 ///     delta = 2 B12 - B11 - B22
 ///
-/// with the saturation pressures p_i and the molar volumes v_i of the pure liquids. Component 1 is ethanol, 2 water.
-/// Plain numbers: x and y the mole fractions of ethanol in liquid and vapour, temperature in K, pressure in Pa.
-/// Nothing is checked, NaN in gives NaN out.
+/// with the saturation pressures p_i and the molar volumes v_i of the pure liquids. Component 1 is ethanol, 2
+/// water. Plain numbers: x and y the mole fractions of ethanol in liquid and vapour, temperature in K,
+/// pressure in Pa. Nothing is checked, NaN in gives NaN out.
 namespace aqueth::correlation::modified_raoult {
 
 /// Citation, range and accuracy.
@@ -71,8 +71,8 @@ vapour<T> virial_vapour_slope(T const& t) {
             T(cross_ratio - 1) * (b1 + b2) / rt - v.cross / t};
 }
 
-/// The exponents e of the two components and their derivatives with respect to pressure. With respect to y they are
-/// 2 p cross (1 - y) and -2 p cross y, so that y e1' + (1 - y) e2' = 0.
+/// The exponents e of the two components and their derivatives with respect to pressure. With respect to y
+/// they are 2 p cross (1 - y) and -2 p cross y, so that y e1' + (1 - y) e2' = 0.
 template <class T>
 struct exponents {
     T ethanol;    ///< e1
@@ -94,9 +94,9 @@ exponents<T> at(vapour<T> const& v, T const& p, T const& y, T const& p1, T const
             -(v.water + c2)};
 }
 
-/// Whether an iteration that doubles its digits has arrived, or ends for another reason: the last correction was below
-/// the square root of rounding, so that what is left is below rounding. A scalar that carries derivatives gets one more
-/// round, for they arrive one round later.
+/// Whether an iteration that doubles its digits has arrived, or ends for another reason: the last correction
+/// was below the square root of rounding, so that what is left is below rounding. A scalar that carries
+/// derivatives gets one more round, for they arrive one round later.
 template <class T>
 class arrival {
 public:

@@ -17,8 +17,8 @@
 ///     H/R  = x1 x2 sum_k s^k [b_k T0 + c_k t + d_k t^2/(2 T0)],   Cp/R = x1 x2 sum_k s^k [c_k + d_k t/T0],
 ///     t = T - T0
 ///
-/// Component 1 is ethanol, component 2 water. Plain numbers: x the mole fraction of ethanol, temperature in K.
-/// Nothing is checked, NaN in gives NaN out.
+/// Component 1 is ethanol, component 2 water. Plain numbers: x the mole fraction of ethanol, temperature in
+/// K. Nothing is checked, NaN in gives NaN out.
 namespace aqueth::correlation::skewed_redlich_kister {
 
 /// What multiplies the four coefficients of a term: in G/(R T), in H/(R T) and in Cp/R.

@@ -14,9 +14,9 @@
 
 /// Vapour-liquid equilibrium of ethanol-water mixtures: the correlations of this folder put together.
 ///
-/// Plain numbers: x and y the mole fractions of ethanol in liquid and vapour, temperature in K, pressure in Pa. Nothing
-/// is checked, NaN in gives NaN out. Generic in the scalar; with one that carries derivatives every result carries its
-/// own. The solvers end at rounding, so results depend on no tolerance.
+/// Plain numbers: x and y the mole fractions of ethanol in liquid and vapour, temperature in K, pressure in
+/// Pa. Nothing is checked, NaN in gives NaN out. Generic in the scalar; with one that carries derivatives
+/// every result carries its own. The solvers end at rounding, so results depend on no tolerance.
 namespace aqueth::correlation::vapour_liquid {
 
 /// Citation, range and accuracy.
@@ -49,7 +49,8 @@ struct equilibrium {
 
 namespace detail {
 
-/// What the liquid, the pure liquids and the vapour are like at one x and temperature, with derivatives in temperature.
+/// What the liquid, the pure liquids and the vapour are like at one x and temperature, with derivatives in
+/// temperature.
 template <class T>
 struct state {
     excess_gibbs::excess_property<T> gibbs;  ///< over R T
@@ -165,7 +166,8 @@ equilibrium<T> bubble_at_temperature(T const& x, T const& t) {
     return {t, b.pressure, x, b.y, b.ln_alpha};
 }
 
-/// Newton's method in temperature and y at once; in temperature on ln p against 1/T, which is nearly a straight line.
+/// Newton's method in temperature and y at once; in temperature on ln p against 1/T, which is nearly a
+/// straight line.
 /// @param x mole fraction of ethanol in the liquid, 0 to 1
 /// @param p pressure, Pa, such that the liquid boils between 273.16 and 393.15 K
 /// @return the liquid at its bubble point, with the vapour over it
@@ -195,8 +197,8 @@ equilibrium<T> bubble_at_pressure(T const& x, T const& p) {
 
 namespace detail {
 
-/// Where the vapour over the liquid has the composition y. It grows richer with the liquid throughout, because the
-/// liquid is stable, so there is one answer.
+/// Where the vapour over the liquid has the composition y. It grows richer with the liquid throughout,
+/// because the liquid is stable, so there is one answer.
 template <class T, class Bubble, class Slope>
 equilibrium<T> dew(T const& y, Bubble const& bubble, Slope const& y_slope) {
     T const z = T(1) - y, guess = y / (T(1) + T(11) * z * z),

@@ -67,7 +67,8 @@ T pressure(T const& t) {
     return exp(ln_pressure_and_slope(t).value);
 }
 
-/// @param p pressure, Pa, between the saturation pressures at the ends of the range; not checked, NaN in gives NaN out
+/// @param p pressure, Pa, between the saturation pressures at the ends of the range; not checked, NaN in
+///         gives NaN out
 /// @return boiling temperature, K, to rounding, and its derivative dT/dp, K/Pa
 template <class T>
 numeric::value_and_slope<T> temperature_and_slope(T const& p) {
@@ -75,7 +76,8 @@ numeric::value_and_slope<T> temperature_and_slope(T const& p) {
                                               lowest_kelvin, highest_kelvin, 373.1243, p);
 }
 
-/// @param p pressure, Pa, between the saturation pressures at the ends of the range; not checked, NaN in gives NaN out
+/// @param p pressure, Pa, between the saturation pressures at the ends of the range; not checked, NaN in
+///         gives NaN out
 /// @return boiling temperature, K, to rounding
 template <class T>
 T temperature(T const& p) {
