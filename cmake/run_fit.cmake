@@ -1,15 +1,16 @@
 # SPDX-License-Identifier: BSL-1.0
-# cmake -DPROGRAM=... -DTABLE=... -DHEADER=... [-DWRITE=ON] -P run_fit.cmake
-# Runs a fitting program; writes what it prints to the header, or without WRITE demands that the header already says so.
-execute_process(COMMAND ${PROGRAM} ${TABLE} OUTPUT_VARIABLE printed RESULT_VARIABLE status)
+# cmake -DPROGRAM=... -DARGUMENTS=a|b -DFILE=... [-DWRITE=ON] -P run_fit.cmake
+# Runs a fitting program; writes what it prints to the file, or without WRITE demands that the file already says so.
+string(REPLACE "|" ";" arguments "${ARGUMENTS}")
+execute_process(COMMAND ${PROGRAM} ${arguments} OUTPUT_VARIABLE printed RESULT_VARIABLE status)
 if(NOT status EQUAL 0)
-  message(FATAL_ERROR "${PROGRAM} ${TABLE}: exit status ${status}")
+  message(FATAL_ERROR "${PROGRAM} ${arguments}: exit status ${status}")
 endif()
 if(WRITE)
-  file(WRITE ${HEADER} "${printed}")
+  file(WRITE ${FILE} "${printed}")
   return()
 endif()
-file(READ ${HEADER} stored)
+file(READ ${FILE} stored)
 if(NOT stored STREQUAL printed)
-  message(FATAL_ERROR "${HEADER} is not what ${PROGRAM} makes of ${TABLE}: build the target fit, look at the difference")
+  message(FATAL_ERROR "${FILE} is not what ${PROGRAM} prints: build the target fit, look at the difference")
 endif()

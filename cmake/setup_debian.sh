@@ -7,7 +7,7 @@
 set -euo pipefail
 
 demo=(g++ cmake ninja-build libboost-dev libcli11-dev libfmt-dev nlohmann-json3-dev)
-test=(libgtest-dev)
+test=(libgtest-dev libeigen3-dev)
 all=(clang clang-format doxygen libbenchmark-dev)
 
 profile=${1:-all}

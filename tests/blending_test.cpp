@@ -77,6 +77,38 @@ TEST(Mix, RefusesNothing) {
     expect_range_error([] { mix({spirit(1.0, 40.0), spirit(1.0, 2.0)}, celsius(-5.0)); }, "temperature");
 }
 
+TEST(Mix, WithoutATemperatureComesOutWarmAndConservesEnthalpy) {
+    auto const a = spirit(2.0, 80.0, 31.0);
+    auto const b = water(1.6 * kilogram, celsius(15.0));
+    auto const product = mix({a, b}).product;
+    EXPECT_GT(product.temperature(), celsius(25.0));  // the parts alone would come to about 21 °C
+    auto const heat = [](parcel const& p) {
+        return p.mass() * enthalpy_of_liquid(p.composition(), p.temperature());
+    };
+    EXPECT_NEAR(heat(product).value(), (heat(a) + heat(b)).value(), 1e-6);
+    // the same liquid twice has nothing to warm it
+    EXPECT_NEAR(mix({a, a}).product.temperature().celsius(), 31.0, 1e-9);
+    // too warm for the density formula, too cold for the heats
+    expect_range_error(
+        [] {
+            mix({spirit(1.0, 100.0, 39.0), water(1.0 * kilogram, celsius(39.0))});
+        },
+        "temperature");
+    expect_range_error(
+        [] {
+            mix({spirit(1.0, 96.0, -5.0), water(1.0 * kilogram, celsius(20.0))});
+        },
+        "temperature");
+}
+
+TEST(Dilute, WithoutATemperatureComesOutWarm) {
+    auto const plan = dilute(spirit(2.0, 80.0, 25.0), by_volume(45.0), celsius(25.0));
+    EXPECT_GT(plan.product.temperature(), celsius(29.0));
+    EXPECT_NEAR(plan.product.strength().percent(), 45.0, 1e-12);
+    auto const steps = dilute_in_additions(spirit(2.0, 80.0, 25.0), by_volume(45.0), 3, celsius(25.0));
+    EXPECT_NEAR(steps.back().product.temperature().celsius(), plan.product.temperature().celsius(), 1e-9);
+}
+
 TEST(Dilute, ReachesTheTarget) {
     for (double from = 20.0; from <= 100.0; from += 10.0) {
         for (double to_percent = 5.0; to_percent <= from; to_percent += 5.0) {

@@ -15,8 +15,12 @@
 #include <aqueth/lot_blending.hpp>  // a strength from several lots, each within limits
 #include <aqueth/parcel.hpp>        // mass, composition, temperature
 // second floor: properties of a mixture, typed with units
-#include <aqueth/density.hpp>   // density and its inverse, expansion, molar and excess volume, freezing point
-#include <aqueth/strength.hpp>  // every basis into every other; specific gravity; weighing in air
+#include <aqueth/atmosphere.hpp>  // air pressure at an altitude
+#include <aqueth/caloric.hpp>     // heat capacity, heat of mixing, enthalpies
+#include <aqueth/density.hpp>  // density and its inverse, expansion, molar and excess volume, freezing point
+#include <aqueth/equilibrium.hpp>        // bubble and dew points, azeotrope, flash, activity
+#include <aqueth/equilibrium_curve.hpp>  // the equilibrium at one pressure, tabulated
+#include <aqueth/strength.hpp>           // every basis into every other; specific gravity; weighing in air
 // ground floor: words
 #include <aqueth/composition.hpp>  // the strong types of strength
 #include <aqueth/error.hpp>        // the one error type

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
+#include <aqueth/caloric.hpp>
 #include <aqueth/composition.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/parcel.hpp>
@@ -9,6 +10,7 @@
 
 #include <initializer_list>
 #include <limits>
+#include <optional>
 #include <span>
 #include <vector>
 
@@ -25,34 +27,66 @@ struct blend {
     constexpr double contraction_percent() const { return 100.0 * in(contraction, sum_of_volumes); }
 };
 
+namespace detail {
+
+/// What parcels come to when they are put together: a mass and a composition, and the temperature without loss of heat.
+struct totals {
+    units::mass mass{};
+    units::mass ethanol{};
+    mass_fraction composition{0.0};
+
+    explicit totals(std::span<parcel const> parts) {
+        double const any = std::numeric_limits<double>::infinity();
+        require_range("mixing", "number of parcels", static_cast<double>(parts.size()), "", 1.0, any);
+        for (parcel const& part : parts) {
+            mass += part.mass();
+            ethanol += part.ethanol();
+        }
+        require_range("mixing", "mass of all parcels", mass.value(), "kg",
+                      (std::numeric_limits<double>::min)(), any);
+        double const w = in(ethanol, mass);
+        composition = mass_fraction(w < 1.0 ? w : 1.0);
+    }
+
+    units::temperature temperature(std::span<parcel const> parts) const {
+        units::energy heat;
+        for (parcel const& part : parts) {
+            heat += part.mass() * enthalpy_of_liquid(part.composition(), part.temperature());
+        }
+        return temperature_of_liquid(composition, heat / mass);
+    }
+};
+
+}  // namespace detail
+
 /// Mixes parcels: masses add, volumes do not.
 /// @param parts               parcels, at least one of them not empty
 /// @param product_temperature temperature of the mixture when it is used or measured; every part must be
-///                            liquid there, up to 40 °C. Fresh mixtures of water and strong spirit are warmer
-///                            than their parts.
+///                            liquid there, up to 40 °C. Left out, it is the temperature with which the mixture comes
+///                            out if no heat is lost (parts at 0.01 to 40 °C): water and strong spirit become warmer
+///                            than either, and a fresh mixture must not be read as if it were cool.
 /// @return product, sum of volumes and contraction
-/// @throws range_error if there are no parts, all are empty, or the temperature is outside its range
-inline blend mix(std::span<parcel const> parts, units::temperature product_temperature) {
-    require_range("mixing", "number of parcels", static_cast<double>(parts.size()), "", 1.0,
-                  std::numeric_limits<double>::infinity());
-    units::mass mass;
-    units::mass ethanol;
+/// @throws range_error if there are no parts, all are empty, or a temperature (also that of the mixture) is outside
+///         its range
+/// @par Accuracy
+/// Masses and strength are exact. The temperature without loss of heat is good to about 0.5 K; a real vessel takes up
+/// some of the heat.
+/// @par Source
+/// @ref source_oiml_r22; heat of mixing @ref source_excess_gibbs
+inline blend mix(std::span<parcel const> parts,
+                 std::optional<units::temperature> product_temperature = std::nullopt) {
+    detail::totals const all(parts);
+    units::temperature const t = product_temperature ? *product_temperature : all.temperature(parts);
+    parcel const product = parcel::of(all.mass, all.composition, t);
     units::volume sum;
-    for (parcel const& part : parts) {
-        mass += part.mass();
-        ethanol += part.ethanol();
-        sum += part.volume(product_temperature);
-    }
-    require_range("mixing", "mass of all parcels", mass.value(), "kg", (std::numeric_limits<double>::min)(),
-                  std::numeric_limits<double>::infinity());
-    double const w = in(ethanol, mass);
-    parcel const product = parcel::of(mass, mass_fraction(w < 1.0 ? w : 1.0), product_temperature);
+    for (parcel const& part : parts) sum += part.volume(t);
     return {product, sum, sum - product.volume()};
 }
 
 /// Mixes parcels given in braces: `mix({heart, tail}, celsius(20))`.
-/// @copydetails mix(std::span<parcel const>, units::temperature)
-inline blend mix(std::initializer_list<parcel> parts, units::temperature product_temperature) {
+/// @copydetails mix(std::span<parcel const>, std::optional<units::temperature>)
+inline blend mix(std::initializer_list<parcel> parts,
+                 std::optional<units::temperature> product_temperature = std::nullopt) {
     return mix(std::span<parcel const>(parts.begin(), parts.size()), product_temperature);
 }
 
@@ -79,7 +113,7 @@ constexpr mass_fraction reachable(char const* property, Target target, mass_frac
 inline constexpr mass_fraction nearly_water{1e-6};
 
 inline adjustment adjust(parcel const& liquid, parcel const& addition,
-                         units::temperature product_temperature) {
+                         std::optional<units::temperature> product_temperature) {
     return {mix({liquid, addition}, product_temperature), addition};
 }
 
@@ -89,7 +123,8 @@ inline adjustment adjust(parcel const& liquid, parcel const& addition,
 /// @param spirit              parcel to dilute
 /// @param target              strength wanted, in any basis, not above that of the spirit
 /// @param water_temperature   temperature at which the water is measured, 0 to 40 °C
-/// @param product_temperature temperature of the mixture when it is used or measured, 0 to 40 °C
+/// @param product_temperature temperature of the mixture when it is used or measured, 0 to 40 °C; left out, as it
+///                            comes out without loss of heat (see `mix`)
 /// @return water to add (`addition`), product, contraction
 /// @throws range_error if the target is above the spirit's strength or (practically) zero, or a temperature
 ///         is outside its range
@@ -97,7 +132,7 @@ inline adjustment adjust(parcel const& liquid, parcel const& addition,
 /// The mass of water is exact; its error is that of the strength of the spirit.
 template <strength_basis Target>
 adjustment dilute(parcel const& spirit, Target target, units::temperature water_temperature,
-                  units::temperature product_temperature) {
+                  std::optional<units::temperature> product_temperature = std::nullopt) {
     mass_fraction const w = detail::reachable("dilution", target, detail::nearly_water, spirit.composition(),
                                               "water only weakens: no higher than the spirit itself");
     units::mass const mass = spirit.mass() * (spirit.composition().value() / w.value() - 1.0);
@@ -110,12 +145,14 @@ adjustment dilute(parcel const& spirit, Target target, units::temperature water_
 ///                            stronger spirit
 /// @param stock_strength      strength of the stronger spirit, in any basis
 /// @param stock_temperature   temperature at which the stronger spirit is measured, -20 to 40 °C
-/// @param product_temperature temperature of the mixture when it is used or measured, to 40 °C
+/// @param product_temperature temperature of the mixture when it is used or measured, to 40 °C; left out, as it
+///                            comes out without loss of heat (see `mix`)
 /// @return stronger spirit to add (`addition`), product, contraction
 /// @throws range_error if the target cannot be reached, or a temperature is outside its range
 template <strength_basis Target, strength_basis Stock>
 adjustment fortify(parcel const& weak, Target target, Stock stock_strength,
-                   units::temperature stock_temperature, units::temperature product_temperature) {
+                   units::temperature stock_temperature,
+                   std::optional<units::temperature> product_temperature = std::nullopt) {
     auto const stock = to<mass_fraction>(stock_strength);
     mass_fraction const w =
         detail::reachable("fortification", target, weak.composition(), stock,
@@ -162,13 +199,14 @@ preparation make_up(units::volume volume, units::temperature product_temperature
 /// @param target              strength after the last addition, in any basis, not above that of the spirit
 /// @param additions           number of equal additions, 1 to 1000
 /// @param water_temperature   temperature at which the water is measured, 0 to 40 °C
-/// @param product_temperature temperature of the mixture when it is measured, 0 to 40 °C
+/// @param product_temperature temperature of the mixture when it is measured, 0 to 40 °C; left out, each addition warms
+///                            it without loss of heat (see `mix`)
 /// @return one adjustment an addition, each starting from the product of the one before
 /// @throws range_error as `dilute`, or if the number of additions is outside its range
 template <strength_basis Target>
-std::vector<adjustment> dilute_in_additions(parcel const& spirit, Target target, int additions,
-                                            units::temperature water_temperature,
-                                            units::temperature product_temperature) {
+std::vector<adjustment>
+dilute_in_additions(parcel const& spirit, Target target, int additions, units::temperature water_temperature,
+                    std::optional<units::temperature> product_temperature = std::nullopt) {
     require_range("dilution", "number of additions", additions, "", 1.0, 1000.0);
     adjustment const whole = dilute(spirit, target, water_temperature, product_temperature);
     parcel const portion = whole.addition.with_mass(whole.addition.mass() / static_cast<double>(additions));

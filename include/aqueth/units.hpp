@@ -5,8 +5,11 @@
 
 #include <boost/units/quantity.hpp>
 #include <boost/units/systems/si/amount.hpp>
+#include <boost/units/systems/si/energy.hpp>
+#include <boost/units/systems/si/length.hpp>
 #include <boost/units/systems/si/mass.hpp>
 #include <boost/units/systems/si/mass_density.hpp>
+#include <boost/units/systems/si/pressure.hpp>
 #include <boost/units/systems/si/temperature.hpp>
 #include <boost/units/systems/si/volume.hpp>
 
@@ -21,6 +24,17 @@ using mass_density = boost::units::quantity<si::mass_density>;           ///< de
 using temperature_difference = boost::units::quantity<si::temperature>;  ///< difference of temperatures, K
 /// volume per amount of substance, held in m3/mol
 using molar_volume = decltype(volume() / boost::units::quantity<si::amount>());
+using pressure = boost::units::quantity<si::pressure>;  ///< absolute pressure, held in Pa
+using length = boost::units::quantity<si::length>;      ///< length, held in m
+using energy = boost::units::quantity<si::energy>;      ///< energy, held in J
+/// energy per amount of substance, held in J/mol
+using molar_energy = decltype(energy() / boost::units::quantity<si::amount>());
+/// heat capacity per amount of substance, held in J/(mol K)
+using molar_heat_capacity = decltype(molar_energy() / temperature_difference());
+/// energy per mass, held in J/kg
+using specific_energy = decltype(energy() / mass());
+/// heat capacity per mass, held in J/(kg K)
+using specific_heat_capacity = decltype(specific_energy() / temperature_difference());
 /// relative change of volume per kelvin (cubic expansion), held in 1/K
 using cubic_expansion = decltype(1.0 / temperature_difference());
 
@@ -98,8 +112,25 @@ inline constexpr auto imperial_gallon = units::volume::from_value(0.00454609);  
 inline constexpr auto kilogram_per_cubic_metre = units::mass_density::from_value(1.0);      ///< kg/m3
 inline constexpr auto gram_per_cubic_centimetre = units::mass_density::from_value(1000.0);  ///< g/cm3
 inline constexpr auto cubic_centimetre_per_mole = units::molar_volume::from_value(1e-6);    ///< cm3/mol
-inline constexpr auto kelvins = units::temperature_difference::from_value(1.0);  ///< K, a difference
-inline constexpr auto per_kelvin = units::cubic_expansion::from_value(1.0);      ///< 1/K
+inline constexpr auto kelvins = units::temperature_difference::from_value(1.0);     ///< K, a difference
+inline constexpr auto per_kelvin = units::cubic_expansion::from_value(1.0);         ///< 1/K
+inline constexpr auto pascal = units::pressure::from_value(1.0);                    ///< Pa
+inline constexpr auto hectopascal = units::pressure::from_value(100.0);             ///< hPa, the same as mbar
+inline constexpr auto kilopascal = units::pressure::from_value(1000.0);             ///< kPa
+inline constexpr auto bar = units::pressure::from_value(1e5);                       ///< bar, exact
+inline constexpr auto standard_atmosphere = units::pressure::from_value(101325.0);  ///< atm, exact
+/// mmHg, conventional: 13.5951 g/cm3 under 9.80665 m/s2
+inline constexpr auto millimetre_of_mercury = units::pressure::from_value(133.322387415);
+inline constexpr auto metre = units::length::from_value(1.0);                               ///< m
+inline constexpr auto foot = units::length::from_value(0.3048);                             ///< ft, exact
+inline constexpr auto joule = units::energy::from_value(1.0);                               ///< J
+inline constexpr auto kilojoule = units::energy::from_value(1000.0);                        ///< kJ
+inline constexpr auto kilowatt_hour = units::energy::from_value(3.6e6);                     ///< kWh, exact
+inline constexpr auto joule_per_mole = units::molar_energy::from_value(1.0);                ///< J/mol
+inline constexpr auto joule_per_mole_kelvin = units::molar_heat_capacity::from_value(1.0);  ///< J/(mol K)
+inline constexpr auto joule_per_kilogram = units::specific_energy::from_value(1.0);         ///< J/kg
+/// J/(kg K)
+inline constexpr auto joule_per_kilogram_kelvin = units::specific_heat_capacity::from_value(1.0);
 /// @}
 
 /// Reads a quantity as a number of units.

@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
+#include <algorithm>
+#include <charconv>
 #include <cstddef>
 #include <fstream>
 #include <stdexcept>
 #include <string>
+#include <system_error>
 #include <vector>
 
 /// What the fitting programs share.
@@ -22,6 +25,38 @@ struct table {
         for (std::size_t i = 0; i < names.size(); ++i)
             if (names[i] == name) return i;
         throw std::runtime_error("no column named " + name);
+    }
+
+    /// @param name a column's name
+    /// @return whether there is one
+    bool has(std::string const& name) const {
+        return std::find(names.begin(), names.end(), name) != names.end();
+    }
+
+    /// @param row  which row
+    /// @param name a column's name
+    /// @return whether the source prints nothing there
+    bool empty(std::size_t row, std::string const& name) const {
+        return rows.at(row).at(column(name)).empty();
+    }
+
+    /// @param row  which row
+    /// @param name a column's name
+    /// @return the number in that cell
+    /// @throws std::runtime_error if it is not one
+    double number(std::size_t row, std::string const& name) const {
+        std::string const& text = rows.at(row).at(column(name));
+        double value = 0.0;
+        auto const [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
+        if (error != std::errc() || end != text.data() + text.size())
+            throw std::runtime_error(name + ": not a number: '" + text + "'");
+        return value;
+    }
+
+    /// @param row which row
+    /// @return its temperature in K, from whichever of the two columns the table has
+    double kelvin(std::size_t row) const {
+        return has("temperature_k") ? number(row, "temperature_k") : number(row, "temperature_c") + 273.15;
     }
 };
 

@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <aqueth/numeric/polynomial.hpp>
+#include <aqueth/numeric/root.hpp>
+
+#include <cmath>
+#include <limits>
+
+/// The form of the saturation equations: ln(p/pc) = (Tc/T) f(th), th = 1 - T/Tc, after W. Wagner.
+///
+/// Plain numbers: temperature in K, pressure in Pa. Nothing is checked, NaN in gives NaN out.
+namespace aqueth::correlation::wagner_form {
+
+/// @param f        callable: th -> f and its derivative, numeric::value_and_slope
+/// @param critical_kelvin critical temperature, K
+/// @param critical_pascal critical pressure, Pa
+/// @param t        temperature, K, up to the critical one
+/// @return ln p, p in Pa, and d ln p/dT, 1/K
+template <class T, class F>
+numeric::value_and_slope<T> ln_pressure_and_slope(F const& f, double critical_kelvin, double critical_pascal,
+                                                  T const& t) {
+    using std::log;
+    T const ratio = T(critical_kelvin) / t;
+    numeric::value_and_slope<T> const s = f(T(T(1) - t / T(critical_kelvin)));
+    return {log(T(critical_pascal)) + ratio * s.value, -(s.slope + ratio * s.value) / t};
+}
+
+/// The inverse: ln p is nearly a straight line in 1/T, so that Newton's method in 1/T takes a few steps.
+/// @param curve          callable: T -> ln p and d ln p/dT, numeric::value_and_slope
+/// @param lowest_kelvin  lower end of the equation's range, K
+/// @param highest_kelvin upper end, K
+/// @param boiling_kelvin normal boiling point, roughly: where the search starts, K
+/// @param p              pressure, Pa, between those at the ends; beyond them the result is the nearer end
+/// @return T and dT/dp, K/Pa
+template <class T, class Curve>
+numeric::value_and_slope<T> temperature_and_slope(Curve const& curve, double lowest_kelvin,
+                                                  double highest_kelvin, double boiling_kelvin, T const& p) {
+    using std::log;
+    T const aim = log(p);
+    T const coldest = T(1 / lowest_kelvin), hottest = T(1 / highest_kelvin);
+    // 4800 K: enthalpy of vaporization over the gas constant, of water and ethanol alike
+    T guess = T(1 / boiling_kelvin) - (aim - log(T(101325))) / T(4800);
+    if (guess > coldest) guess = coldest;
+    if (guess < hottest) guess = hottest;
+    auto const miss = [&](T const& reciprocal) -> numeric::value_and_slope<T> {
+        T const t = T(1) / reciprocal;
+        auto const s = curve(t);
+        return {s.value - aim, -t * t * s.slope};
+    };
+    T const noise = T(4) * T(std::numeric_limits<T>::epsilon()) * (aim < T(1) ? T(1) : aim);
+    T const t = T(1) / numeric::bracketed_newton(miss, hottest, coldest, guess, noise);
+    return {t, T(1) / (p * curve(t).slope)};
+}
+
+}  // namespace aqueth::correlation::wagner_form

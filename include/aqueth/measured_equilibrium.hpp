@@ -1,0 +1,254 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <aqueth/composition.hpp>
+#include <aqueth/correlation/gas_constant.hpp>
+#include <aqueth/equilibrium.hpp>
+#include <aqueth/error.hpp>
+#include <aqueth/units.hpp>
+
+#include <math.h>  // Boost 1.74's pchip.hpp calls isnan unqualified
+
+#include <boost/math/interpolators/pchip.hpp>
+
+#include <algorithm>
+#include <charconv>
+#include <cmath>
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <system_error>
+#include <utility>
+#include <vector>
+
+namespace aqueth {
+
+/// A measured pair of liquid and vapour in equilibrium, with the boiling temperature if it was measured too.
+struct measured_point {
+    mole_fraction liquid;                             ///< ethanol in the liquid
+    mole_fraction vapour;                             ///< ethanol in the vapour
+    std::optional<units::temperature> temperature{};  ///< boiling temperature
+};
+
+/// Reads measured points from CSV text: two or three numbers a line, x, y and perhaps the temperature in °C. Empty lines,
+/// lines that begin with '#' and one header line of words are passed over.
+/// @param text contents of the file
+/// @return the points, in the order of the lines
+/// @throws range_error if a line has another number of cells or a cell that is no number (the argument names the line),
+///         or a fraction is outside 0 to 1
+inline std::vector<measured_point> parse_measured_points(std::string_view text) {
+    std::vector<measured_point> points;
+    bool header_allowed = true;
+    for (std::size_t line_number = 1; !text.empty(); ++line_number) {
+        std::size_t const end = (std::min)(text.find('\n'), text.size());
+        std::string_view line = text.substr(0, end);
+        text.remove_prefix((std::min)(end + 1, text.size()));
+        while (!line.empty() && (line.back() == '\r' || line.back() == ' ' || line.back() == '\t'))
+            line.remove_suffix(1);
+        if (line.empty() || line.front() == '#') continue;
+
+        std::vector<double> cells;
+        bool numbers = true;
+        for (std::string_view rest = line;;) {
+            std::size_t const comma = (std::min)(rest.find(','), rest.size());
+            std::string_view cell = rest.substr(0, comma);
+            while (!cell.empty() && cell.front() == ' ') cell.remove_prefix(1);
+            while (!cell.empty() && cell.back() == ' ') cell.remove_suffix(1);
+            double value = 0.0;
+            auto const [stop, failure] = std::from_chars(cell.data(), cell.data() + cell.size(), value);
+            numbers = numbers && failure == std::errc() && stop == cell.data() + cell.size();
+            cells.push_back(value);
+            if (comma == rest.size()) break;
+            rest.remove_prefix(comma + 1);
+        }
+        if (!numbers && std::exchange(header_allowed, false)) continue;
+        header_allowed = false;
+        if (!numbers || cells.size() < 2 || cells.size() > 3) {
+            raise(range_error("measured equilibrium", "numbers in line " + std::to_string(line_number),
+                              numbers ? static_cast<double>(cells.size()) : 0.0, "", 2.0, 3.0,
+                              "x, y and perhaps the temperature in °C, with decimal points, between commas"));
+        }
+        points.push_back({mole_fraction(cells[0]), mole_fraction(cells[1]), {}});
+        if (cells.size() == 3) points.back().temperature = celsius(cells[2]);
+    }
+    return points;
+}
+
+/// What a check of measured points against the Gibbs-Duhem equation found.
+struct consistency {
+    double area_percent;                   ///< departure of the area test, % of the sum of both areas' sizes
+    double mean_vapour_deviation;          ///< mean of |measured - model| in the vapour's mole fraction
+    double largest_vapour_deviation;       ///< largest of them
+    double mean_temperature_deviation;     ///< mean of |measured - model| in K; 0 without temperatures
+    double largest_temperature_deviation;  ///< largest of them
+    bool trusted;                          ///< area below 10 % and mean vapour deviation below 0.02
+};
+
+/// A table of equilibrium points that somebody measured, ready to be used in place of the model.
+///
+/// Between points the logarithm of the relative volatility is interpolated by a monotone cubic, so a table cannot gain or
+/// lose an azeotrope by being interpolated. Nothing is extrapolated.
+class measured_equilibrium {
+public:
+    /// @param points   at least four, of different liquid composition; pure liquids (0 and 1) may be among them and serve
+    ///                 the temperature only; either all or none with a temperature
+    /// @param pressure absolute pressure of the measurement, 1.6 to 198 kPa
+    /// @throws range_error if there are too few points, two have the same liquid, a vapour is 0 or 1 over a liquid that
+    ///         is not, only some have temperatures, or the pressure is outside its range
+    measured_equilibrium(std::vector<measured_point> points, units::pressure pressure)
+        : pressure_(pressure), points_(sorted(std::move(points))), ln_alpha_(volatility()) {
+        detail::require_vle_pressure(property, 0.0, pressure);
+        detail::require_vle_pressure(property, 1.0, pressure);
+        if (has_temperature()) {
+            std::vector<double> x;
+            std::vector<double> t;
+            for (auto const& point : points_) {
+                x.push_back(point.liquid.value());
+                t.push_back(point.temperature->celsius());
+            }
+            celsius_.emplace(std::move(x), std::move(t));
+        }
+    }
+
+    /// @return the points, weakest liquid first
+    std::vector<measured_point> const& points() const { return points_; }
+    /// @return whether temperatures were measured
+    bool has_temperature() const { return points_.front().temperature.has_value(); }
+    /// @return pressure of the measurement
+    units::pressure pressure() const { return pressure_; }
+
+    /// @param liquid mole fraction of the liquid, within the measured range
+    /// @return mole fraction of the vapour over it
+    /// @throws range_error if the liquid is outside the measured range
+    mole_fraction vapour(mole_fraction liquid) const {
+        double const x = liquid.value();
+        require_range(property, "mole fraction of the liquid", liquid.percent(), mole_fraction::unit,
+                      100.0 * lowest_, 100.0 * highest_, "the measured range");
+        double const alpha = std::exp(ln_alpha_(x));
+        return mole_fraction(alpha * x / (1.0 + (alpha - 1.0) * x));
+    }
+    /// @param liquid mole fraction of the liquid, within the measured range
+    /// @return boiling temperature
+    /// @throws range_error if the liquid is outside the measured range or no temperatures were measured
+    units::temperature temperature(mole_fraction liquid) const {
+        require_range(property, "number of measured temperatures",
+                      has_temperature() ? static_cast<double>(points_.size()) : 0.0, "", 4.0, 1e9);
+        require_range(property, "mole fraction of the liquid", liquid.percent(), mole_fraction::unit,
+                      points_.front().liquid.percent(), points_.back().liquid.percent(),
+                      "the measured range");
+        return celsius((*celsius_)(liquid.value()));
+    }
+
+    /// Says whether the points can be trusted.
+    ///
+    /// Area test (Redlich and Kister 1948, with the enthalpy term for constant pressure): the integral over x from 0 to 1
+    /// of ln(gamma1/gamma2) - (H^E/(R T^2)) dT/dx vanishes for consistent data. Saturation pressures, vapour
+    /// non-ideality, H^E, and the integrand outside the measured range come from the library's model. That an area
+    /// vanishes proves little by itself (errors may cancel), so the deviations from the model are given with it.
+    /// Below 10 % counts as consistent: common practice.
+    /// @return areas and deviations
+    consistency check() const {
+        double sum = 0.0;
+        double size = 0.0;
+        constexpr int steps = 400;
+        for (int i = 0; i < steps; ++i) {  // midpoints: the ends themselves are never needed
+            double const x = (i + 0.5) / steps;
+            double const integrand = area_integrand(x);
+            sum += integrand / steps;
+            size += std::abs(integrand) / steps;
+        }
+        consistency result{100.0 * std::abs(sum) / size, 0.0, 0.0, 0.0, 0.0, false};
+        double count = 0.0;
+        for (auto const& point : points_) {
+            auto const model = bubble_point(point.liquid, pressure_);
+            double const off = std::abs(point.vapour.value() - model.vapour.value());
+            result.mean_vapour_deviation += off;
+            result.largest_vapour_deviation = (std::max)(result.largest_vapour_deviation, off);
+            if (point.temperature) {
+                double const warmer = std::abs((*point.temperature - model.temperature).value());
+                result.mean_temperature_deviation += warmer;
+                result.largest_temperature_deviation =
+                    (std::max)(result.largest_temperature_deviation, warmer);
+            }
+            count += 1.0;
+        }
+        result.mean_vapour_deviation /= count;
+        result.mean_temperature_deviation /= count;
+        result.trusted = result.area_percent < 10.0 && result.mean_vapour_deviation < 0.02;
+        return result;
+    }
+
+private:
+    using pchip = boost::math::interpolators::pchip<std::vector<double>>;
+    static constexpr char const* property = "measured equilibrium";
+
+    static std::vector<measured_point> sorted(std::vector<measured_point> points) {
+        require_range(property, "number of points", static_cast<double>(points.size()), "", 4.0, 1e9);
+        std::sort(points.begin(), points.end(),
+                  [](auto const& a, auto const& b) { return a.liquid < b.liquid; });
+        for (std::size_t i = 0; i < points.size(); ++i) {
+            if (i > 0) {
+                require_range(property, "distance between the liquids of two points",
+                              points[i].liquid.percent() - points[i - 1].liquid.percent(),
+                              mole_fraction::unit, 1e-9, 100.0, "two points of the same liquid");
+            }
+            bool const with_temperature = points[i].temperature.has_value();
+            if (with_temperature != points[0].temperature.has_value()) {
+                require_range(property, "temperature of a point", std::nan(""), "°C", 0.0, 120.0,
+                              "either all points have one or none");
+            }
+            if (with_temperature) {
+                require_range(property, "temperature", points[i].temperature->celsius(), "°C", 0.01, 120.0,
+                              detail::vle_source);
+            }
+        }
+        return points;
+    }
+
+    pchip volatility() {
+        std::vector<double> x;
+        std::vector<double> ln_alpha;
+        for (auto const& point : points_) {
+            double const liquid = point.liquid.value();
+            double const vapour = point.vapour.value();
+            if (liquid == vapour && (liquid == 0.0 || liquid == 1.0))
+                continue;  // a pure liquid has no volatility
+            require_range(property, "vapour over a mixture", point.vapour.percent(), mole_fraction::unit,
+                          1e-9, 100.0 - 1e-9, "neither component is missing from it");
+            require_range(property, "liquid under a mixed vapour", point.liquid.percent(),
+                          mole_fraction::unit, 1e-9, 100.0 - 1e-9, "neither component is missing from it");
+            x.push_back(liquid);
+            ln_alpha.push_back(std::log(vapour / (1.0 - vapour) * (1.0 - liquid) / liquid));
+        }
+        require_range(property, "number of mixed points", static_cast<double>(x.size()), "", 4.0, 1e9);
+        lowest_ = x.front();
+        highest_ = x.back();
+        return pchip(std::move(x), std::move(ln_alpha));
+    }
+
+    double area_integrand(double x) const {
+        auto const model = detail::vle::bubble_at_pressure(x, pressure_.value());
+        bool const inside = x >= lowest_ && x <= highest_;
+        bool const with_temperature = inside && celsius_;
+        double const t = with_temperature ? (*celsius_)(x) + 273.15 : model.temperature;
+        double const t_slope =
+            with_temperature ? celsius_->prime(x) : detail::vle::along_isobar(model).temperature_x;
+        auto const g = correlation::excess_gibbs::reduced_gibbs(x, t);
+        double const ln_alpha_model = detail::vle::bubble_at_temperature(x, t).ln_alpha;
+        double const ln_alpha = inside ? ln_alpha_(x) : model.ln_alpha;
+        // what the model adds to ln(gamma1/gamma2) to make ln alpha: saturation pressures and the vapour's non-ideality
+        double const rest = ln_alpha_model - (g.ethanol - g.water);
+        double const excess = correlation::excess_gibbs::enthalpy(x, t).molar;
+        return ln_alpha - rest - excess / (correlation::gas_constant::molar * t * t) * t_slope;
+    }
+
+    units::pressure pressure_;
+    std::vector<measured_point> points_;
+    double lowest_ = 0.0;   // of the liquids with a volatility
+    double highest_ = 1.0;  // set by volatility(), hence declared before ln_alpha_
+    pchip ln_alpha_;
+    std::optional<pchip> celsius_;
+};
+
+}  // namespace aqueth

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: BSL-1.0
+#include <aqueth/atmosphere.hpp>
+
+#include "expect_range_error.hpp"
+
+#include <gtest/gtest.h>
+
+#include <limits>
+
+namespace aqueth {
+namespace {
+
+TEST(Atmosphere, GivesTheStandardsOwnValues) {
+    // ISO 2533:1975, equations and constants of the troposphere. 101325 Pa at sea level by definition; 54048.286 Pa at a
+    // geometric altitude of 5000 m (value of an open general-purpose library that implements the standard).
+    EXPECT_EQ(pressure_at_altitude(0.0 * metre), standard_atmosphere);
+    EXPECT_NEAR(in(pressure_at_altitude(5000.0 * metre), pascal), 54048.28614576141, 1e-6);
+}
+
+TEST(Atmosphere, FallsWithAltitude) {
+    for (double z = -500.0; z < 11000.0; z += 50.0) {
+        EXPECT_GT(pressure_at_altitude(z * metre), pressure_at_altitude((z + 50.0) * metre));
+    }
+}
+
+TEST(Atmosphere, RefusesWhatTheLayerDoesNotReach) {
+    for (double const bad : {-501.0, 11001.0, std::numeric_limits<double>::quiet_NaN()}) {
+        test::expect_range_error([&] { pressure_at_altitude(bad * metre); }, "altitude");
+    }
+}
+
+}  // namespace
+}  // namespace aqueth

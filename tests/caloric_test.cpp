@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: BSL-1.0
+// Heats are held against published measurements in published/.
+#include <aqueth/caloric.hpp>
+#include <aqueth/equilibrium.hpp>
+
+#include "expect_range_error.hpp"
+
+#include <gtest/gtest.h>
+
+#include <limits>
+
+namespace aqueth {
+namespace {
+
+using test::expect_range_error;
+
+TEST(Caloric, HeatCapacityIsTheSlopeOfTheEnthalpy) {
+    for (double w = 0.0; w <= 1.0; w += 0.1) {
+        for (double t = 5.0; t <= 110.0; t += 15.0) {
+            double const h = 1e-3;
+            double const slope = (enthalpy_of_liquid(mass_fraction(w), celsius(t + h)) -
+                                  enthalpy_of_liquid(mass_fraction(w), celsius(t - h)))
+                                     .value() /
+                                 (2.0 * h);
+            EXPECT_NEAR(specific_heat_capacity(mass_fraction(w), celsius(t)).value(), slope, 1e-3);
+        }
+    }
+}
+
+TEST(Caloric, TemperatureIsTheInverseOfEnthalpy) {
+    for (double w = 0.0; w <= 1.0; w += 0.05) {
+        for (double t = 0.5; t <= 116.0; t += 5.5) {
+            auto const h = enthalpy_of_liquid(mass_fraction(w), celsius(t));
+            EXPECT_NEAR(temperature_of_liquid(mass_fraction(w), h).celsius(), t, 1e-10);
+        }
+    }
+}
+
+TEST(Caloric, PureLiquidsHaveNoExcess) {
+    EXPECT_NEAR(excess_enthalpy(mass_fraction(0.0), celsius(25.0)).value(), 0.0, 1e-12);
+    EXPECT_NEAR(excess_enthalpy(mass_fraction(1.0), celsius(25.0)).value(), 0.0, 1e-12);
+    EXPECT_LT(excess_enthalpy(by_moles(10.0), celsius(25.0)).value(), -600.0);
+}
+
+TEST(Caloric, MolarAndSpecificHeatCapacitiesAreOneProperty) {
+    // 18.01528 g/mol for water, 46.06844 g/mol for ethanol (Coplen 1996)
+    EXPECT_NEAR(molar_heat_capacity(mass_fraction(0.0), celsius(30.0)).value(),
+                specific_heat_capacity(mass_fraction(0.0), celsius(30.0)).value() * 18.01528e-3, 1e-9);
+    EXPECT_NEAR(molar_heat_capacity(mass_fraction(1.0), celsius(30.0)).value(),
+                specific_heat_capacity(mass_fraction(1.0), celsius(30.0)).value() * 46.06844e-3, 1e-9);
+}
+
+TEST(Caloric, VapourHoldsTheHeatOfVaporizationMore) {
+    // Water at its normal boiling point: 40.65 kJ/mol (CRC Handbook) is 2256.6 kJ/kg.
+    auto const boiling = bubble_point(mole_fraction(0.0), standard_atmosphere).temperature;
+    auto const heat = enthalpy_of_vapour(mass_fraction(0.0), boiling, standard_atmosphere) -
+                      enthalpy_of_liquid(mass_fraction(0.0), boiling);
+    EXPECT_NEAR(heat.value() / 1000.0, 2256.6, 0.002 * 2256.6);
+}
+
+TEST(Caloric, RefusesWhatIsOutside) {
+    for (double const bad : {-0.1, 117.0, std::numeric_limits<double>::quiet_NaN()}) {
+        expect_range_error([&] { excess_enthalpy(by_mass(40.0), celsius(bad)); }, "temperature");
+        expect_range_error([&] { molar_heat_capacity(by_mass(40.0), celsius(bad)); }, "temperature");
+        expect_range_error([&] { specific_heat_capacity(by_mass(40.0), celsius(bad)); }, "temperature");
+        expect_range_error([&] { enthalpy_of_liquid(by_mass(40.0), celsius(bad)); }, "temperature");
+        expect_range_error([&] { enthalpy_of_vapour(by_mass(40.0), celsius(bad), standard_atmosphere); },
+                           "temperature");
+    }
+    expect_range_error([] { enthalpy_of_vapour(by_mass(40.0), celsius(80.0), -1.0 * pascal); }, "pressure");
+    expect_range_error([] { temperature_of_liquid(by_mass(40.0), 1e7 * joule_per_kilogram); },
+                       "specific enthalpy");
+    expect_range_error([] { temperature_of_liquid(by_mass(40.0), -1e6 * joule_per_kilogram); },
+                       "specific enthalpy");
+}
+
+}  // namespace
+}  // namespace aqueth

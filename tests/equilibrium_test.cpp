@@ -1,0 +1,171 @@
+// SPDX-License-Identifier: BSL-1.0
+// The model is held against published measurements in published/; here it is held against itself.
+#include <aqueth/equilibrium.hpp>
+
+#include "expect_range_error.hpp"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <limits>
+#include <random>
+
+namespace aqueth {
+namespace {
+
+using test::expect_range_error;
+constexpr double nan = std::numeric_limits<double>::quiet_NaN();
+
+TEST(Equilibrium, PureLiquidsAreTheirOwnVapour) {
+    for (double const x : {0.0, 1.0}) {
+        auto const at = bubble_point(mole_fraction(x), celsius(60.0));
+        EXPECT_EQ(at.vapour.value(), x);
+        EXPECT_EQ(at.liquid.value(), x);
+    }
+    // Water boils at 99.974 °C on ITS-90 (Wagner and Pruss 1993, as computed from their equation).
+    EXPECT_NEAR(bubble_point(mole_fraction(0.0), standard_atmosphere).temperature.celsius(), 99.974, 5e-4);
+}
+
+TEST(Equilibrium, BubblePointsAtTemperatureAndAtPressureAgree) {
+    for (double x = 0.0; x <= 1.0; x += 0.02) {
+        for (double t = 1.0; t <= 119.0; t += 5.9) {
+            auto const there = bubble_point(mole_fraction(x), celsius(t));
+            auto const back = bubble_point(mole_fraction(x), there.pressure);
+            EXPECT_NEAR(back.temperature.celsius(), t, 1e-10);
+            EXPECT_NEAR(back.vapour.value(), there.vapour.value(), 1e-12);
+            EXPECT_NEAR(back.relative_volatility, there.relative_volatility, 1e-10);
+        }
+    }
+}
+
+TEST(Equilibrium, DewPointsFindTheLiquidBack) {
+    for (double x = 0.0; x <= 1.0; x += 0.05) {
+        for (double const t : {5.0, 40.0, 78.0, 110.0}) {
+            auto const bubble = bubble_point(mole_fraction(x), celsius(t));
+            auto const dew = dew_point(bubble.vapour, celsius(t));
+            EXPECT_NEAR(dew.liquid.value(), x, 1e-11) << x << " " << t;
+            EXPECT_NEAR(dew.pressure.value(), bubble.pressure.value(), 1e-8 * bubble.pressure.value());
+        }
+        for (double const p : {2.0, 20.0, 101.325, 190.0}) {
+            auto const bubble = bubble_point(mole_fraction(x), p * kilopascal);
+            auto const dew = dew_point(bubble.vapour, p * kilopascal);
+            EXPECT_NEAR(dew.liquid.value(), x, 1e-11) << x << " " << p;
+            EXPECT_NEAR(dew.temperature.celsius(), bubble.temperature.celsius(), 1e-9);
+        }
+    }
+}
+
+TEST(Equilibrium, TakesAStrengthInAnyBasis) {
+    auto const by_vol = bubble_point(by_volume(12.0), standard_atmosphere);
+    auto const by_mol = bubble_point(to<mole_fraction>(by_volume(12.0)), standard_atmosphere);
+    EXPECT_EQ(by_vol.temperature, by_mol.temperature);
+}
+
+TEST(Azeotrope, IsWhereTheVapourIsTheLiquid) {
+    for (double const p : {11.0, 30.0, 101.325, 300.0, 420.0}) {
+        auto const a = azeotrope(p * kilopascal);
+        auto const bubble = bubble_point(a.liquid, a.temperature);
+        EXPECT_NEAR(bubble.vapour.value(), a.liquid.value(), 1e-10);
+        EXPECT_NEAR(bubble.pressure.value(), p * 1000.0, 1e-7 * p * 1000.0);
+        EXPECT_NEAR(azeotrope(a.temperature).liquid.value(), a.liquid.value(), 1e-8);
+        // and it boils lowest
+        EXPECT_LT(a.temperature, bubble_point(mole_fraction(1.0), p * kilopascal).temperature);
+        EXPECT_LT(a.temperature,
+                  bubble_point(mole_fraction(a.liquid.value() - 0.05), p * kilopascal).temperature);
+    }
+}
+
+TEST(Azeotrope, SaysWhereThereIsNone) {
+    auto const error = expect_range_error([] { azeotrope(5.0 * kilopascal); }, "pressure");
+    EXPECT_NEAR(error.lower(), 10.2, 0.1);
+    EXPECT_NO_THROW(azeotrope((error.lower() + 1e-6) * kilopascal));
+    EXPECT_NO_THROW(azeotrope((error.upper() - 1e-6) * kilopascal));
+    expect_range_error([] { azeotrope(celsius(20.0)); }, "temperature");
+    expect_range_error([] { azeotrope(celsius(nan)); }, "temperature");
+    expect_range_error([] { azeotrope(nan * kilopascal); }, "pressure");
+}
+
+TEST(Coexistence, ReadsStrengthsFromATemperature) {
+    for (double x = 0.0; x < 0.89; x += 0.01) {
+        auto const bubble = bubble_point(mole_fraction(x), standard_atmosphere);
+        auto const found = coexistence(bubble.temperature, standard_atmosphere);
+        // where the boiling temperature hardly changes with strength the answer is as ill-conditioned as the question
+        EXPECT_NEAR(found.liquid.value(), x, 1e-9) << x;
+        EXPECT_NEAR(found.vapour.value(), bubble.vapour.value(), 1e-9) << x;
+    }
+    for (double const x : {0.93, 0.96, 1.0}) {
+        auto const bubble = bubble_point(mole_fraction(x), standard_atmosphere);
+        auto const found = coexistence(bubble.temperature, standard_atmosphere, azeotrope_side::ethanol_rich);
+        EXPECT_NEAR(found.liquid.value(), x, 1e-7);
+    }
+}
+
+TEST(Coexistence, RefusesTemperaturesAtWhichNothingBoils) {
+    expect_range_error([] { coexistence(celsius(101.0), standard_atmosphere); }, "pressure");
+    expect_range_error([] { coexistence(celsius(78.0), standard_atmosphere); }, "pressure");
+    expect_range_error([] { coexistence(celsius(80.0), standard_atmosphere, azeotrope_side::ethanol_rich); },
+                       "pressure");
+    expect_range_error([] { coexistence(celsius(nan), standard_atmosphere); }, "temperature");
+    expect_range_error([] { coexistence(celsius(80.0), nan * pascal); }, "pressure");
+}
+
+TEST(Flash, BalancesEthanolToRounding) {
+    std::mt19937 random(5);
+    std::uniform_real_distribution<double> unit(0.0, 1.0);
+    int split = 0;
+    for (int trial = 0; trial < 3000; ++trial) {
+        double const z = unit(random);
+        double const p = (5.0 + 180.0 * unit(random)) * 1000.0;
+        auto const bubble = bubble_point(mole_fraction(z), p * pascal).temperature;
+        auto const dew = dew_point(mole_fraction(z), p * pascal).temperature;
+        auto const t = bubble + unit(random) * (dew - bubble);
+        auto const result = isothermal_flash(mole_fraction(z), t, p * pascal);
+        if (!result.liquid || !result.vapour) continue;
+        ++split;
+        double const beta = result.vapour_fraction;
+        EXPECT_NEAR((1.0 - beta) * result.liquid->value() + beta * result.vapour->value(), z, 1e-12);
+        EXPECT_GE(beta, 0.0);
+        EXPECT_LE(beta, 1.0);
+        auto const over = bubble_point(*result.liquid, t);
+        EXPECT_NEAR(over.vapour.value(), result.vapour->value(), 1e-9);
+    }
+    EXPECT_GT(split, 2500);
+}
+
+TEST(Flash, OutsideTheTwoPhaseRegionThereIsOnePhase) {
+    auto const cold = isothermal_flash(mole_fraction(0.3), celsius(70.0), standard_atmosphere);
+    EXPECT_EQ(cold.vapour_fraction, 0.0);
+    EXPECT_FALSE(cold.vapour.has_value());
+    EXPECT_NEAR(cold.liquid->value(), 0.3, 1e-15);
+    auto const hot = isothermal_flash(mole_fraction(0.3), celsius(99.0), standard_atmosphere);
+    EXPECT_EQ(hot.vapour_fraction, 1.0);
+    EXPECT_FALSE(hot.liquid.has_value());
+    EXPECT_NEAR(hot.vapour->value(), 0.3, 1e-15);
+    expect_range_error([] { isothermal_flash(mole_fraction(0.3), celsius(130.0), standard_atmosphere); },
+                       "temperature");
+    expect_range_error([] { isothermal_flash(mole_fraction(0.3), celsius(80.0), -1.0 * pascal); },
+                       "pressure");
+}
+
+TEST(ActivityCoefficients, AreOneForThePureLiquid) {
+    for (double const t : {1.0, 25.0, 78.0, 119.0}) {
+        EXPECT_NEAR(activity_coefficients_of(mole_fraction(1.0), celsius(t)).ethanol, 1.0, 1e-15);
+        EXPECT_NEAR(activity_coefficients_of(mole_fraction(0.0), celsius(t)).water, 1.0, 1e-15);
+        EXPECT_GT(activity_coefficients_of(mole_fraction(0.0), celsius(t)).ethanol, 2.0);
+    }
+}
+
+TEST(Equilibrium, RefusesWhatIsOutside) {
+    for (double const bad : {-0.1, 120.1, nan, std::numeric_limits<double>::infinity()}) {
+        expect_range_error([&] { bubble_point(by_volume(40.0), celsius(bad)); }, "temperature");
+        expect_range_error([&] { dew_point(by_volume(40.0), celsius(bad)); }, "temperature");
+        expect_range_error([&] { activity_coefficients_of(by_volume(40.0), celsius(bad)); }, "temperature");
+    }
+    for (double const bad : {0.0, -1.0, 0.5, 500.0, nan, std::numeric_limits<double>::infinity()}) {
+        expect_range_error([&] { bubble_point(by_volume(40.0), bad * kilopascal); }, "pressure");
+        expect_range_error([&] { dew_point(by_volume(40.0), bad * kilopascal); }, "pressure");
+    }
+}
+
+}  // namespace
+}  // namespace aqueth

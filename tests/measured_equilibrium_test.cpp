@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: BSL-1.0
+#include <aqueth/measured_equilibrium.hpp>
+
+#include "expect_range_error.hpp"
+#include "published/table.hpp"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <limits>
+#include <string>
+
+namespace aqueth {
+namespace {
+
+using test::expect_range_error;
+
+std::vector<measured_point> from_model(units::pressure p, double bias = 0.0) {
+    std::vector<measured_point> points;
+    for (double x = 0.02; x < 0.99; x += 0.04) {
+        auto const at = bubble_point(mole_fraction(x), p);
+        double const ln_alpha = std::log(at.relative_volatility) + bias;
+        double const y = x * std::exp(ln_alpha) / (1.0 + x * (std::exp(ln_alpha) - 1.0));
+        points.push_back({mole_fraction(x), mole_fraction(y), at.temperature});
+    }
+    return points;
+}
+
+TEST(ParseMeasuredPoints, ReadsTwoOrThreeColumns) {
+    auto const points = parse_measured_points("# our own still\r\nx,y,t\r\n0.1, 0.43 ,86.7\n\n0.2,0.53,83.1");
+    ASSERT_EQ(points.size(), 2u);
+    EXPECT_EQ(points[0].liquid.value(), 0.1);
+    EXPECT_EQ(points[0].vapour.value(), 0.43);
+    EXPECT_EQ(points[1].temperature->celsius(), 83.1);
+    EXPECT_FALSE(parse_measured_points("0.1,0.43").front().temperature.has_value());
+    EXPECT_TRUE(parse_measured_points("").empty());
+}
+
+TEST(ParseMeasuredPoints, RefusesWhatItCannotRead) {
+    expect_range_error([] { parse_measured_points("x,y\nwords,again"); }, "numbers in line 2");
+    expect_range_error([] { parse_measured_points("0.1,0.4\n0,1;0,4"); }, "numbers in line 2");
+    expect_range_error([] { parse_measured_points("0.1"); }, "numbers in line 1");
+    expect_range_error([] { parse_measured_points("0.1,0.2,80,4"); }, "numbers in line 1");
+    expect_range_error(
+        [] {
+            parse_measured_points("0.1,0.2x");
+            parse_measured_points("0.1,0.2\n0.1,0.2x");
+        },
+        "numbers in line 2");
+    expect_range_error([] { parse_measured_points("0.1,0.2\n1.2,0.5"); }, "mole fraction");
+    expect_range_error([] { parse_measured_points("0.1,0.2\nnan,0.5"); }, "mole fraction");
+}
+
+TEST(MeasuredEquilibrium, PassesThroughItsPoints) {
+    auto const points = from_model(standard_atmosphere);
+    measured_equilibrium const measured(points, standard_atmosphere);
+    for (auto const& point : points) {
+        EXPECT_NEAR(measured.vapour(point.liquid).value(), point.vapour.value(), 1e-14);
+        EXPECT_NEAR(measured.temperature(point.liquid).celsius(), point.temperature->celsius(), 1e-12);
+    }
+    EXPECT_NEAR(measured.vapour(mole_fraction(0.45)).value(),
+                bubble_point(mole_fraction(0.45), standard_atmosphere).vapour.value(), 1e-3);
+}
+
+TEST(MeasuredEquilibrium, TrustsConsistentDataAndNotShiftedData) {
+    measured_equilibrium const good(from_model(standard_atmosphere), standard_atmosphere);
+    EXPECT_LT(good.check().area_percent, 1.0);
+    EXPECT_TRUE(good.check().trusted);
+    measured_equilibrium const shifted(from_model(standard_atmosphere, 0.25), standard_atmosphere);
+    EXPECT_GT(shifted.check().area_percent, 10.0);
+    EXPECT_FALSE(shifted.check().trusted);
+}
+
+TEST(MeasuredEquilibrium, WorksWithoutTemperatures) {
+    auto points = from_model(standard_atmosphere);
+    for (auto& point : points) point.temperature.reset();
+    measured_equilibrium const measured(points, standard_atmosphere);
+    EXPECT_FALSE(measured.has_temperature());
+    EXPECT_LT(measured.check().area_percent, 1.0);
+    expect_range_error([&] { measured.temperature(mole_fraction(0.3)); }, "number of measured temperatures");
+}
+
+TEST(MeasuredEquilibrium, RefusesTablesThatCannotServe) {
+    auto const make = [](std::vector<measured_point> points) {
+        return measured_equilibrium(std::move(points), standard_atmosphere);
+    };
+    auto const good = from_model(standard_atmosphere);
+    expect_range_error([&] { make({}); }, "number of points");
+    expect_range_error([&] { make({good.begin(), good.begin() + 3}); }, "number of points");
+    auto twice = good;
+    twice.push_back(good[3]);
+    expect_range_error([&] { make(twice); }, "distance between the liquids of two points");
+    auto dry = good;
+    dry[2].vapour = mole_fraction(1.0);
+    expect_range_error([&] { make(dry); }, "vapour over a mixture");
+    auto some_warm = good;
+    some_warm[2].temperature.reset();
+    expect_range_error([&] { make(some_warm); }, "temperature of a point");
+    measured_equilibrium const measured = make(good);
+    expect_range_error([&] { measured.vapour(mole_fraction(0.001)); }, "mole fraction of the liquid");
+    expect_range_error([&] { measured.temperature(mole_fraction(0.999)); }, "mole fraction of the liquid");
+    expect_range_error([&] { measured_equilibrium(good, 900.0 * kilopascal); }, "pressure");
+}
+
+}  // namespace
+}  // namespace aqueth
