@@ -29,7 +29,7 @@ int main() {
     auto const cool = dilute(spirit, by_volume(45.0), celsius(8.0)).product;
     std::printf("with water of 8 °C the mixture is at %.1f °C\n", cool.temperature().celsius());
 
-    // Two weak lots warm each other only by their own warmth
+    // Lots of nearly one strength hardly warm each other
     auto const weak = mix({parcel::of(1.0 * litre, by_volume(45.0), celsius(20.0)),
                            parcel::of(1.0 * litre, by_volume(40.0), celsius(20.0))});
     std::printf("45 and 40 %% vol at 20 °C together: %.2f °C\n", weak.product.temperature().celsius());
