@@ -14,12 +14,15 @@ namespace aqueth {
 
 /// The equilibrium at one pressure, tabulated for an integrator's inner loop.
 ///
-/// What is interpolated is the logarithm of the relative volatility (and the boiling temperature), by cubics through
-/// values and slopes on an even grid in the model's own skewed fraction. Where the volatility falls steadily from node to
-/// node the cubics fall as well (their slopes are held to three times the chords', Fritsch and Carlson 1980), so the
-/// curve crosses 1 exactly where the model does and can neither invent nor lose an azeotrope.
+/// What is interpolated is the logarithm of the relative volatility (and the boiling temperature), by cubics
+/// through values and slopes on an even grid in the model's own skewed fraction. Where the volatility falls
+/// steadily from node to node the cubics fall as well (their slopes are held to three times the chords',
+/// Fritsch and Carlson 1980), so the curve crosses 1 exactly where the model does and can neither invent nor
+/// lose an azeotrope.
 /// @par Accuracy
 /// within 1e-7 in the vapour's mole fraction and 1e-5 K of the model
+/// @par Source
+/// Values and slopes of the model, @ref source_excess_gibbs; limit of the slopes @ref source_fritsch_carlson
 class equilibrium_curve {
 public:
     /// Tabulates the model at a pressure.
@@ -80,8 +83,8 @@ private:
         return alpha * x / (1.0 + (alpha - 1.0) * x);
     }
 
-    /// Fritsch and Carlson's condition: where the volatility moves one way from node to node, neither end's slope may
-    /// exceed three chords. The model's own slopes are well inside; this makes it certain.
+    /// Fritsch and Carlson's condition: where the volatility moves one way from node to node, neither end's
+    /// slope may exceed three chords. The model's own slopes are well inside; this makes it certain.
     static void hold_monotone(node& a, node& b) {
         double const chord = b.ln_alpha - a.ln_alpha;
         for (double* const slope : {&a.ln_alpha_slope, &b.ln_alpha_slope}) {

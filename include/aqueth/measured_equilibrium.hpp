@@ -89,6 +89,8 @@ struct consistency {
 ///
 /// Between points the logarithm of the relative volatility is interpolated by a monotone cubic, so a table cannot gain or
 /// lose an azeotrope by being interpolated. Nothing is extrapolated.
+/// @par Source
+/// Monotone cubic @ref source_fritsch_carlson
 class measured_equilibrium {
 public:
     /// @param points   at least four, of different liquid composition; pure liquids (0 and 1) may be among them and serve
@@ -148,6 +150,8 @@ public:
     /// vanishes proves little by itself (errors may cancel), so the deviations from the model are given with it.
     /// Below 10 % counts as consistent: common practice.
     /// @return areas and deviations
+    /// @par Source
+    /// Area test @ref source_redlich_kister; the model it leans on @ref source_excess_gibbs
     consistency check() const {
         double sum = 0.0;
         double size = 0.0;
