@@ -90,7 +90,8 @@ TEST(Coexistence, ReadsStrengthsFromATemperature) {
     for (double x = 0.0; x < 0.89; x += 0.01) {
         auto const bubble = bubble_point(mole_fraction(x), standard_atmosphere);
         auto const found = coexistence(bubble.temperature, standard_atmosphere);
-        // where the boiling temperature hardly changes with strength the answer is as ill-conditioned as the question
+        // where the boiling temperature hardly changes with strength the answer is as ill-conditioned
+        // as the question
         EXPECT_NEAR(found.liquid.value(), x, 1e-9) << x;
         EXPECT_NEAR(found.vapour.value(), bubble.vapour.value(), 1e-9) << x;
     }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// Published corrections are checked in published/glass_hydrometer_test.cpp and published/us_gauging_manual_test.cpp.
+// Published corrections are checked in published/glass_hydrometer_test.cpp and
+// published/us_gauging_manual_test.cpp.
 #include <aqueth/hydrometer.hpp>
 
 #include "expect_range_error.hpp"
@@ -62,7 +63,7 @@ TEST(Hydrometer, WarmSpiritReadsHigh) {
 }
 
 TEST(Hydrometer, GlassGrowsWithTheLiquid) {
-    // The equation in the class's docstring, by hand: reading 900 kg/m3 at 30 °C, soda-lime glass made for 20 °C.
+    // The equation in the class's docstring, by hand: reading 900 kg/m3 at 30 °C, soda-lime glass for 20 °C.
     density_hydrometer const glass{celsius(20.0)};
     EXPECT_NEAR(glass.density(900.0 * kilogram_per_cubic_metre, celsius(30.0)).value(), 900.0 / 1.00025,
                 1e-10);

@@ -62,7 +62,7 @@ TEST(Strength, ProofIsTwiceThePercentageAt60Fahrenheit) {
 }
 
 TEST(Strength, ReferenceTemperaturesDifferByLessThanATenthOfAPercent) {
-    // Why the type matters: at 60 °F and at 20 °C the same spirit has strengths that differ in the second decimal.
+    // Why the type matters: at 60 °F and at 20 °C the strengths of one spirit differ in the second decimal.
     double const at_20 = 50.0;
     double const at_60 = to<basic_volume_fraction<at_60_fahrenheit>>(by_volume(at_20)).percent();
     EXPECT_NE(at_20, at_60);
