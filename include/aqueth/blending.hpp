@@ -3,11 +3,13 @@
 
 #include <aqueth/caloric.hpp>
 #include <aqueth/composition.hpp>
+#include <aqueth/correlation/oiml_r22.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/parcel.hpp>
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
 
+#include <algorithm>
 #include <initializer_list>
 #include <limits>
 #include <optional>
@@ -48,12 +50,23 @@ struct totals {
         composition = mass_fraction(w < 1.0 ? w : 1.0);
     }
 
+    /// Parts without mass have no heat; a part alone keeps its temperature, whatever it is.
     units::temperature temperature(std::span<parcel const> parts) const {
         units::energy heat;
+        double const highest = correlation::oiml_r22::highest_celsius;
         for (parcel const& part : parts) {
+            if (part.mass() == mass) return part.temperature();
+            if (part.mass() == units::mass()) continue;
+            require_range("mixing", "temperature of a part", part.temperature().celsius(), "°C",
+                          heat::lowest_celsius, highest,
+                          "where heats of mixing are known; else give the temperature of the mixture");
             heat += part.mass() * enthalpy_of_liquid(part.composition(), part.temperature());
         }
-        return temperature_of_liquid(composition, heat / mass);
+        double const mixed = temperature_of_liquid(composition, heat / mass).celsius();
+        require_range("mixing", "temperature of the mixture without loss of heat", mixed, "°C",
+                      heat::lowest_celsius, highest + rounding,
+                      "OIML R 22; give the temperature at which it will be measured");
+        return celsius((std::min)(mixed, highest));
     }
 };
 
@@ -63,7 +76,7 @@ struct totals {
 /// @param parts               parcels, at least one of them not empty
 /// @param product_temperature temperature of the mixture when it is used or measured; every part must be
 ///                            liquid there, up to 40 °C. Left out, it is the temperature with which the mixture comes
-///                            out if no heat is lost (parts at 0.01 to 40 °C): water and strong spirit become warmer
+///                            out if no heat is lost (parts at 0 to 40 °C): water and strong spirit become warmer
 ///                            than either, and a fresh mixture must not be read as if it were cool.
 /// @return product, sum of volumes and contraction
 /// @throws range_error if there are no parts, all are empty, or a temperature (also that of the mixture) is outside
@@ -79,7 +92,10 @@ inline blend mix(std::span<parcel const> parts,
     units::temperature const t = product_temperature ? *product_temperature : all.temperature(parts);
     parcel const product = parcel::of(all.mass, all.composition, t);
     units::volume sum;
-    for (parcel const& part : parts) sum += part.volume(t);
+    for (parcel const& part : parts) {
+        if (part.mass() > units::mass())
+            sum += part.volume(t);  // an empty part may be of a liquid that is ice at t
+    }
     return {product, sum, sum - product.volume()};
 }
 
