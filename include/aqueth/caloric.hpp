@@ -39,7 +39,8 @@ inline double specific_heat(mass_fraction w, double kelvins_) {
 
 }  // namespace detail
 
-/// Excess enthalpy: heat taken up when a mole of mixture is made from the pure liquids at constant temperature.
+/// Excess enthalpy: heat taken up when a mole of mixture is made from the pure liquids at constant
+/// temperature.
 /// @param strength strength of the mixture, in any basis
 /// @param t        temperature, 0 to 116.85 °C
 /// @return excess molar enthalpy; negative where mixing warms (cold and weak), positive in the heat
@@ -124,8 +125,8 @@ units::specific_energy enthalpy_of_vapour(Strength strength, units::temperature 
            (1e-3 * correlation::molar_mass::mixture(w.value())) * joule_per_kilogram;
 }
 
-/// Temperature of a liquid mixture from its enthalpy: the inverse of `enthalpy_of_liquid`. Mixing without loss of heat
-/// keeps the enthalpy, so this is how warm a mixture becomes.
+/// Temperature of a liquid mixture from its enthalpy: the inverse of `enthalpy_of_liquid`. Mixing without
+/// loss of heat keeps the enthalpy, so this is how warm a mixture becomes.
 /// @param strength strength, in any basis
 /// @param enthalpy specific enthalpy, between those at 0 and 116.85 °C
 /// @return temperature

@@ -80,7 +80,8 @@ equilibrium bubble_point(Strength liquid, units::temperature t) {
 
 /// Bubble point at a pressure: the temperature at which a liquid boils, and its first vapour.
 /// @param liquid strength of the liquid, in any basis
-/// @param p      absolute pressure, what the liquid has between 0 and 120 °C (0.6 to 198 kPa for water, 1.6 to 428 kPa for ethanol)
+/// @param p      absolute pressure, what the liquid has between 0 and 120 °C (0.6 to 198 kPa for water, 1.6
+///               to 428 kPa for ethanol)
 /// @return the equilibrium
 /// @throws range_error if the pressure is outside its range
 /// @par Accuracy
@@ -134,7 +135,8 @@ equilibrium dew_point(Strength vapour, units::pressure p) {
 
 namespace detail {
 
-/// Temperature in K below which there is no azeotrope: where the relative volatility in pure ethanol is just 1.
+/// Temperature in K below which there is no azeotrope: where the relative volatility in pure ethanol is just
+/// 1.
 inline double lowest_azeotrope() {
     double lower = vle::lowest_kelvin;
     double upper = vle::highest_kelvin;
@@ -193,8 +195,8 @@ inline equilibrium azeotrope(units::pressure p) {
     return {result.temperature, p, result.liquid, result.liquid, 1.0};
 }
 
-/// Liquid and vapour that can stand over one another at a temperature and a pressure: what a thermometer in a boiling
-/// liquid (liquid) or in the vapour leaving it (vapour) says of its strength.
+/// Liquid and vapour that can stand over one another at a temperature and a pressure: what a thermometer in a
+/// boiling liquid (liquid) or in the vapour leaving it (vapour) says of its strength.
 /// @param t    temperature, 0.01 to 120 °C
 /// @param p    absolute pressure, between those of the boiling pure liquid and of the azeotrope on that side
 /// @param side which side of the azeotrope; water rich unless given
@@ -269,7 +271,8 @@ struct activity_coefficients {
 
 /// @param liquid strength of the liquid, in any basis
 /// @param t      temperature, 0.01 to 120 °C
-/// @return activity coefficients (at zero strength and in pure ethanol: at infinite dilution of the other component)
+/// @return activity coefficients (at zero strength and in pure ethanol: at infinite dilution of the other
+///         component)
 /// @throws range_error if the temperature is outside its range
 /// @par Accuracy
 /// 2 % for ethanol at infinite dilution in water from 0 to 100 °C (against Vrbka et al.)

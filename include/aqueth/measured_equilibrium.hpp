@@ -58,13 +58,13 @@ inline std::optional<double> number_in(std::string_view cell) {
 
 }  // namespace detail
 
-/// Reads measured points from CSV text: two or three numbers a line, x, y and perhaps the temperature in °C. Empty lines
-/// and lines that begin with '#' are passed over, and the first other line if it is a header: if none of its cells looks
-/// like a number, that is, begins with a digit, a sign or a point.
+/// Reads measured points from CSV text: two or three numbers a line, x, y and perhaps the temperature in °C.
+/// Empty lines and lines that begin with '#' are passed over, and the first other line if it is a header: if
+/// none of its cells looks like a number, that is, begins with a digit, a sign or a point.
 /// @param text contents of the file (UTF-8; lines end with LF, CR LF or CR)
 /// @return the points, in the order of the lines
-/// @throws range_error if a line has another number of cells or a cell that is no number (the argument names the line),
-///         or a fraction is outside 0 to 1
+/// @throws range_error if a line has another number of cells or a cell that is no number (the argument names
+///         the line), or a fraction is outside 0 to 1
 inline std::vector<measured_point> parse_measured_points(std::string_view text) {
     if (text.starts_with("\xEF\xBB\xBF")) text.remove_prefix(3);  // a byte order mark
     std::vector<measured_point> points;
@@ -113,22 +113,22 @@ struct consistency {
     double mean_temperature_deviation;     ///< mean of |measured - model| in K; 0 without temperatures
     double largest_temperature_deviation;  ///< largest of them
     double measured_share;  ///< share of the range from pure water to pure ethanol that was measured
-    /// area below 10 %, at least half of the range measured, mean deviations from the model below 0.02 in the vapour and
-    /// below 1 K in temperature
+    /// area below 10 %, at least half of the range measured, mean deviations from the model below 0.02 in the
+    /// vapour and below 1 K in temperature
     bool trusted;
 };
 
 /// A table of equilibrium points that somebody measured, ready to be used in place of the model.
 ///
-/// Between points the logarithm of the relative volatility is interpolated by a monotone cubic, so a table cannot gain or
-/// lose an azeotrope by being interpolated. Nothing is extrapolated.
+/// Between points the logarithm of the relative volatility is interpolated by a monotone cubic, so a table
+/// cannot gain or lose an azeotrope by being interpolated. Nothing is extrapolated.
 class measured_equilibrium {
 public:
-    /// @param points   at least four, of different liquid composition; pure liquids (0 and 1) may be among them and serve
-    ///                 the temperature only; either all or none with a temperature
+    /// @param points   at least four, of different liquid composition; pure liquids (0 and 1) may be among
+    ///                 them and serve the temperature only; either all or none with a temperature
     /// @param pressure absolute pressure of the measurement, 1.6 to 198 kPa
-    /// @throws range_error if there are too few points, two have the same liquid, a vapour is 0 or 1 over a liquid that
-    ///         is not, only some have temperatures, or the pressure is outside its range
+    /// @throws range_error if there are too few points, two have the same liquid, a vapour is 0 or 1 over a
+    ///         liquid that is not, only some have temperatures, or the pressure is outside its range
     measured_equilibrium(std::vector<measured_point> points, units::pressure pressure)
         : pressure_(pressure), points_(sorted(std::move(points))), ln_alpha_(volatility()) {
         detail::require_vle_pressure(property, 0.0, pressure);
@@ -175,11 +175,11 @@ public:
 
     /// Says whether the points can be trusted.
     ///
-    /// Area test (Redlich and Kister 1948, with the enthalpy term for constant pressure): the integral over x from 0 to 1
-    /// of ln(gamma1/gamma2) - (H^E/(R T^2)) dT/dx vanishes for consistent data. Saturation pressures, vapour
-    /// non-ideality, H^E, and the integrand outside the measured range come from the library's model. That an area
-    /// vanishes proves little by itself (errors may cancel), so the deviations from the model are given with it.
-    /// Below 10 % counts as consistent: common practice.
+    /// Area test (Redlich and Kister 1948, with the enthalpy term for constant pressure): the integral over x
+    /// from 0 to 1 of ln(gamma1/gamma2) - (H^E/(R T^2)) dT/dx vanishes for consistent data. Saturation
+    /// pressures, vapour non-ideality, H^E, and the integrand outside the measured range come from the
+    /// library's model. That an area vanishes proves little by itself (errors may cancel), so the deviations
+    /// from the model are given with it. Below 10 % counts as consistent: common practice.
     /// @return areas and deviations
     consistency check() const {
         double sum = 0.0;
@@ -271,7 +271,8 @@ private:
         auto const g = correlation::excess_gibbs::reduced_gibbs(x, t);
         double const ln_alpha_model = detail::vle::bubble_at_temperature(x, t).ln_alpha;
         double const ln_alpha = inside ? ln_alpha_(x) : model.ln_alpha;
-        // what the model adds to ln(gamma1/gamma2) to make ln alpha: saturation pressures and the vapour's non-ideality
+        // what the model adds to ln(gamma1/gamma2) to make ln alpha: saturation pressures and the vapour's
+        // non-ideality
         double const rest = ln_alpha_model - (g.ethanol - g.water);
         double const excess = correlation::excess_gibbs::enthalpy(x, t).molar;
         return ln_alpha - rest - excess / (correlation::gas_constant::molar * t * t) * t_slope;
