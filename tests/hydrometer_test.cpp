@@ -97,6 +97,11 @@ TEST(Hydrometer, RefusesReadingsNoMixtureGives) {
 
 TEST(Hydrometer, RefusesBadTemperaturesAndGlass) {
     double const nan = std::numeric_limits<double>::quiet_NaN();
+    for (double const bad : {-5.0, 499.0, 1501.0, nan}) {
+        expect_range_error(
+            [&] { density_hydrometer{celsius(20.0)}.density(bad * kilogram_per_cubic_metre, celsius(20.0)); },
+            "reading");
+    }
     for (double const bad : {-20.5, 40.5, nan}) {
         expect_range_error([&] { alcoholmeter{}.strength(by_volume(50.0), celsius(bad)); }, "temperature");
         expect_range_error([&] { alcoholmeter{}.reading(by_mass(50.0), celsius(bad)); }, "temperature");
