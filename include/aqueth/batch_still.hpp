@@ -2,6 +2,7 @@
 #pragma once
 
 #include <aqueth/column.hpp>
+#include <aqueth/composition.hpp>
 #include <aqueth/correlation/gas_constant.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
 #include <aqueth/density.hpp>
@@ -11,6 +12,7 @@
 #include <aqueth/numeric/runge_kutta.hpp>
 #include <aqueth/parcel.hpp>
 #include <aqueth/run_plan.hpp>
+#include <aqueth/strength.hpp>
 #include <aqueth/wash.hpp>
 
 #include <algorithm>
@@ -70,9 +72,10 @@ public:
         require_range("distillation", "extract of the charge", charge.extract().degrees(), extract::unit, 0.0,
                       50.0, "Raoult's law for dissolved sugar");
         double const x = amounts_.mole_fraction();
+        auto const shown = [](double v) { return to<volume_fraction>(mole_fraction(v)).percent(); };
         require_range(
-            "distillation", "strength of the charge", 100.0 * x, mole_fraction::unit, 1e-3,
-            100.0 * (column_.limit() - 1e-6),
+            "distillation", "strength of the charge", shown(x), volume_fraction::unit, shown(1e-5),
+            shown(column_.limit() - 1e-6),
             "from some ethanol to below the azeotrope, which no distilling at this pressure passes");
         greatest_ = s.returned.internal(s.returned.ratio());
         if (s.returned.keeps_strength()) require_kept(x);
