@@ -104,7 +104,7 @@ TEST(SpecificGravity, RefusesTheImpossible) {
     expect_range_error([&] { mass_fraction_from_specific_gravity(specific_gravity(0.7), reference); },
                        "density");
     expect_range_error([] { specific_gravity(0.1); }, "specific gravity");
-    expect_range_error([] { specific_gravity(std::numeric_limits<double>::quiet_NaN()); },
+    expect_range_error([] { specific_gravity{std::numeric_limits<double>::quiet_NaN()}; },
                        "specific gravity");
     expect_range_error(
         [] {
