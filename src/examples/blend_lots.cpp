@@ -94,9 +94,10 @@ void run(session& s) {
     text.gap();
     say_blend(text, words, plan);
     data.update(to_json(plan));
+    if (!mixture_at.present) say_fresh(text, data, words, fresh_mixture(plan.parts), t);
     text.gap();
     if (!mixture_at.present) {
-        text.say("The product is taken to be at {}: --mixture-temperature names the temperature measured.",
+        text.say("The product is stated at {}: --mixture-temperature names the temperature measured.",
                  words.temperature(t));
     }
     text.say("{}\n{}", fresh_mixture_caution, vapour_caution);

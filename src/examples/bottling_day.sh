@@ -33,15 +33,16 @@ show "correct_reading --reading '84 %vol' --temperature '31 C'"
 
 tell <<'TEXT'
 2. How much water? The water in the jug is at 15 °C. It is weighed rather than measured: masses
-   add up, volumes do not. It goes in by halves, with a rest between them. The contraction below
-   is what the product lacks of the volume that its parts had.
+   add up, volumes do not. It goes in by halves, stirred in between. The contraction below is what
+   the product lacks of the volume that its parts had. Mixing makes heat: warm spirit and cool
+   water come out nearly as warm as the spirit was.
 TEXT
 show "dilute_spirit --amount '2.00 L' --reading '84 %vol' --temperature '31 C' \\
       --target '45 %vol' --water-temperature '15 C' --additions 2"
 
 tell <<'TEXT'
-3. Is it right? Mixing makes heat: after an hour the vat is still at 27 °C. If it holds 45 % vol,
-   that is what the alcoholmeter shows in it, and no reason to add more water:
+3. Is it right? After an hour the vat is still at 27 °C. If it holds 45 % vol, the alcoholmeter
+   shows more than 45 in it, and that is no reason to add more water:
 TEXT
 show "correct_reading --strength '45 %vol' --temperature '27 C'"
 

@@ -73,13 +73,20 @@ struct task {
         data[key] = to_json(p);
     }
 
-    void finish(blend const& b) {
+    void finish(blend const& b, std::initializer_list<parcel> parts) {
         say_blend(text, s.words(), b);
         data.update(to_json(b));
+        std::vector<units::temperature> temperatures;
+        for (double const warmer : {0.0, 5.0, 10.0})
+            temperatures.push_back(b.product.temperature() + warmer * kelvins);
+        if (!mixture_at.present) {
+            std::optional<parcel> const fresh = fresh_mixture(parts);
+            say_fresh(text, data, s.words(), fresh, b.product.temperature());
+            if (fresh) temperatures.push_back(fresh->temperature());
+        }
         with_instrument(stem, [&](auto const& meter, notation const& scale) {
-            for (double const warmer : {0.0, 5.0, 10.0}) {
+            for (units::temperature const t : temperatures) {
                 try {
-                    units::temperature const t = b.product.temperature() + warmer * kelvins;
                     double const shown = number_on(scale, meter.reading(b.product.composition(), t));
                     text.row("check reading", "{} at {}", on_scale(scale, shown), s.words().temperature(t));
                     data["check_readings"].push_back({{"temperature_C", t.celsius()}, {"reading", shown}});
@@ -90,9 +97,8 @@ struct task {
         });
         text.gap();
         if (!mixture_at.present) {
-            text.say(
-                "The product is taken to be at {}: --mixture-temperature names the temperature measured.",
-                s.words().temperature(b.product.temperature()));
+            text.say("The product is stated at {}: --mixture-temperature names the temperature measured.",
+                     s.words().temperature(b.product.temperature()));
         }
         text.say("{}\n{}", fresh_mixture_caution, vapour_caution);
         s.answer(text, data);
@@ -112,7 +118,7 @@ void bring_to(Target target, task& t) {
         t.text.gap();
         t.part("spirit", "spirit", plan.spirit);
         t.part("water", "water", plan.water);
-        return t.finish(plan);
+        return t.finish(plan, {plan.spirit, plan.water});
     }
     parcel const spirit = make_parcel(read_amount(t.amount), w, spirit_at);
     if (t.stronger.present) {
@@ -122,7 +128,7 @@ void bring_to(Target target, task& t) {
         t.text.gap();
         t.part("spirit", "spirit", spirit);
         t.part("stronger spirit", "stronger_spirit", plan.addition);
-        return t.finish(plan);
+        return t.finish(plan, {spirit, plan.addition});
     }
     int const times = read_count(t.additions, 1000);
     auto const steps = dilute_in_additions(spirit, target, times, water_at, mixture_at);
@@ -137,7 +143,7 @@ void bring_to(Target target, task& t) {
         t.text.row(fmt::format("addition {}", k + 1), "{}", t.s.words().liquid(steps[k].product));
         t.data["additions"].push_back(to_json(steps[k]));
     }
-    t.finish(plan);
+    t.finish(plan, {spirit, plan.addition});
 }
 
 void run(session& s) {

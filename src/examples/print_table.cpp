@@ -23,43 +23,6 @@ about const who{
     "  True strength in % vol at 20 °C",
     {correlation::oiml_r22::cited, correlation::glass_expansion::cited, correlation::freezing_point::cited}};
 
-/// The values along one side of a table, each as somebody would have written it.
-struct side {
-    std::string unit;
-    std::vector<double> numbers;
-    std::vector<given> values;
-};
-
-/// Reads "40 to 60 %vol by 5", "40 to 60 %vol" (by 1) or "40 %vol".
-side read_side(given const& g) {
-    wanted const w{"a range", "'40 to 60 %vol by 5'"};
-    std::string_view text = trimmed(g.text);
-    double step = 1.0;
-    auto const by = text.rfind(" by ");
-    if (by != std::string_view::npos && text.find_first_of("0123456789", by) != std::string_view::npos) {
-        number_and_unit const q = read_number(g, text.substr(by + 4), w);
-        if (!q.unit.empty()) refuse(g, "the step is a plain number, in the unit of the range");
-        if (!(q.number > 0.0)) refuse(g, "the step must be above 0");
-        step = q.number;
-        text = text.substr(0, by);
-    }
-    auto const to = text.find(" to ");
-    bool const single = to == std::string_view::npos;
-    number_and_unit const last = read_quantity(g, single ? text : text.substr(to + 4), w);
-    number_and_unit const first = single ? last : read_number(g, text.substr(0, to), w);
-    if (!first.unit.empty() && first.unit != last.unit)
-        refuse(g, "the unit is written once, behind the second number");
-    if (!(first.number <= last.number)) refuse(g, "the first number of a range is the smaller one");
-    double const steps = std::floor((last.number - first.number) / step * (1.0 + 1e-12) + 1e-9);
-    if (!(steps < 10000.0)) refuse(g, "a side of a table has at most 10000 values");
-    side result{std::string(last.unit), {}, {}};
-    for (int k = 0; k <= static_cast<int>(steps); ++k) {
-        result.numbers.push_back(first.number + k * step);
-        result.values.push_back({g.name, fmt::format("{:.10g} {}", result.numbers.back(), last.unit), true});
-    }
-    return result;
-}
-
 /// What a table holds: words for the sides, and the cell for a row and a column.
 struct content {
     std::string caption;

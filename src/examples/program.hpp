@@ -25,6 +25,11 @@
 
 namespace program {
 
+/// Something the program needs is not there; no fault of what was asked, nor of the program.
+class failure : public std::runtime_error {
+    using runtime_error::runtime_error;
+};
+
 /// Who a program is.
 struct about {
     char const* name;
@@ -67,17 +72,24 @@ public:
     }
     /// What stands in the command line without an option's name.
     given& argument(char const* name, char const* description) { return required(name, "", description); }
-    /// An option that may be given any number of times.
-    std::vector<given>& repeated(char const* name, char const* type, char const* description) {
+    /// An option that may be given any number of times, or must at least once.
+    std::vector<given>& repeated(char const* name, char const* type, char const* description,
+                                 bool needed = true) {
         auto const store = [this, name](std::vector<std::string> const& texts) {
             for (std::string const& text : texts) repeats_.push_back({name, text, true});
         };
         app_.add_option_function<std::vector<std::string>>(name, store, description)
             ->type_name(type)
-            ->required()
+            ->required(needed)
             ->expected(1)
             ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
         return repeats_;
+    }
+    /// An option without a value.
+    bool const& flag(char const* name, char const* description) {
+        bool& is_there = flags_.emplace_back(false);
+        app_.add_flag(name, is_there, description);
+        return is_there;
     }
     instrument instrument_options() {
         given const& scale = option("--scale", "SCALE", "what is engraved on the stem", "%vol at 20 C");
@@ -85,20 +97,30 @@ public:
             option("--glass", "GLASS", "soda-lime, borosilicate, or like '25e-6 /K'", "soda-lime");
         return {scale, glass};
     }
+    surroundings surroundings_options() {
+        units_ = fmt::format("Pressures: {}. Altitudes: {}.\n", pressure_units, altitude_units);
+        given const& pressure =
+            option("--pressure", "PRESSURE", "of the air at the still, not reduced to the sea");
+        given const& altitude = option("--altitude", "ALTITUDE", "instead of --pressure", "0 m");
+        return {pressure, altitude};
+    }
+    /// Adds lines to the help.
+    void explain(char const* lines) { explanation_ += fmt::format("{}\n", lines); }
     void offer_us_units() { app_.add_flag("--us", us_, "text in lb, US gallons, °F and proof"); }
     void offer_csv() { app_.add_flag("--csv", csv_, "answer in CSV"); }
 
     void parse() {
         app_.add_flag("--json", json_, "answer in JSON, metric and in full precision");
         app_.footer(fmt::format(
-            "Volumes: {}.\nMasses: {}. Temperatures: {}.\n"
+            "Volumes: {}.\nMasses: {}. Temperatures: {}.\n{}"
             "Strengths: {}.\n"
             "They take a reference: '43 %vol at 60 F', '935 kg/m3 at 15 C', '0.9345 sg 60/60 F in air';\n"
             "without one it is 20 C (sg: 20/20 C in vacuo). Numbers have a decimal point.\n"
-            "Masses are true masses; an ordinary balance, in air, shows 0.1 % less.\n"
+            "Masses are true masses; an ordinary balance, in air, shows 0.1 % less.\n{}"
             "Exit status: 0 answered, 2 cannot be answered as asked, 1 fault of the program.\n\n"
             "An example:\n{}\n\n{}\nThe law, local codes and licensed practice come first.",
-            volume_units, mass_units, temperature_units, strength_units, about_.example, vapour_caution));
+            volume_units, mass_units, temperature_units, units_, strength_units, explanation_, about_.example,
+            vapour_caution));
         app_.parse(argc_, argv_);
         if (json_ && csv_) throw bad_input("give either --json or --csv");
     }
@@ -128,6 +150,8 @@ public:
             return fail(2, error.what());
         } catch (range_error const& error) {
             return fail(2, error.what());
+        } catch (failure const& error) {
+            return fail(1, error.what());
         } catch (std::exception const& error) {
             return fail(1, fmt::format("internal error: {}", error.what()));
         }
@@ -162,6 +186,8 @@ private:
     CLI::Option* last_ = nullptr;
     std::deque<given> options_;  // never moves what the programs hold references to
     std::vector<given> repeats_;
+    std::deque<bool> flags_;
+    std::string units_, explanation_;  // of this program alone, for the help
     bool json_ = false, csv_ = false, us_ = false;
     std::string output_;
 };

@@ -10,12 +10,14 @@
 
 #include <algorithm>
 #include <charconv>
+#include <cmath>
 #include <iterator>
 #include <stdexcept>
 #include <string>
 #include <string_view>
 #include <system_error>
 #include <variant>
+#include <vector>
 
 namespace program {
 
@@ -73,6 +75,8 @@ auto on_behalf_of(given const& g, F const& f) {
 inline constexpr std::string_view volume_units = "mL, cL, dL, L, hL, m3, fl oz or gal (US), imp gal";
 inline constexpr std::string_view mass_units = "g, kg, oz, lb";
 inline constexpr std::string_view temperature_units = "C, F or K";
+inline constexpr std::string_view pressure_units = "kPa, hPa, mbar, bar, Pa, mmHg, inHg, atm, psi (absolute)";
+inline constexpr std::string_view altitude_units = "m, ft";
 inline constexpr std::string_view strength_units =
     "%vol, %mass, %mol, mol/mol, proof (US), g/100 mL, L/hL, kg/m3, g/cm3 or sg";
 
@@ -134,6 +138,21 @@ inline constexpr unit_names masses[] = {
     {"oz ounce ounces", ounce.value()},
     {"lb lbs pound pounds", pound.value()},
 };
+inline constexpr unit_names pressures[] = {
+    {"pa", pascal.value()},
+    {"hpa mbar millibar", hectopascal.value()},
+    {"kpa", kilopascal.value()},
+    {"bar", bar.value()},
+    {"atm", standard_atmosphere.value()},
+    {"torr", standard_atmosphere.value() / 760.0},
+    {"mmhg", millimetre_of_mercury.value()},
+    {"inhg", 25.4 * millimetre_of_mercury.value()},
+    {"psi psia", pound.value() * 9.80665 / (0.0254 * 0.0254)},
+};
+inline constexpr unit_names altitudes[] = {
+    {"m metre metres meter meters", metre.value()},
+    {"ft foot feet", foot.value()},
+};
 
 /// What a strength is a strength by.
 enum class basis { volume, mass, moles, proof, concentration, density, gravity };
@@ -192,6 +211,8 @@ inline units::temperature temperature_of(double number, char scale) {
     if (find_unit(masses, text)) is = "a mass";
     if (text.starts_with("sg") || find_unit(notations, text)) is = "a strength";
     if (temperature_scale(text)) is = "a temperature";
+    if (find_unit(pressures, text)) is = "a pressure";
+    if (find_unit(altitudes, text)) is = "an altitude";
     if (!is.empty()) refuse(g, fmt::format("'{}' is the unit of {}; {}", printable(unit), is, w.text()));
     refuse(g, fmt::format("unknown unit '{}'; {}", printable(unit), w.text()));
 }
@@ -231,12 +252,18 @@ inline number_and_unit read_quantity(given const& g, std::string_view text, want
 
 // --- temperatures and amounts ------------------------------------------------------------------------------
 
-inline units::temperature read_temperature(given const& g, std::string_view text) {
+/// A temperature, of whatever: its range is not checked.
+inline units::temperature read_any_temperature(given const& g, std::string_view text) {
     wanted const w{"a temperature", temperature_units};
     number_and_unit const q = read_quantity(g, text, w);
     char const scale = temperature_scale(squeezed(q.unit));
     if (!scale) refuse_unit(g, q.unit, w);
-    units::temperature const t = temperature_of(q.number, scale);
+    return temperature_of(q.number, scale);
+}
+
+/// The temperature of a liquid whose density is asked for.
+inline units::temperature read_temperature(given const& g, std::string_view text) {
+    units::temperature const t = read_any_temperature(g, text);
     namespace r22 = correlation::oiml_r22;
     on_behalf_of(g, [&] {
         return require_range("input", "temperature", t.celsius(), "°C", r22::lowest_celsius,
@@ -283,6 +310,35 @@ inline parcel make_parcel(amount const& how_much, mass_fraction w, units::temper
     return std::visit([&](auto const& each) { return parcel::of(each, w, t); }, how_much);
 }
 
+/// A number with one of the units of a table, in the unit of the SI; its range is not checked.
+template <class Table>
+double read_in_si(given const& g, Table const& table, wanted const& w) {
+    number_and_unit const q = read_quantity(g, g.text, w);
+    auto const* unit = find_unit(table, squeezed(q.unit));
+    if (!unit) refuse_unit(g, q.unit, w);
+    return q.number * unit->si;
+}
+inline units::pressure read_pressure(given const& g) {
+    return read_in_si(g, pressures, {"a pressure", pressure_units}) * pascal;
+}
+inline units::length read_altitude(given const& g) {
+    return read_in_si(g, altitudes, {"an altitude", altitude_units}) * metre;
+}
+
+/// The options that describe the air over a liquid: one of them, or sea level.
+struct surroundings {
+    given const& pressure;
+    given const& altitude;
+
+    given const& decisive() const { return pressure.present ? pressure : altitude; }
+};
+
+inline units::pressure read_pressure(surroundings const& air) {
+    if (air.pressure.present && air.altitude.present) throw bad_input("give either --pressure or --altitude");
+    if (air.pressure.present) return read_pressure(air.pressure);
+    return on_behalf_of(air.altitude, [&] { return pressure_at_altitude(read_altitude(air.altitude)); });
+}
+
 inline int read_count(given const& g, int most) {
     int count = 0;
     std::string_view const text = trimmed(g.text);
@@ -291,6 +347,45 @@ inline int read_count(given const& g, int most) {
         refuse(g, fmt::format("expected a whole number from 1 to {}", most));
     }
     return count;
+}
+
+// --- ranges ------------------------------------------------------------------------------------------------
+
+/// The values along one side of a table, each as somebody would have written it.
+struct side {
+    std::string unit;
+    std::vector<double> numbers;
+    std::vector<given> values;
+};
+
+/// Reads "40 to 60 %vol by 5", "40 to 60 %vol" (by 1) or "40 %vol".
+inline side read_side(given const& g) {
+    wanted const w{"a range", "'40 to 60 %vol by 5'"};
+    std::string_view text = trimmed(g.text);
+    double step = 1.0;
+    auto const by = text.rfind(" by ");
+    if (by != std::string_view::npos && text.find_first_of("0123456789", by) != std::string_view::npos) {
+        number_and_unit const q = read_number(g, text.substr(by + 4), w);
+        if (!q.unit.empty()) refuse(g, "the step is a plain number, in the unit of the range");
+        if (!(q.number > 0.0)) refuse(g, "the step must be above 0");
+        step = q.number;
+        text = text.substr(0, by);
+    }
+    auto const to = text.find(" to ");
+    bool const single = to == std::string_view::npos;
+    number_and_unit const last = read_quantity(g, single ? text : text.substr(to + 4), w);
+    number_and_unit const first = single ? last : read_number(g, text.substr(0, to), w);
+    if (!first.unit.empty() && first.unit != last.unit)
+        refuse(g, "the unit is written once, behind the second number");
+    if (!(first.number <= last.number)) refuse(g, "the first number of a range is the smaller one");
+    double const steps = std::floor((last.number - first.number) / step * (1.0 + 1e-12) + 1e-9);
+    if (!(steps < 10000.0)) refuse(g, "a side of a table has at most 10000 values");
+    side result{std::string(last.unit), {}, {}};
+    for (int k = 0; k <= static_cast<int>(steps); ++k) {
+        result.numbers.push_back(first.number + k * step);
+        result.values.push_back({g.name, fmt::format("{:.10g} {}", result.numbers.back(), last.unit), true});
+    }
+    return result;
 }
 
 }  // namespace program

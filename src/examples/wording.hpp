@@ -12,6 +12,8 @@
 #include <algorithm>
 #include <cmath>
 #include <iterator>
+#include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -45,6 +47,24 @@ struct wording {
     }
     std::string temperature(units::temperature t) const {
         return us ? fmt::format("{:.4g} °F", t.fahrenheit()) : fmt::format("{:.4g} °C", t.celsius());
+    }
+    /// A temperature of which hundredths matter: that of boiling.
+    std::string exact_temperature(units::temperature t) const {
+        return us ? fmt::format("{:.2f} °F", t.fahrenheit()) : fmt::format("{:.2f} °C", t.celsius());
+    }
+    /// A temperature that is worked out rather than measured.
+    std::string rounded(units::temperature t) const {
+        return us ? fmt::format("{:.1f} °F", t.fahrenheit()) : fmt::format("{:.1f} °C", t.celsius());
+    }
+    /// The strength of a vapour: no finer than that is known.
+    std::string rounded(mole_fraction x) const {
+        auto const w = to<mass_fraction>(x);
+        return us ? fmt::format("{:.0f} US proof", to<us_proof>(w).degrees())
+                  : fmt::format("{:.1f} % vol", to<volume_fraction>(w).percent());
+    }
+    std::string pressure(units::pressure p) const {
+        return us ? number(in(p, 25.4 * millimetre_of_mercury)) + " inHg"
+                  : number(in(p, kilopascal)) + " kPa";
     }
     std::string strength(mass_fraction w) const {
         return us ? fmt::format("{:.2f} US proof", to<us_proof>(w).degrees())
@@ -103,6 +123,26 @@ inline json to_json(blend const& b) {
             {"sum_of_volumes_L", in(b.sum_of_volumes, litre)},
             {"contraction_L", in(b.contraction, litre)},
             {"contraction_percent", b.contraction_percent()}};
+}
+
+/// What parts give before the mixture loses any heat, if that can be worked out.
+inline std::optional<parcel> fresh_mixture(std::span<parcel const> parts) {
+    try {
+        return mix(parts).product;
+    } catch (range_error const&) {
+        return std::nullopt;
+    }
+}
+inline void say_fresh(page& text, json& data, wording const& in_words, std::optional<parcel> const& fresh,
+                      units::temperature later) {
+    if (fresh) {
+        text.row("comes out", "at {}, {}, if no heat is lost{}", in_words.rounded(fresh->temperature()),
+                 in_words.volume(fresh->volume()),
+                 fresh->temperature() > later + kelvins ? ": let it cool before you read it" : "");
+    } else {
+        text.row("comes out", "nobody knows how warm: a part is below 0 °C, or the mixture above 40 °C");
+    }
+    data["fresh_mixture"] = fresh ? to_json(*fresh) : json();
 }
 
 inline constexpr char const* vapour_caution =

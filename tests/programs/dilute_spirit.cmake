@@ -8,12 +8,19 @@ answers(dilute_spirit.warm "dilute_spirit ${warm} ${to_45} --water-temperature '
     [[^Weigh in 1[.]6398 kg of water, or measure 1[.]6413 L of it at 15 °C[.]
 .*product +3[.]3350 kg, 3[.]5496 L at 20 °C, 45[.]00 % vol
 .*sum of the parts +3[.]6205 L.*contraction +70[.]91[89] mL [(]1[.]96 %[)]
+.*comes out +at 28[.][67] °C, 3[.]573[0-9] L, if no heat is lost: let it cool.*
 .*check reading +45[.]00 at 20 °C
 .*46[.]92 at 25 °C
 .*48[.]81 at 30 °C
-.*taken to be at 20 °C.*fresh mixture is warm]])
+.*check reading +48[.][23][0-9]* at 28[.]6[0-9]* °C
+.*stated at 20 °C.*fresh mixture is warm]])
 answers(dilute_spirit.json "dilute_spirit ${warm} ${to_45} --json"
     [["water": {.*"mass_kg": 1[.]63982353.*"contraction_percent": 1[.]9588039.*"check_readings"]])
+answers(dilute_spirit.fresh_mixture_in_json "dilute_spirit ${warm} ${to_45} --water-temperature '15 C' --json"
+    "\"fresh_mixture\": {.*\"temperature_C\": 28[.][67]")
+answers(dilute_spirit.cold_parts
+    "dilute_spirit --amount '2 L' --strength '80 %vol' --temperature '-5 C' ${to_45}"
+    "product .*45[.]00 % vol.*comes out +nobody knows how warm: a part is below 0 °C")
 answers(dilute_spirit.additions "dilute_spirit ${warm} ${to_45} --additions 3"
     "^Weigh in 3 times 546[.]61 g of water.*addition 1 .*addition 2 .*addition 3 .*45[.]00 % vol")
 answers(dilute_spirit.additions_in_json "dilute_spirit ${warm} ${to_45} --additions 3 --json"
@@ -30,7 +37,7 @@ answers(dilute_spirit.fortify
     "dilute_spirit --amount '5 L' --strength '36 %vol' --temperature '20 C' ${to_45} --fortify-with '96 %vol'"
     "^Weigh in 683[.]08 g of the stronger spirit, or measure 846[.]00 mL of it at 20 °C")
 answers(dilute_spirit.measured_mixture "dilute_spirit ${spirit} ${to_45} --mixture-temperature '27 C'"
-    "at 27 °C, 45[.]00 % vol\n.*check reading +47[.]68 at 27 °C")
+    "at 27 °C, 45[.]00 % vol\n.*contraction[^\n]*\n  check reading +47[.]68 at 27 °C\n.*fresh mixture is warm")
 answers(dilute_spirit.target_by_mass
     "dilute_spirit --amount '1 kg' --strength '50 %mass' --temperature '20 C' --target '25 %mass'"
     "^Weigh in 1[.]0000 kg of water")

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 // How the programs read quantities. Units are checked against their definitions (from memory; NIST SP 811, 2008,
-// appendix B): US gallon 231 cubic inches of 25.4 mm, pound 0.45359237 kg, imperial gallon 4.54609 L.
+// appendix B): US gallon 231 cubic inches of 25.4 mm, pound 0.45359237 kg, imperial gallon 4.54609 L, mmHg 133.3224 Pa,
+// inHg 3386.389 Pa, psi 6894.757 Pa, foot 0.3048 m.
 #include "program.hpp"
 
 #include <gtest/gtest.h>
@@ -113,6 +114,31 @@ TEST(Strengths, MayBeDensitiesAndGravities) {
          }) {
         EXPECT_NEAR(composition(read_strength(option(text))).value(), 0.38, 1e-13) << text;
     }
+}
+
+TEST(Pressures, HaveUnitsAsPeopleWriteThem) {
+    auto const pascals = [](char const* text) { return in(read_pressure(option(text)), pascal); };
+    for (char const* text : {"101.325 kPa", "1013.25 hPa", "1013.25hPa", "1013.25 mbar", "1.01325 bar",
+                             "101325 Pa", "1 atm", "760 torr"}) {
+        EXPECT_NEAR(pascals(text), 101325.0, 1e-9) << text;
+    }
+    EXPECT_NEAR(pascals("1 mmHg"), 133.3224, 5e-5);
+    EXPECT_NEAR(pascals("1 inHg"), 3386.389, 5e-4);
+    EXPECT_NEAR(pascals("1 psi"), 6894.757, 5e-4);
+}
+
+TEST(Altitudes, HaveUnitsAsPeopleWriteThem) {
+    for (char const* text : {"1524 m", "1524 metres", "5000 ft", "5000 feet", "5000ft"}) {
+        EXPECT_NEAR(in(read_altitude(option(text)), metre), 1524.0, 1e-9) << text;
+    }
+}
+
+TEST(Air, IsAPressureOrAnAltitudeOrSeaLevel) {
+    given const none, pressure = option("90 kPa"), altitude = option("5000 m"), sea{"--altitude", "0 m"};
+    EXPECT_EQ(read_pressure(surroundings{none, sea}), standard_atmosphere);
+    EXPECT_EQ(read_pressure(surroundings{pressure, sea}), 90.0 * kilopascal);
+    EXPECT_NEAR(in(read_pressure(surroundings{none, altitude}), pascal), 54048.286, 1e-3);  // ISO 2533:1975
+    EXPECT_THROW(read_pressure(surroundings{pressure, altitude}), bad_input);
 }
 
 TEST(Counts, AreWholeNumbers) {

@@ -1,0 +1,194 @@
+// SPDX-License-Identifier: BSL-1.0
+// Liquid and vapour in equilibrium, row by row: by the model, or between somebody's own measured points.
+#include "boiling.hpp"
+#include "points.hpp"
+
+#include <array>
+#include <cstddef>
+#include <optional>
+
+namespace {
+
+using namespace program;
+
+about const who{
+    "equilibrium_table",
+    "Prints liquid and vapour in equilibrium, at a pressure or at a temperature. With --measured: as\n"
+    "somebody measured them, between the points of a file, and whether the points can be trusted.",
+    "The Quillbeck teaching stillhouse, 650 m above the sea, wants to see what one boiling gains:\n"
+    "  $ equilibrium_table --liquids '0 to 90 %vol by 10' --altitude '650 m'\n"
+    "  Equilibrium of ethanol and water under 93.757 kPa",
+    boiling_sources()};
+
+/// What the columns are called for machines.
+constexpr std::array columns{"liquid_percent_vol_20C", "liquid_percent_mass", "liquid_percent_mol",
+                             "vapour_percent_vol_20C", "vapour_percent_mass", "vapour_percent_mol",
+                             "temperature_C",          "pressure_kPa",        "relative_volatility"};
+using row = std::array<std::optional<double>, columns.size()>;
+
+/// What is known over a liquid. The rest stays empty.
+row make_row(mole_fraction x, std::optional<mole_fraction> y, std::optional<units::temperature> t,
+             std::optional<units::pressure> p, std::optional<double> volatility) {
+    row cells{to<volume_fraction>(x).percent(), to<mass_fraction>(x).percent(), x.percent()};
+    if (y) cells[3] = to<volume_fraction>(*y).percent();
+    if (y) cells[4] = to<mass_fraction>(*y).percent();
+    if (y) cells[5] = y->percent();
+    if (t) cells[6] = t->celsius();
+    if (p) cells[7] = in(*p, kilopascal);
+    cells[8] = volatility;
+    return cells;
+}
+
+/// The rows of the model. A row without an answer stays empty; not all may.
+template <class Known>
+std::vector<row> model_rows(std::vector<mole_fraction> const& liquids, Known known) {
+    std::vector<row> rows;
+    std::optional<range_error> no_answer;
+    bool any = false;
+    for (mole_fraction const x : liquids) {
+        try {
+            equilibrium const e = bubble_point(x, known);
+            rows.push_back(make_row(x, e.vapour, e.temperature, e.pressure, e.relative_volatility));
+            any = true;
+        } catch (range_error const& error) {
+            no_answer = error;
+            rows.push_back(make_row(x, {}, {}, {}, {}));
+        }
+    }
+    if (!any) raise(*no_answer);
+    return rows;
+}
+
+/// The rows between measured points; outside them the cells stay empty.
+std::vector<row> measured_rows(std::vector<mole_fraction> const& liquids,
+                               measured_equilibrium const& points) {
+    std::vector<row> rows;
+    auto const if_measured = [](auto const& property) -> decltype(std::optional(property())) {
+        try {
+            return property();
+        } catch (range_error const&) {
+            return std::nullopt;
+        }
+    };
+    for (mole_fraction const x : liquids) {
+        auto const y = if_measured([&] { return points.vapour(x); });
+        auto const t = if_measured([&] { return points.temperature(x); });
+        std::optional<double> volatility;
+        if (y) volatility = y->value() / (1.0 - y->value()) * (1.0 - x.value()) / x.value();
+        rows.push_back(make_row(x, y, t, points.pressure(), volatility));
+    }
+    return rows;
+}
+
+measured_equilibrium read_measured(given const& file, units::pressure p) {
+    std::vector<measured_point> points;
+    for (point const& each : read_points(file, p).points) {
+        if (each.vapour) points.push_back({each.liquid, *each.vapour, each.temperature});
+    }
+    return on_behalf_of(file, [&] { return measured_equilibrium(points, p); });
+}
+
+void say_consistency(page& text, json& data, measured_equilibrium const& points) {
+    consistency const found = points.check();
+    std::size_t const count = points.points().size();
+    text.say("{}", found.trusted
+                       ? "The points can be trusted: they agree with one another and with the model."
+                       : "Do not trust the points: they disagree with one another or with the model.");
+    text.row("points", "{}, {:.2f} to {:.2f} % mol", count, points.points().front().liquid.percent(),
+             points.points().back().liquid.percent());
+    text.row("area test", "{:.1f} % (good: below 10 %)", found.area_percent);
+    text.row("vapour", "off the model by {:.4f} mol/mol on average (good: below 0.02), {:.4f} at most",
+             found.mean_vapour_deviation, found.largest_vapour_deviation);
+    data["consistency"] = {{"trusted", found.trusted},
+                           {"points", count},
+                           {"area_percent", found.area_percent},
+                           {"mean_vapour_deviation", found.mean_vapour_deviation},
+                           {"largest_vapour_deviation", found.largest_vapour_deviation}};
+    if (points.has_temperature()) {
+        text.row("temperature", "off the model by {:.2f} K on average, {:.2f} K at most",
+                 found.mean_temperature_deviation, found.largest_temperature_deviation);
+        data["consistency"]["mean_temperature_deviation_K"] = found.mean_temperature_deviation;
+        data["consistency"]["largest_temperature_deviation_K"] = found.largest_temperature_deviation;
+    }
+    text.gap();
+}
+
+/// Puts the rows on paper in all three forms; what is the same in all rows is not shown to people.
+void write(session& s, page& text, json& data, std::vector<row> const& rows, bool isothermal) {
+    text.say("{:>26}{:>28}{:>13}{:>12}", "liquid", "vapour", isothermal ? "pressure" : "boils at",
+             "relative");
+    text.say("{0:>8}{1:>9}{2:>9}{0:>10}{1:>9}{2:>9}{3:>13}{4:>12}", "% vol", "% mass", "% mol",
+             isothermal ? "kPa" : "°C", "volatility");
+    std::string csv;
+    for (char const* const name : columns) csv += fmt::format("{}{}", csv.empty() ? "" : ",", name);
+    data["rows"] = json::array();
+    bool complete = true;
+    for (row const& cells : rows) {
+        std::string line;
+        json values;
+        for (std::size_t k = 0; k < cells.size(); ++k) {
+            bool const hidden = k == (isothermal ? 6u : 7u);
+            std::string const cell = cells[k] ? fmt::format("{:.{}f}", *cells[k], k < 8 ? 2 : 4) : "-";
+            int const width = k == 0 ? 8 : k == 3 ? 10 : k < 6 ? 9 : k < 8 ? 13 : 12;
+            if (!hidden) line += fmt::format("{:>{}}", cell, width);
+            csv +=
+                fmt::format("{}{}", k == 0 ? "\n" : ",", cells[k] ? fmt::format("{:.10g}", *cells[k]) : "");
+            values[columns[k]] = cells[k] ? json(*cells[k]) : json();
+            complete = complete && cells[k];
+        }
+        text.say("{}", line);
+        data["rows"].push_back(values);
+    }
+    if (!complete) text.say("\n-: outside what is measured, or outside 0.01 to 120 °C.");
+    text.say("\n{}", still_caution);
+    s.answer(text, data, csv + "\n");
+}
+
+void run(session& s) {
+    given const& liquids = s.option("--liquids", "RANGE", "strengths of the liquid", "0 to 100 %mol by 5");
+    surroundings const air = s.surroundings_options();
+    given const& temperature = s.option("--temperature", "TEMP", "instead of a pressure: of all rows");
+    given const& measured = s.option("--measured", "FILE", "points measured under that pressure (below)");
+    s.explain(points_format);
+    s.offer_csv();
+    s.parse();
+    bool const isothermal = temperature.present;
+    if (isothermal && (air.pressure.present || air.altitude.present)) {
+        throw bad_input("give either --temperature or a pressure or altitude");
+    }
+    if (isothermal && measured.present) throw bad_input("--measured goes with a pressure or an altitude");
+
+    std::vector<mole_fraction> strengths;
+    for (given const& each : read_side(liquids).values) {
+        strengths.push_back(to<mole_fraction>(composition(read_strength(each))));
+    }
+    page text;
+    json data;
+    if (isothermal) {
+        units::temperature const t = read_any_temperature(temperature, temperature.text);
+        text.say("Equilibrium of ethanol and water at {:.2f} °C", t.celsius());
+        text.gap();
+        auto const rows = on_behalf_of(temperature, [&] { return model_rows(strengths, t); });
+        return write(s, text, data, rows, true);
+    }
+    units::pressure const p = read_pressure(air);
+    std::string const under = wording{}.pressure(p);
+    data["pressure_kPa"] = in(p, kilopascal);
+    if (measured.present) {
+        measured_equilibrium const points = read_measured(measured, p);
+        text.say("Equilibrium of ethanol and water as measured under {}", under);
+        text.gap();
+        say_consistency(text, data, points);
+        return write(s, text, data, measured_rows(strengths, points), false);
+    }
+    text.say("Equilibrium of ethanol and water under {}", under);
+    text.gap();
+    say_azeotrope(text, {}, p);
+    data["azeotrope"] = azeotrope_to_json(p);
+    text.gap();
+    write(s, text, data, on_behalf_of(air.decisive(), [&] { return model_rows(strengths, p); }), false);
+}
+
+}  // namespace
+
+int main(int argc, char** argv) { return session(who, argc, argv).run(run); }

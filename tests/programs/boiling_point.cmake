@@ -1,0 +1,88 @@
+# SPDX-License-Identifier: BSL-1.0
+answers(boiling_point.wash "boiling_point --strength '8 %vol' --altitude '650 m' --amount '20 L'"
+    [[^Boils at 91[.]3 °C; the first distillate has 50[.]9 % vol[.]
+.*air pressure +93[.]757 kPa, the mean at 650 m; weather.*
+  liquid +8[.]00 % vol, 6[.]40 % mass, 2[.]60 % mol
+.*azeotrope.*to the boil +60[0-9][0-9] kJ, that is 1[.]67[0-9]* kWh.*condenser takes.*
+Caution: never close a vessel]])
+# IAPWS R7-97, table 36: water of 0.1 MPa boils at 372.755919 K. IAPWS SR1-86: of 101.325 kPa at 373.1243 K.
+answers(boiling_point.published_water "boiling_point --strength '0 %vol' --pressure '1 bar'"
+    "boils at +99[.]61 °C.*vapour +0[.]00 % vol")
+foreach(pressure "101.325 kPa" "1013.25 hPa" "1013.25 mbar" "1.01325 bar" "760 mmHg" "760 torr" "1 atm"
+    "29.9213 inHg" "14.6959 psi" "101325 Pa")
+  string(MAKE_C_IDENTIFIER "${pressure}" name)
+  answers(boiling_point.published_water.${name} "boiling_point --strength '0 %vol' --pressure '${pressure}'"
+      "boils at +99[.]97 °C")
+endforeach()
+# ISO 2533:1975: 54048.286 Pa at 5000 m.
+answers(boiling_point.published_altitude "boiling_point --strength '0 %vol' --altitude '5000 m'"
+    "air pressure +54[.]048 kPa")
+answers(boiling_point.altitude_in_feet "boiling_point --strength '0 %vol' --altitude '16404.2 ft'"
+    "air pressure +54[.]048 kPa")
+# J. S. Carey and W. K. Lewis, Ind. Eng. Chem. 24 (1932) 882: x = 0.3273 boils at 81.5 °C, y = 0.5826; azeotrope
+# 0.8943 at 78.15 °C. Static measurements, which the library follows, boil some 0.3 K lower (docs/fit_report.txt).
+answers(boiling_point.published_mixture "boiling_point --strength '32.73 %mol' --pressure '1 atm'"
+    "boils at +81[.][2-6].*vapour .* (57[.][5-9]|58[.])[0-9]* % mol.*azeotrope .* 89[.][2-7][0-9] % mol at 78[.]1")
+answers(boiling_point.published_dew_point "boiling_point --vapour '58.26 %mol' --pressure '1 atm'"
+    "^Begins to condense at 81[.][2-6] °C.*liquid .* (31|32|33)[.][0-9]* % mol\n")
+answers(boiling_point.there_and_back
+    [[v=$(boiling_point --strength '8 %vol' | sed -n 's/^  vapour.*, \([0-9.]*\) % mass.*/\1/p')
+boiling_point --vapour "$v %mass"]]
+    "liquid under it has 8[.]0 % vol.*liquid +8[.]00 % vol")
+answers(boiling_point.us "boiling_point --strength '16 proof' --altitude '5000 ft' --us"
+    "^Boils at 19[0-9][.][0-9] °F; the first distillate has 10[0-9] US proof.*24[.]8[0-9]* inHg")
+answers(boiling_point.vacuum "boiling_point --strength '40 %vol' --pressure '50 mbar'"
+    "none at this pressure")
+answers(boiling_point.above_the_heats "boiling_point --strength '0 %vol' --pressure '190 kPa'"
+    "^Boils at 118[.]6 °C; the first distillate has 0[.]0 % vol[.]\n.*volatility [^c]*azeotrope [^\n]*\n\n")
+answers(boiling_point.ethanol "boiling_point --strength '100 %vol'"
+    "^Boils at 78[.]3 °C; .* has 100[.]0 % vol")
+answers(boiling_point.json "boiling_point --strength '8 %vol' --amount '20 L' --temperature '15 C' --json"
+    [["pressure_kPa": 101[.]325,.*"temperature_C": 93[.]4.*"liquid": {.*"percent_mol".*"vapour": {
+.*"azeotrope": {.*"heat_to_boil_kJ"]])
+answers(boiling_point.no_azeotrope_in_json "boiling_point --strength '8 %vol' --pressure '5 kPa' --json"
+    "\"azeotrope\": null")
+
+refuses(boiling_point.nothing_asked "boiling_point" "give either --strength or --vapour")
+refuses(boiling_point.both "boiling_point --strength '8 %vol' --vapour '50 %vol'"
+    "give either --strength or --vapour")
+refuses(boiling_point.pressure_and_altitude
+    "boiling_point --strength '8 %vol' --pressure '1 bar' --altitude '0 m'"
+    "give either --pressure or --altitude")
+refuses(boiling_point.pressure_without_unit "boiling_point --strength '8 %vol' --pressure 1013"
+    "--pressure '1013': no unit; expected a pressure: kPa, hPa")
+refuses(boiling_point.gauge_pressure "boiling_point --strength '8 %vol' --pressure '2 psig'"
+    "unknown unit 'psig'; expected a pressure: .*absolute")
+refuses(boiling_point.temperature_as_pressure "boiling_point --strength '8 %vol' --pressure '20 C'"
+    "'C' is the unit of a temperature; expected a pressure")
+refuses(boiling_point.altitude_as_pressure "boiling_point --strength '8 %vol' --pressure '600 m'"
+    "'m' is the unit of an altitude; expected a pressure")
+refuses(boiling_point.pressure_as_altitude "boiling_point --strength '8 %vol' --altitude '900 hPa'"
+    "'hPa' is the unit of a pressure; expected an altitude: m, ft")
+refuses(boiling_point.pressure_as_strength "boiling_point --strength '8 kPa'"
+    "'kPa' is the unit of a pressure; expected a strength")
+refuses(boiling_point.negative_pressure "boiling_point --strength '8 %vol' --pressure '-1 bar'"
+    "--pressure '-1 bar': pressure -100 kPa is outside")
+refuses(boiling_point.pressure_too_high "boiling_point --strength '8 %vol' --pressure '500 kPa'"
+    "pressure 500 kPa is outside 0[.][0-9]* to 24[0-9]")
+refuses(boiling_point.pascal_for_kilopascal "boiling_point --strength '8 %vol' --pressure '101325 kPa'"
+    "pressure 101325 kPa is outside")
+refuses(boiling_point.nan_pressure "boiling_point --strength '8 %vol' --pressure 'nan kPa'" "no number")
+refuses(boiling_point.pressure_with_comma "boiling_point --strength '8 %vol' --pressure '1013,25 hPa'"
+    "decimal point")
+refuses(boiling_point.too_high_up "boiling_point --strength '8 %vol' --altitude '12000 m'"
+    "--altitude '12000 m': altitude 12000 m is outside -500 to 11000 m")
+refuses(boiling_point.altitude_without_unit "boiling_point --strength '8 %vol' --altitude 650"
+    "no unit; expected an altitude")
+refuses(boiling_point.strength_above_100 "boiling_point --strength '108 %vol'"
+    "--strength '108 %vol': .*108 % vol at 20 °C is outside 0 to 100")
+refuses(boiling_point.vapour_in_vacuum "boiling_point --vapour '40 %vol' --pressure '1 mbar'"
+    "pressure 0[.]1 kPa is outside")
+refuses(boiling_point.amount_of_vapour "boiling_point --vapour '40 %vol' --amount '1 L'"
+    "--amount goes with --strength")
+refuses(boiling_point.stray_temperature "boiling_point --strength '8 %vol' --temperature '15 C'"
+    "--temperature goes with --amount")
+refuses(boiling_point.hot_charge "boiling_point --strength '8 %vol' --amount '1 L' --temperature '60 C'"
+    "60 °C is outside -20 to 40")
+refuses(boiling_point.cold_charge "boiling_point --strength '30 %vol' --amount '1 L' --temperature '-5 C'"
+    "--temperature '-5 C': temperature -5 °C is outside 0.01 to")

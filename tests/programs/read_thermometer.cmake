@@ -1,0 +1,49 @@
+# SPDX-License-Identifier: BSL-1.0
+set(place "--altitude '650 m'")
+
+answers(read_thermometer.both "read_thermometer --pot '93.4 C' --head '85 C' ${place}"
+    [[^Pot: the liquid has 5[.]0 % vol, the vapour over it 39[.]5 % vol[.]
+Head: the distillate has 72[.]3 % vol[.]
+.*pot +93[.]40 °C
+.*if 0[.]1 K off +4[.]8[0-9] to 5[.]1[0-9] % vol
+.*if 0[.]5 K off +4[.]3[0-9] to 5[.]6[0-9] % vol
+.*air 1 kPa off .*head +85[.]00 °C]])
+# J. S. Carey and W. K. Lewis, Ind. Eng. Chem. 24 (1932) 882: 9.66 % mol boils at 86.7 °C. Within the half kelvin
+# that thermometers and sets of measurements differ by, the program must say the same: 26.3 % vol.
+answers(read_thermometer.published_pot "read_thermometer --pot '86.7 C' --pressure '1 atm'"
+    "if 0[.]5 K off +2[0-5][.][0-9]* to 2(6[.][3-9]|[7-9])")
+answers(read_thermometer.there_and_back
+    [[t=$(boiling_point --strength '8 %vol' | sed -n 's/^  boils at *\([0-9.]*\) .*/\1/p')
+read_thermometer --pot "$t C"]]
+    "^Pot: the liquid has 8[.]0 % vol.*liquid +8[.]0[01] % vol")
+answers(read_thermometer.kelvin_and_fahrenheit "read_thermometer --pot '366.55 K' --head '185 F' ${place}"
+    "pot +93[.]40 °C.*head +85[.]00 °C")
+answers(read_thermometer.water "read_thermometer --pot '99.97 C'"
+    "if 0[.]5 K off +0[.]00 to 0[.][0-9]* % vol")
+answers(read_thermometer.no_alcoholmeter "read_thermometer --head '78.2 C'"
+    "if 0[.]5 K off .* to 97[.]2[0-9] % vol.*Head: a tenth of a kelvin is worth [1-9].*Cool a sample.*only dehydrated")
+answers(read_thermometer.hot_head "read_thermometer --pot '90 C' --head '95 C'"
+    "The head is hotter than the pot")
+answers(read_thermometer.vacuum "read_thermometer --head '40 C' --pressure '8 kPa'" "none at this pressure")
+answers(read_thermometer.us "read_thermometer --head '172.7 F' --us"
+    "^Head: the distillate has 19[0-9] US proof.*172[.]70 °F")
+answers(read_thermometer.json
+    "read_thermometer --pot '93.4 C' --head '78.2 C' --pressure '101.325 kPa' --json"
+    [["pot": {.*"percent_vol_if_off_by_0.1K": .*"tells_strength": true.*"head": {.*"tells_strength": false]])
+
+refuses(read_thermometer.nothing_read "read_thermometer" "give --pot or --head, or both")
+refuses(read_thermometer.too_hot "read_thermometer --pot '101 C'"
+    "--pot '101 C': temperature 101 °C is outside 78[.]1[0-9]* to 99[.]97[0-9]* °C .*water under 101[.]33 kPa")
+refuses(read_thermometer.too_cold "read_thermometer --head '77 C'"
+    "--head '77 C': temperature 77 °C is outside 78[.]1[0-9]* to 99[.]97")
+refuses(read_thermometer.not_boiling_here "read_thermometer --head '99 C' --altitude '1500 m'"
+    "temperature 99 °C is outside 7[0-9.]* to 94[.]9")
+refuses(read_thermometer.no_unit "read_thermometer --pot 93" "--pot '93': no unit; expected a temperature")
+refuses(read_thermometer.strength "read_thermometer --pot '8 %vol'"
+    "unit of a strength; expected a temperature")
+refuses(read_thermometer.comma "read_thermometer --pot '93,4 C'" "decimal point")
+refuses(read_thermometer.nan "read_thermometer --pot 'nan C'" "no number")
+refuses(read_thermometer.wild_pressure "read_thermometer --pot '93 C' --pressure '1 kPa'"
+    "--pressure '1 kPa': pressure 1 kPa is outside")
+refuses(read_thermometer.two_airs "read_thermometer --pot '93 C' --pressure '1 bar' --altitude '0 m'"
+    "give either --pressure or --altitude")
