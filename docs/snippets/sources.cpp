@@ -1,12 +1,17 @@
 // SPDX-License-Identifier: BSL-1.0
 // The sources as the library itself carries them.
 #include <aqueth/correlation/air_buoyancy.hpp>
+#include <aqueth/correlation/balling.hpp>
 #include <aqueth/correlation/cipm_2001_water.hpp>
+#include <aqueth/correlation/excise_notice_226.hpp>
+#include <aqueth/correlation/fermentation.hpp>
 #include <aqueth/correlation/freezing_point.hpp>
 #include <aqueth/correlation/glass_expansion.hpp>
 #include <aqueth/correlation/its90.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
+#include <aqueth/correlation/nbs_1942_brix.hpp>
 #include <aqueth/correlation/oiml_r22.hpp>
+#include <aqueth/correlation/sucrose_density.hpp>
 
 #include <cstdio>
 #include <string>
@@ -48,4 +53,10 @@ int main() {
     show("its90", its90::cited);
     show("air_buoyancy", air_buoyancy::cited);
     show("molar_mass", molar_mass::cited);
+    show("sucrose_density", sucrose_density::cited);
+    show("nbs_1942_brix", nbs_1942_brix::cited);
+    show("balling", balling::cited);
+    show("balling, factors", balling::factors_cited);
+    show("fermentation", fermentation::cited);
+    show("excise_notice_226", excise_notice_226::cited);
 }

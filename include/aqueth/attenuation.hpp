@@ -25,6 +25,8 @@ namespace aqueth {
 /// @par Accuracy
 /// An average of beers; the two weights in it are from memory of brewing texts. A dry sugar wash can fall
 /// below what it allows: then `fermented_wash` answers.
+/// @par Source
+/// @ref source_balling
 inline extract real_extract(extract original, apparent_extract apparent) {
     double const re = correlation::balling::real_extract(original.degrees(), apparent.degrees());
     double const lowest = -0.1808 / 0.8192 * original.degrees();
@@ -67,6 +69,8 @@ inline double real_attenuation(extract original, extract real) {
 /// @throws range_error if an argument is outside its range
 /// @par Accuracy
 /// 1 to 2 % of the alcohol for beer; sugar washes up to 5 %.
+/// @par Source
+/// @ref source_balling
 inline mass_fraction alcohol_by_balling(extract original, extract real) {
     require_range("Balling's balance", "original extract", original.degrees(), extract::unit, 0.0, 30.0,
                   "Balling");
@@ -81,6 +85,8 @@ inline mass_fraction alcohol_by_balling(extract original, extract real) {
 /// @param apparent apparent extract after it, not above the original
 /// @return mass fraction of ethanol
 /// @throws range_error if an argument is outside its range
+/// @par Source
+/// @ref source_balling
 inline mass_fraction alcohol_by_balling_factors(extract original, apparent_extract apparent) {
     require_range("Balling's factors", "original extract", original.degrees(), extract::unit, 6.0, 30.0,
                   "the printed table");
@@ -97,6 +103,8 @@ inline mass_fraction alcohol_by_balling_factors(extract original, apparent_extra
 /// @throws range_error if the fall is outside 0 to 100.7 degrees
 /// @par Accuracy
 /// A rule for guidance, made for beer; its factors go in steps of 0.8 %.
+/// @par Source
+/// @ref source_excise_notice_226
 inline volume_fraction alcohol_by_gravity_fall(specific_gravity original, specific_gravity final_) {
     double const fall = 1000.0 * (original.value() - final_.value());
     require_range("strength by fall in gravity", "fall", fall, "degrees of gravity", 0.0,
@@ -115,6 +123,8 @@ inline volume_fraction alcohol_by_gravity_fall(specific_gravity original, specif
 /// @par Accuracy
 /// That of Balling's yield: 1 to 2 % of the alcohol for beer, up to 5 % for a sugar wash. It lies between
 /// Balling's factors and the usual weights of `real_extract`, up to 1.9 % below the latter.
+/// @par Source
+/// @ref source_balling, @ref source_wash
 inline wash fermented_wash(units::volume volume, specific_gravity original, specific_gravity final_,
                            units::temperature temperature) {
     double const oe = apparent_extract_of(original).degrees();
@@ -164,6 +174,8 @@ struct sugar_plan {
 /// @par Accuracy
 /// The share reached decides: 0.93 to 0.95 in careful small trials (Pasteur, 1860), 0.75 to 0.90 and down to
 /// 0.55 in rum distilleries (Kervegant, 1946).
+/// @par Source
+/// @ref source_wash
 inline sugar_plan sugar_needed(units::volume volume, volume_fraction strength, sugar kind = sugar::sucrose,
                                double share = correlation::fermentation::practical_share) {
     namespace f = correlation::fermentation;

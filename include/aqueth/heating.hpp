@@ -90,6 +90,8 @@ inline units::temperature boiling_temperature(wash const& charge, units::pressur
 /// @par Accuracy
 /// Heat capacity of the mixture 1 %; of extract 1.67 kJ/(kg K) + 0.0075 per °C (sugar handbooks, read second
 /// hand). What decides in practice is the loss coefficient.
+/// @par Source
+/// @ref source_wash for the extract
 inline heating heat(wash const& charge, vessel const& pot, units::temperature target) {
     detail::require_vessel(pot);
     units::temperature const start = charge.temperature();

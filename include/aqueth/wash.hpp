@@ -56,6 +56,7 @@ public:
     explicit constexpr apparent_extract(double degrees)
         : degrees_(require_range("extract", name, degrees, unit, -10.0, 70.0)) {}
     /// A liquid without alcohol shows what it holds.
+    /// @param e its extract
     constexpr apparent_extract(extract e) : degrees_(e.degrees()) {}
 
     /// @return degrees Plato, -10 to 70
@@ -93,6 +94,8 @@ inline units::mass_density density(extract e, units::temperature t) {
 /// @par Accuracy
 /// As `density`: 0.00006 to 40 °P. Classical tables are for weighing in air, where a gravity of 1.1 is
 /// 0.00012 higher (0.03 °P).
+/// @par Source
+/// @ref source_sucrose_density
 inline specific_gravity specific_gravity_of(apparent_extract e) {
     double const water = density(mass_fraction(0.0), celsius(20)).value();
     return specific_gravity(1.0 +
@@ -103,6 +106,8 @@ inline specific_gravity specific_gravity_of(apparent_extract e) {
 /// @param gravity specific gravity 20/20 °C in vacuo, 0.962 to 1.350
 /// @return apparent extract; the extract itself if there is no alcohol
 /// @throws range_error if the gravity is outside that range
+/// @par Source
+/// @ref source_sucrose_density
 inline apparent_extract apparent_extract_of(specific_gravity gravity) {
     double const lowest = specific_gravity_of(apparent_extract(-10.0)).value();
     double const highest = specific_gravity_of(apparent_extract(70.0)).value();
@@ -254,6 +259,8 @@ private:
 /// The expansion is that of sugar solution, or of the ethanol-water mixture with the sugar's share added
 /// (Tabarie's rule at either temperature). One percent by mass of alcohol that is left out counts
 /// 0.00007 at 10 K from 20 °C.
+/// @par Source
+/// @ref source_sucrose_density, @ref source_wash
 inline specific_gravity true_gravity(specific_gravity reading, units::temperature t,
                                      gravity_hydrometer const& meter,
                                      mass_fraction alcohol = mass_fraction(0.0)) {

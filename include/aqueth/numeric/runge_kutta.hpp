@@ -36,7 +36,11 @@ struct rk_step {
         return y;
     }
 
-    state<N> start, change, bend, twist, rest;  ///< coefficients of that polynomial
+    state<N> start;   ///< first coefficient of that polynomial: the unknowns where the step begins
+    state<N> change;  ///< second: by how much they change
+    state<N> bend;    ///< third
+    state<N> twist;   ///< fourth
+    state<N> rest;    ///< fifth
 };
 
 /// One step by the method of J. R. Dormand and P. J. Prince (J. Comput. Appl. Math. 6 (1980) 19): fifth
