@@ -150,7 +150,7 @@ inline double lowest_azeotrope() {
 /// @return the equilibrium; liquid and vapour are the same
 /// @throws range_error if there is none, or the temperature is above 120 °C
 /// @par Accuracy
-/// 0.8953 mole fraction and 78.14 °C at 101.325 kPa (measured 0.891 to 0.8943, 78.15 °C); where it vanishes rests on
+/// 0.8960 mole fraction and 78.13 °C at 101.325 kPa (measured 0.891 to 0.8943, 78.15 °C); where it vanishes rests on
 /// one isotherm (9 to 10.5 kPa).
 /// @par Source
 /// @ref source_excess_gibbs
