@@ -32,7 +32,8 @@ inline constexpr unit_names conductances[] = {{"w/k", 1.0}};
 
 /// Reads a plain number within limits.
 inline double read_plain(given const& g, double least, double most) {
-    wanted const w{"a number", fmt::format("{:g} to {:g}", least, most)};
+    std::string const range = fmt::format("{:g} to {:g}", least, most);
+    wanted const w{"a number", range};
     number_and_unit const q = read_number(g, g.text, w);
     if (!q.unit.empty()) refuse(g, "a number without a unit is expected");
     return on_behalf_of(g, [&] { return require_range("input", "number", q.number, "", least, most); });
