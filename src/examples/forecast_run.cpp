@@ -28,7 +28,7 @@ about const who{
     "  $ forecast_run --charge '25 L' --strength '11 %vol' --power '2 kW' --pot-heat '4 kJ/K' \\\n"
     "        --pot-loss '3 W/K' --plates 4 --plate-efficiency 0.6 --reflux 3 --heat-loss '5 %' \\\n"
     "        --discard '100 mL' --cuts 'distillate 80 %vol' --end 'distillate 20 %vol'\n"
-    "  Kept: 2.5660 L of pure alcohol (93 %), after 1 h 09 min of warming and 3 h 01 min of boiling.",
+    "  Kept: 2.5655 L of pure alcohol (93 %), after 1 h 09 min of warming and 3 h 01 min of boiling.",
     sources()};
 
 /// Reads "still 1 %vol", "distillate 80 %vol", "boiling 99 C", "collected 2 L", "elapsed 4 h".

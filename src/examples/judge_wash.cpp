@@ -2,6 +2,9 @@
 // What is in a wash, by its gravities before and after fermentation; or what sugar a wash needs.
 #include "still_program.hpp"
 
+#include <algorithm>
+#include <string>
+
 namespace {
 
 using namespace program;
@@ -109,7 +112,8 @@ void run(session& s) {
         on_behalf_of(air.decisive(), [&] { return boiling_temperature(now, pressure); });
     double const degrees = apparent_extract_of(before).degrees();
     extract const oe = on_behalf_of(original, [&] { return extract(degrees < 0.0 ? 0.0 : degrees); });
-    apparent_extract const ae = apparent_extract_of(after);
+    // Never above the original, but for the rounding of the corrections.
+    apparent_extract const ae = (std::min)(apparent_extract_of(after), apparent_extract(oe));
 
     auto const by_mass_of_wash = [&](mass_fraction a) {  // % mass of the wash to % vol of the wash
         return by_volume(100.0 * a.value() *

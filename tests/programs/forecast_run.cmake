@@ -28,7 +28,7 @@ answers(forecast_run.csv "${run} --end 'collected 1 L' --points 3 --csv"
 answers(forecast_run.altitude "${run} --end 'collected 1 L' --altitude '1500 m'" "boils at +8[67][.].*the mean at 1500 m")
 answers(forecast_run.extract "${run} --extract '10 plato' --end 'collected 1 L' --json" "\"residue_extract_kg\": 2[.]5")
 
-answers(forecast_run.drawing "${folder} ${run} --end 'collected 1 L' --draw a.svg && tail -n 1 a.svg" "drawing +a[.]svg.*</svg>\n$")
+answers(forecast_run.drawing "${folder} ${run} --end 'collected 1 L' --draw a.svg && grep -c '</svg>' a.svg" "drawing +a[.]svg.*\n1\n$")
 answers(forecast_run.drawing_replaced
     "${folder} echo old > a.svg; ${run} --end 'collected 1 L' --draw a.svg --replace > /dev/null && grep -c old a.svg || true" "^0\n$")
 refuses(forecast_run.drawing_there "${folder} echo old > a.svg; ${run} --end 'collected 1 L' --draw a.svg" "is there already; --replace")
@@ -41,7 +41,7 @@ refuses(forecast_run.too_hot "${run} --end 'boiling 120 C'" "boiling temperature
 refuses(forecast_run.late_cut "${run} --cuts 'collected 2 L' --end 'collected 1 L'"
     "collected volume 2 L is outside 0 to 1 L .*the cut comes later")
 refuses(forecast_run.azeotrope "forecast_run --charge '25 L' --strength '98 %vol' --power '2 kW' --end 'collected 1 L'"
-    "strength of the charge 98 % vol at 20 °C is outside .* to 96[.][0-9]+ .*azeotrope")
+    "strength of the charge 98 % vol at 20 °C is outside .* to 97[.][0-9]+ .*azeotrope")
 refuses(forecast_run.water "forecast_run --charge '25 L' --strength '0 %vol' --power '2 kW' --end 'collected 1 L'"
     "strength of the charge 0 % vol")
 refuses(forecast_run.no_power "forecast_run --charge '25 L' --strength '11 %vol' --power '0 W' --end 'collected 1 L'"
