@@ -77,7 +77,8 @@ TEST(Azeotrope, IsWhereTheVapourIsTheLiquid) {
 
 TEST(Azeotrope, SaysWhereThereIsNone) {
     auto const error = expect_range_error([] { azeotrope(5.0 * kilopascal); }, "pressure");
-    EXPECT_NEAR(error.lower(), 10.2, 0.1);
+    EXPECT_GT(error.lower(), 8.5);  // measured isotherms leave 8.5 to 10.5 kPa
+    EXPECT_LT(error.lower(), 10.5);
     EXPECT_NO_THROW(azeotrope((error.lower() + 1e-6) * kilopascal));
     EXPECT_NO_THROW(azeotrope((error.upper() - 1e-6) * kilopascal));
     expect_range_error([] { azeotrope(celsius(20.0)); }, "temperature");

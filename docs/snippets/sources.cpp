@@ -2,11 +2,23 @@
 // The sources as the library itself carries them.
 #include <aqueth/correlation/air_buoyancy.hpp>
 #include <aqueth/correlation/cipm_2001_water.hpp>
+#include <aqueth/correlation/enthalpy.hpp>
+#include <aqueth/correlation/ethanol_saturation_poling.hpp>
+#include <aqueth/correlation/ethanol_second_virial.hpp>
+#include <aqueth/correlation/excess_gibbs.hpp>
 #include <aqueth/correlation/freezing_point.hpp>
+#include <aqueth/correlation/gas_constant.hpp>
 #include <aqueth/correlation/glass_expansion.hpp>
+#include <aqueth/correlation/heat_capacity_perry.hpp>
+#include <aqueth/correlation/icao_atmosphere.hpp>
 #include <aqueth/correlation/its90.hpp>
+#include <aqueth/correlation/modified_raoult.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
 #include <aqueth/correlation/oiml_r22.hpp>
+#include <aqueth/correlation/second_virial_crc.hpp>
+#include <aqueth/correlation/vaporization_perry.hpp>
+#include <aqueth/correlation/vapour_liquid.hpp>
+#include <aqueth/correlation/water_saturation_wagner_pruss.hpp>
 
 #include <cstdio>
 #include <string>
@@ -48,4 +60,16 @@ int main() {
     show("its90", its90::cited);
     show("air_buoyancy", air_buoyancy::cited);
     show("molar_mass", molar_mass::cited);
+    show("gas_constant", gas_constant::cited);
+    show("vapour_liquid", vapour_liquid::cited);
+    show("excess_gibbs", excess_gibbs::cited);
+    show("modified_raoult", modified_raoult::cited);
+    show("water_saturation_wagner_pruss", water_saturation_wagner_pruss::cited);
+    show("ethanol_saturation_poling", ethanol_saturation_poling::cited);
+    show("second_virial_crc", second_virial_crc::cited);
+    show("ethanol_second_virial", ethanol_second_virial::cited);
+    show("enthalpy", enthalpy::cited);
+    show("heat_capacity_perry", heat_capacity_perry::cited);
+    show("vaporization_perry", vaporization_perry::cited);
+    show("icao_atmosphere", icao_atmosphere::cited);
 }

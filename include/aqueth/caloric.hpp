@@ -43,7 +43,8 @@ inline double specific_heat(mass_fraction w, double kelvins_) {
 /// @return excess molar enthalpy; negative where mixing warms (cold and weak), positive in the heat
 /// @throws range_error if the temperature is outside its range
 /// @par Accuracy
-/// 11 J/mol against the one measured mid-range point at 25 °C, 9 J/mol mean against Larkin (1975) from 50 °C
+/// At most 24 J/mol against the points measured at 25 °C, where the curve reaches -750; against Larkin (1975)
+/// from 50 °C up 9 J/mol on average and 42 at most: @ref fit_report, section 2.
 /// @par Source
 /// @ref source_excess_gibbs
 template <strength_basis Strength>
@@ -59,7 +60,7 @@ units::molar_energy excess_enthalpy(Strength strength, units::temperature t) {
 /// @return molar heat capacity
 /// @throws range_error if the temperature is outside its range
 /// @par Accuracy
-/// 1.5 J/(mol K) near 25 °C up to 60 % mass, up to 6 J/(mol K) below 5 °C in strong mixtures
+/// 1.5 J/(mol K) near 25 °C up to 60 % mass, up to 5 J/(mol K) below 5 °C in strong mixtures
 /// @par Source
 /// @ref source_excess_gibbs, @ref source_perry_heat_capacity
 template <strength_basis Strength>

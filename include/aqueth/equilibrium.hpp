@@ -64,8 +64,9 @@ inline equilibrium typed(vle::equilibrium<double> const& e) {
 /// @return the equilibrium
 /// @throws range_error if the temperature is outside its range
 /// @par Accuracy
-/// Pressure 0.1 % against the best static measurements (Pemberton and Mash 1978); vapour mole fraction 0.003 to 0.014
-/// above most measured sets, whose own disagreement is as large; see the fit report.
+/// Pressure 0.1 % on average against the best static measurements (Pemberton and Mash 1978); vapour mole
+/// fraction 0.002 to 0.014 above the measured sets on average, whose own disagreement is as large:
+/// @ref fit_report, section 3.
 /// @par Source
 /// @ref source_excess_gibbs
 template <strength_basis Strength>
@@ -83,7 +84,8 @@ equilibrium bubble_point(Strength liquid, units::temperature t) {
 /// @return the equilibrium
 /// @throws range_error if the pressure is outside its range
 /// @par Accuracy
-/// Temperature 0.03 K against static measurements; ebulliometers at 101 kPa boil 0.2 to 0.3 K higher on average.
+/// Temperature 0.03 K against the best static measurements; ebulliometers at 101 kPa boil 0.2 to 0.35 K
+/// higher on average: @ref fit_report, section 3.
 /// @par Source
 /// @ref source_excess_gibbs
 template <strength_basis Strength>
@@ -150,8 +152,8 @@ inline double lowest_azeotrope() {
 /// @return the equilibrium; liquid and vapour are the same
 /// @throws range_error if there is none, or the temperature is above 120 °C
 /// @par Accuracy
-/// 0.8953 mole fraction and 78.14 °C at 101.325 kPa (measured 0.891 to 0.8943, 78.15 °C); where it vanishes rests on
-/// one isotherm (9 to 10.5 kPa).
+/// 0.8960 mole fraction and 78.13 °C at 101.325 kPa (measured 0.891 to 0.8943, 78.15 °C). That it vanishes
+/// below 10.4 kPa rests on one isotherm.
 /// @par Source
 /// @ref source_excess_gibbs
 inline equilibrium azeotrope(units::temperature t) {
