@@ -79,6 +79,22 @@ TEST(Wash, RefusesWhatCannotBe) {
     expect_range_error([&] { wash::of(spirit).density(celsius(45)); }, "temperature");
 }
 
+TEST(Wash, MixingAddsMasses) {
+    auto const a = wash::of(12.0 * litre, by_volume(9.0), plato(3.0), celsius(18));
+    auto const b = wash::of(8.0 * litre, by_volume(14.0), plato(1.0), celsius(24));
+    auto const m = mix(a, b, celsius(20));
+    EXPECT_NEAR(m.mass().value(), (a.mass() + b.mass()).value(), 1e-12);
+    EXPECT_NEAR(m.pure_alcohol().value(), (a.pure_alcohol() + b.pure_alcohol()).value(), 1e-15);
+    EXPECT_EQ(m.solids(), a.solids() + b.solids());
+    // nearly the mean of strengths by volume, as so little contracts
+    EXPECT_NEAR(m.strength().percent(), (12.0 * 9.0 + 8.0 * 14.0) / 20.0, 0.05);
+    auto const stretched = mix(a, wash::of(water(5.0 * kilogram, celsius(20))), celsius(20));
+    EXPECT_NEAR(stretched.extract().degrees(), 100.0 * in(a.solids(), a.mass() + 5.0 * kilogram), 1e-12);
+    auto const empty = wash::of(parcel::of(0.0 * litre, by_volume(9.0), celsius(20)));
+    expect_range_error([&] { mix(empty, empty, celsius(20)); }, "mass of all parcels");
+    expect_range_error([&] { mix(a, b, celsius(60)); }, "temperature");
+}
+
 TEST(TrueGravity, UndoesTheTemperature) {
     gravity_hydrometer const meter({});
     for (double const t : {5.0, 20.0, 35.0}) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
+#include <aqueth/blending.hpp>
 #include <aqueth/composition.hpp>
 #include <aqueth/correlation/fermentation.hpp>
 #include <aqueth/correlation/sucrose_density.hpp>
@@ -246,6 +247,16 @@ private:
     parcel liquid_;
     units::mass solids_;
 };
+
+/// Puts two washes together without loss: racking, topping up, stretching with water or low wine.
+/// @param a           one wash
+/// @param b           the other; a parcel as `wash::of(parcel)`
+/// @param temperature temperature of the mixture, 0 to 40 °C and not below its freezing point
+/// @return the mixture; its masses are the sums, its `strength` what comes of them
+/// @throws range_error if both are empty or the temperature is outside its range
+inline wash mix(wash const& a, wash const& b, units::temperature temperature) {
+    return wash::of(mix({a.liquid(), b.liquid()}, temperature).product, a.solids() + b.solids());
+}
 
 /// True specific gravity 20/20 °C of a wash from a saccharometer read at another temperature: glass and
 /// liquid have both expanded.
