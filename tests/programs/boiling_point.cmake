@@ -85,4 +85,4 @@ refuses(boiling_point.stray_temperature "boiling_point --strength '8 %vol' --tem
 refuses(boiling_point.hot_charge "boiling_point --strength '8 %vol' --amount '1 L' --temperature '60 C'"
     "60 °C is outside -20 to 40")
 refuses(boiling_point.cold_charge "boiling_point --strength '30 %vol' --amount '1 L' --temperature '-5 C'"
-    "--temperature '-5 C': temperature -5 °C is outside 0.01 to")
+    "--temperature '-5 C': temperature -5 °C is outside 0 to 116")
