@@ -4,7 +4,9 @@
 #include <aqueth/composition.hpp>
 #include <aqueth/correlation/gas_constant.hpp>
 #include <aqueth/equilibrium.hpp>
+#include <aqueth/equilibrium_curve.hpp>
 #include <aqueth/error.hpp>
+#include <aqueth/numeric/polynomial.hpp>
 #include <aqueth/units.hpp>
 
 #include <math.h>  // Boost 1.74's pchip.hpp calls isnan unqualified
@@ -173,6 +175,24 @@ public:
                       points_.front().liquid.percent(), points_.back().liquid.percent(),
                       "the measured range");
         return celsius((*celsius_)(liquid.value()));
+    }
+
+    /// The measured volatility for an integrator's inner loop. A run of a still goes through every strength
+    /// down to water: outside the measured range the curve has the model's volatility, multiplied so that it
+    /// joins what was measured. Its boiling temperatures are the model's.
+    /// @return the curve
+    equilibrium_curve curve() const {
+        auto const joined = [this](double x) {
+            auto const model = detail::vle::bubble_at_pressure(x, pressure_.value());
+            return ln_alpha_(x) - model.ln_alpha;
+        };
+        double const below = joined(lowest_);
+        double const above = joined(highest_);
+        return equilibrium_curve(pressure_, [&](double x, numeric::value_and_slope<double> const& model) {
+            if (x < lowest_) return numeric::value_and_slope<double>{model.value + below, model.slope};
+            if (x > highest_) return numeric::value_and_slope<double>{model.value + above, model.slope};
+            return numeric::value_and_slope<double>{ln_alpha_(x), ln_alpha_.prime(x)};
+        });
     }
 
     /// Says whether the points can be trusted.
