@@ -151,8 +151,8 @@ inline double lowest_azeotrope() {
 
 namespace detail {
 
-/// The azeotrope at a temperature in K from the lowest one up; where it just vanishes, pure ethanol.
-inline vle::equilibrium<double> azeotrope_from(double kelvins_) {
+/// The azeotrope at a temperature in K; where there is none, pure ethanol, to which it tends.
+inline vle::equilibrium<double> azeotrope_or_ethanol(double kelvins_) {
     auto const found = vle::azeotrope_at_temperature(kelvins_);
     return std::isnan(found.x) ? vle::bubble_at_temperature(1.0, kelvins_) : found;
 }
@@ -172,7 +172,7 @@ inline equilibrium azeotrope(units::temperature t) {
     double const lowest = detail::lowest_azeotrope();
     require_range("azeotrope", "temperature", t.celsius(), "°C", lowest - 273.15,
                   detail::vle::highest_celsius, "from where there is an azeotrope");
-    auto const result = detail::typed(detail::azeotrope_from(t.kelvin()));
+    auto const result = detail::typed(detail::azeotrope_or_ethanol(t.kelvin()));
     return {t, result.pressure, result.liquid, result.liquid, 1.0};
 }
 
@@ -186,12 +186,12 @@ inline equilibrium azeotrope(units::temperature t) {
 /// @ref source_excess_gibbs
 inline equilibrium azeotrope(units::pressure p) {
     double const coldest = detail::lowest_azeotrope();
-    double const lowest = detail::azeotrope_from(coldest).pressure;
-    double const highest = detail::azeotrope_from(detail::vle::highest_kelvin).pressure;
+    double const lowest = detail::azeotrope_or_ethanol(coldest).pressure;
+    double const highest = detail::azeotrope_or_ethanol(detail::vle::highest_kelvin).pressure;
     require_range("azeotrope", "pressure", in(p, kilopascal), "kPa", lowest / 1000.0, highest / 1000.0,
                   "from where there is an azeotrope to 120 °C");
     auto const found = detail::vle::azeotrope_at_pressure(p.value());
-    auto const result = detail::typed(std::isnan(found.x) ? detail::azeotrope_from(coldest) : found);
+    auto const result = detail::typed(std::isnan(found.x) ? detail::azeotrope_or_ethanol(coldest) : found);
     return {result.temperature, p, result.liquid, result.liquid, 1.0};
 }
 
@@ -212,7 +212,7 @@ inline equilibrium coexistence(units::temperature t, units::pressure p,
     char const* const property = side == azeotrope_side::water_rich ? "coexistence, water-rich side"
                                                                     : "coexistence, ethanol-rich side";
     double const kelvins_ = detail::require_vle_temperature(property, t);
-    double const top = kelvins_ >= detail::lowest_azeotrope() ? detail::azeotrope_from(kelvins_).x : 1.0;
+    double const top = detail::azeotrope_or_ethanol(kelvins_).x;
     double const pure = side == azeotrope_side::water_rich ? 0.0 : 1.0;
     auto const pressure_of = [&](double x) {
         return detail::vle::bubble_at_temperature(x, kelvins_).pressure;
@@ -256,7 +256,7 @@ flash isothermal_flash(Strength feed, units::temperature t, units::pressure p) {
     require_range("flash", "pressure", in(p, kilopascal), "kPa", 1e-6, 1e6);
     if (p >= bubble_point(mole_fraction(z), t).pressure) return {0.0, mole_fraction(z), std::nullopt};
     if (p <= dew_point(mole_fraction(z), t).pressure) return {1.0, std::nullopt, mole_fraction(z)};
-    bool const rich = kelvins_ >= detail::lowest_azeotrope() && z > detail::azeotrope_from(kelvins_).x;
+    bool const rich = z > detail::azeotrope_or_ethanol(kelvins_).x;
     auto const both = coexistence(t, p, rich ? azeotrope_side::ethanol_rich : azeotrope_side::water_rich);
     double const x = both.liquid.value();
     double const y = both.vapour.value();
