@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
+#include <aqueth/numeric/cubic_table.hpp>
 #include <aqueth/numeric/polynomial.hpp>
 #include <aqueth/numeric/root.hpp>
+#include <aqueth/numeric/runge_kutta.hpp>
 
 #include <gtest/gtest.h>
 
@@ -67,6 +69,111 @@ TEST(Root, NaNInNaNOut) {
     double const nan = std::numeric_limits<double>::quiet_NaN();
     auto const broken = [&](double) { return value_and_slope<double>{nan, 1.0}; };
     EXPECT_TRUE(std::isnan(bracketed_newton(broken, 0.0, 1.0, 0.5, 1e-16)));
+}
+
+// y' = -2 t y, y(0) = 1: y = exp(-t^2)
+state<1> bell(double t, state<1> const& y) { return {-2.0 * t * y[0]}; }
+
+double error_of(int steps) {
+    state<1> y{1.0};
+    state<1> slope = bell(0.0, y);
+    double const h = 1.5 / steps;
+    for (int i = 0; i < steps; ++i) {
+        auto const step = dormand_prince(bell, i * h, y, slope, h, {1.0});
+        y = step.end;
+        slope = step.slope;
+    }
+    return std::abs(y[0] - std::exp(-2.25));
+}
+
+TEST(DormandPrince, IsOfFifthOrder) {
+    EXPECT_LT(error_of(100), 1e-10);
+    double const order = std::log2(error_of(20) / error_of(40));
+    EXPECT_GT(order, 4.7);
+    EXPECT_LT(order, 5.6);
+}
+
+TEST(DormandPrince, ErrorEstimateIsOfTheSizeOfTheErrorOfFourthOrder) {
+    state<1> const y{1.0};
+    auto const large = dormand_prince(bell, 0.2, y, bell(0.2, y), 0.2, {1.0});
+    auto const small = dormand_prince(bell, 0.2, y, bell(0.2, y), 0.1, {1.0});
+    double const order = std::log2(large.error / small.error);
+    EXPECT_GT(order, 4.3);
+    EXPECT_LT(order, 5.7);
+}
+
+TEST(DormandPrince, PolynomialInsideAStepIsOfFourthOrder) {
+    auto const off = [](double h, double theta) {
+        state<1> const y{std::exp(-0.04)};
+        return std::abs(dormand_prince(bell, 0.2, y, bell(0.2, y), h, {1.0}).at(theta)[0] -
+                        std::exp(-(0.2 + theta * h) * (0.2 + theta * h)));
+    };
+    for (double const theta : {0.2, 0.5, 0.8}) {
+        double const order = std::log2(off(0.2, theta) / off(0.1, theta));
+        EXPECT_GT(order, 4.5) << theta;  // of a single step: one more than of a whole integration
+    }
+    EXPECT_LT(off(0.3, 0.0), 1e-15);
+    EXPECT_LT(off(0.1, 0.5), 2e-8);
+}
+
+TEST(NextStep, GrowsAndShrinksWithinLimits) {
+    EXPECT_DOUBLE_EQ(next_step(1.0, 0.0, 1e-9), 4.0);
+    EXPECT_DOUBLE_EQ(next_step(1.0, 1e9, 1e-9), 0.2);
+    EXPECT_NEAR(next_step(1.0, 1e-9, 1e-9), 0.9, 1e-12);
+}
+
+TEST(BracketedRoot, FindsRootsOfBentFunctions) {
+    auto const steep = [](double x) { return std::exp(40.0 * x) - 5.0; };
+    EXPECT_NEAR(bracketed_root(steep, -1.0, 1.0, 0.0), std::log(5.0) / 40.0, 1e-15);
+    auto const falling = [](double x) { return 1e-3 - x * x * x; };
+    EXPECT_NEAR(bracketed_root(falling, 0.0, 1.0, 1e-14), 0.1, 1e-13);
+    auto const flat = [](double x) { return std::pow(x - 0.3, 9); };
+    EXPECT_NEAR(bracketed_root(flat, 0.0, 1.0, 1e-12), 0.3, 0.02);  // nothing can tell it closer
+}
+
+TEST(BracketedRoot, EndsAndFailures) {
+    auto const line = [](double x) { return x; };
+    EXPECT_EQ(bracketed_root(line, 0.0, 1.0, 0.0), 0.0);
+    EXPECT_EQ(bracketed_root(line, -1.0, 0.0, 0.0), 0.0);
+    EXPECT_TRUE(std::isnan(bracketed_root(line, 0.5, 1.0, 0.0)));
+    EXPECT_TRUE(std::isnan(bracketed_root([](double) { return std::nan(""); }, 0.0, 1.0, 0.0)));
+}
+
+/// what a table is asked to hold: bent at the weak end, and a straight line
+cubic_table<2> example() {
+    return cubic_table<2>([](double x) -> cubic_table<2>::row {
+        return {{{std::log(x + 0.05), 1.0 / (x + 0.05)}, {3.0 - 2.0 * x, -2.0}}};
+    });
+}
+
+// Within h^4/384 of the fourth derivative on the skewed grid, where a straight line is bent too.
+TEST(CubicTable, ValuesAndSlopes) {
+    auto const t = example();
+    for (double x = 0.0; x <= 1.0; x += 1.0 / 1777.0) {
+        EXPECT_NEAR(t.value(x, 0), std::log(x + 0.05), 5e-9) << x;
+        EXPECT_NEAR(t.value(x, 1), 3.0 - 2.0 * x, 2.5e-8) << x;
+        auto const both = t.value_and_slope_at(x, 0);
+        EXPECT_NEAR(both.value, t.value(x, 0), 1e-15);
+        EXPECT_NEAR(both.slope, 1.0 / (x + 0.05), 1e-6) << x;
+    }
+    EXPECT_EQ(t.value(0.0, 0), std::log(0.05));
+    EXPECT_NEAR(t.value(1.0, 0), std::log(1.05), 1e-15);
+}
+
+TEST(CubicTable, HeldMonotoneItGoesOneWay) {
+    // Slopes that have nothing to do with the rise, so that the cubics swing to and fro.
+    auto const made = [] {
+        return cubic_table<1>([](double x) -> cubic_table<1>::row { return {{{x, 50.0}}}; });
+    };
+    auto const falls = [](cubic_table<1> const& t) {
+        int count = 0;
+        for (double x = 0.0; x < 1.0 - 1e-4; x += 1e-4) count += t.value(x + 1e-4, 0) < t.value(x, 0) - 1e-15;
+        return count;
+    };
+    auto held = made();
+    held.hold_monotone(0);
+    EXPECT_GT(falls(made()), 1000);
+    EXPECT_EQ(falls(held), 0);
 }
 
 }  // namespace

@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: BSL-1.0
 // The sources as the library itself carries them.
 #include <aqueth/correlation/air_buoyancy.hpp>
+#include <aqueth/correlation/balling.hpp>
 #include <aqueth/correlation/cipm_2001_water.hpp>
 #include <aqueth/correlation/enthalpy.hpp>
 #include <aqueth/correlation/ethanol_saturation_poling.hpp>
 #include <aqueth/correlation/ethanol_second_virial.hpp>
 #include <aqueth/correlation/excess_gibbs.hpp>
+#include <aqueth/correlation/excise_notice_226.hpp>
+#include <aqueth/correlation/fermentation.hpp>
 #include <aqueth/correlation/freezing_point.hpp>
 #include <aqueth/correlation/gas_constant.hpp>
 #include <aqueth/correlation/glass_expansion.hpp>
@@ -14,8 +17,10 @@
 #include <aqueth/correlation/its90.hpp>
 #include <aqueth/correlation/modified_raoult.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
+#include <aqueth/correlation/nbs_1942_brix.hpp>
 #include <aqueth/correlation/oiml_r22.hpp>
 #include <aqueth/correlation/second_virial_crc.hpp>
+#include <aqueth/correlation/sucrose_density.hpp>
 #include <aqueth/correlation/vaporization_perry.hpp>
 #include <aqueth/correlation/vapour_liquid.hpp>
 #include <aqueth/correlation/water_saturation_wagner_pruss.hpp>
@@ -72,4 +77,10 @@ int main() {
     show("heat_capacity_perry", heat_capacity_perry::cited);
     show("vaporization_perry", vaporization_perry::cited);
     show("icao_atmosphere", icao_atmosphere::cited);
+    show("sucrose_density", sucrose_density::cited);
+    show("nbs_1942_brix", nbs_1942_brix::cited);
+    show("balling", balling::cited);
+    show("balling, factors", balling::factors_cited);
+    show("fermentation", fermentation::cited);
+    show("excise_notice_226", excise_notice_226::cited);
 }

@@ -2,21 +2,30 @@
 #pragma once
 
 /// @file
-/// The front door: all of the typed, scalar interface. Include single headers for shorter builds.
+/// The front door: all of the typed, scalar interface, but for measured_equilibrium.hpp, whose interpolation
+/// from Boost.Math would slow every build. Include single headers for shorter builds.
 
 /// @namespace aqueth
 /// Properties of ethanol-water mixtures and the distiller's operations on them: the typed interface.
 
 // third floor: the trade's operations, on parcels
-#include <aqueth/blending.hpp>      // mix, dilute, fortify, make up; contraction
-#include <aqueth/bottling.hpp>      // fill volume and number of bottles
-#include <aqueth/gauging.hpp>       // proof, gallons and weights of the US rules
-#include <aqueth/hydrometer.hpp>    // what an instrument shows, what the liquid is
-#include <aqueth/lot_blending.hpp>  // a strength from several lots, each within limits
-#include <aqueth/parcel.hpp>        // mass, composition, temperature
+#include <aqueth/attenuation.hpp>     // strength of a wash from its gravities; sugar for a wash
+#include <aqueth/blending.hpp>        // mix, dilute, fortify, make up; contraction
+#include <aqueth/bottling.hpp>        // fill volume and number of bottles
+#include <aqueth/column.hpp>          // stages, reflux, what a column gives
+#include <aqueth/distillation.hpp>    // a run of a still: fractions, strengths, times, heat
+#include <aqueth/gauging.hpp>         // proof, gallons and weights of the US rules
+#include <aqueth/heating.hpp>         // heat and time to boiling
+#include <aqueth/hydrometer.hpp>      // what an instrument shows, what the liquid is
+#include <aqueth/lot_blending.hpp>    // a strength from several lots, each within limits
+#include <aqueth/parcel.hpp>          // mass, composition, temperature
+#include <aqueth/run_plan.hpp>        // still, reflux, cuts and ends of a run
+#include <aqueth/still_estimate.hpp>  // effective stages from earlier runs
+#include <aqueth/wash.hpp>            // a parcel with dissolved extract; gravities
 // second floor: properties of a mixture, typed with units
-#include <aqueth/atmosphere.hpp>  // air pressure at an altitude
-#include <aqueth/caloric.hpp>     // heat capacity, heat of mixing, enthalpies
+#include <aqueth/atmosphere.hpp>     // air pressure at an altitude
+#include <aqueth/boiling_curve.hpp>  // boiling at one pressure, tabulated, with the enthalpies
+#include <aqueth/caloric.hpp>        // heat capacity, heat of mixing, enthalpies
 #include <aqueth/density.hpp>  // density and its inverse, expansion, molar and excess volume, freezing point
 #include <aqueth/equilibrium.hpp>        // bubble and dew points, azeotrope, flash, activity
 #include <aqueth/equilibrium_curve.hpp>  // the equilibrium at one pressure, tabulated

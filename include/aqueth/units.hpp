@@ -9,8 +9,10 @@
 #include <boost/units/systems/si/length.hpp>
 #include <boost/units/systems/si/mass.hpp>
 #include <boost/units/systems/si/mass_density.hpp>
+#include <boost/units/systems/si/power.hpp>
 #include <boost/units/systems/si/pressure.hpp>
 #include <boost/units/systems/si/temperature.hpp>
+#include <boost/units/systems/si/time.hpp>
 #include <boost/units/systems/si/volume.hpp>
 
 /// Quantity types of the public interface: Boost.Units quantities of double, and the affine temperature.
@@ -26,7 +28,13 @@ using temperature_difference = boost::units::quantity<si::temperature>;  ///< di
 using molar_volume = decltype(volume() / boost::units::quantity<si::amount>());
 using pressure = boost::units::quantity<si::pressure>;  ///< absolute pressure, held in Pa
 using length = boost::units::quantity<si::length>;      ///< length, held in m
+using time = boost::units::quantity<si::time>;          ///< duration, held in s
 using energy = boost::units::quantity<si::energy>;      ///< energy, held in J
+using power = boost::units::quantity<si::power>;        ///< energy per time, held in W
+/// heat capacity of a body, held in J/K
+using heat_capacity = decltype(energy() / temperature_difference());
+/// heat a body loses in a time for each kelvin it is warmer, held in W/K
+using thermal_conductance = decltype(power() / temperature_difference());
 /// energy per amount of substance, held in J/mol
 using molar_energy = decltype(energy() / boost::units::quantity<si::amount>());
 /// heat capacity per amount of substance, held in J/(mol K)
@@ -123,9 +131,17 @@ inline constexpr auto standard_atmosphere = units::pressure::from_value(101325.0
 inline constexpr auto millimetre_of_mercury = units::pressure::from_value(133.322387415);
 inline constexpr auto metre = units::length::from_value(1.0);                               ///< m
 inline constexpr auto foot = units::length::from_value(0.3048);                             ///< ft, exact
+inline constexpr auto second = units::time::from_value(1.0);                                ///< s
+inline constexpr auto minute = units::time::from_value(60.0);                               ///< min
+inline constexpr auto hour = units::time::from_value(3600.0);                               ///< h
 inline constexpr auto joule = units::energy::from_value(1.0);                               ///< J
 inline constexpr auto kilojoule = units::energy::from_value(1000.0);                        ///< kJ
+inline constexpr auto megajoule = units::energy::from_value(1e6);                           ///< MJ
 inline constexpr auto kilowatt_hour = units::energy::from_value(3.6e6);                     ///< kWh, exact
+inline constexpr auto watt = units::power::from_value(1.0);                                 ///< W
+inline constexpr auto kilowatt = units::power::from_value(1000.0);                          ///< kW
+inline constexpr auto joule_per_kelvin = units::heat_capacity::from_value(1.0);             ///< J/K
+inline constexpr auto watt_per_kelvin = units::thermal_conductance::from_value(1.0);        ///< W/K
 inline constexpr auto joule_per_mole = units::molar_energy::from_value(1.0);                ///< J/mol
 inline constexpr auto joule_per_mole_kelvin = units::molar_heat_capacity::from_value(1.0);  ///< J/(mol K)
 inline constexpr auto joule_per_kilogram = units::specific_energy::from_value(1.0);         ///< J/kg

@@ -56,7 +56,7 @@ inline std::optional<equilibrium> azeotrope_at(units::pressure p) {
     }
 }
 
-/// The air over the still, and how well it is known.
+/// The pressure at the still, and how well it is known.
 inline std::string air_in_words(wording const& words, surroundings const& air, units::pressure p) {
     if (air.pressure.present) return words.pressure(p);
     return fmt::format("{}, the mean at {}; weather moves it by up to 4 %", words.pressure(p),

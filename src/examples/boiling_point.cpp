@@ -72,7 +72,7 @@ void run(session& s) {
                  words.rounded(e.liquid));
     }
     text.gap();
-    text.row("air pressure", "{}", air_in_words(words, air, p));
+    text.row("pressure", "{}", air_in_words(words, air, p));
     text.row(liquid.present ? "boils at" : "condenses from", "{}", words.exact_temperature(e.temperature));
     text.row("liquid", "{}", fractions(e.liquid));
     text.row("vapour", "{}", fractions(e.vapour));

@@ -80,7 +80,7 @@ instrument session::instrument_options() {
 surroundings session::surroundings_options() {
     units_ = fmt::format("Pressures: {}. Altitudes: {}.\n", pressure_units, altitude_units);
     given const& pressure =
-        option("--pressure", "PRESSURE", "of the air at the still, not reduced to the sea");
+        option("--pressure", "PRESSURE", "at the still, absolute, not reduced to the sea");
     given const& altitude = option("--altitude", "ALTITUDE", "instead of --pressure", "0 m");
     return {pressure, altitude};
 }

@@ -42,15 +42,6 @@ struct boiling_range {
     }
 };
 
-/// The same, if the model reaches so far.
-std::optional<boiling_range> boiling_range_under(units::pressure p) {
-    try {
-        return boiling_range{p};
-    } catch (range_error const&) {
-        return std::nullopt;
-    }
-}
-
 /// A thermometer, and which of liquid and vapour it tells of.
 struct thermometer {
     units::temperature shows;
@@ -61,13 +52,9 @@ struct thermometer {
     std::pair<double, double> off_by(boiling_range const& range, units::temperature_difference off) const {
         return {percent_vol(range.near(shows + off).*what), percent_vol(range.near(shows - off).*what)};
     }
-    /// The same if the air has so much less or more pressure than was believed; not near the model's ends.
-    std::optional<std::pair<double, double>> air_off_by(boiling_range const& range,
-                                                        units::pressure off) const {
-        auto const less = boiling_range_under(range.pressure - off);
-        auto const more = boiling_range_under(range.pressure + off);
-        if (!less || !more) return std::nullopt;
-        return std::pair(percent_vol(less->near(shows).*what), percent_vol(more->near(shows).*what));
+    /// The same if there is less or more pressure than was believed.
+    std::pair<double, double> under(boiling_range const& less, boiling_range const& more) const {
+        return {percent_vol(less.near(shows).*what), percent_vol(more.near(shows).*what)};
     }
 };
 
@@ -90,8 +77,11 @@ void say(page& text, json& data, wording const& words, thermometer const& one, b
     auto const tenth = one.off_by(range, 0.1 * kelvins);
     maybe("  if 0.1 K off", "percent_vol_if_off_by_0.1K", tenth);
     maybe("  if 0.5 K off", "percent_vol_if_off_by_0.5K", one.off_by(range, 0.5 * kelvins));
-    if (auto const between = one.air_off_by(range, kilopascal))
-        maybe("  air 1 kPa off", "percent_vol_if_air_off_by_1kPa", *between);
+    try {
+        maybe("  pressure ± 1 %", "percent_vol_if_pressure_off_by_1_percent",
+              one.under({0.99 * range.pressure}, {1.01 * range.pressure}));
+    } catch (range_error const&) {  // at the ends of what the library knows
+    }
     row["tells_strength"] = tells_strength(tenth);
     data[pot ? "pot" : "head"] = row;
 }
@@ -142,7 +132,7 @@ void run(session& s) {
         }
     }
     text.gap();
-    text.row("air pressure", "{}", air_in_words(words, air, p));
+    text.row("pressure", "{}", air_in_words(words, air, p));
     json data = {{"pressure_kPa", in(p, kilopascal)}};
     for (thermometer const& one : both) say(text, data, words, one, range);
     say_azeotrope(text, words, p);

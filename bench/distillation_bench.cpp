@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: BSL-1.0
+// What runs of a still cost: the forecast a user waits for, and what a search for stages repeats.
+#include <aqueth/boiling_curve.hpp>
+#include <aqueth/distillation.hpp>
+#include <aqueth/still_estimate.hpp>
+
+#include <benchmark/benchmark.h>
+
+#include <array>
+#include <span>
+
+namespace {
+
+using namespace aqueth;
+
+boiling_curve const curve(standard_atmosphere);
+wash const charge = wash::of(25.0 * litre, by_volume(11.0), plato(1.5), celsius(20.0));
+
+still five_stages() {
+    still s{{2.0 * kilowatt, 4000.0 * joule_per_kelvin, 3.0 * watt_per_kelvin, celsius(20)}};
+    s.tower = column::of_stages(5);
+    s.returned = reflux::constant(3.0).with_heat_loss(0.05);
+    return s;
+}
+run_plan plan(int points) {
+    run_plan p;
+    p.cuts = {{condition::collected(100.0 * millilitre), false},
+              {condition::distillate_strength(by_volume(80))}};
+    p.ends = {condition::still_strength(by_volume(0.5))};
+    p.points = points;
+    return p;
+}
+
+void make_curve(benchmark::State& timing) {
+    for (auto _ : timing) benchmark::DoNotOptimize(boiling_curve(standard_atmosphere));
+}
+BENCHMARK(make_curve);
+
+void vapour_of_the_curve(benchmark::State& timing) {
+    double x = 0.01;
+    for (auto _ : timing) benchmark::DoNotOptimize(x = 0.01 + 1e-9 * curve.vapour(x));
+}
+BENCHMARK(vapour_of_the_curve);
+
+void run_of_five_stages(benchmark::State& timing) {
+    auto const s = five_stages();
+    auto const p = plan(static_cast<int>(timing.range(0)));
+    for (auto _ : timing) benchmark::DoNotOptimize(distil(charge, s, p, curve));
+}
+BENCHMARK(run_of_five_stages)->Arg(0)->Arg(200)->Arg(1000);
+
+void run_by_enthalpy_balance(benchmark::State& timing) {
+    auto s = five_stages();
+    s.flow = flow_model::enthalpy_balance;
+    auto const p = plan(0);
+    for (auto _ : timing) benchmark::DoNotOptimize(distil(charge, s, p, curve));
+}
+BENCHMARK(run_by_enthalpy_balance);
+
+void search_for_stages(benchmark::State& timing) {
+    std::array const past{past_run{charge, 100.0 * millilitre, 1.8 * litre, by_volume(88.0)}};
+    for (auto _ : timing) {
+        benchmark::DoNotOptimize(
+            estimate_stages(std::span<past_run const>(past), reflux::constant(3.0), 0.5, curve));
+    }
+}
+BENCHMARK(search_for_stages);
+
+}  // namespace

@@ -1,0 +1,199 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <aqueth/composition.hpp>
+#include <aqueth/correlation/balling.hpp>
+#include <aqueth/correlation/excise_notice_226.hpp>
+#include <aqueth/correlation/fermentation.hpp>
+#include <aqueth/error.hpp>
+#include <aqueth/numeric/root.hpp>
+#include <aqueth/units.hpp>
+#include <aqueth/wash.hpp>
+
+#include <limits>
+
+namespace aqueth {
+
+/// @name Attenuation
+/// @{
+
+/// Real extract of a fermented wash from the extract before and the apparent one after.
+/// @param original extract before fermentation
+/// @param apparent apparent extract after it, not above the original
+/// @return real extract
+/// @throws range_error if the apparent extract is above the original, or so low that nothing could be left
+/// @par Accuracy
+/// An average of beers; the two weights in it are from memory of brewing texts. A dry sugar wash can fall
+/// below what it allows: then `fermented_wash` answers.
+/// @par Source
+/// @ref source_balling
+inline extract real_extract(extract original, apparent_extract apparent) {
+    double const re = correlation::balling::real_extract(original.degrees(), apparent.degrees());
+    double const lowest = -0.1808 / 0.8192 * original.degrees();
+    require_range("attenuation", apparent_extract::name, apparent.degrees(), extract::unit, lowest,
+                  original.degrees(), "from no real extract left to nothing fermented");
+    return extract(re > 0.0 ? re : 0.0);
+}
+
+/// Share of the extract that has gone, as the saccharometer sees it.
+/// @param original extract before fermentation, above 0
+/// @param now      apparent extract now, not above the original
+/// @return apparent attenuation; above 1 in a dry wash
+/// @throws range_error if an argument is outside its range
+inline double apparent_attenuation(extract original, apparent_extract now) {
+    require_range("attenuation", "original extract", original.degrees(), extract::unit, 0.01, 70.0);
+    require_range("attenuation", apparent_extract::name, now.degrees(), extract::unit, -10.0,
+                  original.degrees(), "nothing fermented is the most");
+    return (original.degrees() - now.degrees()) / original.degrees();
+}
+
+/// Share of the extract that has gone in truth.
+/// @param original extract before fermentation, above 0
+/// @param real     real extract now, not above the original
+/// @return real attenuation, 0 to 1
+/// @throws range_error if an argument is outside its range
+inline double real_attenuation(extract original, extract real) {
+    return apparent_attenuation(original, real);
+}
+/// @}
+
+/// @name Strength from gravities
+/// Four answers to one question. They differ by some percent of the alcohol, which is what may be said
+/// without distilling a sample.
+/// @{
+
+/// Strength by Balling's balance of extract, alcohol, carbon dioxide and yeast.
+/// @param original extract before fermentation, 0 to 30 °P
+/// @param real     real extract after it, not above the original
+/// @return mass fraction of ethanol
+/// @throws range_error if an argument is outside its range
+/// @par Accuracy
+/// 1 to 2 % of the alcohol for beer; sugar washes up to 5 %.
+/// @par Source
+/// @ref source_balling
+inline mass_fraction alcohol_by_balling(extract original, extract real) {
+    require_range("Balling's balance", "original extract", original.degrees(), extract::unit, 0.0, 30.0,
+                  "Balling");
+    require_range("Balling's balance", "real extract", real.degrees(), extract::unit, 0.0, original.degrees(),
+                  "nothing fermented is the most");
+    return by_mass(correlation::balling::alcohol(original.degrees(), real.degrees()));
+}
+
+/// Strength by Balling's printed factors, which give 3 % less alcohol than his balance with the usual real
+/// extract.
+/// @param original extract before fermentation, 6 to 30 °P
+/// @param apparent apparent extract after it, not above the original
+/// @return mass fraction of ethanol
+/// @throws range_error if an argument is outside its range
+/// @par Source
+/// @ref source_balling
+inline mass_fraction alcohol_by_balling_factors(extract original, apparent_extract apparent) {
+    require_range("Balling's factors", "original extract", original.degrees(), extract::unit, 6.0, 30.0,
+                  "the printed table");
+    require_range("Balling's factors", apparent_extract::name, apparent.degrees(), extract::unit, -10.0,
+                  original.degrees(), "nothing fermented is the most");
+    return by_mass(correlation::balling::factor(original.degrees()) *
+                   (original.degrees() - apparent.degrees()));
+}
+
+/// Strength by the fall in gravity alone, with the factors of the United Kingdom's excise.
+/// @param original gravity before fermentation
+/// @param final_   gravity after it, not above the original, at most 0.1007 below it
+/// @return alcoholic strength by volume
+/// @throws range_error if the fall is outside 0 to 100.7 degrees
+/// @par Accuracy
+/// A rule for guidance, made for beer; its factors go in steps of 0.8 %.
+/// @par Source
+/// @ref source_excise_notice_226
+inline volume_fraction alcohol_by_gravity_fall(specific_gravity original, specific_gravity final_) {
+    double const fall = 1000.0 * (original.value() - final_.value());
+    require_range("strength by fall in gravity", "fall", fall, "degrees of gravity", 0.0,
+                  correlation::excise_notice_226::greatest_fall, "Excise Notice 226");
+    return by_volume(correlation::excise_notice_226::percent_vol(fall));
+}
+
+/// The wash that must have come of it: the alcohol and extract that agree both with Balling's balance and
+/// with the density found, by the library's own densities instead of the usual weights.
+/// @param volume      volume at `temperature`, 0 or more
+/// @param original    gravity before fermentation, to 30 °P
+/// @param final_      gravity after it, not above the original
+/// @param temperature temperature of the wash, 0 to 40 °C
+/// @return the fermented wash
+/// @throws range_error if a gravity is outside its range: too low means more fermented than there was
+/// @par Accuracy
+/// That of Balling's yield: 1 to 2 % of the alcohol for beer, up to 5 % for a sugar wash. It lies between
+/// Balling's factors and the usual weights of `real_extract`, up to 1.9 % below the latter.
+/// @par Source
+/// @ref source_balling, @ref source_wash
+inline wash fermented_wash(units::volume volume, specific_gravity original, specific_gravity final_,
+                           units::temperature temperature) {
+    double const oe = apparent_extract_of(original).degrees();
+    require_range("fermented wash", "original extract", oe, extract::unit, 0.0, 30.0, "Balling");
+    double const water = density(mass_fraction(0.0), celsius(20)).value();
+    auto const left = [oe](double a) {
+        double const re = correlation::balling::real_extract_from_alcohol(oe, a);
+        return re > 0.0 ? re : 0.0;
+    };
+    auto const gravity = [&](double a) { return wash::density_of(a / 100.0, left(a) / 100.0, 20.0) / water; };
+    double const most = correlation::balling::alcohol(oe, 0.0);
+    require_range("fermented wash", "final gravity", final_.value(), "", gravity(most) - 1e-12,
+                  original.value(), "from all extract fermented to none");
+    auto const miss = [&](double a) { return gravity(a) - final_.value(); };
+    double a = numeric::bracketed_root(miss, 0.0, most, 1e-12);
+    if (!(a == a)) a = final_.value() >= original.value() ? 0.0 : most;  // an end, missed by rounding
+    double const rho = wash::density_of(a / 100.0, left(a) / 100.0, 20.0);
+    double const pure = density(mass_fraction(1.0), celsius(20)).value();
+    return wash::of(volume, volume_fraction(a / 100.0 * rho / pure), extract(left(a)), temperature);
+}
+/// @}
+
+/// What is dissolved to be fermented.
+enum class sugar {
+    sucrose,  ///< table sugar, also maltose
+    hexose    ///< glucose and fructose, without water of crystallization
+};
+
+/// What to weigh in for a wash.
+struct sugar_plan {
+    units::mass least;           ///< sugar if yeast made nothing but alcohol and carbon dioxide
+    units::mass practical;       ///< sugar at the yield asked for
+    units::mass carbon_dioxide;  ///< gas given off
+    extract original;            ///< extract of the solution before fermentation, at the practical amount
+    specific_gravity gravity;    ///< its specific gravity 20/20 °C
+    units::mass water;           ///< water to make up the solution
+};
+
+/// Sugar for a wash of a wanted strength and volume.
+/// @param volume   volume of the fermented wash at 20 °C, above 0
+/// @param strength alcoholic strength wanted, up to 20 % vol
+/// @param kind     sugar used
+/// @param share    share of the stoichiometric yield that is reached, 0.3 to 1. Unless given it is what
+///                 Balling's yield is of that of sucrose, 0.90
+/// @return the plan. The fermented wash is taken to hold no sugar; yeast solids and nutrients are left out.
+/// @throws range_error if an argument is outside its range
+/// @par Accuracy
+/// The share reached decides: 0.93 to 0.95 in careful small trials (Pasteur, 1860), 0.75 to 0.90 and down to
+/// 0.55 in rum distilleries (Kervegant, 1946).
+/// @par Source
+/// @ref source_wash
+inline sugar_plan sugar_needed(units::volume volume, volume_fraction strength, sugar kind = sugar::sucrose,
+                               double share = correlation::fermentation::practical_share) {
+    namespace f = correlation::fermentation;
+    double const infinite = std::numeric_limits<double>::infinity();
+    require_range("sugar needed", "volume", in(volume, litre), "L", 1e-6, infinite);
+    require_range("sugar needed", "strength", strength.percent(), volume_fraction::unit, 0.01, 20.0,
+                  "what yeast stands");
+    require_range("sugar needed", "share of the stoichiometric yield", share, "", 0.3, 1.0);
+    parcel const fermented = parcel::of(volume, strength, celsius(20));
+    double const yield = kind == sugar::sucrose ? f::ethanol_per_disaccharide : f::ethanol_per_hexose;
+    units::mass const least = fermented.ethanol() / yield;
+    units::mass const practical = least / share;
+    units::mass const gas = f::carbon_dioxide_per_ethanol * fermented.ethanol();
+    // Masses close: what is in the vat before is what is in it after, the gas, and the sugar that went
+    // elsewhere. (The water that splits a sucrose is then in the water asked for, as it should be.)
+    units::mass const before = fermented.mass() + gas + (practical - least);
+    extract const original(100.0 * in(practical, before));
+    return {least, practical, gas, original, specific_gravity_of(original), before - practical};
+}
+
+}  // namespace aqueth

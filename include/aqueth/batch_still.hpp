@@ -1,0 +1,356 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <aqueth/column.hpp>
+#include <aqueth/composition.hpp>
+#include <aqueth/correlation/gas_constant.hpp>
+#include <aqueth/correlation/molar_mass.hpp>
+#include <aqueth/density.hpp>
+#include <aqueth/error.hpp>
+#include <aqueth/heating.hpp>
+#include <aqueth/numeric/root.hpp>
+#include <aqueth/numeric/runge_kutta.hpp>
+#include <aqueth/parcel.hpp>
+#include <aqueth/run_plan.hpp>
+#include <aqueth/strength.hpp>
+#include <aqueth/wash.hpp>
+
+#include <algorithm>
+#include <cmath>
+#include <cstddef>
+#include <limits>
+#include <string>
+#include <utility>
+#include <vector>
+
+/// @file
+/// The machinery of a batch distillation in plain numbers: moles, K, J, s. `distillation.hpp` is the typed
+/// interface.
+
+namespace aqueth::detail {
+
+inline parcel parcel_of_moles(double moles, double ethanol) {
+    namespace m = correlation::molar_mass;
+    double const alcohol = ethanol * m::ethanol * 1e-3;
+    double const mass = alcohol + (moles - ethanol) * m::water * 1e-3;
+    double const w = mass > 0.0 ? alcohol / mass : 0.0;
+    return parcel::of((std::max)(0.0, mass) * kilogram, mass_fraction((std::min)(1.0, (std::max)(0.0, w))),
+                      celsius(20));
+}
+
+/// The unknowns of a run, in this order: x in the still, moles of ethanol collected, seconds, and the heats
+/// in J: taken out by the condenser, lost by the column, lost by the pot, carried over.
+using batch_state = numeric::state<7>;
+
+/// A moment of a run.
+struct batch_point {
+    double depth;       ///< ln of the charge's moles over what is left
+    double left;        ///< moles left
+    double distilled;   ///< moles distilled
+    batch_state y;      ///< the unknowns
+    batch_state slope;  ///< their slopes with respect to depth
+
+    double x() const { return y[0]; }
+    double ethanol() const { return y[1]; }
+    double seconds() const { return y[2]; }
+    double condenser() const { return y[3]; }
+    double column_loss() const { return y[4]; }
+    double pot_loss() const { return y[5]; }
+    double carried() const { return y[6]; }
+    double distillate() const { return y[0] - slope[0]; }  ///< composition, as dx/d(depth) = x - distillate
+};
+
+/// A charged still: what the column does over any still composition, and what that costs.
+template <boiling_mixture M>
+class batch_still {
+public:
+    batch_still(wash const& charge, still const& s, M const& mixture)
+        : still_(s), mixture_(mixture), column_(mixture, s.tower, s.flow), amounts_(charge) {
+        require_vessel(s.pot);
+        double const infinite = std::numeric_limits<double>::infinity();
+        require_range("distillation", "mass of the charge", charge.mass().value(), "kg", 1e-6, infinite);
+        require_range("distillation", "extract of the charge", charge.extract().degrees(), extract::unit, 0.0,
+                      50.0, "Raoult's law for dissolved sugar");
+        double const x = amounts_.mole_fraction();
+        auto const shown = [](double v) { return to<volume_fraction>(mole_fraction(v)).percent(); };
+        require_range(
+            "distillation", "strength of the charge", shown(x), volume_fraction::unit, shown(1e-5),
+            shown(column_.limit() - 1e-6),
+            "from some ethanol to below the azeotrope, which no distilling at this pressure passes");
+        greatest_ = s.returned.internal(s.returned.ratio());
+        if (s.returned.keeps_strength()) require_kept(x);
+        seconds_per_mole(x, top(x).first, top(x).second, amounts_.volatiles());
+    }
+
+    still const& apparatus() const { return still_; }
+    double moles() const { return amounts_.volatiles(); }
+    double x() const { return amounts_.mole_fraction(); }
+
+    /// below this mole fraction the still is exhausted: what comes over is what is in it, water
+    static constexpr double exhausted = 1e-9;
+
+    /// distillate and internal reflux over the still x
+    std::pair<double, double> top(double x) const {
+        reflux const& r = still_.returned;
+        if (x < exhausted) return {x, greatest_};
+        if (r.keeps_strength()) {
+            double const phi = column_.internal_reflux(x, r.kept());
+            if (phi <= greatest_) return {r.kept(), (std::max)(phi, r.heat_loss())};
+        }
+        return {column_.distillate(x, greatest_, hint_), greatest_};
+    }
+
+    /// boiling temperature over x when so many moles are left: the extract lifts it
+    double boiling(double x, double left) const {
+        double const t = mixture_.temperature(x);
+        if (amounts_.solids == 0.0) return t;
+        double const latent =
+            mixture_.vapour_enthalpy(mixture_.vapour(x)) - mixture_.liquid_enthalpy(x).value;
+        return t + std::log1p(amounts_.solids / left) * correlation::gas_constant::molar * t * t / latent;
+    }
+    /// dew point of the distillate
+    double head_temperature(double d) const {
+        auto const miss = [&](double x) {
+            auto const y = mixture_.vapour_with_slope(x);
+            return numeric::value_and_slope<double>{y.value - d, y.slope};
+        };
+        return mixture_.temperature(
+            numeric::bracketed_newton(miss, 0.0, column_.limit(), d < 0.8 ? 0.5 * d * d : d, 1e-14));
+    }
+    /// heat the top of the column gives up, J per mole of distillate
+    double condensation(double d, double phi) const { return column_.condensation(d, phi); }
+    /// enthalpy of what boils
+    double content_heat(batch_point const& p) const { return p.left * mixture_.liquid_enthalpy(p.x()).value; }
+
+    /// time in which a mole comes over
+    double seconds_per_mole(double x, double d, double phi, double left) const {
+        auto const boiler = mixture_.liquid_enthalpy(x);
+        // Balance around the whole still: what the heater gives goes out at the top, with the distillate, and
+        // into warming what is left.
+        double const heat =
+            condensation(d, phi) + mixture_.liquid_enthalpy(d).value - boiler.value - boiler.slope * (d - x);
+        return heat / net_power(boiling(x, left));
+    }
+
+    /// slopes of the unknowns with respect to depth
+    batch_state slopes(double depth, batch_state const& y) const {
+        double const left = moles() * std::exp(-depth);
+        double const x = (std::max)(y[0], 1e-300);
+        auto const [d, phi] = top(x);
+        double const seconds = left * seconds_per_mole(x, d, phi, left);
+        double const condensed = left * condensation(d, phi);
+        double const loss = still_.returned.heat_loss();
+        return {x - d,
+                left * d,
+                seconds,
+                (1.0 - loss) * condensed,
+                loss * condensed,
+                seconds * still_.pot.loss.value() * (boiling(x, left) - still_.pot.room.kelvin()),
+                left * mixture_.liquid_enthalpy(d).value};
+    }
+
+    batch_point point(double depth, batch_state const& y, batch_state const& slope) const {
+        double const left = moles() * std::exp(-depth);
+        return {depth, left, -moles() * std::expm1(-depth), y, slope};
+    }
+
+private:
+    /// power left for boiling; a thousandth at least, or the run would never end
+    double net_power(double kelvin) const {
+        double const lost = still_.pot.loss.value() * (kelvin - still_.pot.room.kelvin());
+        double const power = still_.pot.power.value();
+        double const least = lost / 0.999;
+        if (!(power > least)) {
+            raise(range_error("distillation", "power", power, "W", least,
+                              std::numeric_limits<double>::infinity(),
+                              "above what the boiling pot loses to the room"));
+        }
+        return power - lost;
+    }
+
+    void require_kept(double x) const {
+        reflux const& r = still_.returned;
+        double const weakest = column_.distillate(x, r.heat_loss());
+        double const strongest = column_.distillate(x, greatest_);
+        if (weakest <= r.kept() && r.kept() <= strongest) return;
+        raise(range_error("distillation", "strength of the distillate to keep", r.number(), r.unit(),
+                          r.shown(weakest), r.shown(strongest),
+                          "from no reflux to the greatest one at the start of the run"));
+    }
+
+    still still_;
+    M const& mixture_;
+    column_solver<M> column_;
+    amounts amounts_;
+    double greatest_ = 0.0;
+    mutable double hint_ = 0.0;  // where the last answer was found; never changes what is found
+};
+
+/// What happened in a run: integrates until it ends, and keeps the steps so that any moment can be asked for.
+template <class Batch>
+class batch_history {
+public:
+    static constexpr double tolerance = 1e-9;      ///< error of a step relative to the charge
+    static constexpr double least_residue = 0.02;  ///< share of the charge that must be left: no boiling dry
+
+    batch_history(Batch const& batch, run_plan const& plan) : batch_(batch), plan_(plan) {
+        batch_state y{};
+        y[0] = batch.x();
+        begin_ = batch.point(0.0, y, batch.slopes(0.0, y));
+        for (condition const& c : plan.ends) require_ahead(c, begin_);
+        begin_fraction(begin_);
+        double h = 0.01;
+        for (batch_point now = begin_; ends_.size() < starts_.size();) now = advance_once(now, h);
+    }
+
+    std::vector<batch_point> const& starts() const { return starts_; }  ///< of the fractions
+    std::vector<batch_point> const& ends() const { return ends_; }      ///< of the fractions
+
+    /// the moment when so many moles had been distilled
+    batch_point at_distilled(double moles) const {
+        double const depth = (std::min)(-std::log1p(-moles / batch_.moles()), ends_.back().depth);
+        std::size_t k = cursor_ < steps_.size() && steps_[cursor_].depth <= depth ? cursor_ : 0;
+        while (k + 1 < steps_.size() && steps_[k + 1].depth <= depth) ++k;
+        cursor_ = k;
+        taken_step const& s = steps_[k];
+        double const theta = s.length > 0.0 ? (std::min)(1.0, (depth - s.depth) / s.length) : 0.0;
+        return batch_.point(depth, s.step.at(theta), batch_state{});
+    }
+
+private:
+    using rk = numeric::rk_step<7>;
+    struct taken_step {
+        double depth, length;
+        rk step;
+    };
+
+    /// something that came to pass inside a step
+    struct event {
+        double at;              ///< how far into the step
+        condition const* what;  ///< null: nothing did
+        bool ends_run;          ///< or only a fraction
+    };
+
+    /// the condition that ends the fraction being collected; null for the last one
+    condition const* next_cut() const {
+        return starts_.size() <= plan_.cuts.size() ? &plan_.cuts[starts_.size() - 1].end : nullptr;
+    }
+    void begin_fraction(batch_point const& p) {
+        starts_.push_back(p);
+        if (next_cut()) require_ahead(*next_cut(), p);
+    }
+
+    /// takes one good step from `now`, shorter if something comes to pass in it; `h` is the length to try,
+    /// and is left at the length to try next
+    batch_point advance_once(batch_point const& now, double& h) {
+        double const longest = -std::log(least_residue) - now.depth;
+        double tried = (std::min)(h, longest);
+        rk step = advance(now, tried);
+        while (step.error > tolerance && tried > 1e-12) {
+            tried = numeric::next_step(tried, step.error, tolerance);
+            step = advance(now, tried);
+        }
+        h = numeric::next_step(tried, step.error, tolerance);
+        event const first = first_event(now, tried, point_of(now, tried, step));
+        if (first.at < tried) step = advance(now, first.at);
+        steps_.push_back({now.depth, first.at, step});
+        batch_point const reached = point_of(now, first.at, step);
+        if (!first.what && tried == longest) raise_unreached(reached);
+        if (first.what) {
+            if (first.ends_run && next_cut()) raise_cut_unreached(*next_cut(), reached);
+            ends_.push_back(reached);
+            if (!first.ends_run) begin_fraction(reached);
+        }
+        return reached;
+    }
+    event first_event(batch_point const& now, double length, batch_point const& end) const {
+        event first{length, nullptr, false};
+        auto const watch = [&](condition const& c, batch_point const& since, bool ends_run) {
+            if (excess(c, since, end) < 0.0) return;
+            double const at = when(c, since, now, length);
+            if (!first.what || at < first.at) first = {at, &c, ends_run};
+        };
+        for (condition const& c : plan_.ends) watch(c, begin_, true);
+        if (next_cut()) watch(*next_cut(), starts_.back(), false);
+        return first;
+    }
+
+    rk advance(batch_point const& from, double h) const {
+        auto const slopes = [&](double depth, batch_state const& y) { return batch_.slopes(depth, y); };
+        double const heat = batch_.moles() * 4e4;  // about what boiling all of it takes
+        double const duration = from.slope[2];     // about what boiling all of it lasts
+        batch_state const scale{
+            0.01 + from.x(), batch_.moles() * batch_.x(), duration, heat, heat, heat, heat};
+        return numeric::dormand_prince(slopes, from.depth, from.y, from.slope, h, scale);
+    }
+    batch_point point_of(batch_point const& from, double h, rk const& step) const {
+        return batch_.point(from.depth + h, step.end, step.slope);
+    }
+
+    /// what a condition watches, as its `value` has it
+    double seen(condition const& c, batch_point const& since, batch_point const& p) const {
+        using watched = condition::watched;
+        switch (c.what()) {
+        case watched::still_strength: return p.x();
+        case watched::boiling_temperature: return batch_.boiling(p.x(), p.left);
+        case watched::distillate_strength: return p.distillate();
+        case watched::collected_volume:
+            return parcel_of_moles(p.distilled - since.distilled, p.ethanol() - since.ethanol())
+                .volume(celsius(20))
+                .value();
+        case watched::elapsed_time: break;
+        }
+        return p.seconds() - since.seconds();
+    }
+    static bool falls(condition const& c) {
+        return c.what() == condition::watched::still_strength ||
+               c.what() == condition::watched::distillate_strength;
+    }
+    /// below zero before it comes to pass
+    double excess(condition const& c, batch_point const& since, batch_point const& p) const {
+        double const more = seen(c, since, p) - c.value();
+        return falls(c) ? -more : more;
+    }
+    double when(condition const& c, batch_point const& since, batch_point const& from, double h) const {
+        auto const miss = [&](double length) {
+            return length > 0.0 ? excess(c, since, point_of(from, length, advance(from, length)))
+                                : excess(c, since, from);
+        };
+        double const at = numeric::bracketed_root(miss, 0.0, h, 1e-14);
+        return at == at ? at : h;
+    }
+
+    void require_ahead(condition const& c, batch_point const& p) const {
+        if (excess(c, p, p) < 0.0) return;
+        double const infinite = std::numeric_limits<double>::infinity();
+        double const now = c.shown(seen(c, p, p));
+        raise(range_error("distillation", c.name(), c.number(), c.unit(), falls(c) ? 0.0 : now,
+                          falls(c) ? now : infinite, "it is past that when the watching begins"));
+    }
+    [[noreturn]] void raise_unreached(batch_point const& p) const {
+        condition const* const cut = next_cut();
+        unreached(cut ? *cut : plan_.ends.front(), cut ? starts_.back() : begin_, p,
+                  "when 2 % of the charge is left; no still is boiled dry");
+    }
+    [[noreturn]] void raise_cut_unreached(condition const& c, batch_point const& p) const {
+        unreached(c, starts_.back(), p, "when the run ends; the cut comes later");
+    }
+    [[noreturn]] void unreached(condition const& c, batch_point const& since, batch_point const& p,
+                                char const* reason) const {
+        double const first = c.shown(seen(c, since, since));
+        double const last = c.shown(seen(c, since, p));
+        raise(range_error("distillation", c.name(), c.number(), c.unit(), (std::min)(first, last),
+                          (std::max)(first, last),
+                          std::string("what the run passes through, up to ") + reason));
+    }
+
+    Batch const& batch_;
+    run_plan const& plan_;
+    batch_point begin_{};
+    std::vector<batch_point> starts_;
+    std::vector<batch_point> ends_;
+    std::vector<taken_step> steps_;
+    mutable std::size_t cursor_ = 0;  // points are asked for in their order
+};
+
+}  // namespace aqueth::detail

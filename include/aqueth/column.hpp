@@ -1,0 +1,405 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <aqueth/boiling_curve.hpp>
+#include <aqueth/composition.hpp>
+#include <aqueth/error.hpp>
+#include <aqueth/numeric/polynomial.hpp>
+#include <aqueth/numeric/root.hpp>
+#include <aqueth/strength.hpp>
+#include <aqueth/units.hpp>
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <string>
+
+namespace aqueth {
+
+/// What stands between the boiler and the condenser: so many equilibrium stages, the boiler not counted. The
+/// boiler is one more stage, so a pot without a column separates once.
+///
+/// A stage of Murphree efficiency E changes the vapour by the share E of what equilibrium would change it.
+class column {
+public:
+    static constexpr double most_stages = 100.0;  ///< greatest number of stages or plates
+
+    /// @return a pot without a column: no stage above the boiler
+    static column none() { return column(0, 1.0, 0.0); }
+    /// @param number theoretical stages above the boiler, 0 to 100; a fraction is a topmost stage of that
+    ///               efficiency
+    /// @return the column
+    /// @throws range_error if the number is outside that range
+    static column of_stages(double number) {
+        require_range("column", "number of stages", number, "", 0.0, most_stages);
+        double const whole = std::floor(number);
+        return column(static_cast<int>(whole), 1.0, number - whole);
+    }
+    /// @param number     real plates above the boiler, 0 to 100
+    /// @param efficiency Murphree vapour efficiency of each, above 0 to 1; common practice for small plates
+    ///                   is 0.5 to 0.7
+    /// @return the column
+    /// @throws range_error if an argument is outside its range
+    static column of_plates(int number, double efficiency) {
+        require_range("column", "number of plates", number, "", 0.0, most_stages);
+        require_range("column", "Murphree efficiency", efficiency, "", 0.01, 1.0);
+        return column(number, efficiency, 0.0);
+    }
+    /// @param height height of the packing, above 0
+    /// @param hetp   height equivalent to a theoretical plate, from the maker or from an earlier run; common
+    ///               practice for columns under 0.6 m wide: about the width, not below 0.3 m (from memory of
+    ///               Kister, Distillation Design, 1992); fine laboratory packing does better
+    /// @return the column
+    /// @throws range_error if an argument is not positive, or there are more than 100 stages
+    static column of_packing(units::length height, units::length hetp) {
+        double const most = std::numeric_limits<double>::infinity();
+        require_range("column", "height of the packing", height.value(), "m", 1e-3, most);
+        require_range("column", "height equivalent to a theoretical plate", hetp.value(), "m", 1e-3, most);
+        return of_stages(in(height, hetp));
+    }
+
+    /// @return number of plates or whole stages
+    int whole() const noexcept { return whole_; }
+    /// @return Murphree efficiency of each of them
+    double efficiency() const noexcept { return efficiency_; }
+    /// @return efficiency of one more stage on top of them, 0 to below 1
+    double topmost() const noexcept { return topmost_; }
+
+private:
+    column(int whole, double efficiency, double topmost)
+        : whole_(whole), efficiency_(efficiency), topmost_(topmost) {}
+    int whole_;
+    double efficiency_;
+    double topmost_;
+};
+
+/// How the flows inside a column are found.
+enum class flow_model {
+    /// as many moles condense on a stage as boil: the flows are equal on all stages
+    constant_molar_overflow,
+    /// flows from the enthalpies of liquid and vapour, stage by stage
+    enthalpy_balance
+};
+
+namespace detail {
+
+/// The steady state of a column over a still, total condenser, no holdup. Plain numbers: mole fractions of
+/// ethanol; `phi` is the internal reflux, liquid coming down over vapour going up at the top, 0 to 1, which
+/// is R/(R + 1) of a reflux ratio R.
+template <boiling_mixture M>
+class column_solver {
+public:
+    column_solver(M const& mixture, column const& c, flow_model flow)
+        : mixture_(mixture), column_(c), flow_(flow), azeotrope_(azeotrope(mixture)) {}
+
+    /// greatest strength that any column reaches from below: the azeotrope, or 1
+    double limit() const { return azeotrope_; }
+
+    static double azeotrope(M const& mixture) {
+        auto const above_one = [&](double x) {  // relative volatility less 1, and its slope
+            auto const y = mixture.vapour_with_slope(x);
+            double const liquid = x / (1.0 - x);
+            double const vapour = y.value / (1.0 - y.value);
+            double const slope = y.slope / (y.value * (1.0 - y.value)) - 1.0 / (x * (1.0 - x));
+            return numeric::value_and_slope<double>{vapour / liquid - 1.0, vapour / liquid * slope};
+        };
+        double const nearly_pure = 1.0 - 1e-6;
+        if (above_one(nearly_pure).value >= 0.0) return 1.0;
+        return numeric::bracketed_newton(above_one, 0.5, nearly_pure, 0.9, 1e-14);
+    }
+
+    /// Composition of the distillate over the still x.
+    /// @param x    still, above 0 and below the azeotrope
+    /// @param phi  internal reflux, 0 to 1
+    /// @param hint where to begin, and where the answer was found: only saves time in a row of similar calls
+    double distillate(double x, double phi, double& hint) const {
+        double const y0 = mixture_.vapour(x);
+        if (phi <= 0.0 || (column_.whole() == 0 && column_.topmost() == 0.0) || !(x > 0.0)) return y0;
+        if (flow_ == flow_model::enthalpy_balance) return distillate_by_enthalpy(x, y0, phi, hint);
+        if (phi >= 1.0) return climb_constant(x, y0, 0.0, 1.0).value;
+        // At the upper end the operating line pinches at the still (or at the azeotrope), at d = y0 no stage
+        // gains; the excess of the top vapour over d falls from one to the other. Over many stages it falls
+        // ever steeper next to the upper end, but never steeply in the logarithm of the distance from there.
+        double const upper = (std::min)((y0 - phi * x) / (1.0 - phi), azeotrope_);
+        double low = nearest;
+        double high = std::log(upper - y0);
+        if (!(high > low)) return y0;
+        double v = hint > low && hint < high ? hint : high - 1.0;
+        double previous = 2.0;
+        for (int i = 0; i < 100; ++i) {
+            double const distance = std::exp(v);
+            auto const top = climb_constant(x, y0, upper - distance, phi);
+            double const miss = top.value - (upper - distance);
+            if (v == nearest && miss >= 0.0) break;
+            (miss > 0.0 ? high : low) = v;
+            double next = v + miss / ((top.slope - 1.0) * distance);
+            if (next <= low && low == nearest) {
+                next = nearest;
+            } else if (!(next > low && next < high) || std::abs(miss) > 0.5 * previous) {
+                next = 0.5 * (low + high);
+            }
+            double const step = std::abs(next - v);
+            previous = std::abs(miss);
+            v = next;
+            if (step <= 1e-7) break;  // Newton's method squares it
+        }
+        hint = v;
+        return upper - std::exp(v);
+    }
+    double distillate(double x, double phi) const {
+        double hint = 0.0;
+        return distillate(x, phi, hint);
+    }
+
+    /// internal reflux that keeps the distillate at d over the still x: 0 if none is needed, above 1 if even
+    /// total reflux does not reach it
+    double internal_reflux(double x, double d) const {
+        double const y0 = mixture_.vapour(x);
+        if (y0 >= d) return 0.0;
+        if (distillate(x, 1.0) < d) return 2.0;
+        double const pinched = (d - y0) / (d - x);
+        auto const excess = [&](double phi) { return climb(x, y0, d, phi) - d; };
+        if (excess(pinched) >= 0.0) return pinched;  // by rounding, with very many stages
+        return numeric::bracketed_root(excess, pinched, 1.0, 1e-13);
+    }
+
+    /// heat taken out at the top and brought by the distillate, J/mol of distillate, with internal reflux phi
+    double condensation(double d, double phi) const {
+        return (mixture_.vapour_enthalpy(d) - mixture_.liquid_enthalpy(d).value) / (1.0 - phi);
+    }
+
+    /// Climbs the stages from the still to the top vapour, if the distillate were d.
+    double climb(double x, double y0, double d, double phi) const {
+        return flow_ == flow_model::enthalpy_balance ? climb_by_enthalpy(x, y0, d, phi)
+                                                     : climb_constant(x, y0, d, phi).value;
+    }
+
+private:
+    template <class Stage>
+    void for_each_stage(Stage const& stage) const {
+        for (int n = 0; n < column_.whole(); ++n) stage(column_.efficiency());
+        if (column_.topmost() > 0.0) stage(column_.topmost());
+    }
+
+    numeric::value_and_slope<double> climb_constant(double, double y0, double d, double phi) const {
+        double y = y0;
+        double slope = 0.0;  // dy/dd
+        for_each_stage([&](double efficiency) {
+            double const x = line(y, d, phi);
+            auto const at = mixture_.vapour_with_slope(x);
+            double dx = (slope - (1.0 - phi)) / phi;
+            if (x <= 0.0 || x >= 1.0) dx = std::numeric_limits<double>::quiet_NaN();  // bisect from here
+            y += efficiency * (at.value - y);
+            slope += efficiency * (at.slope * dx - slope);
+        });
+        return {y, slope};
+    }
+
+    /// liquid that meets the vapour y between two stages; kept inside 0 to 1, which it leaves only while d is
+    /// far from right
+    static double line(double y, double d, double phi) {
+        return (std::min)(1.0, (std::max)(0.0, (y - (1.0 - phi) * d) / phi));
+    }
+
+    double climb_by_enthalpy(double x, double y0, double d, double phi) const {
+        // Balance from a stage to the condenser: what goes up less what comes down is the distillate and the
+        // heat taken out, `net` per mole of distillate.
+        double const net = condensation(d, phi) + mixture_.liquid_enthalpy(d).value;
+        double y = y0;
+        double liquid = x;
+        for_each_stage([&](double efficiency) {
+            double const up = mixture_.vapour_enthalpy(y);
+            if (phi >= 1.0) {
+                liquid = y;
+            } else {
+                for (int i = 0; i < 40; ++i) {
+                    double const down = mixture_.liquid_enthalpy(liquid).value;
+                    double const ratio =
+                        (std::max)(1e-9, (net - up) / (up - down));  // liquid over distillate
+                    double const next = line(y, d, ratio / (1.0 + ratio));
+                    double const step = std::abs(next - liquid);
+                    liquid = next;
+                    if (step < 1e-14) break;
+                }
+            }
+            y += efficiency * (mixture_.vapour(liquid) - y);
+        });
+        return y;
+    }
+
+    double distillate_by_enthalpy(double x, double y0, double phi, double& hint) const {
+        if (phi >= 1.0) return climb_by_enthalpy(x, y0, 0.0, 1.0);
+        // As with constant flows, but the pinch at the still depends on the enthalpies there.
+        double const up = mixture_.vapour_enthalpy(y0);
+        double const down = mixture_.liquid_enthalpy(x).value;
+        auto const beyond_pinch = [&](double d) {
+            double const net = condensation(d, phi) + mixture_.liquid_enthalpy(d).value;
+            return d - y0 - (y0 - x) * (net - up) / (up - down);
+        };
+        double const pinch = numeric::bracketed_root(beyond_pinch, y0, azeotrope_, 0.0);
+        double const upper = pinch == pinch ? pinch : azeotrope_;
+        double const high = std::log(upper - y0);
+        if (!(high > nearest)) return y0;
+        auto const excess = [&](double v) {
+            double const d = upper - std::exp(v);
+            return climb_by_enthalpy(x, y0, d, phi) - d;
+        };
+        double v = numeric::bracketed_root(excess, (std::max)(nearest, hint - 0.1),
+                                           (std::min)(high, hint + 0.1), 1e-12);
+        if (!(v == v)) v = numeric::bracketed_root(excess, nearest, high, 1e-12);
+        if (!(v == v)) return excess(nearest) >= 0.0 ? upper : y0;
+        hint = v;
+        return upper - std::exp(v);
+    }
+
+    static constexpr double nearest = -30.0;  // e^-30: nearer than rounding lets the stages tell
+
+    M const& mixture_;
+    column column_;
+    flow_model flow_;
+    double azeotrope_;
+};
+
+/// two strengths between which a column shall work, checked and as mole fractions
+struct separation {
+    double still;
+    double distillate;
+};
+
+template <boiling_mixture M, strength_basis Still, strength_basis Distillate>
+separation require_separation(char const* property, M const& mixture, Still still, Distillate distillate) {
+    auto const from = to<mole_fraction>(still);
+    auto const up_to = to<mole_fraction>(distillate);
+    double const limit = column_solver<M>::azeotrope(mixture);
+    require_range(property, "strength in the still", from.percent(), mole_fraction::unit, 1e-6, 100.0 * limit,
+                  "below the azeotrope at this pressure");
+    if (!(from <= up_to && up_to.value() < limit)) {
+        auto const shown = [](double x) { return to<Distillate>(mole_fraction(x)).number(); };
+        raise(range_error(property, "strength of the distillate", distillate.number(), Distillate::unit,
+                          shown(from.value()), shown(limit * (1.0 - 1e-9)),
+                          "from that of the still to below the azeotrope at this pressure"));
+    }
+    return {from.value(), up_to.value()};
+}
+
+}  // namespace detail
+
+/// Number of stages between two strengths at total reflux if the relative volatility were constant: Fenske's
+/// equation. Ethanol and water are far from that; `minimum_stages` steps exactly.
+/// @param still      strength in the still, above 0 and below 1
+/// @param distillate strength of the distillate, below 1
+/// @param volatility relative volatility of ethanol to water, above 1
+/// @return number of stages with the still as one of them
+/// @throws range_error if an argument is outside its range
+/// @par Source
+/// @ref source_columns (Fenske)
+template <strength_basis Still, strength_basis Distillate>
+double fenske_stages(Still still, Distillate distillate, double volatility) {
+    double const x = to<mole_fraction>(still).value();
+    double const d = to<mole_fraction>(distillate).value();
+    require_range("Fenske's equation", "mole fraction in the still", x, "", 1e-12, 1.0 - 1e-12);
+    require_range("Fenske's equation", "mole fraction of the distillate", d, "", x, 1.0 - 1e-12);
+    require_range("Fenske's equation", "relative volatility", volatility, "", 1.0 + 1e-9, 1e9);
+    return std::log(d * (1.0 - x) / (x * (1.0 - d))) / std::log(volatility);
+}
+
+/// Number of stages between two strengths with a given reflux ratio, by exact stepping.
+/// @param mixture      a boiling mixture at one pressure
+/// @param still        strength in the still, below the azeotrope
+/// @param distillate   strength of the distillate, below the azeotrope
+/// @param reflux_ratio liquid returned per distillate taken, above `minimum_reflux`; infinity for total
+///                     reflux
+/// @param flow         how the flows inside are found
+/// @return theoretical stages above the boiler; the last one counted in part, by its Murphree efficiency
+/// @throws range_error if a strength is outside its range or the reflux ratio not above the least one
+template <boiling_mixture M, strength_basis Still, strength_basis Distillate>
+double stages_needed(M const& mixture, Still still, Distillate distillate, double reflux_ratio,
+                     flow_model flow = flow_model::constant_molar_overflow);
+
+/// Number of stages between two strengths at total reflux, by exact stepping: no column does it with fewer.
+/// @copydetails stages_needed
+template <boiling_mixture M, strength_basis Still, strength_basis Distillate>
+double minimum_stages(M const& mixture, Still still, Distillate distillate) {
+    return stages_needed(mixture, still, distillate, std::numeric_limits<double>::infinity());
+}
+
+/// Least reflux ratio for a separation: it would take a column without end. Found for constant molar overflow
+/// as the steepest line from the distillate to the equilibrium curve, which for ethanol and water often
+/// touches the curve far above the still (a tangent pinch).
+/// @param mixture    a boiling mixture at one pressure
+/// @param still      strength in the still, below the azeotrope
+/// @param distillate strength of the distillate, below the azeotrope
+/// @return reflux ratio; 0 if the vapour over the still is strong enough
+/// @throws range_error if a strength is outside its range
+template <boiling_mixture M, strength_basis Still, strength_basis Distillate>
+double minimum_reflux(M const& mixture, Still still, Distillate distillate) {
+    auto const [x, d] = detail::require_separation("minimum reflux", mixture, still, distillate);
+    auto const steepness = [&, d = d](double liquid) { return (d - mixture.vapour(liquid)) / (d - liquid); };
+    constexpr int points = 400;
+    double const width = (d - x) / points;
+    double phi = steepness(x);
+    double at = x;
+    for (int i = 1; i < points; ++i) {
+        double const liquid = x + width * i;
+        if (steepness(liquid) > phi) {
+            phi = steepness(liquid);
+            at = liquid;
+        }
+    }
+    double lower = (std::max)(x, at - width);
+    double upper = (std::min)(d - 1e-3 * width, at + width);
+    for (int i = 0; i < 60; ++i) {  // thirds: the steepness has one top there
+        double const a = lower + (upper - lower) / 3.0;
+        double const b = upper - (upper - lower) / 3.0;
+        (steepness(a) < steepness(b) ? lower : upper) = steepness(a) < steepness(b) ? a : b;
+    }
+    phi = (std::max)(phi, steepness(0.5 * (lower + upper)));
+    return phi <= 0.0 ? 0.0 : phi / (1.0 - phi);
+}
+
+template <boiling_mixture M, strength_basis Still, strength_basis Distillate>
+double stages_needed(M const& mixture, Still still, Distillate distillate, double reflux_ratio,
+                     flow_model flow) {
+    auto const [x, d] = detail::require_separation("stages", mixture, still, distillate);
+    if (mixture.vapour(x) >= d) return 0.0;
+    double const least = minimum_reflux(mixture, still, distillate);
+    if (!(reflux_ratio > least)) {
+        raise(range_error(
+            "stages", "reflux ratio", reflux_ratio, "", least, std::numeric_limits<double>::infinity(),
+            "above the least reflux for this separation, which no number of stages gets below"));
+    }
+    double const phi = std::isinf(reflux_ratio) ? 1.0 : reflux_ratio / (1.0 + reflux_ratio);
+    auto const top = [&, x = x, d = d](double stages) {
+        detail::column_solver<M> const solver(mixture, column::of_stages(stages), flow);
+        return solver.climb(x, mixture.vapour(x), d, phi);
+    };
+    double whole = 1.0;
+    while (top(whole) < d) {
+        whole += 1.0;
+        if (whole > column::most_stages) {
+            raise(range_error("stages", "number of stages above", column::most_stages, "", 0.0,
+                              column::most_stages - 1.0, "the reflux is too close to the least one"));
+        }
+    }
+    double const before = top(whole - 1.0);
+    return whole - 1.0 + (d - before) / (top(whole) - before);  // the vapour is straight in the efficiency
+}
+
+/// Strength of what comes over from a still through a column.
+/// @param mixture      a boiling mixture at one pressure
+/// @param c            the column
+/// @param still        strength in the still, below the azeotrope
+/// @param reflux_ratio liquid returned per distillate taken, 0 or more; infinity for total reflux
+/// @param flow         how the flows inside are found
+/// @return strength of the distillate
+/// @throws range_error if the strength or the reflux ratio is outside its range
+template <boiling_mixture M, strength_basis Still>
+mole_fraction distillate_strength(M const& mixture, column const& c, Still still, double reflux_ratio,
+                                  flow_model flow = flow_model::constant_molar_overflow) {
+    double const x = detail::require_separation("distillate", mixture, still, still).still;
+    if (!(reflux_ratio >= 0.0)) require_range("distillate", "reflux ratio", reflux_ratio, "", 0.0, 1e300);
+    double const phi = std::isinf(reflux_ratio) ? 1.0 : reflux_ratio / (1.0 + reflux_ratio);
+    return mole_fraction(detail::column_solver<M>(mixture, c, flow).distillate(x, phi));
+}
+
+}  // namespace aqueth

@@ -1,0 +1,199 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <aqueth/column.hpp>
+#include <aqueth/composition.hpp>
+#include <aqueth/error.hpp>
+#include <aqueth/heating.hpp>
+#include <aqueth/strength.hpp>
+#include <aqueth/units.hpp>
+
+#include <limits>
+#include <vector>
+
+namespace aqueth {
+
+/// What is returned to the column.
+class reflux {
+public:
+    /// @return no reflux: everything that condenses is taken
+    static reflux none() { return constant(0.0); }
+    /// @param ratio liquid returned per distillate taken, 0 to 1000
+    /// @return a reflux ratio that stays the same
+    /// @throws range_error if the ratio is outside that range
+    static reflux constant(double ratio) {
+        require_range("reflux", "reflux ratio", ratio, "", 0.0, 1000.0);
+        return reflux(ratio, -1.0);
+    }
+    /// A reflux that rises so that the distillate keeps its strength, and stays at the greatest ratio from
+    /// where that no longer suffices.
+    /// @param strength       strength the distillate shall keep
+    /// @param greatest_ratio the ratio not to exceed, 0 to 1000
+    /// @return the reflux
+    /// @throws range_error if the ratio is outside that range
+    template <strength_basis Strength>
+    static reflux constant_strength(Strength strength, double greatest_ratio) {
+        require_range("reflux", "greatest reflux ratio", greatest_ratio, "", 0.0, 1000.0);
+        reflux kept(greatest_ratio, to<mole_fraction>(strength).value());
+        kept.number_ = strength.number();
+        kept.unit_ = Strength::unit;
+        kept.shown_ = [](double x) { return to<Strength>(mole_fraction(x)).number(); };
+        return kept;
+    }
+    /// @param share share of the vapour that condenses on the walls of column and head and runs back, 0 to
+    ///              0.9: heat loss is reflux too
+    /// @return the same reflux with that loss
+    /// @throws range_error if the share is outside that range
+    reflux with_heat_loss(double share) const {
+        require_range("reflux", "share of the vapour condensed by heat loss", share, "", 0.0, 0.9);
+        reflux other = *this;
+        other.loss_ = share;
+        return other;
+    }
+
+    /// @return the reflux ratio, or the greatest one
+    double ratio() const noexcept { return ratio_; }
+    /// @return whether the distillate keeps its strength
+    bool keeps_strength() const noexcept { return strength_ >= 0.0; }
+    /// @return mole fraction of the distillate that is kept; negative if none is
+    double kept() const noexcept { return strength_; }
+    /// @return the strength to keep as the user gave it
+    double number() const noexcept { return number_; }
+    /// @return the unit of `number`
+    char const* unit() const noexcept { return unit_; }
+    /// @param x mole fraction of ethanol
+    /// @return the same in `unit`; only if a strength is kept
+    double shown(double x) const { return shown_(x); }
+    /// @return share of the vapour condensed by heat loss
+    double heat_loss() const noexcept { return loss_; }
+
+    /// @param ratio liquid returned per distillate taken
+    /// @return liquid over vapour at the top of the column, heat loss included
+    double internal(double ratio) const noexcept { return loss_ + (1.0 - loss_) * ratio / (1.0 + ratio); }
+    /// @param phi liquid over vapour at the top of the column
+    /// @return liquid returned on purpose per distillate taken
+    double external(double phi) const noexcept { return (1.0 - loss_) / (1.0 - phi) - 1.0; }
+
+private:
+    reflux(double ratio, double strength) : ratio_(ratio), strength_(strength) {}
+    double ratio_;
+    double strength_;
+    double loss_ = 0.0;
+    double number_ = 0.0;
+    char const* unit_ = "";
+    double (*shown_)(double) = nullptr;
+};
+
+/// A still: pot, column, reflux, and how the flows are found.
+struct still {
+    vessel pot;                                             ///< the heated pot
+    column tower = column::none();                          ///< what stands on it
+    aqueth::reflux returned = reflux::none();               ///< what is returned
+    flow_model flow = flow_model::constant_molar_overflow;  ///< how flows inside the column are found
+};
+
+/// Something that comes to pass in a run: the end of a fraction, or of the run.
+class condition {
+public:
+    /// What is watched.
+    enum class watched {
+        still_strength,       ///< of the liquid in the pot, falling
+        boiling_temperature,  ///< of the liquid in the pot, rising
+        distillate_strength,  ///< of what comes over at the moment, falling
+        collected_volume,     ///< of the distillate at 20 °C, since the watching began
+        elapsed_time          ///< since the watching began
+    };
+
+    /// @param strength the liquid in the pot (its extract not counted) has fallen to this strength
+    /// @return the condition
+    template <strength_basis Strength>
+    static condition still_strength(Strength strength) {
+        return of_strength(watched::still_strength, strength);
+    }
+    /// @param strength what comes over at the moment has fallen to this strength
+    /// @return the condition
+    template <strength_basis Strength>
+    static condition distillate_strength(Strength strength) {
+        return of_strength(watched::distillate_strength, strength);
+    }
+    /// @param t the pot boils at this temperature
+    /// @return the condition
+    static condition boiling_temperature(units::temperature t) {
+        return condition(watched::boiling_temperature, t.kelvin(), t.celsius(), "°C");
+    }
+    /// @param volume distillate at 20 °C, since the fraction began for a cut, since the run began for its end
+    /// @return the condition
+    /// @throws range_error if the volume is not positive
+    static condition collected(units::volume volume) {
+        require_range("condition", "volume to collect", in(volume, litre), "L", 1e-9,
+                      std::numeric_limits<double>::infinity());
+        return condition(watched::collected_volume, volume.value(), in(volume, litre), "L");
+    }
+    /// @param duration since the fraction began for a cut; for the end of the run since it began to boil
+    /// @return the condition
+    /// @throws range_error if the duration is not positive
+    static condition elapsed(units::time duration) {
+        require_range("condition", "time to elapse", in(duration, minute), "min", 1e-6,
+                      std::numeric_limits<double>::infinity());
+        return condition(watched::elapsed_time, duration.value(), in(duration, minute), "min");
+    }
+
+    /// @return what is watched
+    watched what() const noexcept { return what_; }
+    /// @return the value at which it comes to pass: mole fraction, K, m3 or s
+    double value() const noexcept { return value_; }
+    /// @return the same as the user gave it
+    double number() const noexcept { return number_; }
+    /// @return the unit of `number`
+    char const* unit() const noexcept { return unit_; }
+    /// @param value a value as `value` has it
+    /// @return the same in `unit`
+    double shown(double value) const { return shown_(value); }
+    /// @return what is watched, in words
+    char const* name() const noexcept {
+        switch (what_) {
+        case watched::still_strength: return "strength in the still";
+        case watched::boiling_temperature: return "boiling temperature";
+        case watched::distillate_strength: return "strength of the distillate";
+        case watched::collected_volume: return "collected volume";
+        case watched::elapsed_time: break;
+        }
+        return "elapsed time";
+    }
+
+private:
+    template <class Strength>
+    static condition of_strength(watched what, Strength strength) {
+        condition c(what, to<mole_fraction>(strength).value(), strength.number(), Strength::unit);
+        c.shown_ = [](double x) { return to<Strength>(mole_fraction(x)).number(); };
+        return c;
+    }
+    condition(watched what, double value, double number, char const* unit)
+        : what_(what), value_(value), number_(number), unit_(unit) {
+        if (what == watched::boiling_temperature) shown_ = [](double k) { return k - 273.15; };
+        if (what == watched::collected_volume) shown_ = [](double v) { return 1000.0 * v; };
+        if (what == watched::elapsed_time) shown_ = [](double s) { return s / 60.0; };
+    }
+
+    watched what_;
+    double value_;
+    double number_;
+    char const* unit_;
+    double (*shown_)(double) = nullptr;
+};
+
+/// The end of a fraction.
+struct cut {
+    condition end;     ///< when the next vessel is put under
+    bool keep = true;  ///< false for a first fraction to discard
+};
+
+/// What to do in a run. What comes after the last cut is the last fraction, and kept.
+struct run_plan {
+    std::vector<cut> cuts;        ///< ends of fractions, in their order; may be empty
+    std::vector<condition> ends;  ///< the run ends with the first of these that comes to pass; at least one
+    int points = 0;               ///< states to record, evenly over the moles distilled; 0 or 2 to 100000
+    units::temperature product_temperature = celsius(20.0);  ///< to which fractions and residue are cooled
+};
+
+}  // namespace aqueth

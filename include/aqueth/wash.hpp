@@ -1,0 +1,293 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <aqueth/blending.hpp>
+#include <aqueth/composition.hpp>
+#include <aqueth/correlation/fermentation.hpp>
+#include <aqueth/correlation/sucrose_density.hpp>
+#include <aqueth/density.hpp>
+#include <aqueth/error.hpp>
+#include <aqueth/hydrometer.hpp>
+#include <aqueth/numeric/root.hpp>
+#include <aqueth/parcel.hpp>
+#include <aqueth/strength.hpp>
+#include <aqueth/units.hpp>
+
+#include <algorithm>
+#include <cmath>
+#include <compare>
+#include <limits>
+
+namespace aqueth {
+
+/// Dissolved solids in degrees Plato, grams in 100 g of liquid, counted as if all were sucrose. (Degrees Brix
+/// and Balling mean the same; their classical tables differ in the third decimal.)
+class extract {
+public:
+    static constexpr char const* name = "extract";  ///< as printed
+    static constexpr char const* unit = "°P";       ///< as printed
+
+    /// @param degrees degrees Plato, 0 to 70
+    /// @throws range_error if outside that range or not a number
+    explicit constexpr extract(double degrees)
+        : degrees_(require_range("extract", name, degrees, unit, 0.0,
+                                 100.0 * correlation::sucrose_density::highest_mass_fraction)) {}
+
+    /// @return degrees Plato, 0 to 70
+    constexpr double degrees() const noexcept { return degrees_; }
+    /// @return mass of solids per mass of liquid, 0 to 0.7
+    constexpr double value() const noexcept { return degrees_ / 100.0; }
+
+    friend constexpr auto operator<=>(extract, extract) = default;  ///< less solids is less
+
+private:
+    double degrees_;
+};
+
+/// What a saccharometer makes of a liquid that holds alcohol: the extract of the sugar solution of the same
+/// density. Alcohol is light, so it reads less than there is, and below zero in a dry wash.
+class apparent_extract {
+public:
+    static constexpr char const* name = "apparent extract";  ///< as printed
+    static constexpr char const* unit = "°P";                ///< as printed
+
+    /// @param degrees degrees Plato, -10 to 70. Below zero the scale is its own equation continued, as the
+    ///                trade does it.
+    /// @throws range_error if outside that range or not a number
+    explicit constexpr apparent_extract(double degrees)
+        : degrees_(require_range("extract", name, degrees, unit, -10.0, 70.0)) {}
+    /// A liquid without alcohol shows what it holds.
+    /// @param e its extract
+    constexpr apparent_extract(extract e) : degrees_(e.degrees()) {}
+
+    /// @return degrees Plato, -10 to 70
+    constexpr double degrees() const noexcept { return degrees_; }
+
+    friend constexpr auto operator<=>(apparent_extract, apparent_extract) = default;  ///< by value
+
+private:
+    double degrees_;
+};
+
+/// @param degrees degrees Plato, 0 to 70
+/// @return the extract
+/// @throws range_error if outside that range
+constexpr extract plato(double degrees) { return extract(degrees); }
+
+/// Density of a solution of sucrose in water.
+/// @param e dissolved sugar
+/// @param t temperature, 0 to 40 °C
+/// @return density; that of the library's own water at no extract
+/// @throws range_error if the temperature is outside its range
+/// @par Accuracy
+/// 0.06 kg/m3 against the CRC Handbook to 40 °P, 0.3 kg/m3 to 70 °P.
+/// @par Source
+/// @ref source_sucrose_density; water @ref source_oiml_r22
+inline units::mass_density density(extract e, units::temperature t) {
+    units::mass_density const water = density(mass_fraction(0.0), t);
+    return water +
+           correlation::sucrose_density::excess(e.value(), t.celsius()).value * kilogram_per_cubic_metre;
+}
+
+/// Specific gravity 20/20 °C in vacuo of a sugar solution, or of a wash by what a saccharometer makes of it.
+/// @param e extract or apparent extract
+/// @return specific gravity 20/20 °C
+/// @par Accuracy
+/// As `density`: 0.00006 to 40 °P. Classical tables are for weighing in air, where a gravity of 1.1 is
+/// 0.00012 higher (0.03 °P).
+/// @par Source
+/// @ref source_sucrose_density
+inline specific_gravity specific_gravity_of(apparent_extract e) {
+    double const water = density(mass_fraction(0.0), celsius(20)).value();
+    return specific_gravity(1.0 +
+                            correlation::sucrose_density::excess(e.degrees() / 100.0, 20.0).value / water);
+}
+
+/// Degrees Plato from specific gravity: the inverse of `specific_gravity_of`.
+/// @param gravity specific gravity 20/20 °C in vacuo, 0.962 to 1.350
+/// @return apparent extract; the extract itself if there is no alcohol
+/// @throws range_error if the gravity is outside that range
+/// @par Source
+/// @ref source_sucrose_density
+inline apparent_extract apparent_extract_of(specific_gravity gravity) {
+    double const lowest = specific_gravity_of(apparent_extract(-10.0)).value();
+    double const highest = specific_gravity_of(apparent_extract(70.0)).value();
+    require_range("extract", "specific gravity", gravity.value(), "", lowest, highest, "-10 to 70 °P");
+    double const water = density(mass_fraction(0.0), celsius(20)).value();
+    double const wanted = water * (gravity.value() - 1.0);
+    auto const miss = [&](double w) {
+        auto const at = correlation::sucrose_density::excess(w, 20.0);
+        return numeric::value_and_slope<double>{at.value - wanted, at.slope};
+    };
+    double const w = numeric::bracketed_newton(miss, -0.1, 0.7, wanted / 400.0, 1e-12);
+    return apparent_extract(100.0 * w);
+}
+
+/// A parcel with dissolved extract: what goes into the still. Its alcohol and water are a parcel, its solids
+/// are counted as sucrose and stay behind when it is distilled.
+///
+/// Its density is approximated by adding what the alcohol takes from water's density and what the extract
+/// adds, each dissolved in the volume of the wash (Tabarie's rule).
+/// @par Accuracy
+/// Tabarie's rule is within the uncertainty of measurement below 5 % sucrose and 18 % ethanol by mass
+/// (@ref source_wash, Hackbarth); it is not meant for liqueurs.
+class wash {
+public:
+    /// @param liquid the ethanol and water in it
+    /// @param solids mass of the extract, 0 or more, at most 70 % of the whole
+    /// @return the wash, at the temperature of the liquid
+    /// @throws range_error if the mass of the extract is outside its range
+    static wash of(parcel const& liquid, units::mass solids = units::mass()) {
+        double const infinite = std::numeric_limits<double>::infinity();
+        require_range("wash", "mass of the extract", solids.value(), "kg", 0.0, infinite);
+        double const whole = (liquid.mass() + solids).value();
+        aqueth::extract(whole > 0.0 ? 100.0 * solids.value() / whole : 0.0);
+        return wash(liquid, solids);
+    }
+    /// @param volume      volume at `temperature`, 0 or more
+    /// @param strength    alcoholic strength by volume of the wash as a whole
+    /// @param solids      its (real) extract
+    /// @param temperature 0 to 40 °C
+    /// @return the wash
+    /// @throws range_error if an argument is outside its range or there is no room for both
+    static wash of(units::volume volume, volume_fraction strength, aqueth::extract solids,
+                   units::temperature temperature) {
+        double const infinite = std::numeric_limits<double>::infinity();
+        require_range("wash", "volume", in(volume, litre), "L", 0.0, infinite);
+        double const pure = aqueth::density(mass_fraction(1.0), celsius(20)).value() * strength.value();
+        double rho = 1000.0;  // at 20 °C: strength by volume needs it, and it needs the mass fraction
+        for (int i = 0; i < 60; ++i) {
+            double const ethanol = require_room(pure / rho, solids);
+            rho = density_of(ethanol, solids.value(), 20.0);
+        }
+        double const ethanol = pure / rho;
+        double const mass = volume.value() * density_of(ethanol, solids.value(), temperature.celsius());
+        parcel const liquid = parcel::of(mass * (1.0 - solids.value()) * kilogram,
+                                         mass_fraction(ethanol / (1.0 - solids.value())), temperature);
+        return wash(liquid, mass * solids.value() * kilogram);
+    }
+
+    /// @return the ethanol and water in it
+    parcel const& liquid() const { return liquid_; }
+    /// @return mass of everything
+    units::mass mass() const { return liquid_.mass() + solids_; }
+    /// @return mass of the dissolved extract
+    units::mass solids() const { return solids_; }
+    /// @return (real) extract
+    aqueth::extract extract() const {
+        return aqueth::extract(mass().value() > 0.0 ? 100.0 * in(solids_, mass()) : 0.0);
+    }
+    /// @return temperature
+    units::temperature temperature() const { return liquid_.temperature(); }
+
+    /// @param t temperature, 0 to 40 °C and not below the freezing point of the liquid
+    /// @return density there
+    /// @throws range_error if the temperature is outside its range
+    units::mass_density density(units::temperature t) const {
+        detail::require_liquid("wash", liquid_.composition(), t);
+        if (!(mass().value() > 0.0)) return aqueth::density(liquid_.composition(), t);
+        return density_of(in(liquid_.ethanol(), mass()), extract().value(), t.celsius()) *
+               kilogram_per_cubic_metre;
+    }
+    /// @param t temperature, 0 to 40 °C
+    /// @return volume there
+    /// @throws range_error if the temperature is outside its range
+    units::volume volume(units::temperature t) const { return mass() / density(t); }
+    /// @return volume at its own temperature
+    units::volume volume() const { return volume(temperature()); }
+    /// @return specific gravity 20/20 °C
+    aqueth::specific_gravity specific_gravity() const {
+        return aqueth::specific_gravity(
+            in(density(celsius(20)), aqueth::density(mass_fraction(0.0), celsius(20))));
+    }
+    /// @return volume of the pure alcohol in it at 20 °C
+    units::volume pure_alcohol() const { return liquid_.pure_alcohol(); }
+    /// @return alcoholic strength by volume at 20 °C of the wash as a whole
+    volume_fraction strength() const {
+        return volume_fraction(mass().value() > 0.0 ? in(pure_alcohol(), volume(celsius(20))) : 0.0);
+    }
+
+    /// @param t temperature, 0 to 40 °C
+    /// @return the same wash at another temperature
+    /// @throws range_error if the temperature is outside its range
+    wash at(units::temperature t) const { return wash(liquid_.at(t), solids_); }
+
+    /// Density by Tabarie's rule. Plain numbers.
+    /// @param ethanol mass fraction of ethanol in the whole
+    /// @param solids  mass fraction of extract in the whole
+    /// @param t       temperature, °C
+    /// @return density, kg/m3
+    static double density_of(double ethanol, double solids, double t) {
+        correlation::oiml_r22::isotherm<double> const mixture(t);
+        double const water = mixture.density(0.0);
+        double const most = mixture.density(1.0);
+        double rho = water;
+        for (int i = 0; i < 60; ++i) {  // each pass takes the error down by five or more
+            double const w = mixture.mass_fraction_from_concentration((std::min)(ethanol * rho, most));
+            double s = solids;
+            for (int k = 0; k < 60; ++k)
+                s = solids * rho / (water + correlation::sucrose_density::excess(s, t).value);
+            double const next = mixture.density(w) + correlation::sucrose_density::excess(s, t).value;
+            bool const done = std::abs(next - rho) < 1e-10;
+            rho = next;
+            if (done) break;
+        }
+        return rho;
+    }
+
+private:
+    wash(parcel const& liquid, units::mass solids) : liquid_(liquid), solids_(solids) {}
+
+    static double require_room(double ethanol, aqueth::extract solids) {
+        return require_range("wash", "ethanol beside this extract", 100.0 * ethanol, mass_fraction::unit, 0.0,
+                             100.0 - solids.degrees(), "what the extract leaves") /
+               100.0;
+    }
+
+    parcel liquid_;
+    units::mass solids_;
+};
+
+/// Puts two washes together without loss: racking, topping up, stretching with water or low wine.
+/// @param a           one wash
+/// @param b           the other; a parcel as `wash::of(parcel)`
+/// @param temperature temperature of the mixture, 0 to 40 °C and not below its freezing point
+/// @return the mixture; its masses are the sums, its `strength` what comes of them
+/// @throws range_error if both are empty or the temperature is outside its range
+inline wash mix(wash const& a, wash const& b, units::temperature temperature) {
+    return wash::of(mix({a.liquid(), b.liquid()}, temperature).product, a.solids() + b.solids());
+}
+
+/// True specific gravity 20/20 °C of a wash from a saccharometer read at another temperature: glass and
+/// liquid have both expanded.
+/// @param reading   what the stem shows
+/// @param t         temperature of wash and instrument, 0 to 40 °C
+/// @param meter     the instrument: its reference temperature, what its gravity refers to, its glass
+/// @param alcohol   mass fraction of ethanol, as far as known: 0 before fermentation
+/// @return specific gravity 20/20 °C
+/// @throws range_error if the temperature or the reading is outside its range
+/// @par Accuracy
+/// The expansion is that of sugar solution, or of the ethanol-water mixture with the sugar's share added
+/// (Tabarie's rule at either temperature). One percent by mass of alcohol that is left out counts
+/// 0.00007 at 10 K from 20 °C.
+/// @par Source
+/// @ref source_sucrose_density, @ref source_wash
+inline specific_gravity true_gravity(specific_gravity reading, units::temperature t,
+                                     gravity_hydrometer const& meter,
+                                     mass_fraction alcohol = mass_fraction(0.0)) {
+    require_range("gravity of a wash", "temperature", t.celsius(), "°C", 0.0, 40.0,
+                  "OIML R 22, water liquid");
+    double const rho = meter.density(reading, t).value();
+    double const most = 0.7 * (1.0 - alcohol.value());
+    auto const miss = [&](double solids) {
+        return wash::density_of(alcohol.value(), solids, t.celsius()) - rho;
+    };
+    double const lightest = miss(-0.02 * (1.0 - alcohol.value())) + rho;
+    require_range("gravity of a wash", "density behind the reading", rho, "kg/m3", lightest, miss(most) + rho,
+                  "no extract to 70 °P at this temperature");
+    double const solids = numeric::bracketed_root(miss, -0.02 * (1.0 - alcohol.value()), most, 1e-13);
+    return specific_gravity(wash::density_of(alcohol.value(), solids, 20.0) /
+                            density(mass_fraction(0.0), celsius(20)).value());
+}
+
+}  // namespace aqueth

@@ -1,0 +1,50 @@
+#!/usr/bin/env bash
+# SPDX-License-Identifier: BSL-1.0
+# A distilling day of the Quillbeck teaching stillhouse, an invented place with a 25 L pot and a 4-plate column:
+#   distilling_day.sh <folder of the programs> [<picture.svg>]
+# Shows every command and what it answers; draws the run if a picture is named.
+set -euo pipefail
+
+if (($# < 1 || $# > 2)) || [[ ! -x $1/forecast_run ]]; then
+    echo "usage: distilling_day.sh <folder of the programs, such as build/demo/bin> [<picture.svg>]" >&2
+    exit 2
+fi
+programs=$(cd "$1" && pwd)
+picture=${2:+ --draw \'$2\' --replace}
+
+tell() { printf '\n' && cat; }
+show() {
+    printf '\n$ %s\n' "$1"
+    PATH="$programs:$PATH" bash -c "$1"
+}
+
+cat <<'TEXT'
+A distilling day at the Quillbeck teaching stillhouse
+=====================================================
+25 L of sugar wash go into the pot under the 4-plate column. Gravities, volumes and temperatures are what the
+stillhouse measures on the day; everything else is computed from them. What may be distilled is settled by local
+law and by whoever is licensed to do it.
+TEXT
+
+tell <<'TEXT'
+1. Weeks before: how much sugar for 25 L at 11 % vol?
+TEXT
+show "judge_wash --volume '25 L' --wanted '11 %vol'"
+
+tell <<'TEXT'
+2. Today: what is in it? The gravity fell from 1.076 to 0.993, read in a warm vat.
+TEXT
+show "judge_wash --volume '25 L' --original '1.076 sg' --final '0.993 sg' --final-temperature '26 C'"
+
+tell <<'TEXT'
+3. How good is the column? An earlier run gave 1.8 L of 88 % vol from 25 L of 11 % vol, with a reflux ratio of 3,
+   after 100 mL to discard.
+TEXT
+show "find_stages --run '25 L, 11 %vol, 100 mL, 1.8 L, 88 %vol' --reflux 3 --heat-loss '5 %'"
+
+tell <<'TEXT'
+4. What will today's run give? 100 mL to discard, the heart down to 80 % vol, the rest down to 20 % vol.
+TEXT
+show "forecast_run --charge '25 L' --strength '11 %vol' --extract '1.5 plato' --power '2 kW' --pot-heat '4 kJ/K' \\
+      --pot-loss '3 W/K' --plates 4 --plate-efficiency 0.6 --reflux 3 --heat-loss '5 %' --discard '100 mL' \\
+      --cuts 'distillate 80 %vol' --end 'distillate 20 %vol'$picture"

@@ -1,0 +1,160 @@
+// SPDX-License-Identifier: BSL-1.0
+// What is in a wash, by its gravities before and after fermentation; or what sugar a wash needs.
+#include "still_program.hpp"
+
+#include <algorithm>
+#include <string>
+
+namespace {
+
+using namespace program;
+
+about const who{
+    "judge_wash",
+    "Tells what is in a wash from its gravity before and after fermentation; or the sugar for one.",
+    "The Quillbeck teaching stillhouse has 25 L of sugar wash that fell from 1.085 to 0.992:\n"
+    "  $ judge_wash --volume '25 L' --original '1.085 sg' --final '0.992 sg'\n"
+    "  The wash holds 12.4 % vol: 3.1028 L of pure alcohol in 25.000 L.",
+    {correlation::sucrose_density::cited, correlation::balling::cited, correlation::balling::factors_cited,
+     correlation::excise_notice_226::cited, correlation::fermentation::cited, correlation::oiml_r22::cited}};
+
+/// gravity at 20 °C of what was read at another temperature
+specific_gravity corrected(given const& reading, given const& temperature, mass_fraction alcohol) {
+    specific_gravity const shown = specific_gravity_of(read_extract(reading));
+    units::temperature const t = read_temperature(temperature);
+    return on_behalf_of(reading, [&] { return true_gravity(shown, t, gravity_hydrometer({}), alcohol); });
+}
+
+void plan_sugar(session& s, units::volume volume, given const& wanted_strength, given const& kind,
+                given const& share) {
+    bool const hexose = kind.text == "glucose" || kind.text == "fructose";
+    if (!hexose && kind.text != "sucrose") refuse(kind, "expected sucrose, glucose or fructose");
+    auto const strength = to<volume_fraction>(composition(read_strength(wanted_strength)));
+    double const reached =
+        share.present
+            ? on_behalf_of(share,
+                           [&] { return require_range("sugar", "yield", read_share(share), "", 0.3, 1.0); })
+            : correlation::fermentation::practical_share;
+    sugar_plan const plan = on_behalf_of(wanted_strength, [&] {
+        return sugar_needed(volume, strength, hexose ? sugar::hexose : sugar::sucrose, reached);
+    });
+    wording const words = s.words();
+    page text;
+    text.say("Weigh in {} of {} and {} of water.", words.mass(plan.practical), kind.text,
+             words.mass(plan.water));
+    text.gap();
+    text.row("wash", "{} at {:.2f} % vol, 20 °C", words.volume(volume), strength.percent());
+    text.row("least sugar", "{}, if nothing but alcohol and gas came of it", words.mass(plan.least));
+    text.row("yield", "{:.1f} % of that reckoned with", 100.0 * reached);
+    text.row("before", "{:.2f} °P, gravity {:.4f}", plan.original.degrees(), plan.gravity.value());
+    text.row("carbon dioxide", "{} given off", words.mass(plan.carbon_dioxide));
+    text.gap();
+    text.say("{}", gas_caution);
+    s.answer(text, {{"sugar_kg", in(plan.practical, kilogram)},
+                    {"sugar_stoichiometric_kg", in(plan.least, kilogram)},
+                    {"share_of_stoichiometric_yield", reached},
+                    {"water_kg", in(plan.water, kilogram)},
+                    {"carbon_dioxide_kg", in(plan.carbon_dioxide, kilogram)},
+                    {"original_extract_P", plan.original.degrees()},
+                    {"original_gravity_20_20C", plan.gravity.value()}});
+}
+
+/// calls f, or says why it does not apply
+template <class F>
+std::string if_it_applies(F const& f) {
+    try {
+        return fmt::format("{:.2f} % vol", f().percent());
+    } catch (range_error const& e) {
+        return fmt::format("does not apply ({})", e.what());
+    }
+}
+
+void run(session& s) {
+    given const& volume = s.required("--volume", "VOLUME", "of the wash");
+    given const& original = s.option("--original", "GRAVITY", "before fermentation: 'N sg' or 'N plato'");
+    given const& original_at = s.option("--original-temperature", "TEMP", "when that was read", "20 C");
+    given const& last = s.option("--final", "GRAVITY", "now");
+    given const& last_at = s.option("--final-temperature", "TEMP", "of the wash now", "20 C");
+    given const& wanted_strength = s.option("--wanted", "STRENGTH", "instead: the strength a wash shall get");
+    given const& kind =
+        s.option("--sugar", "SUGAR", "with --wanted: sucrose, glucose or fructose", "sucrose");
+    given const& share =
+        s.option("--yield", "SHARE", "with --wanted: share of the greatest yield (else 90 %)");
+    surroundings const air = s.surroundings_options();
+    s.explain("Gravities: sg (20/20 C in vacuo), plato.");
+    s.offer_us_units();
+    s.parse();
+
+    units::volume const amount = read_volume(volume);
+    if (wanted_strength.present) {
+        if (original.present || last.present) throw bad_input("--wanted goes without --original and --final");
+        return plan_sugar(s, amount, wanted_strength, kind, share);
+    }
+    if (!original.present || !last.present)
+        throw bad_input("--original and --final: both are needed, or --wanted");
+    units::pressure const pressure = read_pressure(air);
+
+    specific_gravity const before = corrected(original, original_at, mass_fraction(0.0));
+    // What the wash holds decides how it expands, and its gravity what it holds: twice round is enough.
+    specific_gravity after = specific_gravity_of(read_extract(last));
+    units::temperature const t = read_temperature(last_at);
+    on_behalf_of(original,
+                 [&] { return fermented_wash(amount, before, before, t); });  // nothing fermented yet
+    auto const fermented = [&] {
+        return on_behalf_of(last, [&] { return fermented_wash(amount, before, after, t); });
+    };
+    for (int i = 0; i < 3; ++i) {
+        wash const guess = fermented();
+        after = corrected(last, last_at, mass_fraction(in(guess.liquid().ethanol(), guess.mass())));
+    }
+    wash const now = fermented();
+    units::temperature const boils =
+        on_behalf_of(air.decisive(), [&] { return boiling_temperature(now, pressure); });
+    double const degrees = apparent_extract_of(before).degrees();
+    extract const oe = on_behalf_of(original, [&] { return extract(degrees < 0.0 ? 0.0 : degrees); });
+    // Never above the original, but for the rounding of the corrections.
+    apparent_extract const ae = (std::min)(apparent_extract_of(after), apparent_extract(oe));
+
+    auto const by_mass_of_wash = [&](mass_fraction a) {  // % mass of the wash to % vol of the wash
+        return by_volume(100.0 * a.value() *
+                         in(now.density(celsius(20)), density(mass_fraction(1.0), celsius(20))));
+    };
+    wording const words = s.words();
+    page text;
+    text.say("The wash holds {:.1f} % vol: {} of pure alcohol in {}.", now.strength().percent(),
+             words.volume(now.pure_alcohol()), words.volume(amount));
+    text.gap();
+    text.row("before", "{:.2f} °P, gravity {:.4f} at 20 °C", degrees, before.value());
+    text.row("now", "{:.2f} °P apparent, gravity {:.4f} at 20 °C", ae.degrees(), after.value());
+    text.row("real extract", "{:.2f} °P", now.extract().degrees());
+    text.row("attenuation", "{:.1f} % apparent, {:.1f} % real", 100.0 * apparent_attenuation(oe, ae),
+             100.0 * real_attenuation(oe, now.extract()));
+    text.row("boils at", "{} under {}", words.exact_temperature(boils), air_in_words(words, air, pressure));
+    text.gap();
+    text.say("Strength by other ways; they differ by some percent, which is what gravities can tell:");
+    text.row("Balling's balance", "{:.2f} % vol, with the density of the library (above)",
+             now.strength().percent());
+    text.row("usual weights", "{}",
+             if_it_applies([&] { return by_mass_of_wash(alcohol_by_balling(oe, real_extract(oe, ae))); }));
+    text.row("Balling's factors", "{}",
+             if_it_applies([&] { return by_mass_of_wash(alcohol_by_balling_factors(oe, ae)); }));
+    text.row("fall in gravity", "{}", if_it_applies([&] { return alcohol_by_gravity_fall(before, after); }));
+    text.gap();
+    text.say("{}\n{}", gas_caution, vapour_caution);
+    s.answer(text, {{"strength_percent_vol_20C", now.strength().percent()},
+                    {"pure_alcohol_L_20C", in(now.pure_alcohol(), litre)},
+                    {"mass_kg", in(now.mass(), kilogram)},
+                    {"original_extract_P", degrees},
+                    {"original_gravity_20_20C", before.value()},
+                    {"apparent_extract_P", ae.degrees()},
+                    {"final_gravity_20_20C", after.value()},
+                    {"real_extract_P", now.extract().degrees()},
+                    {"apparent_attenuation", apparent_attenuation(oe, ae)},
+                    {"real_attenuation", real_attenuation(oe, now.extract())},
+                    {"boiling_temperature_C", boils.celsius()},
+                    {"pressure_kPa", in(pressure, kilopascal)}});
+}
+
+}  // namespace
+
+int main(int argc, char** argv) { return session(who, argc, argv).run(run); }

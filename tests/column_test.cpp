@@ -1,0 +1,192 @@
+// SPDX-License-Identifier: BSL-1.0
+#include <aqueth/boiling_curve.hpp>
+#include <aqueth/column.hpp>
+#include <aqueth/equilibrium.hpp>
+
+#include "expect_range_error.hpp"
+#include "test_mixtures.hpp"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace aqueth {
+namespace {
+
+using test::expect_range_error;
+using test::ideal_mixture;
+
+double const infinite = std::numeric_limits<double>::infinity();
+
+boiling_curve const& sea_level() {
+    static boiling_curve const curve(standard_atmosphere);
+    return curve;
+}
+
+// Fenske's equation counts the still as a stage; exact stepping counts stages above it.
+TEST(Column, ExactSteppingIsFenskesEquationForConstantVolatility) {
+    ideal_mixture const m{2.5};
+    for (double const stages : {0.0, 1.0, 2.0, 7.0}) {
+        double const ratio = std::pow(2.5, stages + 1.0) * 0.1 / 0.9;
+        auto const top = by_moles(100.0 * ratio / (1.0 + ratio));
+        EXPECT_NEAR(fenske_stages(by_moles(10), top, 2.5), stages + 1.0, 1e-12);
+        EXPECT_NEAR(minimum_stages(m, by_moles(10), top), stages, 1e-9);
+        EXPECT_NEAR(distillate_strength(m, column::of_stages(stages), by_moles(10), infinite).value(),
+                    top.value(), 1e-14);
+    }
+    // ln(19 x 19)/ln 2.5, by hand
+    EXPECT_NEAR(fenske_stages(by_moles(5), by_moles(95), 2.5), 6.42687, 1e-5);
+}
+
+// With constant volatility the operating line pinches at the still: R = (d - y)/(y - x).
+TEST(Column, MinimumRefluxForConstantVolatility) {
+    ideal_mixture const m{2.5};
+    double const x = 0.3, d = 0.9, y = m.vapour(x);
+    EXPECT_NEAR(minimum_reflux(m, by_moles(30), by_moles(90)), (d - y) / (y - x), 1e-12);
+    EXPECT_EQ(minimum_reflux(m, by_moles(30), by_moles(50)), 0.0);  // the pot alone gives 51.7
+}
+
+TEST(Column, MinimumRefluxOfEthanolAndWaterIsATangentPinch) {
+    auto const& m = sea_level();
+    double const x = 0.3, d = 0.85;
+    double const at_still = (d - m.vapour(x)) / (m.vapour(x) - x);
+    double const least = minimum_reflux(m, by_moles(30), by_moles(85));
+    EXPECT_GT(least, 1.2 * at_still);
+    // No liquid lies above the line, and one lies on it.
+    double const phi = least / (1.0 + least);
+    double closest = infinite;
+    for (double liquid = x; liquid < d - 1e-3; liquid += 1e-4) {
+        double const gap = m.vapour(liquid) - (d - phi * (d - liquid));
+        EXPECT_GT(gap, -1e-9);
+        closest = (std::min)(closest, gap);
+    }
+    EXPECT_LT(closest, 1e-7);
+    // Just above it the separation can be done, with many stages.
+    EXPECT_GT(stages_needed(m, by_moles(30), by_moles(85), 1.1 * least), 15.0);
+}
+
+TEST(Column, StagesNeededIsTheInverseOfDistillateStrength) {
+    auto const& m = sea_level();
+    for (auto const flow : {flow_model::constant_molar_overflow, flow_model::enthalpy_balance}) {
+        for (double const n : {0.4, 1.0, 2.3, 5.0, 8.7}) {
+            for (double const ratio : {1.5, 3.0, 8.0}) {
+                auto const d = distillate_strength(m, column::of_stages(n), by_moles(8), ratio, flow);
+                EXPECT_NEAR(stages_needed(m, by_moles(8), d, ratio, flow), n, 2e-6) << n << " " << ratio;
+            }
+        }
+    }
+}
+
+// Against stepping from the top down with plain bisection, which shares no line with the solver.
+TEST(Column, AgreesWithSteppingFromTheTopDown) {
+    auto const& m = sea_level();
+    for (int const n : {1, 3, 6}) {
+        for (double const x : {0.002, 0.03, 0.2}) {
+            for (double const ratio : {0.2, 1.0, 4.0, 30.0}) {
+                double const phi = ratio / (1.0 + ratio);
+                auto const bottom = [&](double d) {
+                    double y = d;
+                    for (int k = 0; k < n; ++k) y = phi * m.liquid(y) + (1.0 - phi) * d;
+                    return m.liquid(y);
+                };
+                double low = x, high = azeotrope(standard_atmosphere).liquid.value();
+                for (int i = 0; i < 60; ++i) {
+                    double const middle = 0.5 * (low + high);
+                    (bottom(middle) < x ? low : high) = middle;
+                }
+                EXPECT_NEAR(distillate_strength(m, column::of_stages(n), by_moles(100.0 * x), ratio).value(),
+                            low, 1e-8)
+                    << n << " " << x << " " << ratio;
+            }
+        }
+    }
+}
+
+TEST(Column, KeepingAStrengthIsTheInverseOfTheDistillate) {
+    auto const& m = sea_level();
+    detail::column_solver<boiling_curve> const solver(m, column::of_plates(4, 0.6),
+                                                      flow_model::constant_molar_overflow);
+    for (double const x : {0.01, 0.05, 0.3}) {
+        for (double const phi : {0.2, 0.6, 0.95}) {
+            EXPECT_NEAR(solver.internal_reflux(x, solver.distillate(x, phi)), phi, 1e-8);
+        }
+    }
+    EXPECT_EQ(solver.internal_reflux(0.3, 0.4), 0.0);
+    EXPECT_GT(solver.internal_reflux(0.01, 0.85), 1.0);
+}
+
+TEST(Column, LimitsOfStagesEfficiencyAndReflux) {
+    auto const& m = sea_level();
+    auto const at = [&](column const& c, double ratio) {
+        return distillate_strength(m, c, by_moles(5), ratio).value();
+    };
+    EXPECT_DOUBLE_EQ(at(column::none(), 7.0), m.vapour(0.05));
+    EXPECT_DOUBLE_EQ(at(column::of_stages(4), 0.0), m.vapour(0.05));
+    EXPECT_NEAR(at(column::of_stages(4), 1e-7), m.vapour(0.05), 1e-6);
+    EXPECT_DOUBLE_EQ(at(column::of_plates(4, 1.0), 3.0), at(column::of_stages(4), 3.0));
+    EXPECT_DOUBLE_EQ(at(column::of_packing(1.2 * metre, 0.3 * metre), 3.0), at(column::of_stages(4), 3.0));
+    EXPECT_LT(at(column::of_plates(4, 0.6), 3.0), at(column::of_stages(4), 3.0));
+    // continuous where a stage is added, rising all the way
+    EXPECT_NEAR(at(column::of_stages(3.0 - 1e-9), 3.0), at(column::of_stages(3), 3.0), 1e-8);
+    double before = 0.0;
+    for (double n = 0.0; n < 10.0; n += 0.25) {
+        EXPECT_GT(at(column::of_stages(n), 3.0), before);
+        before = at(column::of_stages(n), 3.0);
+    }
+    EXPECT_LT(at(column::of_stages(100), 50.0), azeotrope(standard_atmosphere).liquid.value());
+}
+
+// The two ways to find the flows differ little: the molar heats of vaporization differ by 5 %.
+TEST(Column, ConstantMolarOverflowIsCloseToTheEnthalpyBalance) {
+    auto const& m = sea_level();
+    auto const c = column::of_stages(5);
+    for (double const x : {1.0, 5.0, 20.0}) {
+        double const constant = distillate_strength(m, c, by_moles(x), 3.0).value();
+        double const balance =
+            distillate_strength(m, c, by_moles(x), 3.0, flow_model::enthalpy_balance).value();
+        EXPECT_NE(constant, balance);
+        EXPECT_NEAR(constant, balance, 0.015) << x;
+    }
+    // and they agree where the heats are equal
+    ideal_mixture const even{2.5};
+    EXPECT_NEAR(distillate_strength(even, c, by_moles(10), 3.0).value(),
+                distillate_strength(even, c, by_moles(10), 3.0, flow_model::enthalpy_balance).value(), 1e-10);
+}
+
+TEST(Column, LimitIsTheAzeotropeOrPureEthanol) {
+    for (double const kpa : {20.0, 101.325, 170.0}) {
+        boiling_curve const curve(kpa * kilopascal);
+        EXPECT_NEAR(detail::column_solver<boiling_curve>::azeotrope(curve),
+                    azeotrope(kpa * kilopascal).liquid.value(), 1e-5)
+            << kpa;
+    }
+    EXPECT_EQ(detail::column_solver<boiling_curve>::azeotrope(boiling_curve(5.0 * kilopascal)), 1.0);
+    EXPECT_EQ(detail::column_solver<ideal_mixture>::azeotrope(ideal_mixture{2.5}), 1.0);
+}
+
+TEST(Column, RefusesBadInput) {
+    auto const& m = sea_level();
+    expect_range_error([] { column::of_stages(-0.1); }, "number of stages");
+    expect_range_error([] { column::of_stages(std::nan("")); }, "number of stages");
+    expect_range_error([] { column::of_plates(4, 0.0); }, "Murphree efficiency");
+    expect_range_error([] { column::of_plates(4, 1.2); }, "Murphree efficiency");
+    expect_range_error([] { column::of_packing(1.0 * metre, 0.0 * metre); },
+                       "height equivalent to a theoretical plate");
+    expect_range_error([&] { distillate_strength(m, column::none(), by_volume(97.5), 1.0); },
+                       "strength in the still");
+    expect_range_error([&] { distillate_strength(m, column::none(), by_volume(10), -1.0); }, "reflux ratio");
+    auto const past = expect_range_error([&] { minimum_reflux(m, by_volume(10), by_volume(98)); },
+                                         "strength of the distillate");
+    EXPECT_NEAR(past.upper(), to<volume_fraction>(azeotrope(standard_atmosphere).liquid).percent(), 1e-4);
+    auto const least = minimum_reflux(m, by_volume(10), by_volume(92));
+    auto const low = expect_range_error([&] { stages_needed(m, by_volume(10), by_volume(92), 0.9 * least); },
+                                        "reflux ratio");
+    EXPECT_NEAR(low.lower(), least, 1e-12);
+    expect_range_error([&] { fenske_stages(by_moles(10), by_moles(5), 2.0); },
+                       "mole fraction of the distillate");
+}
+
+}  // namespace
+}  // namespace aqueth

@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: BSL-1.0
+#include <aqueth/atmosphere.hpp>
+#include <aqueth/heating.hpp>
+
+#include "expect_range_error.hpp"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+
+namespace aqueth {
+namespace {
+
+using test::expect_range_error;
+
+vessel pot(double watts, double capacity, double loss) {
+    return {watts * watt, capacity * joule_per_kelvin, loss * watt_per_kelvin, celsius(20)};
+}
+
+// Water takes 4.18 to 4.19 kJ/(kg K) (CRC Handbook of Chemistry and Physics, properties of water).
+TEST(Heating, WaterInALosslessPot) {
+    auto const h = heat(wash::of(water(1.0 * kilogram, celsius(20))), pot(1000.0, 0.0, 0.0), celsius(90));
+    EXPECT_NEAR(in(h.to_liquid, kilojoule), 70.0 * 4.187, 0.005 * 70.0 * 4.187);
+    EXPECT_NEAR(in(h.duration, second), in(h.to_liquid, kilojoule), 1e-9);
+    EXPECT_NEAR(h.lost.value(), 0.0, 1e-6);
+}
+
+TEST(Heating, SharesOfTheHeatAddUp) {
+    auto const charge = wash::of(4.0 * litre, by_volume(12), plato(1), celsius(18));
+    auto const h = heat(charge, pot(400.0, 900.0, 1.2), celsius(91));
+    EXPECT_NEAR((h.to_liquid + h.to_vessel + h.lost).value(), h.supplied.value(), 1e-6);
+    EXPECT_NEAR(h.supplied.value(), 400.0 * h.duration.value(), 1e-6);
+    EXPECT_NEAR(h.to_vessel.value(), 900.0 * 73.0, 1e-9);
+    EXPECT_GT(h.lost.value(), 0.0);
+    auto const again = heat(charge, pot(400.0, 900.0, 0.0), celsius(91));
+    EXPECT_NEAR(h.to_liquid.value(), again.to_liquid.value(), 1e-9);
+    EXPECT_GT(h.duration, again.duration);
+}
+
+// With an almost constant heat capacity the time is the textbook's: C/k ln[(P - k(t0 - room))/(P - k(t1 -
+// room))].
+TEST(Heating, LossMakesItExponential) {
+    auto const h = heat(wash::of(water(1.0 * gram, celsius(20))), pot(100.0, 5000.0, 1.5), celsius(80));
+    double const c = 5000.0 + h.to_liquid.value() / 60.0;
+    EXPECT_NEAR(h.duration.value(), c / 1.5 * std::log(100.0 / (100.0 - 1.5 * 60.0)), 0.02);
+}
+
+// CRC Handbook of Chemistry and Physics, Ebullioscopic Constants: water 0.513 K kg/mol.
+TEST(BoilingTemperature, ExtractLiftsItLikeTheEbullioscopicConstant) {
+    auto const plain = boiling_temperature(wash::of(water(0.9 * kilogram, celsius(20))), standard_atmosphere);
+    auto const sweet = boiling_temperature(wash::of(water(0.9 * kilogram, celsius(20)), 0.1 * kilogram),
+                                           standard_atmosphere);
+    EXPECT_NEAR(plain.celsius(), 99.974, 0.005);
+    EXPECT_NEAR((sweet - plain).value(), 0.513 * (100.0 / 342.3 / 0.9), 0.004);
+}
+
+// Carey and Lewis (1932): 82.7 °C at x = 0.2337, 79.8 °C at 0.5079; laboratories differ by 0.2 to 0.4 K.
+TEST(BoilingTemperature, OfMixturesAndAtAltitude) {
+    auto const boils = [](double percent, units::pressure p) {
+        return boiling_temperature(wash::of(parcel::of(1.0 * kilogram, by_moles(percent), celsius(20))), p)
+            .celsius();
+    };
+    EXPECT_NEAR(boils(50.79, standard_atmosphere), 79.8, 0.4);
+    EXPECT_NEAR(boils(23.37, standard_atmosphere), 82.7, 0.4);
+    EXPECT_LT(boils(5.0, pressure_at_altitude(1500.0 * metre)), boils(5.0, standard_atmosphere) - 4.0);
+}
+
+TEST(Heating, RefusesWhatCannotBe) {
+    auto const charge = wash::of(4.0 * litre, by_volume(12), plato(1), celsius(18));
+    for (double const bad : {0.0, -100.0, std::nan("")}) {
+        expect_range_error([&] { heat(charge, pot(bad, 0, 0), celsius(50)); }, "power");
+    }
+    expect_range_error([&] { heat(charge, pot(100, -1, 0), celsius(50)); }, "heat capacity");
+    expect_range_error([&] { heat(charge, pot(100, 0, -1), celsius(50)); }, "heat loss coefficient");
+    expect_range_error([&] { heat(charge, pot(100, 0, 0), celsius(10)); }, "temperature wanted");
+    expect_range_error([&] { heat(charge, pot(100, 0, 0), celsius(130)); }, "temperature wanted");
+    auto const e =
+        expect_range_error([&] { heat(charge, pot(100, 0, 2), celsius(91)); }, "temperature wanted");
+    EXPECT_NEAR(e.upper(), 70.0, 1e-4);
+    expect_range_error(
+        [&] { boiling_temperature(wash::of(water(0.0 * gram, celsius(20))), standard_atmosphere); },
+        "mass of the charge");
+    expect_range_error([&] { boiling_temperature(charge, 300.0 * kilopascal); }, "pressure");
+}
+
+}  // namespace
+}  // namespace aqueth

@@ -1,0 +1,67 @@
+# SPDX-License-Identifier: BSL-1.0
+set(run "forecast_run --charge '25 L' --strength '11 %vol' --power '2 kW'")
+set(folder "d=$(mktemp -d) && trap 'rm -r $d' EXIT && cd $d &&")
+
+# The figures are those of the library, whose own tests hold them to Rayleigh's equation and to a fine quadrature.
+answers(forecast_run.pot "${run} --end 'collected 2 L'"
+    [[^Kept: 1[.]07[0-9]+ L of pure alcohol [(]39 %[)], after 1 h 03 min of warming and 0 h 27 min of boiling[.]
+.*1 +2[.]0000 L +53[.]70 % vol.*left in the pot.*heat .*kWh for a litre.*never close a vessel.*Never leave a run alone]])
+answers(forecast_run.conserves "${run} --stages 5 --reflux 3 --end 'still 0.5 %vol' --json"
+    [["balance_relative_to_charge": {
+ +"ethanol": -?[0-9.]+(e-(09|1[0-9])|),
+ +"water": -?[0-9.]+(e-(09|1[0-9])|),
+ +"energy": -?[0-9.]+(e-(09|1[0-9])|)
+]])
+answers(forecast_run.fractions
+    "${run} --stages 5 --reflux 3 --discard '100 mL' --cuts 'distillate 80 %vol; boiling 99 C' --end 'elapsed 6 h; still 0.2 %vol'"
+    "1  discard +100[.]00 mL.*\n  2 .*80[.]00 % vol.*\n  3 .*99 °C\n  4 ")
+answers(forecast_run.keeps_a_strength
+    "${run} --plates 8 --plate-efficiency '70 %' --keep-strength '88 %vol' --reflux 10 --cuts 'collected 1 L' --end 'distillate 60 %vol'"
+    "\n  1 +1[.]0000 L +88[.]00 % vol +[^\n]* 88[.]00 % vol")
+answers(forecast_run.packing_is_stages
+    "a=$(${run} --packing '1.2 m' --hetp '30 cm' --reflux 3 --end 'collected 1 L'); b=$(${run} --stages 4 --reflux 3 --end 'collected 1 L'); [ \"$a\" = \"$b\" ] && echo same"
+    "^same\n$")
+answers(forecast_run.enthalpy_balance "${run} --stages 5 --reflux 3 --flows enthalpy --end 'collected 2 L'"
+    "^Kept: 1[.][67]")
+answers(forecast_run.csv "${run} --end 'collected 1 L' --points 3 --csv"
+    "^elapsed_min,collected_L_20C,[a-z_A-Z0-9,]+\n0,0,0,11,58[.]1[^\n]*\n[^\n]*\n[0-9.]+,1,0[.]56[^\n]*\n$")
+answers(forecast_run.altitude "${run} --end 'collected 1 L' --altitude '1500 m'" "boils at +8[67][.].*the mean at 1500 m")
+answers(forecast_run.extract "${run} --extract '10 plato' --end 'collected 1 L' --json" "\"residue_extract_kg\": 2[.]5")
+
+answers(forecast_run.drawing "${folder} ${run} --end 'collected 1 L' --draw a.svg && grep -c '</svg>' a.svg" "drawing +a[.]svg.*\n1\n$")
+answers(forecast_run.drawing_replaced
+    "${folder} echo old > a.svg; ${run} --end 'collected 1 L' --draw a.svg --replace > /dev/null && grep -c old a.svg || true" "^0\n$")
+refuses(forecast_run.drawing_there "${folder} echo old > a.svg; ${run} --end 'collected 1 L' --draw a.svg" "is there already; --replace")
+refuses(forecast_run.drawing_png "${run} --end 'collected 1 L' --draw a.png" "SVG")
+
+refuses(forecast_run.more_than_there_is "${run} --end 'collected 30 L'"
+    "collected volume 30 L is outside 0 to 24[.]5[0-9]* L .*no still is boiled dry")
+refuses(forecast_run.past_already "${run} --end 'still 12 %vol'" "strength in the still 12 % vol at 20 °C is outside 0 to 11 ")
+refuses(forecast_run.too_hot "${run} --end 'boiling 120 C'" "boiling temperature 120 °C is outside 91[.]6[0-9]* to 99[.]9")
+refuses(forecast_run.late_cut "${run} --cuts 'collected 2 L' --end 'collected 1 L'"
+    "collected volume 2 L is outside 0 to 1 L .*the cut comes later")
+refuses(forecast_run.azeotrope "forecast_run --charge '25 L' --strength '98 %vol' --power '2 kW' --end 'collected 1 L'"
+    "strength of the charge 98 % vol at 20 °C is outside .* to 97[.][0-9]+ .*azeotrope")
+refuses(forecast_run.water "forecast_run --charge '25 L' --strength '0 %vol' --power '2 kW' --end 'collected 1 L'"
+    "strength of the charge 0 % vol")
+refuses(forecast_run.no_power "forecast_run --charge '25 L' --strength '11 %vol' --power '0 W' --end 'collected 1 L'"
+    "--power '0 W': power 0 W is outside")
+refuses(forecast_run.negative_power "forecast_run --charge '25 L' --strength '11 %vol' --power '-2 kW' --end 'collected 1 L'"
+    "--power '-2 kW': power -2000 W is outside")
+refuses(forecast_run.loses_all "${run} --pot-loss '30 W/K' --end 'collected 1 L'"
+    "power 2000 W is not a number of at least 215[0-9.]* W .*loses to the room")
+refuses(forecast_run.reflux_cannot_keep "${run} --stages 4 --reflux 3 --keep-strength '96 %vol' --end 'collected 1 L'"
+    "strength of the distillate to keep 96 % vol at 20 °C is outside 58[.]1[0-9]* to 91[.]4")
+refuses(forecast_run.negative_reflux "${run} --reflux -1 --end 'collected 1 L'" "--reflux '-1': number -1 is outside 0 to 1000")
+refuses(forecast_run.no_number "${run} --reflux nan --end 'collected 1 L'" "--reflux 'nan': no number")
+refuses(forecast_run.two_columns "${run} --stages 4 --plates 4 --end 'collected 1 L'" "give one of them")
+refuses(forecast_run.no_hetp "${run} --packing '1 m' --end 'collected 1 L'" "--packing needs --hetp")
+refuses(forecast_run.efficiency "${run} --plates 4 --plate-efficiency '120 %' --end 'collected 1 L'" "Murphree efficiency 1[.]2 is outside")
+refuses(forecast_run.heat_loss "${run} --heat-loss '95 %' --end 'collected 1 L'" "--heat-loss '95 %': share .* 0[.]95 is outside 0 to 0[.]9")
+refuses(forecast_run.strange_end "${run} --end 'taste 3 L'" "expected 'still' or 'distillate' and a strength")
+refuses(forecast_run.empty_end "${run} --end ''" "--end '': expected 'still'")
+refuses(forecast_run.strange_time "${run} --end 'elapsed 4 km'" "expected a time: s, min or h")
+refuses(forecast_run.one_point "${run} --end 'collected 1 L' --points 1" "--points '1'")
+refuses(forecast_run.syrup "${run} --extract '60 plato' --end 'collected 1 L'" "60 °P is outside 0 to 50")
+refuses(forecast_run.thin_air "${run} --pressure '3 kPa' --end 'collected 1 L'" "--pressure '3 kPa': pressure 3 kPa is outside 5 to 170")
+refuses(forecast_run.strange_flows "${run} --flows other --end 'collected 1 L'" "'constant' or 'enthalpy'")

@@ -1,0 +1,46 @@
+# SPDX-License-Identifier: BSL-1.0
+set(fell "--volume '25 L' --original '1.085 sg' --final '0.992 sg'")
+
+# Balling's factors: 0.4361 for 20.47 degrees Plato (table of 1865, between its rows 20 and 21), times the fall of 22.55,
+# times 0.99022/0.78924 (density of the wash, density of ethanol): 12.3 % vol. Excise Notice 226: 93 x 0.135 = 12.56.
+answers(judge_wash.strength "judge_wash ${fell}"
+    [[^The wash holds 12[.]4 % vol: 3[.]10[0-9]+ L of pure alcohol in 25[.]000 L[.]
+.*before +20[.]47 °P, gravity 1[.]0850 at 20 °C
+ +now +-2[.]09 °P apparent.*boils at +90[.]9[0-9] °C under 101[.]3.*Balling's factors 12[.]3[0-9] % vol
+ +fall in gravity +12[.]5[56] % vol.*carbon dioxide is heavy]])
+answers(judge_wash.json "judge_wash ${fell} --json"
+    "\"strength_percent_vol_20C\": 12[.]41.*\"original_extract_P\": 20[.]46.*\"pressure_kPa\": 101[.]325")
+answers(judge_wash.plato "judge_wash --volume '20 L' --original '12 plato' --final '2 plato'"
+    "original|before +12[.]00 °P.*Balling's factors 5[.]3")
+answers(judge_wash.warm "judge_wash --volume '25 L' --original '1.085 sg' --final '0.990 sg' --final-temperature '28 C'"
+    "now +-2[.]0[0-9] °P apparent, gravity 0[.]992[0-9] at 20 °C")
+answers(judge_wash.nothing_fermented "judge_wash --volume '25 L' --original '1.085 sg' --final '1.085 sg'"
+    "^The wash holds 0[.]0 % vol: 0 ")
+answers(judge_wash.a_way_does_not_apply "judge_wash --volume '25 L' --original '1.02 sg' --final '1.00 sg'"
+    "Balling's factors does not apply [(].*5[.]09[0-9]* is outside 6 to 30")
+answers(judge_wash.us "judge_wash ${fell} --us" "pure alcohol in 6[.]6043 US gal[.].*boils at +195[.]6")
+
+# J. L. Gay-Lussac (1815): 0.53834 g from 1 g of sucrose. 25 L of 11 % vol hold 2.1704 kg of ethanol: 4.0316 kg.
+answers(judge_wash.sugar "judge_wash --volume '25 L' --wanted '11 %vol'"
+    "^Weigh in 4[.]48[0-9]+ kg of sucrose and 22[.]6[0-9]+ kg of water[.]\n.*least sugar +4[.]031[56] kg")
+answers(judge_wash.glucose "judge_wash --volume '25 L' --wanted '11 %vol' --sugar glucose --yield '100 %' --json"
+    "\"sugar_kg\": 4[.]24[34].*\"share_of_stoichiometric_yield\": 1[.]0")
+
+refuses(judge_wash.half "judge_wash --volume '25 L' --original '1.085 sg'" "--original and --final: both")
+refuses(judge_wash.both_questions "judge_wash ${fell} --wanted '10 %vol'" "--wanted goes without")
+refuses(judge_wash.rises "judge_wash --volume '25 L' --original '1.085 sg' --final '1.09 sg'"
+    "--final '1[.]09 sg': final gravity 1[.]09 is outside 0[.]98[0-9]* to 1[.]085")
+refuses(judge_wash.too_dry "judge_wash --volume '25 L' --original '1.040 sg' --final '0.97 sg'"
+    "final gravity 0[.]97 is outside 0[.]99")
+refuses(judge_wash.syrup "judge_wash --volume '25 L' --original '1.2 sg' --final '1.0 sg'"
+    "--original '1[.]2 sg': original extract 44[.]0[0-9]* is outside 0 to 30 °P [(]Balling[)]")
+refuses(judge_wash.no_gravity "judge_wash --volume '25 L' --original '85 kg' --final '0.992 sg'"
+    "'kg' is the unit of a mass; expected a gravity")
+refuses(judge_wash.hot "judge_wash ${fell} --final-temperature '60 C'" "60 °C is outside")
+refuses(judge_wash.too_strong "judge_wash --volume '25 L' --wanted '25 %vol'" "25 % vol at 20 °C is outside .* 20 .*yeast")
+refuses(judge_wash.other_sugar "judge_wash --volume '25 L' --wanted '10 %vol' --sugar lactose" "sucrose, glucose or fructose")
+refuses(judge_wash.poor_yield "judge_wash --volume '25 L' --wanted '10 %vol' --yield '20 %'"
+    "--yield '20 %': yield 0[.]2 is outside 0[.]3 to 1")
+refuses(judge_wash.no_volume "judge_wash --volume '0 L' --wanted '10 %vol'" "--volume '0 L': volume 0 L is outside")
+refuses(judge_wash.two_airs "judge_wash ${fell} --pressure '1 bar' --altitude '10 m'" "either --pressure or --altitude")
+refuses(judge_wash.thin_air "judge_wash ${fell} --pressure '3 kPa'" "--pressure '3 kPa': pressure 3 kPa is outside 5 to 170")
