@@ -166,12 +166,18 @@ adjustment dilute(parcel const& spirit, Target target, units::temperature water_
 /// @param product_temperature temperature of the mixture when it is used or measured, to 40 °C; left out, as
 ///                            it comes out without loss of heat (see `mix`)
 /// @return stronger spirit to add (`addition`), product, contraction
-/// @throws range_error if the target cannot be reached, or a temperature is outside its range
+/// @throws range_error if the stronger spirit is weaker than the parcel, the target cannot be reached, or a temperature
+///         is outside its range
 template <strength_basis Target, strength_basis Stock>
 adjustment fortify(parcel const& weak, Target target, Stock stock_strength,
                    units::temperature stock_temperature,
                    std::optional<units::temperature> product_temperature = std::nullopt) {
     auto const stock = to<mass_fraction>(stock_strength);
+    if (stock < weak.composition()) {
+        raise(range_error("fortification", "strength of the stronger spirit", to<Target>(stock).number(),
+                          Target::unit, to<Target>(weak.composition()).number(),
+                          to<Target>(mass_fraction(1.0)).number(), "no lower than that of the parcel"));
+    }
     mass_fraction const w =
         detail::reachable("fortification", target, weak.composition(), stock,
                           "between the parcel's own strength and that of the stronger spirit");

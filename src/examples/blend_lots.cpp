@@ -33,13 +33,12 @@ lot read_lot(given const& g) {
         refuse(g, "expected amount, strength, temperature and perhaps a least amount: "
                   "'3.2 L, 62 %vol, 18 C, at least 1 L'");
     }
-    units::temperature const t = read_temperature(parts[2]);
     mass_fraction const w = composition(read_strength(parts[1]));
-    lot result{make_parcel(read_amount(parts[0]), w, t)};
+    lot result{make_parcel(read_amount(parts[0]), w, parts[2])};
     if (parts.size() == 4) {
         std::string_view const limit = parts[3].text;
         if (!limit.starts_with("at least ")) refuse(parts[3], "expected 'at least' and an amount");
-        result.at_least = make_parcel(read_amount(parts[3], limit.substr(9)), w, t).mass();
+        result.at_least = make_parcel(read_amount(parts[3], limit.substr(9)), w, parts[2]).mass();
     }
     return result;
 }
@@ -59,7 +58,8 @@ void run(session& s) {
 
     std::vector<lot> lots;
     std::vector<parcel> all;
-    for (given const& each : given_lots) {
+    for (given each : given_lots) {
+        each.name += fmt::format(" number {}", lots.size() + 1);
         lots.push_back(read_lot(each));
         all.push_back(lots.back().available);
         if (lots.back().at_least > units::mass() && !target.present)
@@ -71,8 +71,10 @@ void run(session& s) {
         if (volume.present) wanted = read_volume(volume);
         return blend_to_strength(lots, strength, t, wanted);
     };
-    lot_blend const plan =
-        target.present ? std::visit(reach, read_strength(target)) : lot_blend{mix(all, t), all};
+    lot_blend const plan = on_behalf_of(
+        {{"temperature", mixture_at}, {"target strength", target}, {"volume wanted", volume}}, [&] {
+            return target.present ? std::visit(reach, read_strength(target)) : lot_blend{mix(all, t), all};
+        });
 
     page text;
     json data = {{"lots", json::array()}};

@@ -15,14 +15,21 @@ about const who{
     "  Boils at 91.3 °C; the first distillate has 50.9 % vol.",
     boiling_sources()};
 
-/// Heat to bring a charge to the boil.
-units::energy heat_to_boil(given const& amount, given const& temperature, equilibrium const& e) {
-    units::temperature const cold = read_temperature(temperature);
+/// Heat to bring a charge to the boil, if the caloric range allows.
+std::optional<units::energy> heat_to_boil(given const& amount, given const& temperature,
+                                          equilibrium const& e) {
     mass_fraction const w = to<mass_fraction>(e.liquid);
-    units::mass const mass = make_parcel(read_amount(amount), w, cold).mass();
-    return on_behalf_of(temperature, [&] {
-        return mass * (enthalpy_of_liquid(w, e.temperature) - enthalpy_of_liquid(w, cold));
+    parcel const charge = make_parcel(read_amount(amount), w, temperature);
+    auto const cold = on_behalf_of(temperature, [&] {
+        require_range("heat", "temperature", charge.temperature().celsius(), "°C", 0.01,
+                      e.temperature.celsius(), "up to the boil");
+        return enthalpy_of_liquid(w, charge.temperature());
     });
+    try {
+        return charge.mass() * (enthalpy_of_liquid(w, e.temperature) - cold);
+    } catch (range_error const&) {
+        return std::nullopt;
+    }
 }
 
 /// Heat that a condenser takes from a vapour that leaves it with a temperature, if the caloric range allows.
@@ -78,10 +85,11 @@ void run(session& s) {
                  {"relative_volatility", e.relative_volatility},
                  {"azeotrope", azeotrope_to_json(p)}};
     if (amount.present) {
-        units::energy const heat = heat_to_boil(amount, temperature, e);
-        text.row("to the boil", "{} kJ, that is {} kWh, and what the vessel takes and loses",
-                 number(in(heat, kilojoule), 4), number(in(heat, kilowatt_hour), 4));
-        data["heat_to_boil_kJ"] = in(heat, kilojoule);
+        if (auto const heat = heat_to_boil(amount, temperature, e)) {
+            text.row("to the boil", "{} kJ, that is {} kWh, and what the vessel takes and loses",
+                     number(in(*heat, kilojoule), 4), number(in(*heat, kilowatt_hour), 4));
+            data["heat_to_boil_kJ"] = in(*heat, kilojoule);
+        }
     }
     auto const condensing = kilojoules_per_kilogram(e, bubble_point(e.vapour, p).temperature);
     auto const cooling = kilojoules_per_kilogram(e, celsius(20));

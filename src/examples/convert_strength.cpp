@@ -75,7 +75,7 @@ void run(session& s) {
     std::string csv = "basis,value,unit\n";
     text.say("{} is {:.2f} % mass", printable(trimmed(from.text)), w.percent());
     text.gap();
-    for (line const& each : every_basis(w, t)) {
+    for (line const& each : on_behalf_of(at, [&] { return every_basis(w, t); })) {
         text.say("{:<30}{:>10.{}f} {}", each.name, each.value, each.decimals, each.unit);
         data[each.key] = each.value;
         csv += fmt::format("{},{:.10g},{}\n", each.key, each.value, each.unit);

@@ -30,10 +30,14 @@ void run(session& s) {
     wording const in_words = s.words();
     units::temperature const t = read_temperature(at);
     with_instrument(options, [&]<class Scale>(hydrometer<Scale> const& meter, notation const& scale) {
-        mass_fraction const w = reading.present ? meter.composition(read_mark<Scale>(reading, scale), t)
-                                                : composition(read_strength(truth));
-        double const shown =
-            number_on(scale, reading.present ? read_mark<Scale>(reading, scale) : meter.reading(w, t));
+        auto const attributed = [&](auto const& f) { return on_behalf_of({{"temperature", at}}, f); };
+        mass_fraction const w = attributed([&] {
+            return reading.present ? meter.composition(read_mark<Scale>(reading, scale), t)
+                                   : composition(read_strength(truth));
+        });
+        Scale const stem = reading.present ? read_mark<Scale>(reading, scale)
+                                           : attributed([&] { return meter.reading(w, t); });
+        double const shown = number_on(scale, stem);
         auto const strength = to<answer_basis<Scale>>(w);
         units::mass_density const rho = density(w, t);
 

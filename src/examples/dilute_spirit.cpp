@@ -56,7 +56,9 @@ struct task {
         if (strength.present) return composition(read_strength(strength));
         mass_fraction w(0.0);
         with_instrument(stem, [&]<class Scale>(hydrometer<Scale> const& meter, notation const& scale) {
-            w = meter.composition(read_mark<Scale>(reading, scale), read_temperature(temperature));
+            units::temperature const at = read_temperature(temperature);
+            w = on_behalf_of({{"temperature", temperature}},
+                             [&] { return meter.composition(read_mark<Scale>(reading, scale), at); });
         });
         return w;
     }
@@ -109,10 +111,20 @@ struct task {
 template <strength_basis Target>
 void bring_to(Target target, task& t) {
     mass_fraction const w = t.spirit_strength();
-    auto const spirit_at = read_temperature(t.temperature), mixture_at = read_temperature(t.mixture_at);
-    auto const water_at = read_water_temperature(t.water_at);
+    auto const mixture_at = read_temperature(t.mixture_at), water_at = read_water_temperature(t.water_at);
+    auto const attributed = [&t](auto const& mixing) {
+        return on_behalf_of({{"temperature", t.mixture_at},
+                             {"target strength", t.target},
+                             {"strength of the stronger spirit", t.stronger},
+                             {"stronger spirit, above the target by", t.stronger}},
+                            mixing);
+    };
     if (t.make.present) {
-        auto const plan = make_up(read_volume(t.make), mixture_at, target, w, spirit_at, water_at);
+        parcel const sample = make_parcel(kilogram, w, t.temperature);
+        auto const plan = attributed([&] {
+            dilute(sample, target, water_at, mixture_at);  // what --amount refuses, --make refuses
+            return make_up(read_volume(t.make), mixture_at, target, w, sample.temperature(), water_at);
+        });
         t.add("the spirit", plan.spirit);
         t.add("water", plan.water);
         t.text.gap();
@@ -120,10 +132,11 @@ void bring_to(Target target, task& t) {
         t.part("water", "water", plan.water);
         return t.finish(plan, {plan.spirit, plan.water});
     }
-    parcel const spirit = make_parcel(read_amount(t.amount), w, spirit_at);
+    parcel const spirit = make_parcel(read_amount(t.amount), w, t.temperature);
     if (t.stronger.present) {
-        auto const plan = fortify(spirit, target, composition(read_strength(t.stronger)),
-                                  read_temperature(t.stronger_at), mixture_at);
+        parcel const stock = make_parcel(kilogram, composition(read_strength(t.stronger)), t.stronger_at);
+        auto const plan = attributed(
+            [&] { return fortify(spirit, target, stock.composition(), stock.temperature(), mixture_at); });
         t.add("the stronger spirit", plan.addition);
         t.text.gap();
         t.part("spirit", "spirit", spirit);
@@ -131,7 +144,8 @@ void bring_to(Target target, task& t) {
         return t.finish(plan, {spirit, plan.addition});
     }
     int const times = read_count(t.additions, 1000);
-    auto const steps = dilute_in_additions(spirit, target, times, water_at, mixture_at);
+    auto const steps =
+        attributed([&] { return dilute_in_additions(spirit, target, times, water_at, mixture_at); });
     auto const plan = dilute(spirit, target, water_at, mixture_at);
     t.add("water", steps.front().addition, times);
     t.text.gap();

@@ -24,10 +24,15 @@ void run(session& s) {
     s.offer_us_units();
     s.parse();
 
-    units::temperature const t = read_temperature(temperature);
-    parcel const spirit = make_parcel(read_amount(how_much), composition(read_strength(strength)), t);
+    parcel const spirit =
+        make_parcel(read_amount(how_much), composition(read_strength(strength)), temperature);
+    units::temperature const t = spirit.temperature();
     units::volume const label = read_volume(bottle);
     bottling const plan = aqueth::fill_bottles(spirit, label);
+    if (plan.count < 1.0) {
+        refuse(bottle, fmt::format("larger than all there is: {} '{}' is {} at 20 °C", how_much.name,
+                                   printable(how_much.text), s.words().volume(spirit.volume(celsius(20)))));
+    }
     parcel const each = spirit.with_mass(plan.fill_mass);
     units::volume const hottest = each.volume(celsius(40));
 

@@ -11,17 +11,17 @@
 #include <aqueth/aqueth.hpp>
 #include <aqueth/correlation/source.hpp>
 
-#include <CLI/CLI.hpp>
-#include <fmt/format.h>
-
-#include <cerrno>
-#include <cstdio>
-#include <cstring>
 #include <deque>
-#include <exception>
-#include <sstream>
+#include <functional>
+#include <memory>
+#include <stdexcept>
 #include <string>
 #include <vector>
+
+namespace CLI {  // its header is for program.cpp alone: it takes long to compile
+class App;
+class Option;
+}  // namespace CLI
 
 namespace program {
 
@@ -42,145 +42,45 @@ struct about {
 /// One run: options in, one answer out.
 class session {
 public:
-    session(about const& who, int argc, char** argv)
-        : about_(who), app_(who.purpose, who.name), argc_(argc), argv_(argv) {
-        app_.set_help_flag("-h,--help", "Print this and exit");
-        app_.set_version_flag("--version", fmt::format("{} (aqueth {})", who.name, aqueth::version),
-                              "Print the version and exit");
-        app_.add_flag_callback(
-            "--sources", [] { throw sources_wanted(); },
-            "Print the publications behind the figures and exit");
-        app_.get_formatter()->column_width(30);
-    }
+    session(about const& who, int argc, char** argv);
+    ~session();
+    session(session const&) = delete;
+    session& operator=(session const&) = delete;
 
     /// An option that takes one text.
-    given& option(char const* name, char const* type, char const* description, char const* standard = "") {
-        given& g = options_.emplace_back(given{name, standard});
-        auto const store = [&g](std::string const& text) {
-            if (text.starts_with("--")) throw bad_input(g.name + " needs a value");
-            g.text = text;
-            g.present = true;
-        };
-        std::string const ending = *standard ? fmt::format(" (else '{}')", standard) : "";
-        last_ = app_.add_option_function<std::string>(name, store, description + ending)->type_name(type);
-        return g;
-    }
-    given& required(char const* name, char const* type, char const* description) {
-        given& g = option(name, type, description);
-        last_->required();
-        return g;
-    }
+    given& option(char const* name, char const* type, char const* description, char const* standard = "");
+    given& required(char const* name, char const* type, char const* description);
     /// What stands in the command line without an option's name.
-    given& argument(char const* name, char const* description) { return required(name, "", description); }
+    given& argument(char const* name, char const* description);
     /// An option that may be given any number of times, or must at least once.
     std::vector<given>& repeated(char const* name, char const* type, char const* description,
-                                 bool needed = true) {
-        auto const store = [this, name](std::vector<std::string> const& texts) {
-            for (std::string const& text : texts) repeats_.push_back({name, text, true});
-        };
-        app_.add_option_function<std::vector<std::string>>(name, store, description)
-            ->type_name(type)
-            ->required(needed)
-            ->expected(1)
-            ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
-        return repeats_;
-    }
+                                 bool needed = true);
     /// An option without a value.
-    bool const& flag(char const* name, char const* description) {
-        bool& is_there = flags_.emplace_back(false);
-        app_.add_flag(name, is_there, description);
-        return is_there;
-    }
-    instrument instrument_options() {
-        given const& scale = option("--scale", "SCALE", "what is engraved on the stem", "%vol at 20 C");
-        given const& glass =
-            option("--glass", "GLASS", "soda-lime, borosilicate, or like '25e-6 /K'", "soda-lime");
-        return {scale, glass};
-    }
-    surroundings surroundings_options() {
-        units_ = fmt::format("Pressures: {}. Altitudes: {}.\n", pressure_units, altitude_units);
-        given const& pressure =
-            option("--pressure", "PRESSURE", "at the still, absolute, not reduced to the sea");
-        given const& altitude = option("--altitude", "ALTITUDE", "instead of --pressure", "0 m");
-        return {pressure, altitude};
-    }
+    bool const& flag(char const* name, char const* description);
+    instrument instrument_options();
+    surroundings surroundings_options();
     /// Adds lines to the help.
-    void explain(char const* lines) { explanation_ += fmt::format("{}\n", lines); }
-    void offer_us_units() { app_.add_flag("--us", us_, "text in lb, US gallons, °F and proof"); }
-    void offer_csv() { app_.add_flag("--csv", csv_, "answer in CSV"); }
+    void explain(char const* lines);
+    void offer_us_units();
+    void offer_csv();
 
-    void parse() {
-        app_.add_flag("--json", json_, "answer in JSON, metric and in full precision");
-        app_.footer(fmt::format(
-            "Volumes: {}.\nMasses: {}. Temperatures: {}.\n{}"
-            "Strengths: {}.\n"
-            "They take a reference: '43 %vol at 60 F', '935 kg/m3 at 15 C', '0.9345 sg 60/60 F in air';\n"
-            "without one it is 20 C (sg: 20/20 C in vacuo). Numbers have a decimal point.\n"
-            "Masses are true masses; an ordinary balance, in air, shows 0.1 % less.\n{}"
-            "Exit status: 0 answered, 2 cannot be answered as asked, 1 fault of the program.\n\n"
-            "An example:\n{}\n\n{}\nThe law, local codes and licensed practice come first.",
-            volume_units, mass_units, temperature_units, units_, strength_units, explanation_, about_.example,
-            vapour_caution));
-        app_.parse(argc_, argv_);
-        if (json_ && csv_) throw bad_input("give either --json or --csv");
-    }
+    void parse();
 
     wording words() const { return {us_}; }
 
     /// The answer, in the form asked for; printed when the run is over.
-    void answer(page const& text, json const& data, std::string const& csv = {}) {
-        output_ = json_ ? data.dump(2) + "\n" : csv_ ? csv : text.text();
-    }
+    void answer(page const& text, json const& data, std::string const& csv = {});
 
     /// Runs the body; whatever happens becomes an exit status.
-    template <class Body>
-    int run(Body const& body) {
-        try {
-            body(*this);
-            return print();
-        } catch (CLI::ParseError const& error) {
-            std::ostringstream out, err;
-            if (app_.exit(error, out, err) != 0) return fail(2, error.what());
-            output_ = out.str();
-            return print();
-        } catch (sources_wanted const&) {
-            output_ = sources();
-            return print();
-        } catch (bad_input const& error) {
-            return fail(2, error.what());
-        } catch (range_error const& error) {
-            return fail(2, error.what());
-        } catch (failure const& error) {
-            return fail(1, error.what());
-        } catch (std::exception const& error) {
-            return fail(1, fmt::format("internal error: {}", error.what()));
-        }
-    }
+    int run(std::function<void(session&)> const& body);
 
 private:
-    struct sources_wanted {};
-
-    int fail(int status, std::string message) const {
-        for (char& c : message) c = is_control(c) ? ' ' : c;
-        std::fputs(fmt::format("{}: {}\n", about_.name, message).c_str(),
-                   stderr);  // fmt::print would throw if it is closed
-        return status;
-    }
-    int print() const {
-        bool const written = std::fwrite(output_.data(), 1, output_.size(), stdout) == output_.size();
-        if (written && std::fflush(stdout) == 0) return 0;
-        return fail(1, fmt::format("standard output cannot be written: {}", std::strerror(errno)));
-    }
-    std::string sources() const {
-        page text;
-        for (correlation::source const& each : about_.sources) {
-            text.say("{}\n  valid: {}\n  accuracy: {}", each.citation, each.range, each.accuracy);
-        }
-        return text.text();
-    }
+    int fail(int status, std::string message) const;
+    int print() const;
+    std::string sources() const;
 
     about const& about_;
-    CLI::App app_;
+    std::unique_ptr<CLI::App> app_;
     int argc_;
     char** argv_;
     CLI::Option* last_ = nullptr;

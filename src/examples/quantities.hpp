@@ -11,6 +11,7 @@
 #include <algorithm>
 #include <charconv>
 #include <cmath>
+#include <initializer_list>
 #include <iterator>
 #include <stdexcept>
 #include <string>
@@ -67,6 +68,25 @@ auto on_behalf_of(given const& g, F const& f) {
         range_error const named(label(g), e.argument(), e.value(), e.unit(), e.lower(), e.upper(),
                                 e.reason());
         throw bad_input(named.what());
+    }
+}
+
+/// Which option an argument of the library came from.
+struct origin {
+    std::string_view argument;
+    given const& option;
+};
+
+/// Runs what may raise a range_error because of one of several options, and says which.
+template <class F>
+auto on_behalf_of(std::initializer_list<origin> origins, F const& f) {
+    try {
+        return f();
+    } catch (range_error const& e) {
+        for (origin const& each : origins) {
+            if (each.argument == e.argument()) on_behalf_of(each.option, [&] { raise(e); });
+        }
+        throw;
     }
 }
 
@@ -308,6 +328,11 @@ inline units::volume read_volume(given const& g) {
 
 inline parcel make_parcel(amount const& how_much, mass_fraction w, units::temperature t) {
     return std::visit([&](auto const& each) { return parcel::of(each, w, t); }, how_much);
+}
+/// The same; if the liquid is frozen, that is the temperature's fault.
+inline parcel make_parcel(amount const& how_much, mass_fraction w, given const& temperature) {
+    units::temperature const t = read_temperature(temperature);
+    return on_behalf_of(temperature, [&] { return make_parcel(how_much, w, t); });
 }
 
 /// A number with one of the units of a table, in the unit of the SI; its range is not checked.

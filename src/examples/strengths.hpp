@@ -154,6 +154,10 @@ double number_on(notation const& n, Scale const& mark) {
 inline strength read_strength(given const& g) {
     number_and_unit const q = read_quantity(g, g.text, {"a strength", strength_units});
     notation const n = read_notation(g, q.unit);
+    if (n.referenced && (n.kind == basis::mass || n.kind == basis::moles)) {
+        refuse(g, fmt::format("a {} fraction has no temperature: leave the reference out",
+                              n.kind == basis::mass ? "mass" : "mole"));
+    }
     auto const read = [&]() -> strength {
         switch (n.kind) {
         case basis::volume:

@@ -30,21 +30,24 @@ answers(blend_lots.published_volume
 answers(blend_lots.published_proof_gallons "blend_lots --lot '4308.48 gal, 86.8 proof, 72 F' --us"
     "pure alcohol +37(19|2[0-3])[.0-9]* proof gal")
 
-refuses(blend_lots.empty_lot "blend_lots --lot ''" "--lot '': expected amount, strength, temperature")
+refuses(blend_lots.empty_lot "blend_lots --lot ''" "--lot number 1 '': expected amount, strength, temperature")
 refuses(blend_lots.short_lot "blend_lots --lot '3.2 L, 62 %vol'"
     "expected amount, strength, temperature")
 refuses(blend_lots.long_lot "blend_lots --lot '3.2 L, 62 %vol, 18 C, at least 1 L, please'"
     "expected amount, strength, temperature")
 refuses(blend_lots.decimal_comma "blend_lots --lot '3,2 L, 62 %vol, 18 C'"
-    "--lot '3,2 L, 62 %vol, 18 C': .*decimal point")
+    "--lot number 1 '3,2 L, 62 %vol, 18 C': .*decimal point")
 refuses(blend_lots.decimal_comma_later "blend_lots --lot '3.2 L, 62,5 %vol, 18 C'" "decimal point")
-refuses(blend_lots.wrong_order "blend_lots --lot '3.2 L, 18 C, 62 %vol'" "expected a temperature")
+refuses(blend_lots.wrong_order "blend_lots --lot '3.2 L, 18 C, 62 %vol'"
+    "'C' is the unit of a temperature; expected a strength")
 refuses(blend_lots.negative "blend_lots --lot '-3.2 L, 62 %vol, 18 C'" "volume -3.2 L is outside")
 refuses(blend_lots.frozen "blend_lots --lot '3.2 L, 5 %vol, -10 C'"
-    "temperature -10 °C is outside .*freezing")
+    "--lot number 1 '-10 C': temperature -10 °C is outside .*freezing")
+refuses(blend_lots.frozen_third "blend_lots ${two} --lot '1 L, 0 %vol, -1 C'"
+    "--lot number 3 '-1 C': temperature -1 °C is outside 0 to 40 °C .*freezing")
 refuses(blend_lots.frozen_in_the_mixture
     "blend_lots ${two} --lot '1 L, 1 %vol, 18 C' --mixture-temperature '-15 C'"
-    "freezing")
+    "--mixture-temperature '-15 C': temperature -15 °C is outside .*freezing")
 refuses(blend_lots.unknown_limit
     "blend_lots ${two} --lot '1 L, 50 %vol, 18 C, at most 1 L' --target '50 %vol'"
     "'at least' and an amount")
@@ -54,12 +57,12 @@ refuses(blend_lots.limit_above_the_lot
 refuses(blend_lots.limit_without_target "blend_lots --lot '3.2 L, 62 %vol, 18 C, at least 1 L'"
     "goes with --target")
 refuses(blend_lots.out_of_reach "blend_lots ${two} --target '70 %vol'"
-    "target strength 70 % vol at 20 °C is outside 41[.]5 to 62 % vol")
+    "--target '70 %vol': target strength 70 % vol at 20 °C is outside 41[.]5 to 62 % vol")
 refuses(blend_lots.out_of_reach_by_limits
     "blend_lots --lot '3.2 L, 62 %vol, 18 C, at least 3.2 L' --lot '4 L, 41.5 %vol, 18 C' --target '45 %vol'"
     "target strength 45 % vol at 20 °C is outside 50[.]68[0-9]* to 62 % vol")
 refuses(blend_lots.too_much "blend_lots ${two} --target '50 %vol' --volume '50 L'"
-    "volume wanted 50 L is outside 0 to 7[.]")
+    "--volume '50 L': volume wanted 50 L is outside 0 to 7[.]")
 refuses(blend_lots.mass_as_volume "blend_lots ${two} --target '50 %vol' --volume '5 kg'"
     "expected a volume")
 refuses(blend_lots.volume_without_target "blend_lots ${two} --volume '2 L'"

@@ -14,8 +14,9 @@ foreach(pressure "101.325 kPa" "1013.25 hPa" "1013.25 mbar" "1.01325 bar" "760 m
   answers(boiling_point.published_water.${name} "boiling_point --strength '0 %vol' --pressure '${pressure}'"
       "boils at +99[.]97 °C")
 endforeach()
-# ISO 2533:1975: 54048.286 Pa at 5000 m.
-answers(boiling_point.published_altitude "boiling_point --strength '0 %vol' --altitude '5000 m'"
+# By the equations of ISO 2533:1975: geopotential altitude 6356766 m * 5000/6361766 = 4996.07 m,
+# 288.15 K - 0.0065 K/m * 4996.07 m = 255.6755 K, 101325 Pa * (255.6755/288.15)^5.255877 = 54048 Pa.
+answers(boiling_point.altitude_by_hand "boiling_point --strength '0 %vol' --altitude '5000 m'"
     "  pressure +54[.]048 kPa")
 answers(boiling_point.altitude_in_feet "boiling_point --strength '0 %vol' --altitude '16404.2 ft'"
     "  pressure +54[.]048 kPa")
@@ -35,6 +36,12 @@ answers(boiling_point.vacuum "boiling_point --strength '40 %vol' --pressure '50 
     "none at this pressure")
 answers(boiling_point.above_the_heats "boiling_point --strength '0 %vol' --pressure '190 kPa'"
     "^Boils at 118[.]6 °C; the first distillate has 0[.]0 % vol[.]\n.*volatility [^c]*azeotrope [^\n]*\n\n")
+answers(boiling_point.amount_above_the_heats
+    "boiling_point --strength '0 %vol' --pressure '190 kPa' --amount '20 L'"
+    "^Boils at 118[.]6 °C; .*volatility [^c]*azeotrope [^\n]*\n\n")
+answers(boiling_point.amount_far_above_the_heats
+    "boiling_point --strength '8 %vol' --pressure '240 kPa' --amount '20 L'"
+    "^Boils at 11[789][.][0-9] °C; .*volatility [^c]*azeotrope [^\n]*\n\n")
 answers(boiling_point.ethanol "boiling_point --strength '100 %vol'"
     "^Boils at 78[.]3 °C; .* has 100[.]0 % vol")
 answers(boiling_point.json "boiling_point --strength '8 %vol' --amount '20 L' --temperature '15 C' --json"
@@ -80,6 +87,14 @@ refuses(boiling_point.vapour_in_vacuum "boiling_point --vapour '40 %vol' --press
     "pressure 0[.]1 kPa is outside")
 refuses(boiling_point.amount_of_vapour "boiling_point --vapour '40 %vol' --amount '1 L'"
     "--amount goes with --strength")
+refuses(boiling_point.cold_below_the_heats
+    "boiling_point --strength '40 %vol' --amount '20 L' --temperature '-5 C'"
+    "--temperature '-5 C': temperature -5 °C is outside 0[.]01 to 83[.][0-9]* °C")
+refuses(boiling_point.already_boiling
+    "boiling_point --strength '40 %vol' --pressure '5 kPa' --amount '20 L' --temperature '40 C'"
+    "--temperature '40 C': temperature 40 °C is outside 0[.]01 to 2[0-9][.][0-9]* °C .*to the boil")
+refuses(boiling_point.frozen "boiling_point --strength '4 %vol' --amount '20 L' --temperature '-5 C'"
+    "--temperature '-5 C': temperature -5 °C is outside .*freezing")
 refuses(boiling_point.stray_temperature "boiling_point --strength '8 %vol' --temperature '15 C'"
     "--temperature goes with --amount")
 refuses(boiling_point.hot_charge "boiling_point --strength '8 %vol' --amount '1 L' --temperature '60 C'"

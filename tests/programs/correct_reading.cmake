@@ -92,9 +92,9 @@ refuses(correct_reading.too_hot_in_fahrenheit "correct_reading --reading '84 %vo
 refuses(correct_reading.too_cold "correct_reading --reading '84 %vol' --temperature '-30 C'"
     "temperature -30 °C is outside -20 to 40 °C")
 refuses(correct_reading.frozen "correct_reading --reading '5 %vol' --temperature '-15 C'"
-    "freezing point")
+    "--temperature '-15 C': temperature -15 °C is outside .*freezing point")
 refuses(correct_reading.frozen_inverse "correct_reading --strength '10 %vol' --temperature '-15 C'"
-    "temperature -15 °C is outside .*freezing point")
+    "--temperature '-15 C': temperature -15 °C is outside .*freezing point")
 refuses(correct_reading.no_such_mixture "correct_reading --reading '100 %vol' --temperature '10 C'"
     "reading 100 % vol .*is outside 0 to 98")
 refuses(correct_reading.off_the_scale "correct_reading --strength '100 %vol' --temperature '40 C'"

@@ -47,7 +47,10 @@ answers(dilute_spirit.target_is_the_strength
 
 refuses(dilute_spirit.target_above "dilute_spirit ${spirit} --target '85 %vol'"
     "target strength 85 % vol at 20 °C is outside .* to 80 % vol.*water only weakens")
-refuses(dilute_spirit.target_zero "dilute_spirit ${spirit} --target '0 %vol'" "target strength 0 % vol")
+refuses(dilute_spirit.target_zero "dilute_spirit ${spirit} --target '0 %vol'"
+    "--target '0 %vol': target strength 0 % vol at 20 °C is outside 0[.]0001[0-9]* to 80 % vol")
+refuses(dilute_spirit.make_zero "dilute_spirit --make '5 L' ${strong} --target '0 %vol'"
+    "--target '0 %vol': target strength 0 % vol at 20 °C is outside 0[.]0001[0-9]* to 80 % vol")
 refuses(dilute_spirit.target_above_100 "dilute_spirit ${spirit} --target '145 %vol'"
     "--target '145 %vol': .*145 % vol at 20 °C is outside 0 to 100")
 refuses(dilute_spirit.target_without_unit "dilute_spirit ${spirit} --target 45"
@@ -85,17 +88,34 @@ refuses(dilute_spirit.ice "dilute_spirit ${spirit} ${to_45} --water-temperature 
     "--water-temperature '-5 C': temperature -5 °C is outside .*freezing point")
 refuses(dilute_spirit.frozen_spirit
     "dilute_spirit --amount '2 L' --strength '20 %vol' --temperature '-18 C' --target '10 %vol'"
-    "temperature -18 °C is outside .*freezing")
+    "--temperature '-18 C': temperature -18 °C is outside .*freezing")
+refuses(dilute_spirit.frozen_reading
+    "dilute_spirit --amount '2 L' --reading '1 %vol' --temperature '-10 C' --target '0.5 %vol'"
+    "--temperature '-10 C': temperature -10 °C is outside .*freezing")
+refuses(dilute_spirit.frozen_stronger_spirit
+    "dilute_spirit --amount '2 L' --strength '2 %vol' --temperature '20 C' --target '3 %vol' \
+    --fortify-with '10 %vol' --fortify-temperature '-18 C'"
+    "--fortify-temperature '-18 C': temperature -18 °C is outside .*freezing")
+refuses(dilute_spirit.make_from_frozen
+    "dilute_spirit --make '2 L' --strength '20 %vol' --temperature '-18 C' --target '10 %vol'"
+    "--temperature '-18 C': temperature -18 °C is outside .*freezing")
+refuses(dilute_spirit.make_frozen
+    "dilute_spirit --make '2 L' ${strong} --target '5 %vol' --mixture-temperature '-5 C'"
+    "--mixture-temperature '-5 C': temperature -5 °C is outside .*freezing")
 refuses(dilute_spirit.frozen_mixture
     "dilute_spirit ${spirit} --target '5 %vol' --mixture-temperature '-10 C'"
-    "temperature -10 °C is outside .*freezing")
+    "--mixture-temperature '-10 C': temperature -10 °C is outside .*freezing")
 refuses(dilute_spirit.hot_mixture "dilute_spirit ${spirit} ${to_45} --mixture-temperature '50 C'"
     "--mixture-temperature '50 C': temperature 50 °C is outside -20 to 40 °C")
 refuses(dilute_spirit.fortified_downwards "dilute_spirit ${spirit} ${to_45} --fortify-with '96 %vol'"
-    "target strength 45 % vol at 20 °C is outside 80 to 96")
+    "--target '45 %vol': target strength 45 % vol at 20 °C is outside 80 to 96")
+refuses(dilute_spirit.fortified_with_a_weaker
+    "dilute_spirit --amount '2 L' --strength '40 %vol' --temperature '20 C' --target '50 %vol' \
+    --fortify-with '30 %vol'"
+    "--fortify-with '30 %vol': strength of the stronger spirit 30 % vol at 20 °C is outside 40 to 100 % vol")
 refuses(dilute_spirit.fortified_to_the_stock
     "dilute_spirit ${spirit} --target '96 %vol' --fortify-with '96 %vol'"
-    "no finite amount")
+    "--fortify-with '96 %vol': .*no finite amount")
 refuses(dilute_spirit.stray_temperature "dilute_spirit ${spirit} ${to_45} --fortify-temperature '20 C'"
     "--fortify-with")
 refuses(dilute_spirit.water_and_fortify
@@ -109,7 +129,7 @@ refuses(dilute_spirit.make_in_additions
     "dilute_spirit --make '5 L' ${strong} ${to_45} --additions 2" "go with --amount")
 refuses(dilute_spirit.make_too_strong
     "dilute_spirit --make '5 L' --strength '40 %vol' --temperature '20 C' ${to_45}"
-    "no higher than the stock")
+    "--target '45 %vol': target strength 45 % vol at 20 °C is outside .* to 40 % vol.*no higher")
 refuses(dilute_spirit.reading_and_strength "dilute_spirit ${spirit} --reading '80 %vol' ${to_45}"
     "either --strength or --reading")
 refuses(dilute_spirit.proof_on_volume_scale

@@ -11,15 +11,15 @@ answers(fill_bottles.at_20
 answers(fill_bottles.one
     "fill_bottles --amount '1 L' --strength '40 %vol' --temperature '20 C' --bottle '0.7L'"
     ": 1 bottle[.]")
-answers(fill_bottles.none
-    "fill_bottles --amount '0.5 L' --strength '40 %vol' --temperature '20 C' --bottle '0.7L'"
-    ": 0 bottles[.]")
 answers(fill_bottles.json "fill_bottles ${spirit} --bottle '500 mL' --json"
     [["bottles": 7.0,.*"fill_volume_L": 0[.]50076831.*"fill_mass_kg": 0[.]4697710]])
 answers(fill_bottles.us
     "fill_bottles --amount '2 gal' --strength '90 proof' --temperature '68 F' --bottle '750 mL' --us"
     "^Fill 25[.]36[01] US fl oz at 68 °F.*: 10 bottles")
 
+refuses(fill_bottles.more_than_there_is
+    "fill_bottles --amount '0.5 L' --strength '40 %vol' --temperature '20 C' --bottle '0.7L'"
+    "--bottle '0[.]7L': larger than all there is: --amount '0[.]5 L' is 500[.]00 mL at 20 °C")
 refuses(fill_bottles.no_bottle "fill_bottles ${spirit}" "--bottle is required")
 refuses(fill_bottles.empty_bottle "fill_bottles ${spirit} --bottle '0 mL'"
     "--bottle '0 mL': volume 0 L is outside")
@@ -43,4 +43,7 @@ refuses(fill_bottles.hot
     "60 °C is outside -20 to 40")
 refuses(fill_bottles.frozen
     "fill_bottles --amount '3 L' --strength '8 %vol' --temperature '-12 C' --bottle '700 mL'"
-    "-12 °C is outside .*freezing")
+    "--temperature '-12 C': temperature -12 °C is outside .*freezing")
+refuses(fill_bottles.slightly_frozen
+    "fill_bottles --amount '3 L' --strength '2 %vol' --temperature '-2 C' --bottle '700 mL'"
+    "--temperature '-2 C': temperature -2 °C is outside .*freezing")

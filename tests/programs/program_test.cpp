@@ -6,6 +6,7 @@
 
 #include <gtest/gtest.h>
 
+#include <initializer_list>
 #include <locale>
 #include <string>
 #include <vector>
@@ -137,7 +138,9 @@ TEST(Air, IsAPressureOrAnAltitudeOrSeaLevel) {
     given const none, pressure = option("90 kPa"), altitude = option("5000 m"), sea{"--altitude", "0 m"};
     EXPECT_EQ(read_pressure(surroundings{none, sea}), standard_atmosphere);
     EXPECT_EQ(read_pressure(surroundings{pressure, sea}), 90.0 * kilopascal);
-    EXPECT_NEAR(in(read_pressure(surroundings{none, altitude}), pascal), 54048.286, 1e-3);  // ISO 2533:1975
+    // By the equations of ISO 2533:1975: geopotential altitude 6356766 m * 5000/6361766 = 4996.07 m,
+    // 288.15 K - 0.0065 K/m * 4996.07 m = 255.6755 K, 101325 Pa * (255.6755/288.15)^5.255877 = 54048 Pa.
+    EXPECT_NEAR(in(read_pressure(surroundings{none, altitude}), pascal), 54048.0, 1.0);
     EXPECT_THROW(read_pressure(surroundings{pressure, altitude}), bad_input);
 }
 
@@ -194,10 +197,32 @@ TEST(Refusals, NameTheFault) {
     EXPECT_NE(refusal(as_strength, "43 %").find("%vol, %mass or %mol"), std::string::npos);
     EXPECT_NE(refusal(as_strength, "43 %vol at 20").find("no unit"), std::string::npos);
     EXPECT_NE(refusal(as_strength, "43 %vol at 18 C").find("20 C, 15 C, 15.56 C or 60 F"), std::string::npos);
+    EXPECT_NE(refusal(as_strength, "45 %mass at 60 F").find("a mass fraction has no temperature"),
+              std::string::npos);
+    EXPECT_NE(refusal(as_strength, "45 %mol at 20 C").find("a mole fraction has no temperature"),
+              std::string::npos);
     EXPECT_NE(refusal(as_strength, "0.95 sg at 20 C").find("sg 20/20 C"), std::string::npos);
     EXPECT_NE(refusal(as_strength, "0.95 sg 20/ C").find("no number"), std::string::npos);
     EXPECT_NE(refusal(as_strength, "0.95 sg /20 C").find("nothing there"), std::string::npos);
     EXPECT_NE(refusal(as_strength, "0.95 sg 90/20 C").find("90 °C"), std::string::npos);
+}
+
+TEST(Refusals, NameTheOptionThatAnArgumentCameFrom) {
+    given const temperature{"--temperature", "-1 C", true}, other{"--other", "5 L", true};
+    auto const message = [&](std::initializer_list<origin> origins) -> std::string {
+        try {
+            on_behalf_of(origins, [] { return density(mass_fraction(0.0), celsius(-1.0)); });
+        } catch (bad_input const& error) {
+            return error.what();
+        } catch (range_error const& error) {
+            return error.what();
+        }
+        return {};
+    };
+    EXPECT_EQ(
+        message({{"volume", other}, {"temperature", temperature}}).rfind("--temperature '-1 C': temp", 0),
+        0u);
+    EXPECT_EQ(message({{"volume", other}}).rfind("density: temperature -1 ", 0), 0u) << "nobody's fault";
 }
 
 TEST(Refusals, AreOneShortLine) {
