@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// What the operations of the trade cost. All are far quicker than anybody needs who asks one question; they are timed
-// so that a slip (a lost closed form, a needless allocation) is seen.
+// What the operations of the trade cost. All are far quicker than anybody needs who asks one question; they
+// are timed so that a slip (a lost closed form, a needless allocation) is seen.
 #include <aqueth/blending.hpp>
 #include <aqueth/bottling.hpp>
 #include <aqueth/lot_blending.hpp>

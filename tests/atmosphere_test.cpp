@@ -11,8 +11,8 @@ namespace aqueth {
 namespace {
 
 TEST(Atmosphere, GivesTheStandardsOwnValues) {
-    // ISO 2533:1975, equations and constants of the troposphere. 101325 Pa at sea level by definition; 54048.286 Pa at a
-    // geometric altitude of 5000 m (value of an open general-purpose library that implements the standard).
+    // ISO 2533:1975, equations and constants of the troposphere. 101325 Pa at sea level by definition;
+    // 54048.286 Pa at a geometric altitude of 5000 m (value of an open general-purpose library follows it).
     EXPECT_EQ(pressure_at_altitude(0.0 * metre), standard_atmosphere);
     EXPECT_NEAR(in(pressure_at_altitude(5000.0 * metre), pascal), 54048.28614576141, 1e-6);
 }

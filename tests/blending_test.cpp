@@ -88,17 +88,24 @@ TEST(Mix, WithoutATemperatureComesOutWarmAndConservesEnthalpy) {
     EXPECT_NEAR(heat(product).value(), (heat(a) + heat(b)).value(), 1e-6);
     // the same liquid twice has nothing to warm it
     EXPECT_NEAR(mix({a, a}).product.temperature().celsius(), 31.0, 1e-9);
+    // ice water, the warm end, an empty part and a part alone
+    EXPECT_NO_THROW(mix({spirit(1.0, 40.0, 20.0), water(1.0 * kilogram, celsius(0.0))}));
+    EXPECT_NEAR(mix({spirit(1.0, 40.0, 40.0), spirit(1.0, 40.0, 40.0)}).product.temperature().celsius(), 40.0,
+                1e-9);
+    EXPECT_EQ(mix({spirit(1.0, 96.0, -10.0), spirit(0.0, 50.0, 20.0)}).product.temperature(), celsius(-10.0));
+    EXPECT_EQ(dilute(spirit(1.0, 45.0, -10.0), by_volume(45.0), celsius(20.0)).addition.mass(),
+              0.0 * kilogram);
     // too warm for the density formula, too cold for the heats
     expect_range_error(
         [] {
             mix({spirit(1.0, 100.0, 39.0), water(1.0 * kilogram, celsius(39.0))});
         },
-        "temperature");
+        "temperature of the mixture without loss of heat");
     expect_range_error(
         [] {
             mix({spirit(1.0, 96.0, -5.0), water(1.0 * kilogram, celsius(20.0))});
         },
-        "temperature");
+        "temperature of a part");
 }
 
 TEST(Dilute, WithoutATemperatureComesOutWarm) {

@@ -73,8 +73,8 @@ TEST(BoilingCurve, LiquidIsTheInverseOfVapour) {
     for (double const x : compositions()) EXPECT_NEAR(curve.liquid(curve.vapour(x)), x, 1e-11);
 }
 
-// Heats of vaporization at the boiling points: CRC Handbook of Chemistry and Physics, Enthalpy of Vaporization: ethanol
-// 38.56, water 40.65 kJ/mol. The limits are what `enthalpy_of_vapour` states.
+// Heats of vaporization at the boiling points: CRC Handbook of Chemistry and Physics, Enthalpy of
+// Vaporization: ethanol 38.56, water 40.65 kJ/mol. The limits are what `enthalpy_of_vapour` states.
 TEST(BoilingCurve, HeatsOfVaporizationOfThePureLiquids) {
     boiling_curve const curve(standard_atmosphere);
     EXPECT_NEAR(curve.vapour_enthalpy(1.0) - curve.liquid_enthalpy(1.0).value, 38560.0, 0.007 * 38560.0);

@@ -68,6 +68,12 @@ TEST(Caloric, RefusesWhatIsOutside) {
                            "temperature");
     }
     expect_range_error([] { enthalpy_of_vapour(by_mass(40.0), celsius(80.0), -1.0 * pascal); }, "pressure");
+    expect_range_error([] { enthalpy_of_vapour(by_mass(0.0), celsius(20.0), 400.0 * kilopascal); },
+                       "pressure");
+    EXPECT_NO_THROW(enthalpy_of_liquid(by_mass(40.0), celsius(0.0)));
+    EXPECT_NO_THROW(enthalpy_of_liquid(by_mass(40.0), celsius(116.85)));
+    auto const dew = dew_point(by_mass(40.0), celsius(80.0));
+    EXPECT_NO_THROW(enthalpy_of_vapour(by_mass(40.0), celsius(80.0), dew.pressure));
     expect_range_error([] { temperature_of_liquid(by_mass(40.0), 1e7 * joule_per_kilogram); },
                        "specific enthalpy");
     expect_range_error([] { temperature_of_liquid(by_mass(40.0), -1e6 * joule_per_kilogram); },

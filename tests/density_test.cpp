@@ -32,7 +32,7 @@ TEST(Density, InverseClosesOverTheWholeLiquidRange) {
 }
 
 TEST(Density, FreezingLineCutsTheRange) {
-    // CRC Handbook: 4.47 K at 10 % mass, 20.47 K at 30 % mass, so that the formula's -20 °C is reached at 29.54 % mass.
+    // CRC Handbook: 4.47 K at 10 % mass, 20.47 K at 30 % mass, so that -20 °C is reached at 29.54 % mass.
     EXPECT_NEAR(freezing_point(by_mass(10.0)).celsius(), -4.47, 1e-12);
     EXPECT_NO_THROW(density(by_mass(10.0), celsius(-4.46)));
     auto const error = expect_range_error([] { density(by_mass(10.0), celsius(-4.48)); }, "temperature");

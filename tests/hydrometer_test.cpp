@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// Published corrections are checked in published/glass_hydrometer_test.cpp and published/us_gauging_manual_test.cpp.
+// Published corrections are checked in published/glass_hydrometer_test.cpp and
+// published/us_gauging_manual_test.cpp.
 #include <aqueth/hydrometer.hpp>
 
 #include "expect_range_error.hpp"
@@ -62,7 +63,7 @@ TEST(Hydrometer, WarmSpiritReadsHigh) {
 }
 
 TEST(Hydrometer, GlassGrowsWithTheLiquid) {
-    // The equation in the class's docstring, by hand: reading 900 kg/m3 at 30 °C, soda-lime glass made for 20 °C.
+    // The equation in the class's docstring, by hand: reading 900 kg/m3 at 30 °C, soda-lime glass for 20 °C.
     density_hydrometer const glass{celsius(20.0)};
     EXPECT_NEAR(glass.density(900.0 * kilogram_per_cubic_metre, celsius(30.0)).value(), 900.0 / 1.00025,
                 1e-10);
@@ -96,6 +97,11 @@ TEST(Hydrometer, RefusesReadingsNoMixtureGives) {
 
 TEST(Hydrometer, RefusesBadTemperaturesAndGlass) {
     double const nan = std::numeric_limits<double>::quiet_NaN();
+    for (double const bad : {-5.0, 499.0, 1501.0, nan}) {
+        expect_range_error(
+            [&] { density_hydrometer{celsius(20.0)}.density(bad * kilogram_per_cubic_metre, celsius(20.0)); },
+            "reading");
+    }
     for (double const bad : {-20.5, 40.5, nan}) {
         expect_range_error([&] { alcoholmeter{}.strength(by_volume(50.0), celsius(bad)); }, "temperature");
         expect_range_error([&] { alcoholmeter{}.reading(by_mass(50.0), celsius(bad)); }, "temperature");

@@ -9,8 +9,9 @@ namespace aqueth::correlation::its90 {
 namespace {
 
 TEST(Its90, AgreesWithThePublishedDifferences) {
-    // Differences t90 - t68 as tabulated in the CRC Handbook (Conversion of temperatures from the 1948 and 1968 scales to
-    // ITS-90), printed to 0.001 K; the polynomial is stated good to 1 mK above and 1.5 mK below 0 °C.
+    // Differences t90 - t68 as tabulated in the CRC Handbook (Conversion of temperatures from the 1948 and
+    // 1968 scales to ITS-90), printed to 0.001 K; the polynomial is stated good to 1 mK above
+    // and 1.5 mK below 0 °C.
     published::table const table("t90_minus_t68.csv");
     for (auto const& row : table.rows()) {
         double const t90 = row["t90_c"];

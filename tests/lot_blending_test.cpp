@@ -28,7 +28,7 @@ void expect_within_limits(std::vector<lot> const& lots, lot_blend const& result)
 }
 
 TEST(LotBlending, TwoLotsAreAnAlligation) {
-    // The classical rule of alligation, by mass: shares are as the distances from the target to the other lot.
+    // The classical rule of alligation, by mass: shares go by the distance from target to other lot.
     std::vector<lot> const lots{{parcel::of(10.0 * kilogram, by_mass(60.0), celsius(20.0)), {}},
                                 {parcel::of(10.0 * kilogram, by_mass(20.0), celsius(20.0)), {}}};
     auto const result = blend_to_strength(lots, by_mass(30.0), celsius(20.0));
@@ -64,7 +64,8 @@ TEST(LotBlending, ReachesEveryStrengthBetweenTheBoundsItNamesAndNoneBeyond) {
                 least += in(each.at_least, kilogram);
                 most += in(each.available.mass(), kilogram);
             }
-            // as litres of the strongest and the weakest possible liquid, to stay inside the limits whatever the target
+            // as litres of the strongest and the weakest possible liquid, to stay inside the limits whatever
+            // the target
             double const low = least / 0.7892;
             double const high = most / 0.9983;
             if (low >= high) continue;

@@ -36,17 +36,25 @@ TEST(ParseMeasuredPoints, ReadsTwoOrThreeColumns) {
     EXPECT_TRUE(parse_measured_points("").empty());
 }
 
+TEST(ParseMeasuredPoints, LosesNoLine) {
+    EXPECT_EQ(parse_measured_points("\xEF\xBB\xBF"
+                                    "0.1,0.44,86\n0.2,0.53,83")
+                  .size(),
+              2u);  // byte order mark
+    EXPECT_EQ(parse_measured_points("0.1,0.44\r0.2,0.53\r0.3,0.58").size(), 3u);
+    EXPECT_EQ(parse_measured_points("x,y\r\n0.1,0.44\r\n\r\n0.2,0.53\r\n").size(), 2u);
+    for (char const* const bad : {"O.1,0.4", "0.1,+0.4", "0.1,0.4,", "0.1\t0.4", "0.1,1e400", "0.1;0.4"}) {
+        expect_range_error([&] { parse_measured_points(bad); }, "numbers in line 1");
+    }
+}
+
 TEST(ParseMeasuredPoints, RefusesWhatItCannotRead) {
     expect_range_error([] { parse_measured_points("x,y\nwords,again"); }, "numbers in line 2");
     expect_range_error([] { parse_measured_points("0.1,0.4\n0,1;0,4"); }, "numbers in line 2");
     expect_range_error([] { parse_measured_points("0.1"); }, "numbers in line 1");
     expect_range_error([] { parse_measured_points("0.1,0.2,80,4"); }, "numbers in line 1");
-    expect_range_error(
-        [] {
-            parse_measured_points("0.1,0.2x");
-            parse_measured_points("0.1,0.2\n0.1,0.2x");
-        },
-        "numbers in line 2");
+    expect_range_error([] { parse_measured_points("0.1,0.2x"); }, "numbers in line 1");
+    expect_range_error([] { parse_measured_points("0.1,0.2\n0.1,0.2x"); }, "numbers in line 2");
     expect_range_error([] { parse_measured_points("0.1,0.2\n1.2,0.5"); }, "mole fraction");
     expect_range_error([] { parse_measured_points("0.1,0.2\nnan,0.5"); }, "mole fraction");
 }
@@ -69,6 +77,16 @@ TEST(MeasuredEquilibrium, TrustsConsistentDataAndNotShiftedData) {
     measured_equilibrium const shifted(from_model(standard_atmosphere, 0.25), standard_atmosphere);
     EXPECT_GT(shifted.check().area_percent, 10.0);
     EXPECT_FALSE(shifted.check().trusted);
+}
+
+TEST(MeasuredEquilibrium, DoesNotTrustAShiftedThermometerNorAScrapOfTheRange) {
+    auto warm = from_model(standard_atmosphere);
+    for (auto& point : warm) point.temperature = *point.temperature + 10.0 * kelvins;
+    EXPECT_FALSE(measured_equilibrium(warm, standard_atmosphere).check().trusted);
+    auto const all = from_model(standard_atmosphere);
+    measured_equilibrium const scrap({all.begin() + 8, all.begin() + 13}, standard_atmosphere);
+    EXPECT_LT(scrap.check().measured_share, 0.2);
+    EXPECT_FALSE(scrap.check().trusted);
 }
 
 TEST(MeasuredEquilibrium, WorksWithoutTemperatures) {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// The whole library in a build without exceptions and run-time types: it answers, and refuses by ending the program.
+// The whole library in a build without exceptions and run-time types: it answers, and refuses by ending
+// the program.
 #include <aqueth/aqueth.hpp>
 
 #include <cstdio>

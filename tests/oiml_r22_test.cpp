@@ -17,8 +17,8 @@ namespace {
 
 using decimal = boost::multiprecision::cpp_dec_float_50;
 
-// The formula as OIML R 22 prints it, with the printed decimals, in 50 digits: what the library's double arithmetic is
-// held against. Deliberately naive.
+// The formula as OIML R 22 prints it, with the printed decimals, in 50 digits: what the library's double
+// arithmetic is held against. Deliberately naive.
 class printed_formula {
 public:
     printed_formula() {
@@ -57,8 +57,9 @@ TEST(OimlR22, HasAllTermsOfTheStandard) {
 }
 
 TEST(OimlR22, WaterAndEthanolAt20Celsius) {
-    // A1 of the formula is the density of water at 20 °C as printed. Density of ethanol 0.78924 g/cm3: OIML R 22, table
-    // IVa, as quoted by the Australian Taxation Office, Excise guidelines for the alcohol industry, 2006.
+    // A1 of the formula is the density of water at 20 °C as printed. Density of ethanol 0.78924 g/cm3: OIML
+    // R 22, table IVa, as quoted by the Australian Taxation Office, Excise guidelines for the alcohol
+    // industry, 2006.
     EXPECT_NEAR(density(0.0, 20.0), 998.20123, 1.2e-13);
     EXPECT_NEAR(density(1.0, 20.0), 789.24, 0.005);
 }

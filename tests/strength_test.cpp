@@ -62,7 +62,7 @@ TEST(Strength, ProofIsTwiceThePercentageAt60Fahrenheit) {
 }
 
 TEST(Strength, ReferenceTemperaturesDifferByLessThanATenthOfAPercent) {
-    // Why the type matters: at 60 °F and at 20 °C the same spirit has strengths that differ in the second decimal.
+    // Why the type matters: at 60 °F and at 20 °C the strengths of one spirit differ in the second decimal.
     double const at_20 = 50.0;
     double const at_60 = to<basic_volume_fraction<at_60_fahrenheit>>(by_volume(at_20)).percent();
     EXPECT_NE(at_20, at_60);
@@ -120,6 +120,10 @@ TEST(WeighingInAir, WaterSeemsATenthOfAPercentLighter) {
     EXPECT_NEAR(density_in_air(rho).value(), 997.151, 5e-4);
     EXPECT_NEAR(in(mass_from_balance(balance_indication(1.3 * kilogram, rho), rho), kilogram), 1.3, 1e-15);
     expect_range_error([] { balance_indication(1.0 * kilogram, 1.0 * kilogram_per_cubic_metre); }, "density");
+    for (double const bad : {-1.0, std::numeric_limits<double>::quiet_NaN()}) {
+        expect_range_error([&] { balance_indication(bad * kilogram, rho); }, "mass");
+        expect_range_error([&] { mass_from_balance(bad * kilogram, rho); }, "indication");
+    }
 }
 
 }  // namespace

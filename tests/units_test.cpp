@@ -8,7 +8,7 @@
 namespace aqueth {
 namespace {
 
-// Exact definitions: NIST Handbook 44, appendix C (pound 0.453 592 37 kg, gallon 231 cubic inches of 2.54 cm).
+// Exact definitions: NIST Handbook 44, appendix C (pound 0.453 592 37 kg, gallon 231 inch3, inch 2.54 cm).
 static_assert(pound.value() == 0.45359237);
 static_assert(16.0 * ounce == pound);
 static_assert(us_gallon.value() == 0.003785411784);

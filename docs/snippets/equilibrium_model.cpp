@@ -18,7 +18,7 @@ int main() {
     for (auto const& c : model::coefficients)
         std::printf("%d %15.9f %15.9f %15.9f %15.9f\n", row++, c[0], c[1], c[2], c[3]);
 
-    // By hand: 10 % mol of ethanol at 86 °C, over an ideal vapour, with the library's pressures of the pure liquids.
+    // By hand: 10 % mol of ethanol at 86 °C, over an ideal vapour, with the library's saturation pressures.
     double const x1 = 0.10, x2 = 1.0 - x1, T = 86.0 + 273.15, T0 = model::reference_kelvin;
     double const u1 = T0 / T - 1.0, u2 = 1.0 - T0 / T - std::log(T / T0);
     double const u3 = std::log(T / T0) - (T / T0 - T0 / T) / 2.0;

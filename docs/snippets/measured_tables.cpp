@@ -20,7 +20,8 @@ x,y,t
 0.930,0.927,78.2
 )";
 
-// the same still without its lagging: vapour condenses on the way up and runs back, and what comes over is too strong
+// the same still without its lagging: vapour condenses on the way up and runs back, and what comes over is
+// too strong
 char const* const bad_run = R"(x,y,t
 0.020,0.270,95.1
 0.055,0.455,90.2

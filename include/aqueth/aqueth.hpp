@@ -2,7 +2,8 @@
 #pragma once
 
 /// @file
-/// The front door: all of the typed, scalar interface. Include single headers for shorter builds.
+/// The front door: all of the typed, scalar interface, but for measured_equilibrium.hpp, whose interpolation
+/// from Boost.Math would slow every build. Include single headers for shorter builds.
 
 /// @namespace aqueth
 /// Properties of ethanol-water mixtures and the distiller's operations on them: the typed interface.

@@ -3,11 +3,13 @@
 
 #include <aqueth/caloric.hpp>
 #include <aqueth/composition.hpp>
+#include <aqueth/correlation/oiml_r22.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/parcel.hpp>
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
 
+#include <algorithm>
 #include <initializer_list>
 #include <limits>
 #include <optional>
@@ -29,7 +31,8 @@ struct blend {
 
 namespace detail {
 
-/// What parcels come to when they are put together: a mass and a composition, and the temperature without loss of heat.
+/// What parcels come to when they are put together: a mass and a composition, and the temperature without
+/// loss of heat.
 struct totals {
     units::mass mass{};
     units::mass ethanol{};
@@ -48,12 +51,23 @@ struct totals {
         composition = mass_fraction(w < 1.0 ? w : 1.0);
     }
 
+    /// Parts without mass have no heat; a part alone keeps its temperature, whatever it is.
     units::temperature temperature(std::span<parcel const> parts) const {
         units::energy heat;
+        double const highest = correlation::oiml_r22::highest_celsius;
         for (parcel const& part : parts) {
+            if (part.mass() == mass) return part.temperature();
+            if (part.mass() == units::mass()) continue;
+            require_range("mixing", "temperature of a part", part.temperature().celsius(), "°C",
+                          heat::lowest_celsius, highest,
+                          "where heats of mixing are known; else give the temperature of the mixture");
             heat += part.mass() * enthalpy_of_liquid(part.composition(), part.temperature());
         }
-        return temperature_of_liquid(composition, heat / mass);
+        double const mixed = temperature_of_liquid(composition, heat / mass).celsius();
+        require_range("mixing", "temperature of the mixture without loss of heat", mixed, "°C",
+                      heat::lowest_celsius, highest + rounding,
+                      "OIML R 22; give the temperature at which it will be measured");
+        return celsius((std::min)(mixed, highest));
     }
 };
 
@@ -62,15 +76,16 @@ struct totals {
 /// Mixes parcels: masses add, volumes do not.
 /// @param parts               parcels, at least one of them not empty
 /// @param product_temperature temperature of the mixture when it is used or measured; every part must be
-///                            liquid there, up to 40 °C. Left out, it is the temperature with which the mixture comes
-///                            out if no heat is lost (parts at 0.01 to 40 °C): water and strong spirit become warmer
-///                            than either, and a fresh mixture must not be read as if it were cool.
+///                            liquid there, up to 40 °C. Left out, it is the temperature with which the
+///                            mixture comes out if no heat is lost (parts at 0 to 40 °C): water and strong
+///                            spirit become warmer than either, and a fresh mixture must not be read as if it
+///                            were cool.
 /// @return product, sum of volumes and contraction
-/// @throws range_error if there are no parts, all are empty, or a temperature (also that of the mixture) is outside
-///         its range
+/// @throws range_error if there are no parts, all are empty, or a temperature (also that of the mixture) is
+///         outside its range
 /// @par Accuracy
-/// Masses and strength are exact. The temperature without loss of heat is good to about 0.5 K; a real vessel takes up
-/// some of the heat.
+/// Masses and strength are exact. The temperature without loss of heat is good to about 0.5 K; a real vessel
+/// takes up some of the heat.
 /// @par Source
 /// @ref source_oiml_r22; heat of mixing @ref source_excess_gibbs
 inline blend mix(std::span<parcel const> parts,
@@ -79,7 +94,10 @@ inline blend mix(std::span<parcel const> parts,
     units::temperature const t = product_temperature ? *product_temperature : all.temperature(parts);
     parcel const product = parcel::of(all.mass, all.composition, t);
     units::volume sum;
-    for (parcel const& part : parts) sum += part.volume(t);
+    for (parcel const& part : parts) {
+        if (part.mass() > units::mass())
+            sum += part.volume(t);  // an empty part may be of a liquid that is ice at t
+    }
     return {product, sum, sum - product.volume()};
 }
 
@@ -123,8 +141,8 @@ inline adjustment adjust(parcel const& liquid, parcel const& addition,
 /// @param spirit              parcel to dilute
 /// @param target              strength wanted, in any basis, not above that of the spirit
 /// @param water_temperature   temperature at which the water is measured, 0 to 40 °C
-/// @param product_temperature temperature of the mixture when it is used or measured, 0 to 40 °C; left out, as it
-///                            comes out without loss of heat (see `mix`)
+/// @param product_temperature temperature of the mixture when it is used or measured, 0 to 40 °C; left out,
+///                            as it comes out without loss of heat (see `mix`)
 /// @return water to add (`addition`), product, contraction
 /// @throws range_error if the target is above the spirit's strength or (practically) zero, or a temperature
 ///         is outside its range
@@ -145,8 +163,8 @@ adjustment dilute(parcel const& spirit, Target target, units::temperature water_
 ///                            stronger spirit
 /// @param stock_strength      strength of the stronger spirit, in any basis
 /// @param stock_temperature   temperature at which the stronger spirit is measured, -20 to 40 °C
-/// @param product_temperature temperature of the mixture when it is used or measured, to 40 °C; left out, as it
-///                            comes out without loss of heat (see `mix`)
+/// @param product_temperature temperature of the mixture when it is used or measured, to 40 °C; left out, as
+///                            it comes out without loss of heat (see `mix`)
 /// @return stronger spirit to add (`addition`), product, contraction
 /// @throws range_error if the target cannot be reached, or a temperature is outside its range
 template <strength_basis Target, strength_basis Stock>
@@ -199,8 +217,8 @@ preparation make_up(units::volume volume, units::temperature product_temperature
 /// @param target              strength after the last addition, in any basis, not above that of the spirit
 /// @param additions           number of equal additions, 1 to 1000
 /// @param water_temperature   temperature at which the water is measured, 0 to 40 °C
-/// @param product_temperature temperature of the mixture when it is measured, 0 to 40 °C; left out, each addition warms
-///                            it without loss of heat (see `mix`)
+/// @param product_temperature temperature of the mixture when it is measured, 0 to 40 °C; left out, each
+///                            addition warms it without loss of heat (see `mix`)
 /// @return one adjustment an addition, each starting from the product of the one before
 /// @throws range_error as `dilute`, or if the number of additions is outside its range
 template <strength_basis Target>

@@ -16,9 +16,9 @@
 
 namespace aqueth {
 
-/// What a column or a still must know about a boiling mixture at one pressure. Plain numbers, as a column's stages ask for
-/// them by the ten thousand: mole fractions of ethanol, kelvin, and J/mol of the boiling liquid and of the vapour at its
-/// dew point. Nothing is checked.
+/// What a column or a still must know about a boiling mixture at one pressure. Plain numbers, as a column's
+/// stages ask for them by the ten thousand: mole fractions of ethanol, kelvin, and J/mol of the boiling
+/// liquid and of the vapour at its dew point. Nothing is checked.
 template <class M>
 concept boiling_mixture = requires(M const& mixture, double x) {
     { mixture.vapour(x) } -> std::convertible_to<double>;                                // over the liquid x
@@ -38,11 +38,11 @@ inline units::pressure require_boiling_pressure(units::pressure pressure) {
 
 }  // namespace detail
 
-/// Boiling ethanol and water at one pressure: an equilibrium curve with the enthalpies of what boils and of what rises,
-/// tabulated in the same way. It takes some milliseconds to make.
+/// Boiling ethanol and water at one pressure: an equilibrium curve with the enthalpies of what boils and of
+/// what rises, tabulated in the same way. It takes some milliseconds to make.
 /// @par Accuracy
-/// Of the table: as `equilibrium_curve`, and 0.001 J/mol in the enthalpies. Of the enthalpies: as `enthalpy_of_liquid` and
-/// `enthalpy_of_vapour`.
+/// Of the table: as `equilibrium_curve`, and 0.001 J/mol in the enthalpies. Of the enthalpies: as
+/// `enthalpy_of_liquid` and `enthalpy_of_vapour`.
 class boiling_curve {
 public:
     /// @param p absolute pressure, 5 to 170 kPa

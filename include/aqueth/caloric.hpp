@@ -5,11 +5,13 @@
 #include <aqueth/correlation/enthalpy.hpp>
 #include <aqueth/correlation/excess_gibbs.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
+#include <aqueth/correlation/vapour_liquid.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/numeric/root.hpp>
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
 
+#include <cmath>
 #include <limits>
 
 namespace aqueth {
@@ -19,8 +21,8 @@ namespace detail {
 namespace heat = correlation::enthalpy;
 
 inline double require_caloric_temperature(char const* property, units::temperature t) {
-    require_range(property, "temperature", t.celsius(), "°C", heat::lowest_kelvin - 273.15,
-                  heat::highest_kelvin - 273.15, "heat capacities of the pure liquids");
+    require_range(property, "temperature", t.celsius(), "°C", heat::lowest_celsius, heat::highest_celsius,
+                  "heat capacities of the pure liquids");
     return t.kelvin();
 }
 
@@ -37,9 +39,10 @@ inline double specific_heat(mass_fraction w, double kelvins_) {
 
 }  // namespace detail
 
-/// Excess enthalpy: heat taken up when a mole of mixture is made from the pure liquids at constant temperature.
+/// Excess enthalpy: heat taken up when a mole of mixture is made from the pure liquids at constant
+/// temperature.
 /// @param strength strength of the mixture, in any basis
-/// @param t        temperature, 0.01 to 116.85 °C
+/// @param t        temperature, 0 to 116.85 °C
 /// @return excess molar enthalpy; negative where mixing warms (cold and weak), positive in the heat
 /// @throws range_error if the temperature is outside its range
 /// @par Accuracy
@@ -56,11 +59,12 @@ units::molar_energy excess_enthalpy(Strength strength, units::temperature t) {
 
 /// Molar heat capacity of a liquid mixture at constant pressure.
 /// @param strength strength, in any basis
-/// @param t        temperature, 0.01 to 116.85 °C
+/// @param t        temperature, 0 to 116.85 °C
 /// @return molar heat capacity
 /// @throws range_error if the temperature is outside its range
 /// @par Accuracy
-/// 1.5 J/(mol K) near 25 °C up to 60 % mass, up to 5 J/(mol K) below 5 °C in strong mixtures
+/// 1.6 J/(mol K) from 23 to 25 °C up to 60 % mass (Melinder 1.24; Perry's Handbook 1.58, at 23 °C and mole
+/// fraction 0.0416), up to 4.4 J/(mol K) near 3 °C in strong mixtures
 /// @par Source
 /// @ref source_excess_gibbs, @ref source_perry_heat_capacity
 template <strength_basis Strength>
@@ -72,7 +76,7 @@ units::molar_heat_capacity molar_heat_capacity(Strength strength, units::tempera
 
 /// Heat capacity of a liquid mixture per mass.
 /// @param strength strength, in any basis
-/// @param t        temperature, 0.01 to 116.85 °C
+/// @param t        temperature, 0 to 116.85 °C
 /// @return specific heat capacity
 /// @throws range_error if the temperature is outside its range
 /// @par Accuracy
@@ -87,7 +91,7 @@ units::specific_heat_capacity specific_heat_capacity(Strength strength, units::t
 
 /// Enthalpy of a liquid mixture per mass. Only differences mean anything; both pure liquids are zero at 0 °C.
 /// @param strength strength, in any basis
-/// @param t        temperature, 0.01 to 116.85 °C
+/// @param t        temperature, 0 to 116.85 °C
 /// @return specific enthalpy, heat of mixing included
 /// @throws range_error if the temperature is outside its range
 /// @par Source
@@ -100,8 +104,8 @@ units::specific_energy enthalpy_of_liquid(Strength strength, units::temperature 
 
 /// Enthalpy of a vapour mixture per mass, on the same zero as `enthalpy_of_liquid`.
 /// @param strength strength of the vapour (of its condensate), in any basis
-/// @param t        temperature, 0.01 to 116.85 °C
-/// @param p        absolute pressure, 0 to 500 kPa
+/// @param t        temperature, 0 to 116.85 °C
+/// @param p        absolute pressure, 0 to that of the dew point
 /// @return specific enthalpy
 /// @throws range_error if an argument is outside its range
 /// @par Accuracy
@@ -111,17 +115,21 @@ units::specific_energy enthalpy_of_liquid(Strength strength, units::temperature 
 template <strength_basis Strength>
 units::specific_energy enthalpy_of_vapour(Strength strength, units::temperature t, units::pressure p) {
     double const kelvins_ = detail::require_caloric_temperature("enthalpy of vapour", t);
-    require_range("enthalpy of vapour", "pressure", in(p, kilopascal), "kPa", 0.0, 500.0);
     mass_fraction const w = to<mass_fraction>(strength);
     double const y = to<mole_fraction>(w).value();
+    double const saturated = correlation::vapour_liquid::dew_at_temperature(y, kelvins_).pressure;
+    bool const forgiven =
+        std::abs(p.value() - saturated) <= detail::rounding * saturated;  // a computed dew point
+    require_range("enthalpy of vapour", "pressure", in(p, kilopascal), "kPa", 0.0,
+                  forgiven ? in(p, kilopascal) : saturated / 1000.0, "above it the vapour condenses");
     return detail::heat::vapour(y, kelvins_, p.value()) /
            (1e-3 * correlation::molar_mass::mixture(w.value())) * joule_per_kilogram;
 }
 
-/// Temperature of a liquid mixture from its enthalpy: the inverse of `enthalpy_of_liquid`. Mixing without loss of heat
-/// keeps the enthalpy, so this is how warm a mixture becomes.
+/// Temperature of a liquid mixture from its enthalpy: the inverse of `enthalpy_of_liquid`. Mixing without
+/// loss of heat keeps the enthalpy, so this is how warm a mixture becomes.
 /// @param strength strength, in any basis
-/// @param enthalpy specific enthalpy, between those at 0.01 and 116.85 °C
+/// @param enthalpy specific enthalpy, between those at 0 and 116.85 °C
 /// @return temperature
 /// @throws range_error if the enthalpy is outside that range
 /// @par Source
@@ -133,7 +141,7 @@ units::temperature temperature_of_liquid(Strength strength, units::specific_ener
     double const upper = detail::heat::highest_kelvin;
     double const h = require_range("temperature of liquid", "specific enthalpy", enthalpy.value() / 1000.0,
                                    "kJ/kg", detail::specific_enthalpy(w, lower) / 1000.0,
-                                   detail::specific_enthalpy(w, upper) / 1000.0, "0.01 to 116.85 °C") *
+                                   detail::specific_enthalpy(w, upper) / 1000.0, "0 to 116.85 °C") *
                      1000.0;
     auto const residual = [&](double kelvins_) {
         return numeric::value_and_slope<double>{detail::specific_enthalpy(w, kelvins_) - h,

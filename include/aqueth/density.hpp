@@ -16,7 +16,7 @@ namespace aqueth {
 /// @return temperature at which ice begins to form on cooling
 /// @throws range_error if the mass fraction is above 0.68
 /// @par Accuracy
-/// Published tables differ by 0.4 K, and near 18 % mass by up to 1.5 K (Lange's Handbook is the highest).
+/// Published tables differ by 0.4 K, and near 30 % mass by up to 1.5 K (Lange's Handbook is the highest).
 /// @par Source
 /// @ref source_crc_freezing
 constexpr units::temperature freezing_point(mass_fraction w) {
@@ -59,10 +59,10 @@ constexpr void require_liquid(char const* property, mass_fraction w, units::temp
 /// @return density in kg/m3
 /// @throws range_error if the temperature is outside that range
 /// @par Accuracy
-/// The legal definition. Against measurements: within 0.1 kg/m3 from 10 to 40 °C (NBS, 1913); below 0 °C only a
-/// refrigeration handbook could be compared, which differs by up to 1.9 kg/m3. The formula's temperature is on
-/// IPTS-68, 0.005 K above ITS-90 at 20 °C; with the temperature of a modern thermometer, as here, the density
-/// is high by less than 0.01 kg/m3 (see @ref temperature_scales).
+/// The legal definition. Against measurements: within 0.1 kg/m3 from 10 to 40 °C (NBS, 1913); below 0 °C only
+/// a refrigeration handbook could be compared, which differs by up to 1.9 kg/m3. The formula's temperature is
+/// on IPTS-68, 0.005 K above ITS-90 at 20 °C; with the temperature of a modern thermometer, as here, the
+/// density is high by less than 0.01 kg/m3 (see @ref temperature_scales).
 /// @par Source
 /// @ref source_oiml_r22
 constexpr units::mass_density density(mass_fraction w, units::temperature t) {

@@ -38,8 +38,8 @@ namespace vle = correlation::vapour_liquid;
 inline constexpr char const* vle_source = "vapour-liquid equilibrium, 0.01 to 120 °C";
 
 inline double require_vle_temperature(char const* property, units::temperature t) {
-    require_range(property, "temperature", t.celsius(), "°C", vle::lowest_kelvin - 273.15,
-                  vle::highest_kelvin - 273.15, vle_source);
+    require_range(property, "temperature", t.celsius(), "°C", vle::lowest_celsius, vle::highest_celsius,
+                  vle_source);
     return t.kelvin();
 }
 
@@ -80,7 +80,8 @@ equilibrium bubble_point(Strength liquid, units::temperature t) {
 
 /// Bubble point at a pressure: the temperature at which a liquid boils, and its first vapour.
 /// @param liquid strength of the liquid, in any basis
-/// @param p      absolute pressure, what the liquid has between 0 and 120 °C (around 1 to 200 kPa)
+/// @param p      absolute pressure, what the liquid has between 0 and 120 °C (0.6 to 198 kPa for water, 1.6
+///               to 428 kPa for ethanol)
 /// @return the equilibrium
 /// @throws range_error if the pressure is outside its range
 /// @par Accuracy
@@ -134,7 +135,8 @@ equilibrium dew_point(Strength vapour, units::pressure p) {
 
 namespace detail {
 
-/// Temperature in K below which there is no azeotrope: where the relative volatility in pure ethanol is just 1.
+/// Temperature in K below which there is no azeotrope: where the relative volatility in pure ethanol is just
+/// 1.
 inline double lowest_azeotrope() {
     double lower = vle::lowest_kelvin;
     double upper = vle::highest_kelvin;
@@ -143,6 +145,16 @@ inline double lowest_azeotrope() {
         (vle::bubble_at_temperature(1.0, middle).ln_alpha < 0.0 ? upper : lower) = middle;
     }
     return upper;
+}
+
+}  // namespace detail
+
+namespace detail {
+
+/// The azeotrope at a temperature in K from the lowest one up; where it just vanishes, pure ethanol.
+inline vle::equilibrium<double> azeotrope_from(double kelvins_) {
+    auto const found = vle::azeotrope_at_temperature(kelvins_);
+    return std::isnan(found.x) ? vle::bubble_at_temperature(1.0, kelvins_) : found;
 }
 
 }  // namespace detail
@@ -159,8 +171,8 @@ inline double lowest_azeotrope() {
 inline equilibrium azeotrope(units::temperature t) {
     double const lowest = detail::lowest_azeotrope();
     require_range("azeotrope", "temperature", t.celsius(), "°C", lowest - 273.15,
-                  detail::vle::highest_kelvin - 273.15, "below there is no azeotrope");
-    auto const result = detail::typed(detail::vle::azeotrope_at_temperature(t.kelvin()));
+                  detail::vle::highest_celsius, "from where there is an azeotrope");
+    auto const result = detail::typed(detail::azeotrope_from(t.kelvin()));
     return {t, result.pressure, result.liquid, result.liquid, 1.0};
 }
 
@@ -173,16 +185,18 @@ inline equilibrium azeotrope(units::temperature t) {
 /// @par Source
 /// @ref source_excess_gibbs
 inline equilibrium azeotrope(units::pressure p) {
-    double const lowest = detail::vle::bubble_at_temperature(1.0, detail::lowest_azeotrope()).pressure;
-    double const highest = detail::vle::bubble_at_temperature(1.0, detail::vle::highest_kelvin).pressure;
+    double const coldest = detail::lowest_azeotrope();
+    double const lowest = detail::azeotrope_from(coldest).pressure;
+    double const highest = detail::azeotrope_from(detail::vle::highest_kelvin).pressure;
     require_range("azeotrope", "pressure", in(p, kilopascal), "kPa", lowest / 1000.0, highest / 1000.0,
-                  "below there is no azeotrope");
-    auto const result = detail::typed(detail::vle::azeotrope_at_pressure(p.value()));
+                  "from where there is an azeotrope to 120 °C");
+    auto const found = detail::vle::azeotrope_at_pressure(p.value());
+    auto const result = detail::typed(std::isnan(found.x) ? detail::azeotrope_from(coldest) : found);
     return {result.temperature, p, result.liquid, result.liquid, 1.0};
 }
 
-/// Liquid and vapour that can stand over one another at a temperature and a pressure: what a thermometer in a boiling
-/// liquid (liquid) or in the vapour leaving it (vapour) says of its strength.
+/// Liquid and vapour that can stand over one another at a temperature and a pressure: what a thermometer in a
+/// boiling liquid (liquid) or in the vapour leaving it (vapour) says of its strength.
 /// @param t    temperature, 0.01 to 120 °C
 /// @param p    absolute pressure, between those of the boiling pure liquid and of the azeotrope on that side
 /// @param side which side of the azeotrope; water rich unless given
@@ -198,8 +212,7 @@ inline equilibrium coexistence(units::temperature t, units::pressure p,
     char const* const property = side == azeotrope_side::water_rich ? "coexistence, water-rich side"
                                                                     : "coexistence, ethanol-rich side";
     double const kelvins_ = detail::require_vle_temperature(property, t);
-    double const top =
-        kelvins_ >= detail::lowest_azeotrope() ? detail::vle::azeotrope_at_temperature(kelvins_).x : 1.0;
+    double const top = kelvins_ >= detail::lowest_azeotrope() ? detail::azeotrope_from(kelvins_).x : 1.0;
     double const pure = side == azeotrope_side::water_rich ? 0.0 : 1.0;
     auto const pressure_of = [&](double x) {
         return detail::vle::bubble_at_temperature(x, kelvins_).pressure;
@@ -243,8 +256,7 @@ flash isothermal_flash(Strength feed, units::temperature t, units::pressure p) {
     require_range("flash", "pressure", in(p, kilopascal), "kPa", 1e-6, 1e6);
     if (p >= bubble_point(mole_fraction(z), t).pressure) return {0.0, mole_fraction(z), std::nullopt};
     if (p <= dew_point(mole_fraction(z), t).pressure) return {1.0, std::nullopt, mole_fraction(z)};
-    bool const rich =
-        kelvins_ >= detail::lowest_azeotrope() && z > detail::vle::azeotrope_at_temperature(kelvins_).x;
+    bool const rich = kelvins_ >= detail::lowest_azeotrope() && z > detail::azeotrope_from(kelvins_).x;
     auto const both = coexistence(t, p, rich ? azeotrope_side::ethanol_rich : azeotrope_side::water_rich);
     double const x = both.liquid.value();
     double const y = both.vapour.value();
@@ -259,7 +271,8 @@ struct activity_coefficients {
 
 /// @param liquid strength of the liquid, in any basis
 /// @param t      temperature, 0.01 to 120 °C
-/// @return activity coefficients (at zero strength and in pure ethanol: at infinite dilution of the other component)
+/// @return activity coefficients (at zero strength and in pure ethanol: at infinite dilution of the other
+///         component)
 /// @throws range_error if the temperature is outside its range
 /// @par Accuracy
 /// 2 % for ethanol at infinite dilution in water from 0 to 100 °C (against Vrbka et al.)

@@ -14,11 +14,13 @@ namespace aqueth {
 
 /// The equilibrium at one pressure, tabulated for an integrator's inner loop.
 ///
-/// What is interpolated is the logarithm of the relative volatility (and the boiling temperature), by the cubics of
-/// `numeric::cubic_table`. Where the volatility falls steadily from node to node the cubics fall as well, so the curve
-/// crosses 1 exactly where the model does and can neither invent nor lose an azeotrope.
+/// What is interpolated is the logarithm of the relative volatility (and the boiling temperature), by the
+/// cubics of `numeric::cubic_table`. Where the volatility falls steadily from node to node the cubics fall as
+/// well, so the curve crosses 1 exactly where the model does and can neither invent nor lose an azeotrope.
 /// @par Accuracy
 /// within 1e-7 in the vapour's mole fraction and 1e-5 K of the model
+/// @par Source
+/// Values and slopes of the model, @ref source_excess_gibbs; limit of the slopes @ref source_fritsch_carlson
 class equilibrium_curve {
 public:
     /// Tabulates the model at a pressure.
@@ -29,8 +31,8 @@ public:
 
     /// Tabulates the model at a pressure, but with another relative volatility: one that was measured.
     /// @param p        absolute pressure, as above
-    /// @param ln_alpha callable: mole fraction of the liquid and `numeric::value_and_slope<double>` of the logarithm of
-    ///                 the model's relative volatility -> the same of what shall take its place
+    /// @param ln_alpha callable: mole fraction of the liquid and `numeric::value_and_slope<double>` of the
+    ///                 logarithm of the model's relative volatility -> the same of what shall take its place
     /// @throws range_error if the pressure is outside its range
     template <class Volatility>
     equilibrium_curve(units::pressure p, Volatility const& ln_alpha)

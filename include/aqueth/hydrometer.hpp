@@ -117,14 +117,18 @@ public:
     constexpr units::temperature reference_temperature() const { return scale_.temperature; }
 
     /// True density of a liquid from a reading.
-    /// @param reading what the stem shows
+    /// @param reading what the stem shows; 500 to 1500 kg/m3 on a density scale
     /// @param t       temperature of liquid and instrument, -20 to 40 °C
     /// @return density of the liquid at t
-    /// @throws range_error if the temperature is outside its range
+    /// @throws range_error if the temperature, or a density scale's reading, is outside its range
     constexpr units::mass_density density(Scale reading, units::temperature t) const {
         namespace r22 = correlation::oiml_r22;
         require_range(property, "temperature", t.celsius(), "°C", r22::lowest_celsius, r22::highest_celsius,
                       "OIML R 22");
+        if constexpr (std::same_as<Scale, units::mass_density>) {
+            require_range(property, "reading", number(reading), unit(), 500.0, 1500.0,
+                          "liquids a hydrometer floats in");
+        }
         return scale_.density_at(reading) / expansion(t);
     }
 

@@ -175,6 +175,8 @@ private:
 /// @throws range_error if no blend within the limits has that strength (the bounds are the nearest that can
 ///         be reached) or volume, a lot's least mass is negative or more than there is, or the temperature is
 ///         outside its range
+/// @par Source
+/// Balances of mass and of ethanol; densities @ref source_oiml_r22
 template <strength_basis Target>
 lot_blend blend_to_strength(std::span<lot const> lots, Target target, units::temperature product_temperature,
                             std::optional<units::volume> volume = std::nullopt) {

@@ -33,46 +33,76 @@ struct measured_point {
     std::optional<units::temperature> temperature{};  ///< boiling temperature
 };
 
-/// Reads measured points from CSV text: two or three numbers a line, x, y and perhaps the temperature in °C. Empty lines,
-/// lines that begin with '#' and one header line of words are passed over.
-/// @param text contents of the file
+namespace detail {
+
+/// A text without the white space at its ends.
+inline std::string_view without_margin(std::string_view text) {
+    auto const first = text.find_first_not_of(" \t");
+    if (first == std::string_view::npos) return {};
+    return text.substr(first, text.find_last_not_of(" \t") - first + 1);
+}
+
+/// Takes what stands before the first of the given characters, and that character, off the front of a text.
+inline std::string_view take_until(std::string_view& text, char const* ends) {
+    std::size_t const end = (std::min)(text.find_first_of(ends), text.size());
+    std::string_view const taken = text.substr(0, end);
+    text.remove_prefix((std::min)(end + 1, text.size()));
+    return taken;
+}
+
+/// A cell as a number; nothing if it is none as a whole.
+inline std::optional<double> number_in(std::string_view cell) {
+    double value = 0.0;
+    auto const [stop, failure] = std::from_chars(cell.data(), cell.data() + cell.size(), value);
+    if (failure != std::errc() || stop != cell.data() + cell.size()) return std::nullopt;
+    return value;
+}
+
+}  // namespace detail
+
+/// Reads measured points from CSV text: two or three numbers a line, x, y and perhaps the temperature in °C.
+/// Empty lines and lines that begin with '#' are passed over, and the first other line if it is a header: if
+/// none of its cells looks like a number, that is, begins with a digit, a sign or a point.
+/// @param text contents of the file (UTF-8; lines end with LF, CR LF or CR)
 /// @return the points, in the order of the lines
-/// @throws range_error if a line has another number of cells or a cell that is no number (the argument names the line),
-///         or a fraction is outside 0 to 1
+/// @throws range_error if a line has another number of cells or a cell that is no number (the argument names
+///         the line), or a fraction is outside 0 to 1
 inline std::vector<measured_point> parse_measured_points(std::string_view text) {
+    if (text.starts_with("\xEF\xBB\xBF")) text.remove_prefix(3);  // a byte order mark
     std::vector<measured_point> points;
     bool header_allowed = true;
     for (std::size_t line_number = 1; !text.empty(); ++line_number) {
-        std::size_t const end = (std::min)(text.find('\n'), text.size());
-        std::string_view line = text.substr(0, end);
-        text.remove_prefix((std::min)(end + 1, text.size()));
-        while (!line.empty() && (line.back() == '\r' || line.back() == ' ' || line.back() == '\t'))
-            line.remove_suffix(1);
+        std::size_t const end = text.find_first_of("\r\n");
+        bool const two = end != std::string_view::npos && text.substr(end, 2) == "\r\n";
+        std::string_view line = detail::without_margin(detail::take_until(text, "\r\n"));
+        if (two) text.remove_prefix(1);
         if (line.empty() || line.front() == '#') continue;
 
-        std::vector<double> cells;
-        bool numbers = true;
+        std::vector<std::string_view> cells;
         for (std::string_view rest = line;;) {
-            std::size_t const comma = (std::min)(rest.find(','), rest.size());
-            std::string_view cell = rest.substr(0, comma);
-            while (!cell.empty() && cell.front() == ' ') cell.remove_prefix(1);
-            while (!cell.empty() && cell.back() == ' ') cell.remove_suffix(1);
-            double value = 0.0;
-            auto const [stop, failure] = std::from_chars(cell.data(), cell.data() + cell.size(), value);
-            numbers = numbers && failure == std::errc() && stop == cell.data() + cell.size();
-            cells.push_back(value);
-            if (comma == rest.size()) break;
-            rest.remove_prefix(comma + 1);
+            bool const last = rest.find(',') == std::string_view::npos;
+            cells.push_back(detail::without_margin(detail::take_until(rest, ",")));
+            if (last) break;
         }
-        if (!numbers && std::exchange(header_allowed, false)) continue;
-        header_allowed = false;
-        if (!numbers || cells.size() < 2 || cells.size() > 3) {
+        auto const like_a_number = [](std::string_view cell) {
+            return !cell.empty() &&
+                   std::string_view("0123456789+-.").find(cell.front()) != std::string_view::npos;
+        };
+        bool const first = std::exchange(header_allowed, false);
+        if (first && std::none_of(cells.begin(), cells.end(), like_a_number)) continue;
+
+        std::vector<double> numbers;
+        for (std::string_view const cell : cells) {
+            if (auto const number = detail::number_in(cell)) numbers.push_back(*number);
+        }
+        if (numbers.size() != cells.size() || numbers.size() < 2 || numbers.size() > 3) {
+            bool const all = numbers.size() == cells.size();
             raise(range_error("measured equilibrium", "numbers in line " + std::to_string(line_number),
-                              numbers ? static_cast<double>(cells.size()) : 0.0, "", 2.0, 3.0,
+                              all ? static_cast<double>(numbers.size()) : std::nan(""), "", 2.0, 3.0,
                               "x, y and perhaps the temperature in °C, with decimal points, between commas"));
         }
-        points.push_back({mole_fraction(cells[0]), mole_fraction(cells[1]), {}});
-        if (cells.size() == 3) points.back().temperature = celsius(cells[2]);
+        points.push_back({mole_fraction(numbers[0]), mole_fraction(numbers[1]), {}});
+        if (numbers.size() == 3) points.back().temperature = celsius(numbers[2]);
     }
     return points;
 }
@@ -84,20 +114,25 @@ struct consistency {
     double largest_vapour_deviation;       ///< largest of them
     double mean_temperature_deviation;     ///< mean of |measured - model| in K; 0 without temperatures
     double largest_temperature_deviation;  ///< largest of them
-    bool trusted;                          ///< area below 10 % and mean vapour deviation below 0.02
+    double measured_share;  ///< share of the range from pure water to pure ethanol that was measured
+    /// area below 10 %, at least half of the range measured, mean deviations from the model below 0.02 in the
+    /// vapour and below 1 K in temperature
+    bool trusted;
 };
 
 /// A table of equilibrium points that somebody measured, ready to be used in place of the model.
 ///
-/// Between points the logarithm of the relative volatility is interpolated by a monotone cubic, so a table cannot gain or
-/// lose an azeotrope by being interpolated. Nothing is extrapolated.
+/// Between points the logarithm of the relative volatility is interpolated by a monotone cubic, so a table
+/// cannot gain or lose an azeotrope by being interpolated. Nothing is extrapolated.
+/// @par Source
+/// Monotone cubic @ref source_fritsch_carlson
 class measured_equilibrium {
 public:
-    /// @param points   at least four, of different liquid composition; pure liquids (0 and 1) may be among them and serve
-    ///                 the temperature only; either all or none with a temperature
+    /// @param points   at least four, of different liquid composition; pure liquids (0 and 1) may be among
+    ///                 them and serve the temperature only; either all or none with a temperature
     /// @param pressure absolute pressure of the measurement, 1.6 to 198 kPa
-    /// @throws range_error if there are too few points, two have the same liquid, a vapour is 0 or 1 over a liquid that
-    ///         is not, only some have temperatures, or the pressure is outside its range
+    /// @throws range_error if there are too few points, two have the same liquid, a vapour is 0 or 1 over a
+    ///         liquid that is not, only some have temperatures, or the pressure is outside its range
     measured_equilibrium(std::vector<measured_point> points, units::pressure pressure)
         : pressure_(pressure), points_(sorted(std::move(points))), ln_alpha_(volatility()) {
         detail::require_vle_pressure(property, 0.0, pressure);
@@ -142,9 +177,9 @@ public:
         return celsius((*celsius_)(liquid.value()));
     }
 
-    /// The measured volatility for an integrator's inner loop. A run of a still goes through every strength down to
-    /// water: outside the measured range the curve has the model's volatility, multiplied so that it joins what was
-    /// measured. Its boiling temperatures are the model's.
+    /// The measured volatility for an integrator's inner loop. A run of a still goes through every strength
+    /// down to water: outside the measured range the curve has the model's volatility, multiplied so that it
+    /// joins what was measured. Its boiling temperatures are the model's.
     /// @return the curve
     equilibrium_curve curve() const {
         auto const joined = [this](double x) {
@@ -162,12 +197,14 @@ public:
 
     /// Says whether the points can be trusted.
     ///
-    /// Area test (Redlich and Kister 1948, with the enthalpy term for constant pressure): the integral over x from 0 to 1
-    /// of ln(gamma1/gamma2) - (H^E/(R T^2)) dT/dx vanishes for consistent data. Saturation pressures, vapour
-    /// non-ideality, H^E, and the integrand outside the measured range come from the library's model. That an area
-    /// vanishes proves little by itself (errors may cancel), so the deviations from the model are given with it.
-    /// Below 10 % counts as consistent: common practice.
+    /// Area test (Redlich and Kister 1948, with the enthalpy term for constant pressure): the integral over x
+    /// from 0 to 1 of ln(gamma1/gamma2) - (H^E/(R T^2)) dT/dx vanishes for consistent data. Saturation
+    /// pressures, vapour non-ideality, H^E, and the integrand outside the measured range come from the
+    /// library's model. That an area vanishes proves little by itself (errors may cancel), so the deviations
+    /// from the model are given with it. Below 10 % counts as consistent: common practice.
     /// @return areas and deviations
+    /// @par Source
+    /// Area test @ref source_redlich_kister; the model it leans on @ref source_excess_gibbs
     consistency check() const {
         double sum = 0.0;
         double size = 0.0;
@@ -178,7 +215,7 @@ public:
             sum += integrand / steps;
             size += std::abs(integrand) / steps;
         }
-        consistency result{100.0 * std::abs(sum) / size, 0.0, 0.0, 0.0, 0.0, false};
+        consistency result{100.0 * std::abs(sum) / size, 0.0, 0.0, 0.0, 0.0, highest_ - lowest_, false};
         double count = 0.0;
         for (auto const& point : points_) {
             auto const model = bubble_point(point.liquid, pressure_);
@@ -195,7 +232,8 @@ public:
         }
         result.mean_vapour_deviation /= count;
         result.mean_temperature_deviation /= count;
-        result.trusted = result.area_percent < 10.0 && result.mean_vapour_deviation < 0.02;
+        result.trusted = result.area_percent < 10.0 && result.measured_share >= 0.5 &&
+                         result.mean_vapour_deviation < 0.02 && result.mean_temperature_deviation < 1.0;
         return result;
     }
 
@@ -257,7 +295,8 @@ private:
         auto const g = correlation::excess_gibbs::reduced_gibbs(x, t);
         double const ln_alpha_model = detail::vle::bubble_at_temperature(x, t).ln_alpha;
         double const ln_alpha = inside ? ln_alpha_(x) : model.ln_alpha;
-        // what the model adds to ln(gamma1/gamma2) to make ln alpha: saturation pressures and the vapour's non-ideality
+        // what the model adds to ln(gamma1/gamma2) to make ln alpha: saturation pressures and the vapour's
+        // non-ideality
         double const rest = ln_alpha_model - (g.ethanol - g.water);
         double const excess = correlation::excess_gibbs::enthalpy(x, t).molar;
         return ln_alpha - rest - excess / (correlation::gas_constant::molar * t * t) * t_slope;

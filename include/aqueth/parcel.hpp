@@ -15,6 +15,8 @@ namespace aqueth {
 ///
 /// Mass and composition are what a parcel is; a volume is only what it is asked for at some temperature,
 /// because mass is conserved in mixing and warming and volume is not.
+/// @par Source
+/// Volumes and strengths by volume @ref source_oiml_r22; proof gallons @ref source_us_gauging
 class parcel {
 public:
     /// @param mass        mass (true mass, in vacuo), 0 or more

@@ -10,6 +10,7 @@
 #include <aqueth/units.hpp>
 
 #include <compare>
+#include <limits>
 
 namespace aqueth {
 
@@ -105,26 +106,31 @@ constexpr Target to(Source strength) {
 
 /// What an ordinary balance shows: balances are set with weights of 8000 kg/m3 in air of 1.2 kg/m3, so a
 /// liquid seems lighter than its mass by about 0.11 % (water) to 0.14 % (ethanol).
-/// @param mass what lies on the balance
+/// @param mass what lies on the balance, 0 or more
 /// @param rho  its density, above 10 kg/m3
 /// @return the balance's indication
-/// @throws range_error if the density is below 10 kg/m3 or not a number
+/// @throws range_error if the density is below 10 kg/m3, the mass is negative, or either is no finite number
 /// @par Source
 /// @ref source_oiml_d28
 constexpr units::mass balance_indication(units::mass mass, units::mass_density rho) {
     require_range("weighing in air", "density", rho.value(), "kg/m3", 10.0, 1e6);
+    require_range("weighing in air", "mass", in(mass, kilogram), "kg", 0.0,
+                  std::numeric_limits<double>::infinity());
     return mass * correlation::air_buoyancy::indication_per_mass(rho.value());
 }
 
 /// Mass of a liquid from what an ordinary balance shows: the inverse of `balance_indication`.
-/// @param indication what the balance shows
+/// @param indication what the balance shows, 0 or more
 /// @param rho        density of the liquid, above 10 kg/m3
 /// @return true mass
-/// @throws range_error if the density is below 10 kg/m3 or not a number
+/// @throws range_error if the density is below 10 kg/m3, the mass is negative, or either is no finite number
 /// @par Source
 /// @ref source_oiml_d28
 constexpr units::mass mass_from_balance(units::mass indication, units::mass_density rho) {
-    return indication / in(balance_indication(1.0 * kilogram, rho), kilogram);
+    double const per_kilogram = in(balance_indication(1.0 * kilogram, rho), kilogram);
+    require_range("weighing in air", "indication", in(indication, kilogram), "kg", 0.0,
+                  std::numeric_limits<double>::infinity());
+    return indication / per_kilogram;
 }
 
 /// Density as tables "in air" give it: what a balance shows for one cubic metre.

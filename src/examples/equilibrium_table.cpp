@@ -91,21 +91,26 @@ measured_equilibrium read_measured(given const& file, units::pressure p) {
 void say_consistency(page& text, json& data, measured_equilibrium const& points) {
     consistency const found = points.check();
     std::size_t const count = points.points().size();
-    text.say("{}", found.trusted
-                       ? "The points can be trusted: they agree with one another and with the model."
-                       : "Do not trust the points: they disagree with one another or with the model.");
+    text.say(
+        "{}",
+        found.trusted
+            ? "The points can be trusted: they agree with one another and with the model."
+            : "Do not trust the points: they disagree with one another or with the model, or are too few.");
     text.row("points", "{}, {:.2f} to {:.2f} % mol", count, points.points().front().liquid.percent(),
              points.points().back().liquid.percent());
+    text.row("share measured", "{:.0f} % of the way from water to ethanol (good: half or more)",
+             100.0 * found.measured_share);
     text.row("area test", "{:.1f} % (good: below 10 %)", found.area_percent);
     text.row("vapour", "off the model by {:.4f} mol/mol on average (good: below 0.02), {:.4f} at most",
              found.mean_vapour_deviation, found.largest_vapour_deviation);
     data["consistency"] = {{"trusted", found.trusted},
                            {"points", count},
+                           {"measured_share", found.measured_share},
                            {"area_percent", found.area_percent},
                            {"mean_vapour_deviation", found.mean_vapour_deviation},
                            {"largest_vapour_deviation", found.largest_vapour_deviation}};
     if (points.has_temperature()) {
-        text.row("temperature", "off the model by {:.2f} K on average, {:.2f} K at most",
+        text.row("temperature", "off the model by {:.2f} K on average (good: below 1 K), {:.2f} K at most",
                  found.mean_temperature_deviation, found.largest_temperature_deviation);
         data["consistency"]["mean_temperature_deviation_K"] = found.mean_temperature_deviation;
         data["consistency"]["largest_temperature_deviation_K"] = found.largest_temperature_deviation;

@@ -4,7 +4,7 @@
 //
 //   excess_gibbs tables coefficients > include/aqueth/correlation/excess_gibbs_coefficients.hpp
 //   excess_gibbs tables report       > docs/fit_report.txt
-//   excess_gibbs tables agreement      exit status 0 if the library's coefficients give the properties of a fresh fit
+//   excess_gibbs tables agreement      exit status 0 if the library's coefficients do what a fresh fit does
 //   excess_gibbs tables search         every form of a family with up to 24 coefficients: minutes
 #include "report.hpp"
 #include "sets.hpp"

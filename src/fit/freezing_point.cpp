@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: BSL-1.0
 //
-// Turns the published table of freezing-point depressions into the points that the library interpolates between.
+// Turns the published freezing-point depressions into the points that the library interpolates between.
 //
 //   freezing_point tables/crc_freezing_point.csv > include/aqueth/correlation/freezing_point_table.hpp
 //
-// Nothing is fitted: the curve bends twice between 15 and 35 % mass, a polynomial of degree 8 still misses points by
-// 0.2 K, and sources differ by 0.5 K, so straight lines between the table's close rows are both simpler and better.
+// Nothing is fitted: the curve bends twice between 15 and 35 % mass, a polynomial of degree 8 still misses
+// points by 0.2 K, and sources differ by 0.5 K, so straight lines between the table's close rows are
+// both simpler and better.
 #include "table.hpp"
 
 #include <cstdio>

@@ -4,10 +4,10 @@
 //
 //   oiml_r22 tables/oiml_r22_coefficients.csv > include/aqueth/correlation/oiml_r22_coefficients.hpp
 //
-// As printed, the formula is a sum of large terms of alternating sign (coefficients up to 7e5 for a result near 1e3), so
-// double arithmetic loses nine digits of its sixteen only to cancel. With s = 2 w - 1 and tau = (t - 10)/30, both within
-// -1..1 over the whole range, nothing cancels. The shift is linear, so it is done in rational arithmetic on the printed
-// decimals; the only rounding is the last one, to double.
+// As printed, the formula is a sum of large terms of alternating sign (coefficients up to 7e5 for a result
+// near 1e3), so double arithmetic loses nine digits of its sixteen only to cancel. With s = 2 w - 1 and
+// tau = (t - 10)/30, both within -1..1 over the whole range, nothing cancels. The shift is linear, so it is
+// done in rational arithmetic on the printed decimals; the only rounding is the last one, to double.
 #include "table.hpp"
 
 #include <boost/multiprecision/cpp_int.hpp>
@@ -96,8 +96,8 @@ int main(int argc, char** argv) try {
     std::puts("#include <array>");
     std::puts("#include <tuple>\n");
     std::puts("namespace aqueth::correlation::oiml_r22 {\n");
-    std::puts("/// Coefficients of OIML R 22 in centred variables: density in kg/m3 is the sum over j of s^j "
-              "times polynomial j");
+    std::puts("/// Coefficients of OIML R 22, centred: density in kg/m3 is the sum over j of s^j times "
+              "polynomial j");
     std::puts("/// in tau (lowest power first), with s = 2 w - 1 and tau = (t - 10 °C)/(30 °C).");
     std::puts("// clang-format off");
     std::puts("inline constexpr auto coefficients = std::make_tuple(");

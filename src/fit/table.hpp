@@ -13,7 +13,7 @@
 /// What the fitting programs share.
 namespace aqueth::fit {
 
-/// A table of tables/: one header row, then rows of text cells. Lines that begin with '#' describe the source.
+/// A table of tables/: one header row, then rows of text cells. Lines beginning with '#' describe the source.
 struct table {
     std::vector<std::string> names;
     std::vector<std::vector<std::string>> rows;

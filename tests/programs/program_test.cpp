@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
-// How the programs read quantities. Units are checked against their definitions (from memory; NIST SP 811, 2008,
-// appendix B): US gallon 231 cubic inches of 25.4 mm, pound 0.45359237 kg, imperial gallon 4.54609 L, mmHg 133.3224 Pa,
-// inHg 3386.389 Pa, psi 6894.757 Pa, foot 0.3048 m.
+// How the programs read quantities. Units are checked against their definitions (from memory; NIST SP 811,
+// 2008, appendix B): US gallon 231 cubic inches of 25.4 mm, pound 0.45359237 kg, imperial gallon 4.54609 L,
+// mmHg 133.3224 Pa, inHg 3386.389 Pa, psi 6894.757 Pa, foot 0.3048 m.
 #include "program.hpp"
 
 #include <gtest/gtest.h>

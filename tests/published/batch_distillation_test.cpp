@@ -53,7 +53,8 @@ void perry(M const& mixture, double of_area, double of_residue, double of_distil
     book.expect("perry_mean", to<mole_fraction>(product.composition()).value(), of_distillate);
 }
 
-// With the equilibrium the handbook takes, its own table of Carey and Lewis with straight lines between the rows.
+// With the equilibrium the handbook takes, its own table of Carey and Lewis with straight lines between the
+// rows.
 TEST(BatchDistillation, PerrySimpleStillWithItsOwnTable) {
     published::table const t("carey_lewis_1932.csv");
     std::vector<std::pair<double, double>> rows;

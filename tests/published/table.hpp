@@ -62,8 +62,8 @@ public:
                                                           "used",  "units",  "doubts"};
 
     /// Columns that hold words.
-    static constexpr std::array<std::string_view, 7> words{"id",   "kind",        "quantity", "property",
-                                                           "unit", "publication", "note"};
+    static constexpr std::array<std::string_view, 8> words{"id",   "kind",   "quantity",    "property",
+                                                           "unit", "status", "publication", "note"};
 
     /// @param file name of a file in tables/
     /// @throws std::runtime_error if it cannot be read or is not in the format

@@ -27,15 +27,19 @@ namespace aqueth::correlation::enthalpy {
 inline constexpr source cited{"this work: heat_capacity_perry, excess_gibbs and Clapeyron's equation with "
                               "the saturation pressures and virial "
                               "coefficients of the equilibrium",
-                              "0.01 to 116.85 °C",
+                              "0 to 116.85 °C",
                               "enthalpy of vaporization of ethanol 0.7 % against calorimeters, of water 0.1 "
                               "%; enthalpies of mixtures some 0.5 %; "
                               "heat capacity of liquids 1 %, of vapours 3 %"};
 
-inline constexpr double lowest_kelvin = 273.16;  ///< lower end of the range, K
+inline constexpr double zero_kelvin = 273.15;  ///< where the enthalpy of each pure liquid is zero, K
+/// Lower end of the range, K. The sources of the pure liquids begin 0.01 K higher, at water's triple point;
+/// the zero of the enthalpy is included so that ice water can be reckoned with.
+inline constexpr double lowest_kelvin = zero_kelvin;
 inline constexpr double highest_kelvin =
     390.0;                                     ///< upper end: that of the heat capacity of liquid ethanol, K
-inline constexpr double zero_kelvin = 273.15;  ///< where the enthalpy of each pure liquid is zero, K
+inline constexpr double lowest_celsius = 0.0;  ///< lower end of the range, °C
+inline constexpr double highest_celsius = 116.85;  ///< upper end of the range, °C
 
 /// @param t temperature, K
 /// @return whether the correlations reach there
@@ -122,8 +126,8 @@ T vapour(T const& y, T const& t, T const& p) {
 ///
 /// Not the slope of `vapour`, which follows from three other sources and, being a small difference of large
 /// numbers, is a worse heat capacity: for ethanol within 4 % of this one up to 345 K, then 7 % larger at
-/// 355 K and 25 % at 385 K; for water within 4 %. Take differences of `vapour` for heat balances and this one for
-/// its own sake.
+/// 355 K and 25 % at 385 K; for water within 4 %. Take differences of `vapour` for heat balances and this one
+/// for its own sake.
 /// @param y mole fraction of ethanol in the vapour, 0 to 1
 /// @param t temperature, K, 273.16 to 390
 /// @param p pressure, Pa, up to that of the dew point

@@ -20,11 +20,9 @@ inline constexpr source cited{
     "this work: src/fit/excess_gibbs.cpp fits tables/ (total pressures, boiling points, infinite dilution, "
     "azeotropes, excess enthalpies and heat capacities together) and writes docs/fit_report.txt",
     "0 to 120 °C, mole fraction 0 to 1",
-    "total pressure 0.1 % against the best isotherms; activity coefficient of ethanol at infinite dilution 2 "
-    "%; excess "
-    "enthalpy 25 J/mol (45 J/mol at x = 0.05 and 50 °C); excess heat capacity 1.5 J/(mol K) near 25 °C, 3 "
-    "elsewhere "
-    "up to x = 0.4, 5 below 5 °C in rich mixtures"};
+    "total pressure 0.1 % against the best isotherms; activity coefficient of ethanol at infinite dilution "
+    "2 %; excess enthalpy 25 J/mol (45 J/mol at x = 0.05 and 50 °C); excess heat capacity 1.6 J/(mol K) from "
+    "23 to 25 °C, up to 4.4 near 3 °C in rich mixtures"};
 
 inline constexpr double lowest_kelvin = 273.15;   ///< lower end of the range, K
 inline constexpr double highest_kelvin = 393.15;  ///< upper end of the range, K

@@ -14,7 +14,7 @@ inline constexpr source cited{
     "CRC Handbook of Chemistry and Physics, table Concentrative Properties of Aqueous Solutions: ethanol "
     "(primary data A. V. Wolf, Aqueous Solutions and Body Fluids, 1966)",
     "0 to 68 % mass (0 to -49.5 °C)",
-    "Melinder (2010) lies within 0.4 K, Lange's Handbook up to 1.5 K higher near 18 % mass; interpolation "
+    "Melinder (2010) lies within 0.4 K, Lange's Handbook up to 1.5 K higher near 30 % mass; interpolation "
     "adds less than 0.05 K"};
 
 inline constexpr double highest_mass_fraction = 0.68;  ///< upper end of the range

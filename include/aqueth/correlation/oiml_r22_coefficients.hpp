@@ -7,7 +7,7 @@
 
 namespace aqueth::correlation::oiml_r22 {
 
-/// Coefficients of OIML R 22 in centred variables: density in kg/m3 is the sum over j of s^j times polynomial j
+/// Coefficients of OIML R 22, centred: density in kg/m3 is the sum over j of s^j times polynomial j
 /// in tau (lowest power first), with s = 2 w - 1 and tau = (t - 10 °C)/(30 °C).
 // clang-format off
 inline constexpr auto coefficients = std::make_tuple(

@@ -29,6 +29,8 @@ inline constexpr source cited{
 
 inline constexpr double lowest_kelvin = 273.16;   ///< lower end of the range, K
 inline constexpr double highest_kelvin = 393.15;  ///< upper end of the range, K
+inline constexpr double lowest_celsius = 0.01;    ///< lower end of the range, °C
+inline constexpr double highest_celsius = 120.0;  ///< upper end of the range, °C
 
 /// @param t temperature, K: that of a result counts too
 /// @return whether the correlations reach there
@@ -259,7 +261,7 @@ equilibrium<T> azeotrope_at_temperature(T const& t) {
                                 [](equilibrium<T> const& e) { return along_isotherm(e).ln_alpha_x; });
 }
 
-/// @param p pressure, Pa, up to about 290 kPa
+/// @param p pressure, Pa, up to about 430 kPa
 /// @return the azeotrope under that pressure; NaN where there is none, below about 10 kPa
 template <class T>
 equilibrium<T> azeotrope_at_pressure(T const& p) {

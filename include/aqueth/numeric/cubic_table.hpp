@@ -9,8 +9,9 @@
 
 namespace aqueth::numeric {
 
-/// Functions of a fraction from 0 to 1, tabulated for an inner loop: cubics through values and slopes on a grid that is
-/// even in x (1 + s)/(x + s), s = 1/10, which spreads the weak end, where aqueous alcohol changes fastest.
+/// Functions of a fraction from 0 to 1, tabulated for an inner loop: cubics through values and slopes on a
+/// grid that is even in x (1 + s)/(x + s), s = 1/10, which spreads the weak end, where aqueous alcohol
+/// changes fastest.
 /// @tparam Columns number of functions
 template <std::size_t Columns>
 class cubic_table {
@@ -32,8 +33,8 @@ public:
         }
     }
 
-    /// Holds the slopes of a column to three times the chords' wherever it goes one way from node to node, so that the
-    /// cubics go one way there too: the condition of F. N. Fritsch and R. E. Carlson (1980).
+    /// Holds the slopes of a column to three times the chords' wherever it goes one way from node to node, so
+    /// that the cubics go one way there too: the condition of F. N. Fritsch and R. E. Carlson (1980).
     /// @param column which
     void hold_monotone(std::size_t column) {
         for (std::size_t i = 0; i < intervals; ++i) {
