@@ -46,7 +46,7 @@ int main() {
         for (double w = 300.0; w <= 500.0; w += 50.0) {
             for (double k : {0.5, 1.0, 2.0}) {
                 for (double n : {1.0, 2.0, 3.0, 4.0, 6.0}) {
-                    for (double reflux_ratio : {1.0, 2.0, 4.0, 8.0, 12.0}) {
+                    for (double reflux_ratio : {1.0, 4.0, 6.0, 8.0, 10.0}) {
                         auto const each = run(q, w, k, n, reflux_ratio, curve);
                         double const minutes = in(each.warming.duration, minute);
                         double const hours = in(each.boiling_time, hour);

@@ -317,7 +317,11 @@ double stages_needed(M const& mixture, Still still, Distillate distillate, doubl
                      flow_model flow = flow_model::constant_molar_overflow);
 
 /// Number of stages between two strengths at total reflux, by exact stepping: no column does it with fewer.
-/// @copydetails stages_needed
+/// @param mixture    a boiling mixture at one pressure
+/// @param still      strength in the still, below the azeotrope
+/// @param distillate strength of the distillate, below the azeotrope
+/// @return theoretical stages above the boiler; the last one counted in part, by its Murphree efficiency
+/// @throws range_error if a strength is outside its range
 template <boiling_mixture M, strength_basis Still, strength_basis Distillate>
 double minimum_stages(M const& mixture, Still still, Distillate distillate) {
     return stages_needed(mixture, still, distillate, std::numeric_limits<double>::infinity());

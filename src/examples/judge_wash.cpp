@@ -112,8 +112,9 @@ void run(session& s) {
         on_behalf_of(air.decisive(), [&] { return boiling_temperature(now, pressure); });
     double const degrees = apparent_extract_of(before).degrees();
     extract const oe = on_behalf_of(original, [&] { return extract(degrees < 0.0 ? 0.0 : degrees); });
-    // Never above the original, but for the rounding of the corrections.
+    // Not above the original, but for rounding.
     apparent_extract const ae = (std::min)(apparent_extract_of(after), apparent_extract(oe));
+    extract const re = (std::min)(now.extract(), oe);
 
     auto const by_mass_of_wash = [&](mass_fraction a) {  // % mass of the wash to % vol of the wash
         return by_volume(100.0 * a.value() *
@@ -126,9 +127,9 @@ void run(session& s) {
     text.gap();
     text.row("before", "{:.2f} °P, gravity {:.4f} at 20 °C", degrees, before.value());
     text.row("now", "{:.2f} °P apparent, gravity {:.4f} at 20 °C", ae.degrees(), after.value());
-    text.row("real extract", "{:.2f} °P", now.extract().degrees());
+    text.row("real extract", "{:.2f} °P", re.degrees());
     text.row("attenuation", "{:.1f} % apparent, {:.1f} % real", 100.0 * apparent_attenuation(oe, ae),
-             100.0 * real_attenuation(oe, now.extract()));
+             100.0 * real_attenuation(oe, re));
     text.row("boils at", "{} under {}", words.exact_temperature(boils), air_in_words(words, air, pressure));
     text.gap();
     text.say("Strength by other ways; they differ by some percent, which is what gravities can tell:");
@@ -148,9 +149,9 @@ void run(session& s) {
                     {"original_gravity_20_20C", before.value()},
                     {"apparent_extract_P", ae.degrees()},
                     {"final_gravity_20_20C", after.value()},
-                    {"real_extract_P", now.extract().degrees()},
+                    {"real_extract_P", re.degrees()},
                     {"apparent_attenuation", apparent_attenuation(oe, ae)},
-                    {"real_attenuation", real_attenuation(oe, now.extract())},
+                    {"real_attenuation", real_attenuation(oe, re)},
                     {"boiling_temperature_C", boils.celsius()},
                     {"pressure_kPa", in(pressure, kilopascal)}});
 }

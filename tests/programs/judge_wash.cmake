@@ -17,7 +17,7 @@ answers(judge_wash.warm "judge_wash --volume '25 L' --original '1.085 sg' --fina
 answers(judge_wash.nothing_fermented "judge_wash --volume '25 L' --original '1.085 sg' --final '1.085 sg'"
     "^The wash holds 0[.]0 % vol: 0 ")
 answers(judge_wash.a_way_does_not_apply "judge_wash --volume '25 L' --original '1.02 sg' --final '1.00 sg'"
-    "Balling's factors does not apply [(].*5[.]09[0-9]* is outside 6 to 30")
+    "Balling's factors does not apply [(].*5[.]09[0-9]* °P is outside 6 to 30")
 answers(judge_wash.us "judge_wash ${fell} --us" "pure alcohol in 6[.]6043 US gal[.].*boils at +195[.]6")
 
 # J. L. Gay-Lussac (1815): 0.53834 g from 1 g of sucrose. 25 L of 11 % vol hold 2.1704 kg of ethanol: 4.0316 kg.
@@ -33,7 +33,7 @@ refuses(judge_wash.rises "judge_wash --volume '25 L' --original '1.085 sg' --fin
 refuses(judge_wash.too_dry "judge_wash --volume '25 L' --original '1.040 sg' --final '0.97 sg'"
     "final gravity 0[.]97 is outside 0[.]99")
 refuses(judge_wash.syrup "judge_wash --volume '25 L' --original '1.2 sg' --final '1.0 sg'"
-    "--original '1[.]2 sg': original extract 44[.]0[0-9]* is outside 0 to 30 °P [(]Balling[)]")
+    "--original '1[.]2 sg': original extract 44[.]0[0-9]* °P is outside 0 to 30 °P [(]Balling[)]")
 refuses(judge_wash.no_gravity "judge_wash --volume '25 L' --original '85 kg' --final '0.992 sg'"
     "'kg' is the unit of a mass; expected a gravity")
 refuses(judge_wash.hot "judge_wash ${fell} --final-temperature '60 C'" "60 °C is outside")
