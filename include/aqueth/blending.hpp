@@ -166,8 +166,8 @@ adjustment dilute(parcel const& spirit, Target target, units::temperature water_
 /// @param product_temperature temperature of the mixture when it is used or measured, to 40 °C; left out, as
 ///                            it comes out without loss of heat (see `mix`)
 /// @return stronger spirit to add (`addition`), product, contraction
-/// @throws range_error if the stronger spirit is weaker than the parcel, the target cannot be reached, or a temperature
-///         is outside its range
+/// @throws range_error if the stronger spirit is weaker than the parcel, the target cannot be reached, or a
+///         temperature is outside its range
 template <strength_basis Target, strength_basis Stock>
 adjustment fortify(parcel const& weak, Target target, Stock stock_strength,
                    units::temperature stock_temperature,
