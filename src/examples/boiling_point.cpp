@@ -21,8 +21,8 @@ std::optional<units::energy> heat_to_boil(given const& amount, given const& temp
     mass_fraction const w = to<mass_fraction>(e.liquid);
     parcel const charge = make_parcel(read_amount(amount), w, temperature);
     auto const cold = on_behalf_of(temperature, [&] {
-        require_range("heat", "temperature", charge.temperature().celsius(), "°C", 0.01,
-                      e.temperature.celsius(), "up to the boil");
+        require_range("heat", "temperature", charge.temperature().celsius(), "°C",
+                      correlation::enthalpy::lowest_celsius, e.temperature.celsius(), "up to the boil");
         return enthalpy_of_liquid(w, charge.temperature());
     });
     try {
