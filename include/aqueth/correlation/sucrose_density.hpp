@@ -32,7 +32,7 @@ constexpr bool covers(T const& w, T const& t) {
 
 // clang-format off
 /// Coefficients, kg/m3: rows are powers of (t - 20 °C)/(100 °C), columns powers of w from the first. The
-/// printed page was not seen; two independent transcriptions agree but for the fourth number, -3.9643 in one
+/// printed page was not seen; two independent typed copies agree but for the fourth number, -3.9643 in one
 /// and -3.9646 in the other, which is 0.00001 kg/m3 at 40 % mass.
 inline constexpr std::array<std::array<double, 6>, 5> coefficients{{
     { 385.1761, 135.3705, 40.9299,  -3.9643, 13.4853, -17.2890},
