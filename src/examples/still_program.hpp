@@ -98,7 +98,13 @@ struct charge_options {
         double const degrees = read_extract(solids).degrees();
         extract const e = on_behalf_of(solids, [&] { return extract(degrees); });
         auto const how_much = read_amount(amount);
-        auto const w = composition(read_strength(strength));
+        auto const written = read_strength(strength);
+        auto const w = composition(written);
+        bool const by_amount =
+            std::holds_alternative<mass_fraction>(written) || std::holds_alternative<mole_fraction>(written);
+        if (e.degrees() > 0.0 && by_amount) {
+            refuse(strength, "beside --extract the strength is that of the whole wash: give it in %vol");
+        }
         if (e.degrees() == 0.0) return wash::of(make_parcel(how_much, w, t));
         return on_behalf_of(amount, [&] {
             // A strength in % vol is of the whole wash, its extract included.
@@ -118,7 +124,7 @@ struct charge_options {
 };
 
 inline std::string in_hours(units::time t) {
-    int const minutes = static_cast<int>(std::lround(in(t, minute)));
+    long long const minutes = std::llround(in(t, minute));
     return fmt::format("{} h {:02d} min", minutes / 60, minutes % 60);
 }
 

@@ -65,3 +65,13 @@ refuses(forecast_run.one_point "${run} --end 'collected 1 L' --points 1" "--poin
 refuses(forecast_run.syrup "${run} --extract '60 plato' --end 'collected 1 L'" "60 °P is outside 0 to 50")
 refuses(forecast_run.thin_air "${run} --pressure '3 kPa' --end 'collected 1 L'" "--pressure '3 kPa': pressure 3 kPa is outside 5 to 170")
 refuses(forecast_run.strange_flows "${run} --flows other --end 'collected 1 L'" "'constant' or 'enthalpy'")
+
+refuses(forecast_run.extract_beside_mass
+    "forecast_run --charge '25 kg' --strength '11 %mass' --extract '10 plato' --power '2 kW' --end 'elapsed 1 h'"
+    "--strength '11 %mass': beside --extract the strength is that of the whole wash: give it in %vol")
+refuses(forecast_run.extract_beside_moles
+    "forecast_run --charge '25 kg' --strength '5 %mol' --extract '10 plato' --power '2 kW' --end 'elapsed 1 h'"
+    "--strength '5 %mol': beside --extract the strength is that of the whole wash: give it in %vol")
+refuses(forecast_run.extract_beside_density
+    "forecast_run --charge '25 kg' --strength '984 kg/m3' --extract '10 plato' --power '2 kW' --end 'elapsed 1 h'"
+    "--strength '984 kg/m3': beside --extract the strength is that of the whole wash: give it in %vol")
