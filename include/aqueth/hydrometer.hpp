@@ -116,6 +116,9 @@ public:
     /// @return temperature at which the scale is right
     constexpr units::temperature reference_temperature() const { return scale_.temperature; }
 
+    /// @return cubic expansion of the instrument
+    constexpr units::cubic_expansion glass() const { return glass_; }
+
     /// True density of a liquid from a reading.
     /// @param reading what the stem shows; 500 to 1500 kg/m3 on a density scale
     /// @param t       temperature of liquid and instrument, -20 to 40 °C

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <aqueth/correlation/oiml_r22_coefficients.hpp>
+#include <aqueth/correlation/oiml_r22_inverse_guess.hpp>
 #include <aqueth/correlation/source.hpp>
 #include <aqueth/numeric/polynomial.hpp>
 #include <aqueth/numeric/root.hpp>
@@ -10,6 +11,7 @@
 #include <cstddef>
 #include <limits>
 #include <tuple>
+#include <type_traits>
 #include <utility>
 
 /// OIML R 22: density of ethanol-water mixtures, the law in most of the world.
@@ -32,6 +34,9 @@ inline constexpr source cited{
 inline constexpr double lowest_celsius = -20.0;  ///< lower end of the temperature range, °C
 inline constexpr double highest_celsius = 40.0;  ///< upper end of the temperature range, °C
 
+inline constexpr double middle_density = 890.0;  ///< kg/m3; the guesses for inverses count from here
+inline constexpr double density_span = 120.0;    ///< kg/m3; and in units of this
+
 /// @param w mass fraction of ethanol
 /// @param t temperature, °C
 /// @return whether the formula is defined there (whether the mixture is liquid is another question)
@@ -48,6 +53,43 @@ struct density_derivatives {
     T d_temperature;    ///< change per kelvin, kg/(m3 K)
 };
 
+/// What a fixed number of steps towards a mass fraction came to.
+template <class T>
+struct attempt {
+    T mass_fraction;  ///< where they ended
+    /// how much nearer to the root the last of them began than it had to; negative if it began too far away.
+    /// Near enough, what it leaves, the fourth power of where it began, is below rounding.
+    T reserve;
+};
+
+/// Inverses of the formula for double and float, quick and without a branch, so that loops over arrays can
+/// use them: a polynomial as first guess, then steps that multiply the number of good digits by four. They
+/// succeed for practically every mixture, and `settled` says whether they did.
+/// @tparam T scalar type
+template <class T>
+struct quick_inverse {
+    /// whether there is one for this scalar; the others take their time
+    static constexpr bool exists = std::is_same_v<T, double> || std::is_same_v<T, float>;
+    /// how near the last step towards a density must begin, as mass fraction; the density of cold weak
+    /// mixtures is so bent that the fourth power has a large factor
+    static constexpr double near = std::is_same_v<T, float> ? 3e-3 : 1e-5;
+    /// how near the last step towards a concentration must begin, relative; it is hardly bent at all
+    static constexpr double near_relative = std::is_same_v<T, float> ? 1e-2 : 1e-4;
+    /// nearer than this to a pure liquid the last digit is not left to chance
+    static constexpr double edge = 32.0 * static_cast<double>(std::numeric_limits<T>::epsilon());
+
+    /// @param a what the steps came to, from a density
+    /// @return whether that is the answer, to rounding
+    static constexpr bool settled(attempt<T> const& a) {
+        return a.reserve >= T(0) && a.mass_fraction >= T(edge) && a.mass_fraction <= T(1.0 - edge);
+    }
+    /// @param a what the steps came to, from a concentration: weak mixtures have all their digits there
+    /// @return whether that is the answer, to rounding
+    static constexpr bool settled_relative(attempt<T> const& a) {
+        return a.reserve >= T(0) && a.mass_fraction >= T(0) && a.mass_fraction <= T(1.0 - edge);
+    }
+};
+
 /// The formula at one fixed temperature: a polynomial of degree 11 in s = 2 w - 1.
 ///
 /// Collapsing costs four fifths of a full evaluation, so whoever works at one temperature (conversions at 20
@@ -57,7 +99,7 @@ class isotherm {
 public:
     /// @param t temperature, °C
     explicit constexpr isotherm(T const& t)
-        : isotherm(T((t - T(10)) / T(30)), std::make_index_sequence<terms>{}) {}
+        : isotherm(T((t - T(10)) * (T(1) / T(30))), std::make_index_sequence<terms>{}) {}
 
     /// @param w mass fraction
     /// @return density, kg/m3
@@ -82,8 +124,14 @@ public:
     /// @param rho density, kg/m3, between those of pure ethanol and of pure water
     /// @return mass fraction, to working precision; the nearer end if rho lies outside
     constexpr T mass_fraction_from_density(T const& rho) const {
+        if constexpr (quick_inverse<T>::exists) {
+            auto const tried = attempt_from_density(rho);
+            if (quick_inverse<T>::settled(tried)) return tried.mass_fraction;
+        }
         T const water = density(T(0));
         T const ethanol = density(T(1));
+        if (rho >= water && std::is_floating_point_v<T>) return T(0);
+        if (rho <= ethanol && std::is_floating_point_v<T>) return T(1);
         T const guess = (water - rho) / (water - ethanol);
         auto const residual = [&](T const& w) {
             auto const at = density_and_slope(w);
@@ -96,6 +144,12 @@ public:
     /// @param concentration kg of ethanol per m3 of mixture, between 0 and the density of pure ethanol
     /// @return mass fraction, to working precision; the nearer end if the argument lies outside
     constexpr T mass_fraction_from_concentration(T const& concentration) const {
+        if constexpr (quick_inverse<T>::exists) {
+            auto tried = attempt_from_concentration<1>(concentration);
+            if (quick_inverse<T>::settled_relative(tried)) return tried.mass_fraction;
+            tried = attempt_from_concentration<2>(concentration);
+            if (quick_inverse<T>::settled_relative(tried)) return tried.mass_fraction;
+        }
         // A mixture's density falls roughly linearly from c(0) to c(1);
         // this solves w (c(0) - w (c(0) - c(1))) coarsely.
         T const guess = concentration / (density(T(0)) - T(0.25) * concentration);
@@ -106,12 +160,52 @@ public:
         return solve(residual, guess);
     }
 
+    /// The quick part of `mass_fraction_from_density`: two steps, whatever they come to.
+    /// @param rho density, kg/m3
+    /// @return a mass fraction that is the answer if `quick_inverse::settled` says so
+    [[gnu::flatten]] constexpr attempt<T> attempt_from_density(T const& rho) const {
+        T s = numeric::polynomial(composition_guess, T((rho - T(middle_density)) * (T(1) / T(density_span))),
+                                  tau_);
+        numeric::taylor_terms<T> miss{};
+        auto const step = [&] {
+            miss = numeric::polynomial_taylor(c_, s);
+            miss.value = miss.value - rho;
+            s = s + numeric::householder_step(miss);
+        };
+        step();
+        step();
+        T const far = T(2.0 * quick_inverse<T>::near) * miss.first;
+        return {T(0.5) * s + T(0.5), far * far - miss.value * miss.value};
+    }
+
+    /// The quick part of `mass_fraction_from_concentration`.
+    /// @tparam Steps how many: one is enough at 20 °C, two from 0 to 30 °C
+    /// @param concentration kg of ethanol per m3 of mixture
+    /// @return a mass fraction that is the answer if `quick_inverse::settled_relative` says so
+    template <int Steps>
+    [[gnu::flatten]] constexpr attempt<T> attempt_from_concentration(T const& concentration) const {
+        T const q = concentration * (T(1) / density(T(1)));
+        T w = q * numeric::polynomial(ratio_guess, centred(q));
+        numeric::taylor_terms<T> miss{};
+        auto const step = [&] {
+            auto const rho = numeric::polynomial_taylor(c_, centred(w));
+            T const twice = T(2) * w;  // in terms of w: each order of s = 2 w - 1 brings a factor of two
+            miss = {w * rho.value - concentration, rho.value + twice * rho.first,
+                    T(2) * (rho.first + twice * rho.second), T(4) * (rho.second + twice * rho.third)};
+            w = w + numeric::householder_step(miss);
+        };
+        if constexpr (Steps > 1) step();
+        step();
+        T const far = T(quick_inverse<T>::near_relative) * w * miss.first;
+        return {w, far * far - miss.value * miss.value};
+    }
+
 private:
     static constexpr std::size_t terms = std::tuple_size_v<std::remove_const_t<decltype(coefficients)>>;
 
     template <std::size_t... J>
     constexpr isotherm(T const& tau, std::index_sequence<J...>)
-        : c_{numeric::polynomial(std::get<J>(coefficients), tau)...} {}
+        : tau_(tau), c_{numeric::polynomial(std::get<J>(coefficients), tau)...} {}
 
     static constexpr T centred(T const& w) { return T(2) * w - T(1); }
 
@@ -123,6 +217,7 @@ private:
         return numeric::bracketed_newton(residual, T(0), T(1), start, noise);
     }
 
+    T tau_;
     std::array<T, terms> c_;
 };
 
@@ -140,7 +235,7 @@ constexpr T density(T const& w, T const& t) {
 template <class T>
 constexpr density_derivatives<T> density_with_derivatives(T const& w, T const& t) {
     T const s = T(2) * w - T(1);
-    T const tau = (t - T(10)) / T(30);
+    T const tau = (t - T(10)) * (T(1) / T(30));
     return std::apply(
         [&](auto const&... in_tau) {
             std::array<T, sizeof...(in_tau)> value{};
