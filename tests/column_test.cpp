@@ -175,6 +175,40 @@ TEST(Column, MemoryDoesNotChangeTheAnswer) {
     }
 }
 
+/// counts how often the vapour over a liquid is asked for
+struct counting_mixture {
+    boiling_curve const& curve;
+    long mutable count = 0;
+
+    double vapour(double x) const { return ++count, curve.vapour(x); }
+    numeric::value_and_slope<double> vapour_with_slope(double x) const {
+        return ++count, curve.vapour_with_slope(x);
+    }
+    double temperature(double x) const { return curve.temperature(x); }
+    numeric::value_and_slope<double> liquid_enthalpy(double x) const { return curve.liquid_enthalpy(x); }
+    double vapour_enthalpy(double x) const { return curve.vapour_enthalpy(x); }
+};
+
+// A run with a thousand states asks a thousand times; without the memory each call climbs the stages some
+// twenty times.
+TEST(Column, FewClimbsForEachStateOfALongRun) {
+    counting_mixture const m{sea_level()};
+    int const stages = 100;
+    for (auto const flow : {flow_model::constant_molar_overflow, flow_model::enthalpy_balance}) {
+        for (double const d : {0.75, 0.85, 0.888}) {
+            detail::column_solver<counting_mixture> const solver(m, column::of_stages(stages), flow);
+            detail::column_memory memory;
+            m.count = 0;
+            for (int i = 0; i < 1000; ++i) {
+                double const x = 0.036 * (1.0 - i / 1001.0);
+                if (solver.internal_reflux(x, d, 1000.0 / 1001.0, memory) > 1.0)
+                    solver.distillate(x, 1000.0 / 1001.0, memory);
+            }
+            EXPECT_LT(m.count, 1000 * 6 * stages) << d;
+        }
+    }
+}
+
 TEST(Column, LimitsOfStagesEfficiencyAndReflux) {
     auto const& m = sea_level();
     auto const at = [&](column const& c, double ratio) {

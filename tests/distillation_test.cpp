@@ -232,7 +232,7 @@ struct fine_run {
 };
 
 // The forecast that the benchmark times: five stages, two cuts, a thousand recorded states. Collected
-// strength to 1e-6, at the ends of the fractions and at every hundredth state.
+// strength at the ends of the fractions and at every hundredth state; promised is 1e-6.
 TEST(ColumnDistillation, ForecastOfFiveStagesAgainstFineSteps) {
     for (auto const flow : {flow_model::constant_molar_overflow, flow_model::enthalpy_balance}) {
         auto s = quillbeck();
@@ -249,9 +249,9 @@ TEST(ColumnDistillation, ForecastOfFiveStagesAgainstFineSteps) {
         double const distilled = all - moles(r.residue.liquid());
         auto const expect = [&](double collected, double ethanol, double still, double seconds, int steps) {
             fine_run const fine(charge, s, -std::log1p(-collected / all), steps);
-            EXPECT_NEAR(ethanol / collected, fine.ethanol / collected, 1e-6) << collected;
-            EXPECT_NEAR(still, fine.x, 1e-8) << collected;
-            EXPECT_NEAR(seconds / fine.seconds, 1.0, 1e-6) << collected;
+            EXPECT_NEAR(ethanol / collected, fine.ethanol / collected, 1e-7) << collected;  // reached: 2e-8
+            EXPECT_NEAR(still, fine.x, 1e-9) << collected;                                  // 2e-10
+            EXPECT_NEAR(seconds / fine.seconds, 1.0, 1e-8) << collected;                    // 5e-10
         };
         double collected = 0.0;
         double ethanol = 0.0;

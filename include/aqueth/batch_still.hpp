@@ -203,6 +203,7 @@ class batch_history {
 public:
     static constexpr double tolerance = 1e-9;      ///< error of a step relative to the charge
     static constexpr double least_residue = 0.02;  ///< share of the charge that must be left: no boiling dry
+    static constexpr double most_steps = 20000.0;  ///< far beyond any run that is known: no endless one
 
     /// @param progress callable, told what share of the charge has been distilled after every step
     template <class Progress>
@@ -216,6 +217,8 @@ public:
         double h = 0.01;
         for (batch_point now = begin_; ends_.size() < starts_.size();) {
             now = advance_once(now, h);
+            require_range("distillation", "number of steps", static_cast<double>(steps_.size()), "", 0.0,
+                          most_steps, "an ordinary run takes some hundreds, and one for each cut");
             progress(now.distilled / batch.moles());
         }
     }
