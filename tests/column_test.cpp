@@ -124,10 +124,12 @@ TEST(Column, KeepingAStrengthHoldsForBothFlowsAndManyStages) {
     for (auto const flow : {flow_model::constant_molar_overflow, flow_model::enthalpy_balance}) {
         for (double const stages : {3.0, 20.0, 100.0}) {
             detail::column_solver<boiling_curve> const solver(m, column::of_stages(stages), flow);
-            for (double const x : {0.002, 0.03, 0.2}) {
-                for (double const d : {0.6, 0.8, 0.885}) {
+            for (double const x : {0.0005, 0.002, 0.03, 0.2}) {
+                for (double const d : {0.05, 0.0637, 0.4, 0.6, 0.8, 0.885}) {
                     double const phi = solver.internal_reflux(x, d);
-                    if (phi > 1.0) {
+                    if (phi == 0.0) {
+                        EXPECT_GE(m.vapour(x), d);
+                    } else if (phi > 1.0) {
                         EXPECT_LT(solver.distillate(x, 1.0), d) << stages << " " << x << " " << d;
                     } else {
                         EXPECT_NEAR(solver.distillate(x, phi), d, 1e-8) << stages << " " << x << " " << d;
