@@ -188,8 +188,8 @@ struct cut {
     bool keep = true;  ///< false for a first fraction to discard
 };
 
-/// What to do in a run. What comes after the last cut is the last fraction, and kept; if the run ends together
-/// with the last cut, there is none.
+/// What to do in a run. What comes after the last cut is the last fraction, and kept; if the run ends
+/// together with the last cut, there is none.
 struct run_plan {
     static constexpr int most_cuts = 1000;      ///< greatest number of cuts
     static constexpr int most_ends = 20;        ///< greatest number of ends
