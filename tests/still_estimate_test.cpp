@@ -230,6 +230,8 @@ TEST(StillEstimate, RefusesWhatNoStillGives) {
     expect_range_error(estimate, "mass of the charge");
     past[0].charge = wash::of(parcel::of(25.0 * litre, by_volume(0), celsius(20)));
     expect_range_error(estimate, "strength of the charge");
+    past[0].charge = wash::of(parcel::of(25.0 * litre, by_volume(98), celsius(20)));
+    expect_range_error(estimate, "strength of the charge");
 }
 
 }  // namespace

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <aqueth/batch_still.hpp>
+#include <aqueth/column.hpp>
 #include <aqueth/composition.hpp>
 #include <aqueth/distillation.hpp>
 #include <aqueth/error.hpp>
@@ -179,13 +180,17 @@ public:
     stage_fit(std::span<past_run const> past, double uncertainty, M const& mixture)
         : past_(past), stated_(uncertainty), mixture_(mixture) {
         double const infinite = std::numeric_limits<double>::infinity();
+        double const azeotrope = column_solver<M>::azeotrope(mixture);
+        auto const percent_vol = [](double x) { return to<volume_fraction>(mole_fraction(x)).percent(); };
         require_range("estimate of stages", "number of past runs", count(), "", 1.0, 1e4);
         require_range("estimate of stages", "uncertainty of the strength", uncertainty, "% vol", 0.01, 5.0);
         for (past_run const& p : past) {
             require_range("estimate of stages", "mass of the charge", p.charge.mass().value(), "kg", 1e-6,
                           infinite);
-            require_range("estimate of stages", "strength of the charge", p.charge.strength().percent(),
-                          volume_fraction::unit, 0.01, 100.0);
+            double const x = amounts(p.charge).mole_fraction();
+            require_range("estimate of stages", "strength of the charge", percent_vol(x),
+                          volume_fraction::unit, percent_vol(1e-5), percent_vol(azeotrope - 1e-6),
+                          "from some ethanol to below the azeotrope");
             require_range("estimate of stages", "discarded volume", in(p.discarded, litre), "L", 0.0,
                           infinite);
             require_range("estimate of stages", "collected volume", in(p.collected, litre), "L", 1e-6,
@@ -197,7 +202,7 @@ public:
                                   "the charge less the first fraction and what must stay in the pot"));
             }
             measured_ += p.strength.percent() / count();
-            if (amounts(p.charge).mole_fraction() > amounts(strongest().charge).mole_fraction())
+            if (x > amounts(strongest().charge).mole_fraction())
                 strongest_ = static_cast<std::size_t>(&p - past.data());
         }
     }
@@ -307,8 +312,9 @@ private:
 /// @param uncertainty standard uncertainty of each of the measured strengths, 0.01 to 5 % vol
 /// @param mixture     the equilibrium at the pressure of the day
 /// @return the stages, with what the uncertainty makes of them, and whether they explain the runs
-/// @throws range_error if there is no run, a volume is not positive or more than was there, or the strengths
-///         are on average outside what a bare pot to 20 stages give: the error says both
+/// @throws range_error if there is no run, a charge holds no ethanol or is not below the azeotrope, a volume
+///         is not positive or more than was there, or the strengths are on average outside what a bare pot
+///         to 20 stages give: the error says both
 /// @par Accuracy
 /// Of the search: 1e-4 stages. Of the forecast strengths: 2e-5 % vol from those of `distil`.
 /// @par Source

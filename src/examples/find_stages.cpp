@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <cstddef>
 #include <optional>
 #include <span>
 #include <string>
@@ -24,12 +25,15 @@ about const who{
 
 /// Reads "charge, its strength, discarded volume or none, collected volume, its strength".
 past_run read_run(given const& g) {
-    auto const parts = parts_of(g, ',');
+    auto parts = parts_of(g, ',');
     if (parts.size() != 5) {
         refuse(g,
                "expected charge, its strength, discarded volume or 'none', collected volume, its strength: "
                "'25 L, 11 %vol, 100 mL, 1.8 L, 90 %vol'");
     }
+    // messages name the run and what of it
+    char const* const names[] = {"charge", "strength of the charge", "discarded", "collected", "strength"};
+    for (std::size_t i = 0; i < parts.size(); ++i) parts[i].name = label(g) + ", " + names[i];
     parcel const charge =
         make_parcel(read_amount(parts[0]), composition(read_strength(parts[1])), celsius(20));
     units::volume const discarded = parts[2].text == "none" ? units::volume() : read_volume(parts[2]);
@@ -160,6 +164,11 @@ void run(session& s) {
     double const u = read_plain(uncertainty, 0.01, 5.0);
     boiling_curve const curve = read_curve(air);
     on_behalf_of(heat_loss, [&] { return reflux::none().with_heat_loss(share); });
+    for (std::size_t i = 0; i < past.size(); ++i) {  // each by itself, to name the one that cannot be
+        on_behalf_of(given_runs[i], [&] {
+            return nearest_stages(runs.subspan(i, 1), std::span<double const>(), share, u, curve);
+        });
+    }
 
     findings found{
         {}, nearest_stages(runs, std::span<double const>(ratios), share, u, curve), u, past.size() == 1};
@@ -172,9 +181,12 @@ void run(session& s) {
         };
         try {
             refuse_impossible(ratios.back());
-        } catch (range_error const&) {
-            if (known) refuse_impossible(*known);
-            throw;
+        } catch (range_error const& e) {
+            auto const say_so = [&] {
+                if (known) refuse_impossible(*known);
+                raise(e);
+            };
+            found.one_run ? on_behalf_of(given_runs.front(), say_so) : say_so();
         }
     }
 

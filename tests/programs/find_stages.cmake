@@ -26,11 +26,13 @@ answers(find_stages.no_number_is_too_many "find_stages --run '25 L, 11 %vol, non
     "^The still works like [0-9.]+ (stages or more|theoretical stages above the pot [(][0-9.]+ or more)")
 
 refuses(find_stages.too_strong "find_stages --run '25 L, 11 %vol, 100 mL, 1.8 L, 98.5 %vol' --reflux 3"
-    "measured strength 98[.]5 % vol at 20 °C is outside 53[.][0-9]+ to 9[12][.][0-9]+ .*from a bare pot to 20 stages with reflux 3")
-refuses(find_stages.too_weak "find_stages --run '25 L, 11 %vol, none, 1.8 L, 50 %vol'" "measured strength 50 .*with reflux 50")
-refuses(find_stages.too_much "find_stages --run '25 L, 11 %vol, none, 30 L, 9 %vol' --reflux 3" "collected volume 30 L is outside 0 to 24[.]25 L")
+    "--run '25 L, 11 %vol, 100 mL, 1.8 L, 98.5 %vol': measured strength 98[.]5 % vol at 20 °C is outside 53[.][0-9]+ to 9[12][.][0-9]+ .*from a bare pot to 20 stages with reflux 3")
+refuses(find_stages.too_weak "find_stages --run '25 L, 11 %vol, none, 1.8 L, 50 %vol'" "--run .*: measured strength 50 .*with reflux 50")
+refuses(find_stages.too_much "find_stages --run '25 L, 11 %vol, none, 30 L, 9 %vol' --reflux 3" "--run '25 L, 11 %vol, none, 30 L, 9 %vol': collected volume 30 L is outside 0 to 24[.]25 L")
 refuses(find_stages.four_figures "find_stages --run '25 L, 11 %vol, 100 mL, 1.8 L'" "expected charge, its strength, discarded")
-refuses(find_stages.negative "find_stages --run '25 L, 11 %vol, none, -1 L, 88 %vol'" "volume -1 L is outside")
+refuses(find_stages.negative "find_stages --run '25 L, 11 %vol, none, -1 L, 88 %vol'" "--run '25 L, 11 %vol, none, -1 L, 88 %vol', collected '-1 L': volume -1 L is outside")
+refuses(find_stages.second_of_two "find_stages ${one_run} --run '25 L, 98 %vol, none, 1 L, 97 %vol'" "--run '25 L, 98 %vol, none, 1 L, 97 %vol': strength of the charge 98 .* is outside .*below the azeotrope")
+refuses(find_stages.charge_without_a_unit "find_stages --run '25, 11 %vol, none, 1 L, 88 %vol'" "--run '25, 11 %vol, none, 1 L, 88 %vol', charge '25': no unit")
 refuses(find_stages.certain "find_stages --run '25 L, 11 %vol, none, 1.8 L, 88 %vol' --uncertainty 0" "number 0 is outside 0[.]01 to 5")
 refuses(find_stages.heat_loss_of_everything "find_stages ${one_run} --heat-loss '95 %'" "--heat-loss '95 %': share of the vapour condensed by heat loss 0[.]95 is outside 0 to 0[.]9")
 refuses(find_stages.two_airs "find_stages ${one_run} --pressure '1 bar' --altitude '10 m'" "either --pressure or --altitude")
