@@ -38,8 +38,8 @@
 /// A result may go into one of the inputs, but must not overlap one in part.
 /// @par Accuracy
 /// As the scalar functions. Results may differ from theirs in the last digits, because a processor may or may
-/// not fuse a product and a sum: densities by 2 ulp, mass fractions by 1e-15 where density tells mixtures
-/// apart (above 5 °C), float by 2e-4 kg/m3.
+/// not fuse a product and a sum: densities by 3e-13 kg/m3, fractions by 1e-14, or as float by 2e-4 kg/m3 and
+/// 2e-6.
 namespace aqueth::array {
 
 namespace detail {
@@ -306,6 +306,27 @@ struct vapour_operation {
     }
 };
 
+/// What a liquid boils at, or gives off, by the model itself.
+/// @tparam Member what is wanted of the equilibrium
+template <auto Member>
+struct bubble_point_operation {
+    static double solve(double x, double pascals) {
+        return correlation::vapour_liquid::bubble_at_pressure(x, pascals).*Member;
+    }
+    doubtful<double> quick(double x, double pascals) const {
+        // Between these every mixture boils well within the range of the model.
+        bool const inside = x >= 0.0 && x <= 1.0 && pascals >= 2e3 && pascals <= 190e3;
+        return {inside ? solve(x, pascals) : nothing<double>, inside ? 0u : ~numeric::bits<double>{0}};
+    }
+    double careful(double x, double pascals) const {
+        namespace vle = correlation::vapour_liquid;
+        if (!(x >= 0.0 && x <= 1.0)) return nothing<double>;
+        bool const boils = pascals >= vle::bubble_at_temperature(x, vle::lowest_kelvin).pressure &&
+                           pascals <= vle::bubble_at_temperature(x, vle::highest_kelvin).pressure;
+        return boils ? solve(x, pascals) : nothing<double>;
+    }
+};
+
 inline void require_same_size(char const* what, std::size_t size, std::size_t expected) {
     require_range("array", what, static_cast<double>(size), "elements", static_cast<double>(expected),
                   static_cast<double>(expected), "as many as the first input has");
@@ -448,6 +469,37 @@ std::size_t strength(hydrometer<basic_volume_fraction<Reference>> const& meter, 
 template <readable X, writable R>
 std::size_t vapour(equilibrium_curve const& curve, X const& liquid, R&& vapour, flags valid = {}) {
     return detail::run<double>(detail::vapour_operation{&curve}, vapour, valid, liquid);
+}
+
+/// Vapours over boiling liquids, each under its own pressure, by the model itself.
+/// @param liquid mole fractions of ethanol in the liquid, 0 to 1
+/// @param pascal absolute pressures in Pa, what each liquid has between 0.01 and 120 °C
+/// @param vapour mole fractions of ethanol in the vapour
+/// @param valid  flags, or nothing
+/// @return how many elements were out of range
+/// @throws range_error if the arrays differ in length
+/// @par Source
+/// as `bubble_point`
+template <readable X, readable P, writable R>
+std::size_t vapour(X const& liquid, P const& pascal, R&& vapour, flags valid = {}) {
+    using operation = detail::bubble_point_operation<&correlation::vapour_liquid::equilibrium<double>::y>;
+    return detail::run<double>(operation{}, vapour, valid, liquid, pascal);
+}
+
+/// Boiling temperatures, each under its own pressure, by the model itself.
+/// @param liquid mole fractions of ethanol in the liquid, 0 to 1
+/// @param pascal absolute pressures in Pa, what each liquid has between 0.01 and 120 °C
+/// @param kelvin temperatures in K
+/// @param valid  flags, or nothing
+/// @return how many elements were out of range
+/// @throws range_error if the arrays differ in length
+/// @par Source
+/// as `bubble_point`
+template <readable X, readable P, writable R>
+std::size_t bubble_temperature(X const& liquid, P const& pascal, R&& kelvin, flags valid = {}) {
+    using operation =
+        detail::bubble_point_operation<&correlation::vapour_liquid::equilibrium<double>::temperature>;
+    return detail::run<double>(operation{}, kelvin, valid, liquid, pascal);
 }
 
 }  // namespace aqueth::array
