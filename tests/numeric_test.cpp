@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <aqueth/numeric/cubic_table.hpp>
+#include <aqueth/numeric/pair.hpp>
 #include <aqueth/numeric/polynomial.hpp>
 #include <aqueth/numeric/root.hpp>
 #include <aqueth/numeric/runge_kutta.hpp>
@@ -34,10 +35,12 @@ static_assert(sums_powers<1>() && sums_powers<2>() && sums_powers<3>() && sums_p
 static_assert(polynomial(std::make_tuple(std::array<double, 2>{1.0, 1.0}, std::array<double, 1>{2.0}), 3.0,
                          4.0) == 11.0);
 
-// x^4 + x at 2: 18, 4 x^3 + 1 = 33, 6 x^2 = 24, 4 x = 8
-constexpr auto quartic = polynomial_taylor(std::array<double, 5>{0.0, 1.0, 0.0, 0.0, 1.0}, 2.0);
-static_assert(quartic.value == 18.0 && quartic.first == 33.0 && quartic.second == 24.0 &&
-              quartic.third == 8.0);
+// x^7 + x^4 + x at 2: 146, 7 x^6 + 4 x^3 + 1 = 481, 21 x^5 + 6 x^2 = 696, 35 x^4 + 4 x = 568
+constexpr std::array<pair<double>, 4> halves{{{0, 1}, {0, 0}, {1, 0}, {0, 1}}};
+constexpr auto seventh = halved_polynomial_taylor(halves, 2.0);
+static_assert(halved_polynomial(halves, 2.0) == 146.0);
+static_assert(seventh.value == 146.0 && seventh.first == 481.0 && seventh.second == 696.0 &&
+              seventh.third == 568.0);
 
 TEST(Root, HouseholderStepsMultiplyTheDigitsByFour) {
     // x^2 - 2 from a miss of 1e-2: the next miss is of the order of 1e-8.

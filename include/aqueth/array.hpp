@@ -16,6 +16,7 @@
 #include <aqueth/units.hpp>
 
 #include <array>
+#include <cmath>
 #include <concepts>
 #include <cstddef>
 #include <limits>
@@ -96,13 +97,26 @@ inline constexpr double rounding = std::is_same_v<T, float> ? 2e-4 : aqueth::det
 template <class Reference, class T>
 inline constexpr r22::isotherm<T> reference_isotherm{T(Reference::temperature().celsius())};
 
-/// Bits whose highest is set unless OIML R 22 covers w at t and the mixture is liquid beyond doubt: at 0 °C
-/// and above every one is, below that those above a parabola that runs a little above the freezing points.
+/// Below 0 °C a mixture is liquid beyond doubt if it is warmer than this parabola, which runs up to 0.4 K above
+/// the freezing points.
+template <class T>
+constexpr T surely_liquid(T w) {
+    return T(0.05) - w * (T(28.8) + T(128) * w);
+}
+
+/// Bits whose highest is set unless OIML R 22 covers w at t and the mixture is liquid beyond doubt.
 template <class T>
 constexpr numeric::bits<T> perhaps_not_liquid(T w, T t) {
-    T const parabola = T(0.6) - w * (T(36) + T(100) * w);
     return outside(w, T(0), T(1)) | outside(T(t - T(r22::lowest_celsius)), T(0), T(60)) |
-           (bits_of(t) & bits_of(T(t - parabola)));
+           (bits_of(t) & bits_of(T(t - surely_liquid(w))));
+}
+
+/// The least mass fraction that is liquid beyond doubt at t, where the parabola comes down to t.
+template <class T>
+T weakest_liquid(T t) {
+    if (t >= T(0)) return T(0);
+    T const root = std::sqrt(T(28.8 * 28.8) + T(4 * 128) * (T(0.05) - t));
+    return (root - T(28.8)) / T(2 * 128) + T(1e-6);
 }
 
 /// @return whether OIML R 22 covers a liquid mixture there: what the scalar functions require
@@ -135,17 +149,18 @@ constexpr numeric::bits<T> unsettled_relative(r22::attempt<T> const& a) {
 template <class T>
 struct density_operation {
     [[gnu::flatten]] doubtful<T> quick(T w, T t) const {
-        return {r22::density(w, t), perhaps_not_liquid(w, t)};
+        return {r22::isotherm<T>(t).density(w), perhaps_not_liquid(w, t)};
     }
     T careful(T w, T t) const { return liquid(w, t) ? r22::density(w, t) : nothing<T>; }
 };
 
 template <class T>
 struct density_at_operation {
-    T t;
-    r22::isotherm<T> at_t;
-    [[gnu::flatten]] doubtful<T> quick(T w) const { return {at_t.density(w), perhaps_not_liquid(w, t)}; }
+    explicit density_at_operation(T degrees) : t(degrees), weakest(weakest_liquid(degrees)), at_t(degrees) {}
+    [[gnu::flatten]] doubtful<T> quick(T w) const { return {at_t.density(w), outside(w, weakest, T(1))}; }
     T careful(T w) const { return liquid(w, t) ? at_t.density(w) : nothing<T>; }
+    T t, weakest;
+    r22::isotherm<T> at_t;
 };
 
 template <class T>
@@ -159,13 +174,15 @@ struct composition_operation {
 
 template <class T>
 struct composition_at_operation {
-    T t;
-    r22::isotherm<T> at_t;
+    explicit composition_at_operation(T degrees)
+        : t(degrees), weakest(weakest_liquid(degrees)), at_t(degrees) {}
     [[gnu::flatten]] doubtful<T> quick(T rho) const {
         auto const tried = at_t.attempt_from_density(rho);
-        return {tried.mass_fraction, unsettled(tried) | perhaps_not_liquid(tried.mass_fraction, t)};
+        return {tried.mass_fraction, unsettled(tried) | outside(tried.mass_fraction, weakest, T(1))};
     }
     T careful(T rho) const { return T(composition(rho, t, rounding<T>)); }
+    T t, weakest;
+    r22::isotherm<T> at_t;
 };
 
 /// How a basis of strength is turned into a mass fraction and back without a branch.
@@ -381,8 +398,7 @@ std::size_t density(W const& mass_fraction, C const& celsius, R&& density, flags
 template <readable W, writable R>
 std::size_t density(W const& mass_fraction, units::temperature t, R&& density, flags valid = {}) {
     using T = detail::element_of<R>;
-    T const degrees = T(detail::require_temperature("density", t));
-    detail::density_at_operation<T> const at_t{degrees, detail::r22::isotherm<T>(degrees)};
+    detail::density_at_operation<T> const at_t(T(detail::require_temperature("density", t)));
     return detail::run<T>(at_t, density, valid, mass_fraction);
 }
 
@@ -415,8 +431,8 @@ template <readable D, writable R>
 std::size_t mass_fraction_from_density(D const& density, units::temperature t, R&& mass_fraction,
                                        flags valid = {}) {
     using T = detail::element_of<R>;
-    T const degrees = T(detail::require_temperature("mass fraction from density", t));
-    detail::composition_at_operation<T> const at_t{degrees, detail::r22::isotherm<T>(degrees)};
+    detail::composition_at_operation<T> const at_t(
+        T(detail::require_temperature("mass fraction from density", t)));
     return detail::run<T>(at_t, mass_fraction, valid, density);
 }
 

@@ -25,6 +25,7 @@ struct sample {
     decimal x;
     decimal y;
     decimal value;
+    decimal weight = 1;
 };
 
 /// A polynomial in x whose coefficients are polynomials in y, lowest powers first.
@@ -63,9 +64,11 @@ inline polynomial fit(std::vector<sample> const& samples, std::vector<std::size_
         Eigen::Index k = 0;
         for (std::size_t i = 0; i < degrees.size(); ++i)
             for (std::size_t j = 0; j <= degrees[i]; ++j) row(k++) = power(each.x, i) * power(each.y, j);
-        normal += row * row.transpose();
-        right += row * each.value;
+        normal += each.weight * (row * row.transpose());
+        right += row * (each.weight * each.value);
     }
+    // What the samples leave undetermined stays small, where it would otherwise be anything.
+    for (Eigen::Index k = 0; k < columns; ++k) normal(k, k) += decimal("1e-20");
     column const solution = normal.ldlt().solve(right);
     polynomial result;
     Eigen::Index k = 0;
@@ -91,10 +94,10 @@ inline double worst_miss(std::vector<sample> const& samples, polynomial const& f
     return static_cast<double>(worst);
 }
 
-/// Prints a std::array of doubles.
-/// @param values what is in it
-inline void print_array(std::vector<decimal> const& values) {
-    std::printf("std::array<double, %zu>{", values.size());
+/// Prints numbers as doubles, in braces.
+/// @param values the numbers
+inline void print_braced(std::vector<decimal> const& values) {
+    std::printf("{");
     for (std::size_t j = 0; j < values.size(); ++j)
         std::printf("%s%.17g", j == 0 ? "" : ", ", static_cast<double>(values[j]));
     std::printf("}");
@@ -106,8 +109,8 @@ inline void print_array(std::vector<decimal> const& values) {
 inline void print_tuple(char const* name, polynomial const& fitted) {
     std::printf("inline constexpr auto %s = std::make_tuple(\n", name);
     for (std::size_t i = 0; i < fitted.size(); ++i) {
-        std::printf("    ");
-        print_array(fitted[i]);
+        std::printf("    std::array<double, %zu>", fitted[i].size());
+        print_braced(fitted[i]);
         std::puts(i + 1 < fitted.size() ? "," : ");");
     }
 }

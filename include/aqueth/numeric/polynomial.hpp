@@ -65,21 +65,6 @@ constexpr value_and_slope<T> with_slope(std::array<C, N> const& c, T const& x, s
     return {value, slope};
 }
 
-template <class C, std::size_t N, class T, std::size_t... K>
-constexpr taylor_terms<T> taylor(std::array<C, N> const& c, T const& x, std::index_sequence<K...>) {
-    T third = T(c[N - 1]);
-    T second = third * x + T(c[N - 2]);
-    T first = second * x + T(c[N - 3]);
-    second = third * x + second;
-    T value = first * x + T(c[N - 4]);
-    first = second * x + first;
-    second = third * x + second;
-    ((third = third * x + second, second = second * x + first, first = first * x + value,
-      value = value * x + T(c[N - 5 - K])),
-     ...);
-    return {value, first, second, third};
-}
-
 }  // namespace detail
 
 /// Evaluates c[0] + c[1] x + ... + c[N-1] x^(N-1) by Horner's rule; from six terms on the even and the odd
@@ -99,17 +84,35 @@ constexpr T polynomial(std::array<C, N> const& c, T const& x) {
 }
 
 /// Evaluates a polynomial in x whose coefficients are polynomials in y.
-/// @param rows one std::array of coefficients for each power of x, lowest powers first
+/// @param rows std::tuple or std::array with an array of coefficients for each power of x, lowest powers first
 /// @param x    first argument; any value (NaN in gives NaN out)
 /// @param y    second argument; likewise
 /// @return the polynomial's value, computed in T
-template <class... Rows, class T>
-constexpr T polynomial(std::tuple<Rows...> const& rows, T const& x, T const& y) {
+template <class Rows, class T>
+constexpr T polynomial(Rows const& rows, T const& x, T const& y) {
     return std::apply(
         [&](auto const&... each) {
-            return polynomial(std::array<T, sizeof...(Rows)>{polynomial(each, y)...}, x);
+            return polynomial(std::array<T, sizeof...(each)>{polynomial(each, y)...}, x);
         },
         rows);
+}
+
+/// One of several intervals of equal length, and the place in it.
+template <class T>
+struct interval {
+    std::size_t index;
+    T place;  ///< -1 to 1 from end to end; beyond, outside of all intervals
+};
+
+/// @tparam Count how many intervals there are
+/// @param x argument in units of an interval, 0 at the beginning of the first; NaN gives a place of NaN
+/// @return the interval it lies in, or the nearest
+template <std::size_t Count, class T>
+constexpr interval<T> interval_of(T const& x) {
+    T const begun = x > T(0) ? x : T(0);  // false for NaN
+    T const held = begun < T(Count - 1) ? begun : T(Count - 1);
+    int const k = static_cast<int>(held);
+    return {static_cast<std::size_t>(k), T(2) * (x - T(k)) - T(1)};
 }
 
 /// Evaluates a polynomial and its derivative in one pass of Horner's rule.
@@ -120,16 +123,6 @@ template <class C, std::size_t N, class T>
 constexpr value_and_slope<T> polynomial_with_slope(std::array<C, N> const& c, T const& x) {
     static_assert(N > 1);
     return detail::with_slope(c, x, std::make_index_sequence<N - 2>{});
-}
-
-/// Evaluates a polynomial and its first three derivatives in one pass of Horner's rule.
-/// @param c coefficients, lowest power first
-/// @param x argument; any value (NaN in gives NaN out)
-/// @return the Taylor series at x up to the cube, computed in T
-template <class C, std::size_t N, class T>
-constexpr taylor_terms<T> polynomial_taylor(std::array<C, N> const& c, T const& x) {
-    static_assert(N > 3);
-    return detail::taylor(c, x, std::make_index_sequence<N - 4>{});
 }
 
 }  // namespace aqueth::numeric
