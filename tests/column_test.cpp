@@ -160,9 +160,9 @@ TEST(Column, EnthalpyBalanceClosesOnTheFirstStage) {
     }
 }
 
-// Columns by heat balances from the top down, per kilogram of distillate, with the enthalpies and dew points of
-// the library's front door and plain bisection: no table and no line of the solver. Every stage sends up so much
-// vapour that heat and ethanol balance around it and all above it.
+// Columns by heat balances from the top down, per kilogram of distillate, with the enthalpies and dew points
+// of the library's front door and plain bisection: no table and no line of the solver. Every stage gets so
+// much vapour from below that heat and ethanol balance around it and all above it.
 TEST(Column, EnthalpyBalanceAgreesWithHeatBalancesFromTheTopDown) {
     auto const p = standard_atmosphere;
     auto const liquid = [&](mass_fraction w) {

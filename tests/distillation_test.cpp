@@ -296,8 +296,8 @@ TEST(ColumnDistillation, HeadHasTheDewPointOfTheDistillate) {
     }
 }
 
-// The condenser's watts at 2000 moments, summed over the time, are the heat it took in all, whatever the column
-// loses to the room; and that is what the heater gave less what went elsewhere.
+// The condenser's watts at 2000 moments, summed over the time, are the heat it took in all, whatever the
+// column loses to the room; and that is what the heater gave less what went elsewhere.
 TEST(ColumnDistillation, CondenserTakesWhatTheColumnDoesNotLose) {
     for (double const loss : {0.0, 0.2, 0.6}) {
         auto s = quillbeck();
@@ -495,8 +495,8 @@ TEST(CommonPractice, SmallElectricStill) {
     EXPECT_LT(r.recovery(), 1.0);
 }
 
-// 500 mL of 90 % vol are all of the alcohol in 4 L of 11.25 % vol: no still gets it out of less. Out of hardly
-// more one still does, slowly, or within what common practice says.
+// 500 mL of 90 % vol are all of the alcohol in 4 L of 11.25 % vol: no still gets it out of less. Out of
+// hardly more one still does, slowly, or within what common practice says.
 TEST(CommonPractice, HalfALitreOfNinetyPercentNeedsMoreThanElevenAndAQuarter) {
     auto const run = [](double percent, double ratio) {
         still s{{350.0 * watt, 1000.0 * joule_per_kelvin, 0.5 * watt_per_kelvin, celsius(20)}};

@@ -138,10 +138,10 @@ TEST(SimpleDistillation, GroeningsTable) {
 // Repeated simple distillation as F. B. Wright tells it, A Practical Handbook on the Distillation of Alcohol
 // from Farm Products, 1907: what comes first from 5 % vol has 42, from that 82, from that over 90 % vol.
 //
-// The library misses the first two by more than 2 % vol, and the third claim is not met. His figures are those
-// of Groening's table: 42 from 5, 82 from 40, over 90 from 80. Measured vapours (Carey and Lewis) take the
-// library's side: 0.2 % vol below it and less from 42 and 82, and 3 below it from 5, where a straight line from
-// pure water runs below the curve.
+// The library misses the first two by more than 2 % vol, and the third claim is not met. His figures are
+// those of Groening's table: 42 from 5, 82 from 40, over 90 from 80. Measured vapours (Carey and Lewis) take
+// the library's side: 0.2 % vol below it and less from 42 and 82, and 3 below it from 5, where a straight
+// line from pure water runs below the curve.
 TEST(SimpleDistillation, RepeatedAsWrightTellsIt) {
     auto const groening =
         lines("groening_vapour_strengths.csv", "liquid_percent_vol", "distillate_percent_vol", 0.01);

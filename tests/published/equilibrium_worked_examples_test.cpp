@@ -99,8 +99,8 @@ struct batch {
 
 }  // namespace
 
-// 100 mol of 18 % mol, distilled at 101.3 kPa without a column until 6 % mol is left. The book's means are its
-// table and its roundings: of the integral to 0.358, of e^0.358 to 1.43, of the residue to 70.0.
+// 100 mol of 18 % mol, distilled at 101.3 kPa without a column until 6 % mol is left. The book's means are
+// its table and its roundings: of the integral to 0.358, of e^0.358 to 1.43, of the residue to 70.0.
 //
 // The library's vapour is richer, so less must be boiled off for the same change: from x = 0.06 to 0.18 by
 // 0.006 on average. At the table's three rows in there it is 0.003 to 0.007; at 0.06 it is 0.027, because a
