@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <aqueth/boiling_curve.hpp>
+#include <aqueth/caloric.hpp>
 #include <aqueth/column.hpp>
 #include <aqueth/equilibrium.hpp>
 
@@ -155,6 +156,43 @@ TEST(Column, EnthalpyBalanceClosesOnTheFirstStage) {
             double const condensed = (m.vapour_enthalpy(d) - top) / (1.0 - phi);
             EXPECT_NEAR((flow + 1.0) * m.vapour_enthalpy(y0),
                         flow * m.liquid_enthalpy(liquid).value + top + condensed, 1e-3);
+        }
+    }
+}
+
+// Columns by heat balances from the top down, per kilogram of distillate, with the enthalpies and dew points
+// of the library's front door and plain bisection: no table and no line of the solver. Every stage gets so
+// much vapour from below that heat and ethanol balance around it and all above it.
+TEST(Column, EnthalpyBalanceAgreesWithHeatBalancesFromTheTopDown) {
+    auto const p = standard_atmosphere;
+    auto const liquid = [&](mass_fraction w) {
+        return enthalpy_of_liquid(w, bubble_point(w, p).temperature).value();
+    };
+    auto const vapour = [&](mass_fraction w) {
+        return enthalpy_of_vapour(w, dew_point(w, p).temperature, p).value();
+    };
+    for (int const n : {1, 3, 6}) {
+        for (double const top : {0.5, 0.7, 0.83}) {
+            for (double const ratio : {2.0, 5.0, 20.0}) {
+                auto const d = to<mass_fraction>(mole_fraction(top));
+                double const leaves = liquid(d) + (ratio + 1.0) * (vapour(d) - liquid(d));
+                mass_fraction up = d;
+                for (int k = 0; k < n; ++k) {
+                    auto const down = to<mass_fraction>(dew_point(up, p).liquid);
+                    double low = 0.0, high = 1000.0;  // kg of liquid that runs down
+                    for (int i = 0; i < 60; ++i) {
+                        double const flow = 0.5 * (low + high);
+                        up = mass_fraction((flow * down.value() + d.value()) / (flow + 1.0));
+                        bool const much = (flow + 1.0) * vapour(up) > flow * liquid(down) + leaves;
+                        (much ? high : low) = flow;
+                    }
+                }
+                auto const still = dew_point(up, p).liquid;
+                double const solved = distillate_strength(sea_level(), column::of_stages(n), still, ratio,
+                                                          flow_model::enthalpy_balance)
+                                          .value();
+                EXPECT_NEAR(solved, top, 1e-9) << n << " stages, reflux " << ratio;
+            }
         }
     }
 }

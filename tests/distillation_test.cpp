@@ -3,6 +3,7 @@
 #include <aqueth/correlation/enthalpy.hpp>
 #include <aqueth/correlation/vapour_liquid.hpp>
 #include <aqueth/distillation.hpp>
+#include <aqueth/equilibrium.hpp>
 #include <aqueth/measured_equilibrium.hpp>
 
 #include "expect_range_error.hpp"
@@ -59,7 +60,7 @@ TEST(SimpleDistillation, ClosedFormForConstantVolatility) {
             double const left = std::exp(-ln);
             EXPECT_NEAR(moles(r.residue.liquid()) / moles(charge), left, 1e-9);
             double const mean = (0.4 - left * x1) / (1.0 - left);
-            EXPECT_NEAR(x_of(r.fractions.at(0).product), mean, 1e-8);
+            EXPECT_NEAR(x_of(r.fractions.at(0).product), mean, 1e-9);
         }
     }
 }
@@ -88,7 +89,7 @@ TEST(ColumnDistillation, CollectedStrengthAgainstAFineReference) {
         auto const charge = wash::of(parcel::of(1.0 * kilogram, by_moles(100.0 * c.x0), celsius(20)));
         auto const r =
             distil(charge, s, until(condition::still_strength(by_moles(100.0 * c.x1))), sea_level());
-        EXPECT_NEAR(x_of(r.fractions.at(0).product), reference_mean(s.tower, c.ratio, c.x0, c.x1), 1e-7)
+        EXPECT_NEAR(x_of(r.fractions.at(0).product), reference_mean(s.tower, c.ratio, c.x0, c.x1), 1e-8)
             << c.stages;
     }
 }
@@ -128,9 +129,9 @@ TEST(ColumnDistillation, TablesDoNotChangeTheCollectedStrength) {
         auto const by_table = distil(quillbeck_charge(), s, plan, sea_level());
         auto const by_model = distil(quillbeck_charge(), s, plan, correlations{});
         for (std::size_t k = 0; k < 3; ++k) {
-            EXPECT_NEAR(x_of(by_table.fractions[k].product), x_of(by_model.fractions[k].product), 1e-6) << k;
+            EXPECT_NEAR(x_of(by_table.fractions[k].product), x_of(by_model.fractions[k].product), 1e-9) << k;
         }
-        EXPECT_NEAR(by_table.boiling_time.value() / by_model.boiling_time.value(), 1.0, 1e-6);
+        EXPECT_NEAR(by_table.boiling_time.value() / by_model.boiling_time.value(), 1.0, 1e-9);
     }
 }
 
@@ -156,12 +157,12 @@ TEST(ColumnDistillation, EverythingIsConserved) {
         EXPECT_EQ(r.residue.solids(), charge.solids());
         EXPECT_LT(std::abs(r.balance.ethanol), 1e-9);
         EXPECT_LT(std::abs(r.balance.water), 1e-9);
-        EXPECT_LT(std::abs(r.balance.energy), 1e-8);
+        EXPECT_LT(std::abs(r.balance.energy), 1e-9);
         // heat, summed anew: what the heater gave is the sum of where it went
         auto const& h = r.heat;
         auto const sum =
             h.lost_by_pot + h.lost_by_column + h.condenser + h.with_distillate + h.gained_by_still;
-        EXPECT_NEAR(sum.value() / h.supplied.value(), 1.0, 1e-8);
+        EXPECT_NEAR(sum.value() / h.supplied.value(), 1.0, 1e-9);
         EXPECT_NEAR(h.supplied.value(), 2000.0 * r.boiling_time.value(), 1e-6);
         EXPECT_NEAR(h.lost_by_column.value() / (h.lost_by_column + h.condenser).value(), 0.05, 1e-12);
         EXPECT_NEAR(r.recovery(),
@@ -247,27 +248,86 @@ TEST(ColumnDistillation, ForecastOfFiveStagesAgainstFineSteps) {
         ASSERT_EQ(r.points.size(), 1000U);
         double const all = moles(charge.liquid());
         double const distilled = all - moles(r.residue.liquid());
-        auto const expect = [&](double collected, double ethanol, double still, double seconds, int steps) {
+        auto const expect = [&](double collected, double ethanol, double still, double seconds, int steps,
+                                double strength) {
             fine_run const fine(charge, s, -std::log1p(-collected / all), steps);
-            EXPECT_NEAR(ethanol / collected, fine.ethanol / collected, 1e-7) << collected;  // reached: 2e-8
-            EXPECT_NEAR(still, fine.x, 1e-9) << collected;                                  // 2e-10
-            EXPECT_NEAR(seconds / fine.seconds, 1.0, 1e-8) << collected;                    // 5e-10
+            EXPECT_NEAR(ethanol / collected, fine.ethanol / collected, strength) << collected;
+            EXPECT_NEAR(still, fine.x, 1e-9) << collected;                // 2e-10
+            EXPECT_NEAR(seconds / fine.seconds, 1.0, 1e-8) << collected;  // 5e-10
         };
         double collected = 0.0;
         double ethanol = 0.0;
         for (auto const& f : r.fractions) {
             collected += moles(f.product);
             ethanol += moles(f.product) * x_of(f.product);
-            expect(collected, ethanol, f.end.still.value(), f.end.elapsed.value(), 4000);
+            expect(collected, ethanol, f.end.still.value(), f.end.elapsed.value(), 4000, 1e-8);
         }
         EXPECT_NEAR(collected / distilled, 1.0, 1e-12);
         for (std::size_t i = 100; i < 1000; i += 100) {
             auto const& p = r.points[i];
             auto const pure = parcel::of(p.pure_alcohol, mass_fraction(1.0), celsius(20));
             expect(distilled * static_cast<double>(i) / 999.0, moles(pure), p.still.value(),
-                   p.elapsed.value(), 1000);
+                   p.elapsed.value(), 1000, 2e-8);
         }
     }
+}
+
+// The head has the dew point of what comes over: without a column, and without extract, that of the pot.
+TEST(SimpleDistillation, HeadIsAsWarmAsThePot) {
+    for (double const percent : {8.0, 40.0, 90.0}) {
+        run_plan plan = until(condition::still_strength(by_volume(0.5 * percent)));
+        plan.points = 50;
+        auto const charge = wash::of(parcel::of(10.0 * litre, by_volume(percent), celsius(20)));
+        for (auto const& p : distil(charge, pot_still(), plan, sea_level()).points)
+            EXPECT_NEAR(p.vapour.celsius(), p.boiling.celsius(), 1e-9) << percent;
+    }
+}
+
+TEST(ColumnDistillation, HeadHasTheDewPointOfTheDistillate) {
+    run_plan plan = until(condition::still_strength(by_volume(0.5)));
+    plan.points = 50;
+    auto s = quillbeck();
+    for (double const ratio : {1.0, 3.0, 20.0}) {
+        s.returned = reflux::constant(ratio);
+        for (auto const& p : distil(quillbeck_charge(), s, plan, sea_level()).points)
+            EXPECT_NEAR(p.vapour.celsius(),
+                        dew_point(p.distillate, standard_atmosphere).temperature.celsius(), 1e-7)
+                << p.distillate.percent();
+    }
+}
+
+// The condenser's watts at 2000 moments, summed over the time, are the heat it took in all, whatever the
+// column loses to the room; and that is what the heater gave less what went elsewhere.
+TEST(ColumnDistillation, CondenserTakesWhatTheColumnDoesNotLose) {
+    for (double const loss : {0.0, 0.2, 0.6}) {
+        auto s = quillbeck();
+        s.returned = reflux::constant(3.0).with_heat_loss(loss);
+        run_plan plan = until(condition::still_strength(by_volume(0.5)));
+        plan.points = 2000;
+        auto const r = distil(quillbeck_charge(), s, plan, sea_level());
+        double joules = 0.0;
+        for (std::size_t i = 1; i < r.points.size(); ++i) {
+            auto const &a = r.points[i - 1], &b = r.points[i];
+            joules += 0.5 * (a.condenser + b.condenser).value() * (b.elapsed - a.elapsed).value();
+        }
+        EXPECT_NEAR(joules / r.heat.condenser.value(), 1.0, 1e-8) << loss;
+        EXPECT_LT(std::abs(r.balance.energy), 1e-9);
+        EXPECT_NEAR(r.heat.lost_by_column.value() / (r.heat.lost_by_column + r.heat.condenser).value(), loss,
+                    1e-12);
+    }
+}
+
+// What a litre of pure alcohol costs counts the warming: the heater's watts from the first minute on.
+TEST(ColumnDistillation, EnergyForALitreCountsTheWarming) {
+    run_plan plan = until(condition::distillate_strength(by_volume(20)));
+    plan.cuts = {{condition::collected(100.0 * millilitre), false},
+                 {condition::distillate_strength(by_volume(80))}};
+    auto const r = distil(quillbeck_charge(), quillbeck(), plan, sea_level());
+    double const joules = 2000.0 * (r.warming.duration + r.boiling_time).value();
+    double const litres =
+        in(r.fractions.at(1).product.pure_alcohol() + r.fractions.at(2).product.pure_alcohol(), litre);
+    EXPECT_NEAR(r.energy_per_litre().value() / (joules / litres), 1.0, 1e-9);
+    EXPECT_GT(r.warming.supplied, 0.2 * r.energy());
 }
 
 TEST(ColumnDistillation, CutsComeWhereTheyWereAsked) {
@@ -406,19 +466,6 @@ TEST(SimpleDistillation, OnMeasuredPoints) {
     EXPECT_LT(std::abs(a.balance.ethanol), 1e-9);
 }
 
-// Repeated simple distillation (F. B. Wright, A Practical Handbook on the Distillation of Alcohol from Farm
-// Products, 1907): what comes first from 5 % vol has 42, from that 82, from that over 90 % vol.
-TEST(SimpleDistillation, RepeatedAsWrightTellsIt) {
-    auto const first = [](double percent) {
-        auto const r = distil(parcel::of(10.0 * litre, by_volume(percent), celsius(20)), pot_still(),
-                              until(condition::collected(20.0 * millilitre)));
-        return r.fractions[0].product.strength().percent();
-    };
-    EXPECT_NEAR(first(5.0), 42.0, 4.0);
-    EXPECT_NEAR(first(42.0), 82.0, 2.5);
-    EXPECT_GT(first(82.0), 88.0);
-}
-
 TEST(Distillation, ExtractStaysAndLiftsTheBoilingPoint) {
     auto const sweet = wash::of(10.0 * litre, by_volume(8), plato(10), celsius(20));
     auto const plain = wash::of(sweet.liquid());
@@ -448,13 +495,25 @@ TEST(CommonPractice, SmallElectricStill) {
     EXPECT_LT(r.recovery(), 1.0);
 }
 
+// 500 mL of 90 % vol are all of the alcohol in 4 L of 11.25 % vol: no still gets it out of less. Out of
+// hardly more one still does, slowly, or within what common practice says.
 TEST(CommonPractice, HalfALitreOfNinetyPercentNeedsMoreThanElevenAndAQuarter) {
-    still s{{350.0 * watt}};
-    s.tower = column::of_stages(20);
-    s.returned = reflux::constant(100.0);
-    auto const charge = wash::of(parcel::of(4.0 * litre, by_volume(11.2), celsius(20)));
-    auto const r = distil(charge, s, until(condition::collected(500.0 * millilitre)), sea_level());
-    EXPECT_LT(r.fractions[0].product.strength().percent(), 90.0);
+    auto const run = [](double percent, double ratio) {
+        still s{{350.0 * watt, 1000.0 * joule_per_kelvin, 0.5 * watt_per_kelvin, celsius(20)}};
+        s.tower = column::of_stages(20);
+        s.returned = reflux::constant(ratio);
+        auto const charge = wash::of(parcel::of(4.0 * litre, by_volume(percent), celsius(20)));
+        return distil(charge, s, until(condition::collected(500.0 * millilitre)), sea_level());
+    };
+    auto const strength = [](distillation const& r) {
+        return r.fractions.at(0).product.strength().percent();
+    };
+    EXPECT_LT(strength(run(11.2, 100.0)), 90.0);
+    EXPECT_GT(strength(run(11.3, 30.0)), 90.0);
+    auto const usual = run(11.3, 10.0);
+    EXPECT_NEAR(in(usual.warming.duration, minute), 75.0, 15.0);
+    EXPECT_NEAR(in(usual.boiling_time, hour), 4.0, 0.5);
+    EXPECT_NEAR(strength(usual), 90.0, 1.0);
 }
 
 // An exhausted still goes on boiling: what comes over is water, and nothing becomes negative.

@@ -39,7 +39,7 @@ inline units::pressure require_boiling_pressure(units::pressure pressure) {
 }  // namespace detail
 
 /// Boiling ethanol and water at one pressure: an equilibrium curve with the enthalpies of what boils and of
-/// what rises, tabulated in the same way. It takes some milliseconds to make.
+/// what rises, tabulated in the same way. It takes about half a millisecond to make.
 /// @par Accuracy
 /// Of the table: as `equilibrium_curve`, and 0.001 J/mol in the enthalpies. Of the enthalpies: as
 /// `enthalpy_of_liquid` and `enthalpy_of_vapour`.

@@ -87,7 +87,9 @@ surroundings session::surroundings_options() {
 
 void session::explain(char const* lines) { explanation_ += fmt::format("{}\n", lines); }
 
-void session::offer_us_units() { app_->add_flag("--us", us_, "text in lb, US gallons, °F and proof"); }
+void session::offer_us_units() {
+    app_->add_flag("--us", us_, "text in lb, US gallons, °F and proof; not with --json or --csv");
+}
 
 void session::offer_csv() { app_->add_flag("--csv", csv_, "answer in CSV"); }
 
@@ -105,6 +107,7 @@ void session::parse() {
         vapour_caution));
     app_->parse(argc_, argv_);
     if (json_ && csv_) throw bad_input("give either --json or --csv");
+    if (us_ && (json_ || csv_)) throw bad_input("--us is for text; --json and --csv answer in metric units");
 }
 
 void session::answer(page const& text, json const& data, std::string const& csv) {

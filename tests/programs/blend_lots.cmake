@@ -68,3 +68,7 @@ refuses(blend_lots.mass_as_volume "blend_lots ${two} --target '50 %vol' --volume
 refuses(blend_lots.volume_without_target "blend_lots ${two} --volume '2 L'"
     "--volume goes with --target")
 refuses(blend_lots.two_forms "blend_lots ${two} --json --csv" "either --json or --csv")
+foreach(form json csv)  # which are metric
+  refuses(blend_lots.us_in_${form} "blend_lots ${two} --us --${form}"
+      "--us is for text; --json and --csv answer in metric")
+endforeach()

@@ -1,17 +1,21 @@
 // SPDX-License-Identifier: BSL-1.0
 //
 // Worked examples of batch distillation: Perry's simple still; Coulson and Richardson's column of four
-// plates. All are graphical solutions, so they are met within what can be read from a diagram.
+// plates. All are graphical solutions, so they are met within what can be read from a diagram. And what a
+// table and a handbook of the 19th and early 20th century say of simple distillation, which is not met.
+#include "published/deviations.hpp"
 #include "published/table.hpp"
 #include "test_mixtures.hpp"
 
 #include <aqueth/distillation.hpp>
+#include <aqueth/equilibrium.hpp>
 
 #include <gtest/gtest.h>
 
 #include <cmath>
 #include <cstddef>
 #include <cstdio>
+#include <string>
 #include <utility>
 #include <vector>
 
@@ -37,6 +41,15 @@ private:
     published::table table_;
 };
 
+/// straight lines between the rows of a table, as one reads it
+test::table_mixture lines(char const* file, char const* liquid, char const* vapour, double scale) {
+    published::table const t(file);
+    std::vector<std::pair<double, double>> rows;
+    for (auto const& row : t.rows()) rows.emplace_back(row[liquid] * scale, row[vapour] * scale);
+    return test::table_mixture(rows);
+}
+test::table_mixture carey_lewis() { return lines("carey_lewis_1932.csv", "x_ethanol", "y_ethanol", 1.0); }
+
 /// 18 % mol distilled without a column until 6 % mol is left
 template <class M>
 void perry(M const& mixture, double of_area, double of_residue, double of_distillate) {
@@ -54,17 +67,13 @@ void perry(M const& mixture, double of_area, double of_residue, double of_distil
 }
 
 // With the equilibrium the handbook takes, its own table of Carey and Lewis with straight lines between the
-// rows.
-TEST(BatchDistillation, PerrySimpleStillWithItsOwnTable) {
-    published::table const t("carey_lewis_1932.csv");
-    std::vector<std::pair<double, double>> rows;
-    for (auto const& row : t.rows()) rows.emplace_back(row["x_ethanol"], row["y_ethanol"]);
-    perry(test::table_mixture(rows), 0.0005, 0.1, 0.002);
-}
+// rows. The handbook rounds on its way: e^0.358 to 1.43, and so 69.9 to 70.0.
+TEST(BatchDistillation, PerrySimpleStillWithItsOwnTable) { perry(carey_lewis(), 0.0005, 0.1, 0.0012); }
 
-// With the library's equilibrium, whose vapour is 0.003 to 0.013 richer than that table.
+// With the library's equilibrium, whose vapour is richer by as much as PerrySimpleBatch says in
+// equilibrium_worked_examples_test.cpp.
 TEST(BatchDistillation, PerrySimpleStillWithTheLibrarysEquilibrium) {
-    perry(boiling_curve(standard_atmosphere), 0.01, 0.6, 0.008);
+    perry(boiling_curve(standard_atmosphere), 0.0067, 0.38, 0.0051);
 }
 
 /// the column of the examples over its charge
@@ -92,9 +101,9 @@ TEST(BatchDistillation, CoulsonRichardsonConstantDistillate) {
     for (std::size_t i = 1; i < r.points.size(); ++i)
         refluxed += 0.5 * (r.points[i].reflux_ratio + r.points[i - 1].reflux_ratio);
     refluxed *= share / static_cast<double>(r.points.size() - 1);
-    book.expect("reflux_at_start", r.points.front().reflux_ratio, 0.03);
-    book.expect("distillate_moles", share, 0.5);
-    book.expect("reflux_moles", refluxed, 2.0);
+    book.expect("reflux_at_start", r.points.front().reflux_ratio, 0.021);
+    book.expect("distillate_moles", share, 0.27);
+    book.expect("reflux_moles", refluxed, 0.87);
 }
 
 // Example 11.13: the same at constant reflux.
@@ -102,8 +111,62 @@ TEST(BatchDistillation, CoulsonRichardsonConstantReflux) {
     examples const book("batch_distillation_examples.csv");
     auto const r = coulson_richardson(book, reflux::constant(book.printed("constant_reflux")),
                                       condition::still_strength(mole_fraction(book.printed("final_x"))), 0);
-    book.expect("distillate_x_at_start", r.fractions.at(0).begin.distillate.value(), 0.005);
-    book.expect("distillate_x_at_end", r.fractions.at(0).end.distillate.value(), 0.005);
+    book.expect("distillate_x_at_start", r.fractions.at(0).begin.distillate.value(), 0.0035);
+    book.expect("distillate_x_at_end", r.fractions.at(0).end.distillate.value(), 0.0035);
+}
+
+// Vapour over a boiling spirit as the 19th century had it. The library follows the measurements since 1932,
+// and the table does not.
+TEST(SimpleDistillation, GroeningsTable) {
+    published::table const t("groening_vapour_strengths.csv");
+    published::deviations strengths("groening_distillates", "% vol");
+    published::deviations temperatures("groening_temperatures_of_vapour", "°C");
+    for (auto const& row : t.rows()) {
+        auto const e = bubble_point(by_volume(row["liquid_percent_vol"]), standard_atmosphere);
+        std::string const cell = "from " + row.text("liquid_percent_vol") + " % vol";
+        strengths.add(cell, to<volume_fraction>(e.vapour).percent() - row["distillate_percent_vol"]);
+        temperatures.add(cell, e.temperature.celsius() - fahrenheit(row["vapour_f"]).celsius());
+    }
+    strengths.report();
+    temperatures.report();
+    EXPECT_EQ(strengths.cells(), 17);
+    EXPECT_NEAR(strengths.bias(), -2.0, 0.1);
+    EXPECT_LE(strengths.largest(), 7.9);
+    EXPECT_LE(temperatures.largest(), 1.8);
+}
+
+// Repeated simple distillation as F. B. Wright tells it, A Practical Handbook on the Distillation of Alcohol
+// from Farm Products, 1907: what comes first from 5 % vol has 42, from that 82, from that over 90 % vol.
+//
+// The library misses the first two by more than 2 % vol, and the third claim is not met. His figures are
+// those of Groening's table: 42 from 5, 82 from 40, over 90 from 80. Measured vapours (Carey and Lewis) take
+// the library's side: 0.2 % vol below it and less from 42 and 82, and 3 below it from 5, where a straight
+// line from pure water runs below the curve.
+TEST(SimpleDistillation, RepeatedAsWrightTellsIt) {
+    auto const groening =
+        lines("groening_vapour_strengths.csv", "liquid_percent_vol", "distillate_percent_vol", 0.01);
+    struct {
+        double charge, told, missed_by, above_measured;
+        char const* words;
+    } constexpr steps[] = {{5, 42, 2.7, 3.3, "42"}, {42, 82, 2.3, 0.2, "82"}, {82, 90, 1.2, 0.05, "over 90"}};
+    run_plan plan;
+    plan.ends = {condition::collected(20.0 * millilitre)};
+    for (auto const& step : steps) {
+        auto const r =
+            distil(parcel::of(10.0 * litre, by_volume(step.charge), celsius(20)), {{1.0 * kilowatt}}, plan);
+        double const first = r.fractions.at(0).product.strength().percent();
+        double const x = to<mole_fraction>(by_volume(step.charge)).value();
+        double const measured = to<volume_fraction>(mole_fraction(carey_lewis().vapour(x))).percent();
+        double const tabulated = 100.0 * groening.vapour(0.01 * step.charge);
+        std::printf("first from %g %% vol: Wright %s %% vol, library %.2f; by the table of Groening %.2f, of "
+                    "Carey and Lewis %.2f\n",
+                    step.charge, step.words, first, tabulated, measured);
+        EXPECT_LT(first, step.told);
+        EXPECT_GT(first, step.told - step.missed_by);
+        EXPECT_GT(first, measured);
+        EXPECT_LT(first, measured + step.above_measured);
+        EXPECT_NEAR(tabulated, step.told, 0.75);
+    }
 }
 
 }  // namespace

@@ -56,6 +56,7 @@ std::vector<pin> const pins{
     {"gay_lussac_mouillage.csv", 206, {17800, 9505, 35508.49}},
     {"ghersi_castoldi_dilution.csv", 117, {9075, 4830, 22475.57}},
     {"glass_hydrometer_60f.csv", 209, {9405, 11970, 9334.6}},
+    {"groening_vapour_strengths.csv", 17, {737, 1248.5, 3150.5}},
     {"iapws_saturation.csv", 9, {4103.321339, 48.25268560641, 271.660436693, 4757.15}},
     {"infinite_dilution_held.csv", 6, {1914.4, 31.39}},
     {"is_2302_weighing.csv", 6, {377, 467.535}},
