@@ -32,11 +32,8 @@ struct boost_isotherm {
 
     explicit boost_isotherm(double t) {
         double const tau = (t - 10.0) / 30.0;
-        c = std::apply(
-            [&](auto const&... each) {
-                return std::array<double, 12>{evaluate(each, tau)...};
-            },
-            correlation::oiml_r22::coefficients);
+        c = std::apply([&](auto const&... each) { return std::array<double, 12>{evaluate(each, tau)...}; },
+                       correlation::oiml_r22::coefficients);
         for (std::size_t k = 0; k < d.size(); ++k) d[k] = static_cast<double>(k + 1) * c[k + 1];
     }
     double density(double w) const { return evaluate(c, 2.0 * w - 1.0); }
@@ -69,16 +66,21 @@ struct boost_isotherm {
     }
 };
 
-/// Newton's method on the whole formula, without collapsing it first: the plainest thing to write.
+/// The whole formula and its slope, as a function of a library would be called.
+[[gnu::noinline]] inline std::pair<double, double> whole_formula(double w, double t) {
+    boost_isotherm const at_t(t);
+    return {at_t.density(w), at_t.slope(w)};
+}
+
+/// Newton's method on the whole formula: the plainest thing to write.
 inline double newton_on_the_whole_formula(double rho, double t) {
-    auto const water = boost_isotherm(t).density(0.0), ethanol = boost_isotherm(t).density(1.0);
     std::uintmax_t rounds = 100;
     return tools::newton_raphson_iterate(
         [&](double w) {
-            boost_isotherm const at_t(t);
-            return std::make_pair(at_t.density(w) - rho, at_t.slope(w));
+            auto const at = whole_formula(w, t);
+            return std::make_pair(at.first - rho, at.second);
         },
-        (water - rho) / (water - ethanol), 0.0, 1.0, std::numeric_limits<double>::digits - 4, rounds);
+        0.5, 0.0, 1.0, std::numeric_limits<double>::digits - 4, rounds);
 }
 
 }  // namespace aqueth::bench

@@ -63,8 +63,8 @@ public:
 
     void ReportRuns(std::vector<Run> const& runs) override {
         for (Run const& run : runs) {
-            bool const wanted = run.run_type == Run::RT_Aggregate ? run.aggregate_name == "median"
-                                                                  : run.repetitions <= 1;
+            bool const wanted =
+                run.run_type == Run::RT_Aggregate ? run.aggregate_name == "median" : run.repetitions <= 1;
             if (!wanted) continue;
             std::string const name = run.run_name.function_name;
             std::size_t const slash = name.find('/');

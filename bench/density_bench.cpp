@@ -80,26 +80,25 @@ void register_all() {
     using bench::one_by_one;
 
     std::string const both = "density, both arguments varying";
-    one_by_one(both, "as printed, std::pow", [](std::size_t i) { return printed.density(all.w[i], all.t[i]); });
+    one_by_one(both, "as printed, std::pow",
+               [](std::size_t i) { return printed.density(all.w[i], all.t[i]); });
     one_by_one(both, "Eigen, polynomial", [](std::size_t i) { return by_eigen(all.w[i], all.t[i]); });
     one_by_one(both, "Boost.Math, polynomial", [](std::size_t i) { return by_boost(all.w[i], all.t[i]); });
     one_by_one(both, "aqueth, one by one", [](std::size_t i) { return r22::density(all.w[i], all.t[i]); });
-    one_by_one(both, "typed and checked, one by one", [](std::size_t i) {
-        return density(mass_fraction(all.w[i]), celsius(all.t[i])).value();
-    });
+    one_by_one(both, "typed and checked, one by one",
+               [](std::size_t i) { return density(mass_fraction(all.w[i]), celsius(all.t[i])).value(); });
     all_at_once(both, "aqueth, arrays, checked", [] { array::density(all.w, all.t, out); });
-    all_at_once(both, "limit: 55 multiply-adds", [] {
-        benchmark::DoNotOptimize(bench::multiply_adds(55, bench::elements));
-    });
+    all_at_once(both, "limit: 55 multiply-adds",
+                [] { benchmark::DoNotOptimize(bench::multiply_adds(55, bench::elements)); });
 
     std::string const fixed = "density at a fixed temperature";
     static r22::isotherm<double> const at_20(20.0);
-    one_by_one(fixed, "Boost.Math, polynomial, all of it", [](std::size_t i) { return by_boost(all.w[i], 20.0); });
+    one_by_one(fixed, "Boost.Math, polynomial, all of it",
+               [](std::size_t i) { return by_boost(all.w[i], 20.0); });
     one_by_one(fixed, "aqueth, one by one, isotherm", [](std::size_t i) { return at_20.density(all.w[i]); });
     all_at_once(fixed, "aqueth, arrays, checked", [] { array::density(all.w, celsius(20.0), out); });
-    all_at_once(fixed, "limit: 12 multiply-adds", [] {
-        benchmark::DoNotOptimize(bench::multiply_adds(12, bench::elements));
-    });
+    all_at_once(fixed, "limit: 12 multiply-adds",
+                [] { benchmark::DoNotOptimize(bench::multiply_adds(12, bench::elements)); });
 
     std::string const single = "density in single precision";
     one_by_one(single, "aqueth, one by one", [](std::size_t i) { return r22::density(wf[i], tf[i]); });

@@ -1,77 +1,108 @@
 // SPDX-License-Identifier: BSL-1.0
-// What an equilibrium costs: from the model, which solves for it, and from a curve, which looks it up. An
-// integration of a run asks for thousands; these figures say when a curve pays for its making.
+// Equilibria: from the model, which solves for them, through the root finders of Boost.Math, and from a curve,
+// which looks them up. An integration of a run asks for thousands; these figures say when a curve pays.
+#include <aqueth/array.hpp>
 #include <aqueth/equilibrium.hpp>
 #include <aqueth/equilibrium_curve.hpp>
 
-#include <benchmark/benchmark.h>
+#include "comparison.hpp"
+
+#include <boost/math/tools/roots.hpp>
+#include <boost/math/tools/toms748_solve.hpp>
 
 #include <cstddef>
+#include <cstdint>
+#include <random>
+#include <string>
+#include <utility>
 #include <vector>
 
 namespace {
 
 using namespace aqueth;
+namespace vle = aqueth::correlation::vapour_liquid;
+namespace tools = boost::math::tools;
 
-struct question {
-    mole_fraction strength;
-    units::temperature temperature = celsius(85.0);
-    units::pressure pressure = standard_atmosphere;
-};
-
-// Times f over questions in turn. The compiler must take it that each round may have changed them: otherwise
-// all that depends on the temperature alone is taken out of the loop.
-template <class F>
-void time_over(benchmark::State& timing, std::vector<question> questions, F const& f) {
-    std::size_t i = 0;
-    for (auto _ : timing) {
-        benchmark::DoNotOptimize(questions.data());
-        benchmark::ClobberMemory();
-        benchmark::DoNotOptimize(f(questions[i]));
-        i = i + 1 == questions.size() ? 0 : i + 1;
+// Weak to strong, under the pressures of weather and altitude, so that no branch and no first guess suits all.
+struct questions {
+    std::vector<double> x, pressure, kelvin;
+    questions() {
+        std::mt19937_64 random(3);
+        std::uniform_real_distribution<double> unit(0.0, 1.0);
+        for (std::size_t i = 0; i < bench::elements; ++i) {
+            x.push_back(unit(random) * unit(random));
+            pressure.push_back(60e3 + 50e3 * unit(random));
+            kelvin.push_back(340.0 + 30.0 * unit(random));
+        }
     }
+};
+questions const asked;
+std::vector<double> out(bench::elements);
+
+double toms748(double x, double pressure) {
+    std::uintmax_t rounds = 100;
+    auto const bracket = tools::toms748_solve(
+        [&](double kelvin) { return vle::bubble_at_temperature(x, kelvin).pressure - pressure; },
+        vle::lowest_kelvin, vle::highest_kelvin, tools::eps_tolerance<double>(50), rounds);
+    return 0.5 * (bracket.first + bracket.second);
 }
 
-// Weak to strong, so that no branch and no start of a solver suits all of them.
-std::vector<question> weak_to_strong() {
-    std::vector<question> result;
-    for (double const x : {0.01, 0.04, 0.09, 0.17, 0.3, 0.5, 0.7, 0.85}) result.push_back({mole_fraction(x)});
-    return result;
+// With the slope from Clausius and Clapeyron, d ln p/d(1/T) = -4800 K, about right for both liquids.
+double newton(double x, double pressure) {
+    std::uintmax_t rounds = 100;
+    return tools::newton_raphson_iterate(
+        [&](double kelvin) {
+            double const p = vle::bubble_at_temperature(x, kelvin).pressure;
+            return std::make_pair(p - pressure, p * 4800.0 / (kelvin * kelvin));
+        },
+        355.0, vle::lowest_kelvin, vle::highest_kelvin, 48, rounds);
 }
 
-void make_curve(benchmark::State& timing) {
-    for (auto _ : timing) benchmark::DoNotOptimize(equilibrium_curve(standard_atmosphere));
-}
-BENCHMARK(make_curve);
+void register_all() {
+    using bench::all_at_once;
+    using bench::one_by_one;
 
-void curve_vapour(benchmark::State& timing) {
-    equilibrium_curve const curve(standard_atmosphere);
-    time_over(timing, weak_to_strong(), [&](question const& q) { return curve.vapour(q.strength); });
-}
-BENCHMARK(curve_vapour);
+    std::string const bubble = "bubble temperature at a pressure";
+    one_by_one(bubble, "Boost.Math, toms748_solve on our pressures",
+               [](std::size_t i) { return toms748(asked.x[i], asked.pressure[i]); });
+    one_by_one(bubble, "Boost.Math, newton_raphson_iterate on our pressures",
+               [](std::size_t i) { return newton(asked.x[i], asked.pressure[i]); });
+    one_by_one(bubble, "aqueth, one by one", [](std::size_t i) {
+        return vle::bubble_at_pressure(asked.x[i], asked.pressure[i]).temperature;
+    });
+    one_by_one(bubble, "typed and checked, one by one", [](std::size_t i) {
+        return bubble_point(mole_fraction(asked.x[i]), asked.pressure[i] * pascal).temperature.celsius();
+    });
+    all_at_once(bubble, "aqueth, arrays, checked",
+                [] { array::bubble_temperature(asked.x, asked.pressure, out); });
 
-void bubble_point_at_pressure(benchmark::State& timing) {
-    time_over(timing, weak_to_strong(),
-              [](question const& q) { return bubble_point(q.strength, q.pressure); });
-}
-BENCHMARK(bubble_point_at_pressure);
+    std::string const pressure = "bubble pressure at a temperature";
+    one_by_one(pressure, "aqueth, one by one", [](std::size_t i) {
+        return vle::bubble_at_temperature(asked.x[i], asked.kelvin[i]).pressure;
+    });
 
-void bubble_point_at_temperature(benchmark::State& timing) {
-    time_over(timing, weak_to_strong(),
-              [](question const& q) { return bubble_point(q.strength, q.temperature); });
-}
-BENCHMARK(bubble_point_at_temperature);
+    static equilibrium_curve const curve(standard_atmosphere);
+    std::string const vapour = "vapour over a liquid at one pressure";
+    one_by_one(vapour, "the model, solved",
+               [](std::size_t i) { return vle::bubble_at_pressure(asked.x[i], 101325.0).y; });
+    one_by_one(vapour, "aqueth, one by one, from a curve",
+               [](std::size_t i) { return curve.vapour(mole_fraction(asked.x[i])).value(); });
+    all_at_once(vapour, "aqueth, arrays, from a curve, checked", [] { array::vapour(curve, asked.x, out); });
 
-void dew_point_at_pressure(benchmark::State& timing) {
-    time_over(timing, weak_to_strong(), [](question const& q) { return dew_point(q.strength, q.pressure); });
-}
-BENCHMARK(dew_point_at_pressure);
+    std::string const dew = "dew temperature at a pressure";
+    one_by_one(dew, "aqueth, one by one",
+               [](std::size_t i) { return vle::dew_at_pressure(asked.x[i], asked.pressure[i]).temperature; });
 
-// At 85 °C and one atmosphere a feed between 0.124 and 0.474 splits; both limits and the tie line are found.
-void flash_that_splits(benchmark::State& timing) {
-    time_over(timing, {{mole_fraction(0.2)}, {mole_fraction(0.3)}, {mole_fraction(0.4)}},
-              [](question const& q) { return isothermal_flash(q.strength, q.temperature, q.pressure); });
+    std::string const flash = "flash at 85 °C and one atmosphere, of a feed that splits";
+    one_by_one(flash, "aqueth, one by one", [](std::size_t i) {
+        mole_fraction const feed(0.15 + 0.3 * asked.x[i]);
+        return isothermal_flash(feed, celsius(85.0), standard_atmosphere).vapour_fraction;
+    });
 }
-BENCHMARK(flash_that_splits);
 
 }  // namespace
+
+int main(int argc, char** argv) {
+    register_all();
+    return bench::run(argc, argv);
+}

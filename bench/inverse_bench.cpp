@@ -11,6 +11,8 @@
 #include "comparison.hpp"
 #include "oiml_r22_states.hpp"
 
+#include <cstdint>
+#include <limits>
 #include <string>
 #include <utility>
 #include <vector>
@@ -25,6 +27,20 @@ using bench::boost_isotherm;
 boost_isotherm const boost_at_20(20.0);
 constexpr double glass = 25e-6;
 
+// The chain that a reading asks for, by Newton's method twice: on isotherms, and on the whole formula.
+double whole_correction(double reading, double t) {
+    std::uintmax_t rounds = 100;
+    double const ethanol = bench::whole_formula(1.0, 20.0).first;
+    double const apparent = bench::tools::newton_raphson_iterate(
+        [&](double w) {
+            auto const at = bench::whole_formula(w, 20.0);
+            return std::make_pair(w * at.first - reading * ethanol, at.first + w * at.second);
+        },
+        reading, 0.0, 1.0, std::numeric_limits<double>::digits - 4, rounds);
+    double const rho = bench::whole_formula(apparent, 20.0).first / (1.0 + glass * (t - 20.0));
+    double const w = bench::newton_on_the_whole_formula(rho, t);
+    return w * bench::whole_formula(w, 20.0).first / ethanol;
+}
 double boost_correction(double reading, double t) {
     double const floats_at = boost_at_20.density(boost_at_20.newton_from_volume(reading));
     boost_isotherm const at_t(t);
@@ -69,7 +85,7 @@ void register_all() {
     }
 
     std::string const volume = "mass fraction from % vol at 20 °C";
-    one_by_one(volume, "Boost.Math, newton_raphson_iterate",
+    one_by_one(volume, "Boost.Math, newton_raphson_iterate, isotherm first",
                [](std::size_t i) { return boost_at_20.newton_from_volume(all.q[i]); });
     one_by_one(volume, "aqueth, one by one",
                [](std::size_t i) { return to<mass_fraction>(volume_fraction(all.q[i])).value(); });
@@ -77,7 +93,9 @@ void register_all() {
                 [] { array::to<mass_fraction, volume_fraction>(all.q, out); });
 
     std::string const correction = "true strength from the reading of an alcoholmeter";
-    one_by_one(correction, "Boost.Math, newton_raphson_iterate",
+    one_by_one(correction, "Boost.Math, newton_raphson_iterate twice, whole formula",
+               [](std::size_t i) { return whole_correction(readings[i], warm.t[i]); });
+    one_by_one(correction, "Boost.Math, newton_raphson_iterate twice, isotherms first",
                [](std::size_t i) { return boost_correction(readings[i], warm.t[i]); });
     one_by_one(correction, "aqueth, one by one, typed and checked", [](std::size_t i) {
         return meter.strength(volume_fraction(readings[i]), celsius(warm.t[i])).value();

@@ -18,17 +18,17 @@ struct vector {
 };
 
 // Twelve accumulators: more than a processor needs to be always busy, fewer than it has registers.
-#define AQUETH_BENCH_MULTIPLY_ADDS(type)                                                                   \
-    type a0{}, a1{}, a2{}, a3{}, a4{}, a5{}, a6{}, a7{}, a8{}, a9{}, a10{}, a11{};                         \
-    type const x = type{} + 0.999, c = type{} + 0.001;                                                     \
-    for (std::size_t i = 0; i < rounds; ++i) {                                                             \
-        a0 = a0 * x + c, a1 = a1 * x + c, a2 = a2 * x + c, a3 = a3 * x + c, a4 = a4 * x + c;               \
-        a5 = a5 * x + c, a6 = a6 * x + c, a7 = a7 * x + c, a8 = a8 * x + c, a9 = a9 * x + c;               \
-        a10 = a10 * x + c, a11 = a11 * x + c;                                                              \
-        asm volatile("" : "+v"(a0), "+v"(a1), "+v"(a2), "+v"(a3), "+v"(a4), "+v"(a5));                     \
-        asm volatile("" : "+v"(a6), "+v"(a7), "+v"(a8), "+v"(a9), "+v"(a10), "+v"(a11));                   \
-    }                                                                                                      \
-    type const sum = a0 + a1 + a2 + a3 + a4 + a5 + a6 + a7 + a8 + a9 + a10 + a11;                          \
+#define AQUETH_BENCH_MULTIPLY_ADDS(type)                                                                     \
+    type a0{}, a1{}, a2{}, a3{}, a4{}, a5{}, a6{}, a7{}, a8{}, a9{}, a10{}, a11{};                           \
+    type const x = type{} + 0.999, c = type{} + 0.001;                                                       \
+    for (std::size_t i = 0; i < rounds; ++i) {                                                               \
+        a0 = a0 * x + c, a1 = a1 * x + c, a2 = a2 * x + c, a3 = a3 * x + c, a4 = a4 * x + c;                 \
+        a5 = a5 * x + c, a6 = a6 * x + c, a7 = a7 * x + c, a8 = a8 * x + c, a9 = a9 * x + c;                 \
+        a10 = a10 * x + c, a11 = a11 * x + c;                                                                \
+        asm volatile("" : "+v"(a0), "+v"(a1), "+v"(a2), "+v"(a3), "+v"(a4), "+v"(a5));                       \
+        asm volatile("" : "+v"(a6), "+v"(a7), "+v"(a8), "+v"(a9), "+v"(a10), "+v"(a11));                     \
+    }                                                                                                        \
+    type const sum = a0 + a1 + a2 + a3 + a4 + a5 + a6 + a7 + a8 + a9 + a10 + a11;                            \
     return sum[0];
 
 __attribute__((target("avx512f,fma"))) inline double multiply_add_512(std::size_t rounds) {
