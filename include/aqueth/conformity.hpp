@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
+#include <aqueth/correlation/source.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/numeric/probability.hpp>
 #include <aqueth/numeric/root.hpp>
@@ -15,17 +16,23 @@
 
 namespace aqueth {
 
+/// Citation, range and accuracy of the decisions.
+inline constexpr correlation::source jcgm_106_cited{
+    "JCGM 106:2012, The role of measurement uncertainty in conformity assessment, clauses 7 to 9",
+    "what is known of the quantity is normal, or Student's t",
+    "the worked examples of clauses 7, 8.3 and 9.5 as printed"};
+
 /// The values that are permitted; an end that does not exist is infinite.
 struct tolerance_interval {
-    double lower = -detail::infinite;  ///< least permitted value
-    double upper = detail::infinite;   ///< greatest permitted value
+    double lower = -detail::unlimited;  ///< least permitted value
+    double upper = detail::unlimited;   ///< greatest permitted value
 };
 
 /// What a measurement says of a quantity.
 struct measurement_result {
-    double estimate;                               ///< measured value
-    double standard_uncertainty;                   ///< above 0
-    double degrees_of_freedom = detail::infinite;  ///< 1 or more; of the uncertainty, rounded down
+    double estimate;                                ///< measured value
+    double standard_uncertainty;                    ///< above 0
+    double degrees_of_freedom = detail::unlimited;  ///< 1 or more; of the uncertainty, rounded down
 };
 
 namespace detail {
@@ -33,8 +40,8 @@ namespace detail {
 inline constexpr char const* conformity = "conformity";
 
 inline void require_tolerance(tolerance_interval const& t) {
-    if (!(t.lower < t.upper) || (t.lower == -infinite && t.upper == infinite)) {
-        raise(range_error(conformity, "upper limit of the tolerance", t.upper, "", t.lower, infinite,
+    if (!(t.lower < t.upper) || (t.lower == -unlimited && t.upper == unlimited)) {
+        raise(range_error(conformity, "upper limit of the tolerance", t.upper, "", t.lower, unlimited,
                           "above the lower one, and one of them finite"));
     }
 }
@@ -43,9 +50,9 @@ inline void require_result(measurement_result const& m) {
     double const largest = (std::numeric_limits<double>::max)();
     require_range(conformity, "measured value", m.estimate, "", -largest, largest);
     require_range(conformity, "standard uncertainty", m.standard_uncertainty, "",
-                  (std::numeric_limits<double>::min)(), infinite);
-    if (m.degrees_of_freedom != infinite)
-        require_range(conformity, "degrees of freedom", m.degrees_of_freedom, "", 1.0, infinite);
+                  (std::numeric_limits<double>::min)(), unlimited);
+    if (m.degrees_of_freedom != unlimited)
+        require_range(conformity, "degrees of freedom", m.degrees_of_freedom, "", 1.0, unlimited);
 }
 
 inline void require_confidence(double p) {
@@ -54,8 +61,8 @@ inline void require_confidence(double p) {
 
 /// probability that the quantity is below a limit
 inline double below(double limit, measurement_result const& m) {
-    if (limit == infinite) return 1.0;
-    if (limit == -infinite) return 0.0;
+    if (limit == unlimited) return 1.0;
+    if (limit == -unlimited) return 0.0;
     return numeric::student_probability((limit - m.estimate) / m.standard_uncertainty, m.degrees_of_freedom);
 }
 
@@ -88,16 +95,16 @@ inline double conformance_probability(tolerance_interval const& tolerance,
 /// JCGM 106:2012, 8.3.2, @ref source_jcgm_106
 inline tolerance_interval acceptance_interval(tolerance_interval const& tolerance,
                                               double standard_uncertainty, double confidence,
-                                              double degrees_of_freedom = detail::infinite) {
+                                              double degrees_of_freedom = detail::unlimited) {
     detail::require_tolerance(tolerance);
     detail::require_confidence(confidence);
     measurement_result const at{0.0, standard_uncertainty, degrees_of_freedom};
     detail::require_result(at);
     double const nu =
-        degrees_of_freedom == detail::infinite ? degrees_of_freedom : std::floor(degrees_of_freedom);
+        degrees_of_freedom == detail::unlimited ? degrees_of_freedom : std::floor(degrees_of_freedom);
     double const one_sided = standard_uncertainty * numeric::student_quantile(confidence, nu);
-    if (tolerance.lower == -detail::infinite) return {tolerance.lower, tolerance.upper - one_sided};
-    if (tolerance.upper == detail::infinite) return {tolerance.lower + one_sided, tolerance.upper};
+    if (tolerance.lower == -detail::unlimited) return {tolerance.lower, tolerance.upper - one_sided};
+    if (tolerance.upper == detail::unlimited) return {tolerance.lower + one_sided, tolerance.upper};
     double const half = 0.5 * (tolerance.upper - tolerance.lower);
     // Both ends cut into the probability, so the guard band is a little wider than that of one end alone.
     auto const lacking = [&](double from_middle) {
@@ -148,7 +155,7 @@ inline conformity_decision decide(tolerance_interval const& tolerance, measureme
 /// @par Source
 /// JCGM 106:2012, 7.4, solved for the uncertainty, @ref source_jcgm_106
 inline double largest_uncertainty(tolerance_interval const& tolerance, double measured, double confidence,
-                                  double degrees_of_freedom = detail::infinite) {
+                                  double degrees_of_freedom = detail::unlimited) {
     detail::require_tolerance(tolerance);
     detail::require_confidence(confidence);
     if (!(tolerance.lower < measured && measured < tolerance.upper)) {
@@ -158,7 +165,7 @@ inline double largest_uncertainty(tolerance_interval const& tolerance, double me
     double const nearer = (std::min)(measured - tolerance.lower, tolerance.upper - measured);
     detail::require_result({measured, nearer, degrees_of_freedom});
     double const nu =
-        degrees_of_freedom == detail::infinite ? degrees_of_freedom : std::floor(degrees_of_freedom);
+        degrees_of_freedom == detail::unlimited ? degrees_of_freedom : std::floor(degrees_of_freedom);
     double const one_sided = nearer / numeric::student_quantile(confidence, nu);
     double const both = nearer / numeric::student_quantile(0.5 + 0.5 * confidence, nu);
     auto const lacking = [&](double u) {
@@ -180,13 +187,14 @@ inline double largest_uncertainty(tolerance_interval const& tolerance, double me
 /// GUM 4.2.3 and 5.1.2, @ref source_gum
 inline double readings_needed(double wanted, double repeatability, double remaining) {
     char const* const property = "number of readings";
-    require_range(property, "uncertainty that repeating does not mend", remaining, "", 0.0, detail::infinite);
-    require_range(property, "standard deviation of a reading", repeatability, "", 0.0, detail::infinite);
+    require_range(property, "uncertainty that repeating does not mend", remaining, "", 0.0,
+                  detail::unlimited);
+    require_range(property, "standard deviation of a reading", repeatability, "", 0.0, detail::unlimited);
     require_range(property, "wanted uncertainty", wanted, "", (std::numeric_limits<double>::min)(),
-                  detail::infinite);
+                  detail::unlimited);
     double const room = (wanted - remaining) * (wanted + remaining);
     if (remaining > wanted) {
-        raise(range_error(property, "wanted uncertainty", wanted, "", remaining, detail::infinite,
+        raise(range_error(property, "wanted uncertainty", wanted, "", remaining, detail::unlimited,
                           "more than what repeating does not mend"));
     }
     if (repeatability == 0.0) return 1.0;

@@ -23,7 +23,7 @@ enum class provenance {
 
 /// @param p how far a source was seen
 /// @return the same in words
-constexpr char const* words(provenance p) noexcept {
+constexpr char const* name_of(provenance p) noexcept {
     switch (p) {
     case provenance::read: return "read";
     case provenance::second_hand: return "second hand";
@@ -130,25 +130,27 @@ inline input_quantity error_of(instrument_class const& of) {
 /// GUM F.2.2.1, @ref source_gum
 inline input_quantity reading_error(std::string name, std::string unit, double division) {
     require_range(name, "smallest step read", division, unit, (std::numeric_limits<double>::min)(),
-                  detail::infinite);
+                  detail::unlimited);
     return input_quantity::rectangular("reading of the " + name, std::move(unit), 0.0, 0.5 * division);
 }
 
 /// Error of a balance of class III, that of trade, in use.
-/// @param load                          what lies on it, from 0 to 10 000 intervals
-/// @param verification_scale_interval   e, as engraved, above 0
+/// @param load                        what lies on it, from 0 to 10 000 intervals
+/// @param verification_scale_interval e, as engraved, above 0
+/// @param name                        which balance, or what for, for the budget
 /// @return input quantity of estimate 0, in kg, rectangular
 /// @throws range_error if the interval is not positive or the load is outside the range
 /// @par Source
 /// UK SI 1995/1907, schedule 2, paragraph 4 (= Directive 90/384/EEC, OIML R 76): 0.5 e to 500 e, 1 e to 2000
 /// e, 1.5 e above, in service twice as much; @ref source_instruments
-inline input_quantity balance_error(units::mass load, units::mass verification_scale_interval) {
+inline input_quantity balance_error(units::mass load, units::mass verification_scale_interval,
+                                    std::string const& name = "balance, class III") {
     double const e = in(verification_scale_interval, kilogram);
     require_range("balance", "verification scale interval", e, "kg", 1e-9, 1e9);
     double const intervals = in(load, kilogram) / e;
     require_range("balance", "load in scale intervals", intervals, "", 0.0, 10000.0, "class III");
     double const at_verification = intervals <= 500.0 ? 0.5 * e : intervals <= 2000.0 ? e : 1.5 * e;
-    return input_quantity::rectangular("error of the balance, class III", "kg", 0.0, 2.0 * at_verification);
+    return input_quantity::rectangular("error of the " + name, "kg", 0.0, 2.0 * at_verification);
 }
 
 /// The formula of OIML R 22 as a description of the liquid: how far real mixtures may lie from it. Where the

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
+#include <aqueth/correlation/source.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/uncertainty.hpp>
 
@@ -17,6 +18,13 @@
 
 namespace aqueth {
 
+/// Citation, range and accuracy of the propagation of distributions.
+inline constexpr correlation::source jcgm_101_cited{
+    "JCGM 101:2008 (GUM, Supplement 1), Propagation of distributions using a Monte Carlo method, clauses 6 "
+    "to 8",
+    "any measurement with one result",
+    "1e6 trials know a standard uncertainty to 0.07 %; the worked examples 9.2 and 9.3 as printed"};
+
 /// An interval that covers a quantity with a stated probability.
 struct coverage_interval {
     double lower;  ///< lower end
@@ -30,7 +38,7 @@ public:
     /// @throws range_error if there are fewer than two
     explicit result_distribution(std::vector<double> values) : sorted_(std::move(values)) {
         require_range("Monte Carlo", "number of trials", static_cast<double>(sorted_.size()), "", 2.0,
-                      detail::infinite);
+                      detail::unlimited);
         std::sort(sorted_.begin(), sorted_.end());
         detail::spread const of(sorted_);
         estimate_ = of.mean;
@@ -91,11 +99,11 @@ public:
         for (std::size_t i = 0; i < inputs.size(); ++i) {
             bool const normal = inputs[i].distribution() == distribution::normal;
             double const nu = inputs[i].degrees_of_freedom();
-            if (normal && nu != infinite) {
+            if (normal && nu != unlimited) {
                 require_range("Monte Carlo", "degrees of freedom of " + inputs[i].name(), nu, "", 3.0,
-                              infinite, "fewer have no standard deviation");
+                              unlimited, "fewer have no standard deviation");
             }
-            if (r_.any_with(i) && !(normal && nu == infinite)) {
+            if (r_.any_with(i) && !(normal && nu == unlimited)) {
                 raise(range_error("Monte Carlo", "greatest correlation of " + inputs[i].name(), greatest(i),
                                   "", 0.0, 0.0,
                                   "none but normal quantities of sure uncertainty can be correlated"));
@@ -150,8 +158,8 @@ private:
             double const w = u * u + v * v;
             if (w > 1.0) continue;
             double const log_w = std::log(w);
-            return nu == infinite ? u * std::sqrt(-2.0 * log_w / w)
-                                  : u * std::sqrt(nu * std::expm1(-2.0 * log_w / nu) / w);
+            return nu == unlimited ? u * std::sqrt(-2.0 * log_w / w)
+                                   : u * std::sqrt(nu * std::expm1(-2.0 * log_w / nu) / w);
         }
     }
 
@@ -214,7 +222,7 @@ monte_carlo(Model const& model, std::span<input_quantity const> inputs, std::siz
 /// JCGM 101:2008, 7.9.2, @ref source_jcgm_101
 inline double numerical_tolerance(double standard_uncertainty, int significant_digits) {
     require_range("numerical tolerance", "standard uncertainty", standard_uncertainty, "",
-                  (std::numeric_limits<double>::min)(), detail::infinite);
+                  (std::numeric_limits<double>::min)(), detail::unlimited);
     require_range("numerical tolerance", "significant digits", significant_digits, "", 1.0, 4.0);
     double exponent = std::floor(std::log10(standard_uncertainty)) - (significant_digits - 1);
     // 0.0996 is 10 x 10^-2, not 99 x 10^-3, once it is rounded to two digits

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
+#include <aqueth/correlation/source.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/numeric/dual.hpp>
 #include <aqueth/numeric/probability.hpp>
@@ -18,9 +19,15 @@
 
 namespace aqueth {
 
+/// Citation, range and accuracy of the law of propagation of uncertainty.
+inline constexpr correlation::source gum_cited{
+    "JCGM 100:2008 (GUM), Guide to the expression of uncertainty in measurement, clauses 4 to 6 and annex G",
+    "measurements whose model is nearly a straight line within the uncertainty of each input",
+    "first order; the worked examples H.1 and H.2 as printed"};
+
 namespace detail {
 
-inline constexpr double infinite = std::numeric_limits<double>::infinity();
+inline constexpr double unlimited = std::numeric_limits<double>::infinity();
 
 /// the mean and the sum of squared deviations from it
 struct spread {
@@ -68,7 +75,7 @@ public:
     /// @return the input quantity
     /// @throws range_error if a number is outside its range
     static input_quantity normal(std::string name, std::string unit, double estimate,
-                                 double standard_uncertainty, double degrees_of_freedom = detail::infinite) {
+                                 double standard_uncertainty, double degrees_of_freedom = detail::unlimited) {
         return {std::move(name),      std::move(unit),    estimate,          standard_uncertainty,
                 distribution::normal, evaluation::type_b, degrees_of_freedom};
     }
@@ -83,9 +90,9 @@ public:
     /// @throws range_error if a number is outside its range
     static input_quantity expanded(std::string name, std::string unit, double estimate,
                                    double expanded_uncertainty, double coverage_factor,
-                                   double degrees_of_freedom = detail::infinite) {
+                                   double degrees_of_freedom = detail::unlimited) {
         require_range(name, "coverage factor", coverage_factor, "", (std::numeric_limits<double>::min)(),
-                      detail::infinite);
+                      detail::unlimited);
         return normal(std::move(name), std::move(unit), estimate, expanded_uncertainty / coverage_factor,
                       degrees_of_freedom);
     }
@@ -98,21 +105,21 @@ public:
     /// @return the input quantity, with standard uncertainty half_width / sqrt(3)
     /// @throws range_error if a number is outside its range
     static input_quantity rectangular(std::string name, std::string unit, double estimate, double half_width,
-                                      double degrees_of_freedom = detail::infinite) {
+                                      double degrees_of_freedom = detail::unlimited) {
         return {std::move(name),           std::move(unit),    estimate,          half_width / std::sqrt(3.0),
                 distribution::rectangular, evaluation::type_b, degrees_of_freedom};
     }
     /// Between two limits, the middle most likely (GUM 4.3.9): a pointer or level read between two marks.
     /// @copydetails rectangular
     static input_quantity triangular(std::string name, std::string unit, double estimate, double half_width,
-                                     double degrees_of_freedom = detail::infinite) {
+                                     double degrees_of_freedom = detail::unlimited) {
         return {std::move(name),          std::move(unit),    estimate,          half_width / std::sqrt(6.0),
                 distribution::triangular, evaluation::type_b, degrees_of_freedom};
     }
     /// Swinging between two limits (GUM H.1.3.4).
     /// @copydetails rectangular
     static input_quantity arcsine(std::string name, std::string unit, double estimate, double half_width,
-                                  double degrees_of_freedom = detail::infinite) {
+                                  double degrees_of_freedom = detail::unlimited) {
         return {std::move(name),       std::move(unit),    estimate,          half_width / std::sqrt(2.0),
                 distribution::arcsine, evaluation::type_b, degrees_of_freedom};
     }
@@ -125,7 +132,8 @@ public:
     /// @throws range_error if there are fewer than two readings, or one is not finite
     static input_quantity repeated(std::string name, std::string unit, std::span<double const> readings) {
         double const n = static_cast<double>(readings.size());
-        require_range(name, "number of readings", n, "", 2.0, detail::infinite, "one says nothing of spread");
+        require_range(name, "number of readings", n, "", 2.0, detail::unlimited,
+                      "one says nothing of spread");
         detail::spread const of(readings);
         return {std::move(name),      std::move(unit),    of.mean, std::sqrt(of.squares / (n * (n - 1.0))),
                 distribution::normal, evaluation::type_a, n - 1.0};
@@ -152,9 +160,9 @@ private:
           nu_(nu) {
         double const largest = (std::numeric_limits<double>::max)();
         require_range(name_, "estimate", estimate_, unit_, -largest, largest);
-        require_range(name_, "standard uncertainty", u_, unit_, 0.0, detail::infinite);
-        if (nu_ != detail::infinite)
-            require_range(name_, "degrees of freedom", nu_, "", 1.0, detail::infinite);
+        require_range(name_, "standard uncertainty", u_, unit_, 0.0, detail::unlimited);
+        if (nu_ != detail::unlimited)
+            require_range(name_, "degrees of freedom", nu_, "", 1.0, detail::unlimited);
     }
 
     std::string name_;
@@ -181,14 +189,14 @@ struct correlation_coefficient {
 ///         spread
 inline double correlation_of_readings(std::span<double const> one, std::span<double const> other) {
     double const n = static_cast<double>(one.size());
-    require_range("correlation", "number of readings", n, "", 2.0, detail::infinite);
+    require_range("correlation", "number of readings", n, "", 2.0, detail::unlimited);
     require_range("correlation", "number of second readings", static_cast<double>(other.size()), "", n, n,
                   "as many as first ones");
     detail::spread const a(one), b(other);
     double together = 0.0;
     for (std::size_t i = 0; i < one.size(); ++i) together += (one[i] - a.mean) * (other[i] - b.mean);
     require_range("correlation", "spread of the readings", a.squares * b.squares, "",
-                  (std::numeric_limits<double>::min)(), detail::infinite);
+                  (std::numeric_limits<double>::min)(), detail::unlimited);
     return (std::min)(1.0, (std::max)(-1.0, together / std::sqrt(a.squares * b.squares)));
 }
 
@@ -253,7 +261,7 @@ private:
         }
     }
     [[noreturn]] static void refuse(double pivot) {
-        raise(range_error(property, "least pivot of the matrix", pivot, "", 0.0, infinite,
+        raise(range_error(property, "least pivot of the matrix", pivot, "", 0.0, unlimited,
                           "these coefficients cannot hold together: positive semidefinite"));
     }
 
@@ -295,7 +303,7 @@ struct uncertainty_budget {
                               ? std::floor(*effective_degrees_of_freedom)
                               : require_range("coverage factor", "effective degrees of freedom",
                                               std::numeric_limits<double>::quiet_NaN(), "", 1.0,
-                                              detail::infinite, "inputs with finite ones are correlated");
+                                              detail::unlimited, "inputs with finite ones are correlated");
         return numeric::student_quantile(0.5 + 0.5 * probability, nu);
     }
     /// @param probability coverage probability, 0.001 to 0.999999
@@ -311,7 +319,7 @@ namespace detail {
 
 inline std::vector<double> estimates(std::span<input_quantity const> inputs) {
     require_range("uncertainty", "number of input quantities", static_cast<double>(inputs.size()), "", 1.0,
-                  infinite);
+                  unlimited);
     std::vector<double> x;
     for (input_quantity const& each : inputs) x.push_back(each.estimate());
     return x;
@@ -330,7 +338,7 @@ struct slope {
 
 inline uncertainty_budget combine(double estimate, std::span<input_quantity const> inputs,
                                   std::span<slope const> slopes, correlation_matrix const& r) {
-    uncertainty_budget result{require_finite(estimate, "at the estimates of the inputs"), 0.0, {}, infinite};
+    uncertainty_budget result{require_finite(estimate, "at the estimates of the inputs"), 0.0, {}, unlimited};
     std::vector<double> signed_contribution;
     for (std::size_t i = 0; i < inputs.size(); ++i) {
         require_finite(slopes[i].value, "its derivative at the estimates of the inputs");
@@ -346,11 +354,11 @@ inline uncertainty_budget combine(double estimate, std::span<input_quantity cons
         result.lines.push_back({inputs[i], slopes[i].value, slopes[i].error, std::abs(own), own * with_all});
         double const nu = inputs[i].degrees_of_freedom();
         per_freedom += own * own * own * own / nu;
-        sure = sure && (own == 0.0 || nu == infinite || !r.any_with(i));
+        sure = sure && (own == 0.0 || nu == unlimited || !r.any_with(i));
     }
     variance = (std::max)(variance, 0.0);  // wholly correlated inputs may cancel
     result.standard_uncertainty = std::sqrt(variance);
-    for (budget_line& line : result.lines) line.share = variance > 0.0 ? line.share / variance : 0.0;
+    for (budget_line& line : result.lines) line.share = variance > 0.0 ? line.share / variance + 0.0 : 0.0;
     if (!sure) {
         result.effective_degrees_of_freedom = std::nullopt;
     } else if (per_freedom > 0.0) {
@@ -365,7 +373,7 @@ template <class F>
 slope ridders(F const& f, double x, double step) {
     constexpr std::size_t rows = 8;
     std::array<std::array<double, rows>, rows> a{};
-    slope best{0.0, infinite, 0.0};
+    slope best{0.0, unlimited, 0.0};
     double h = step;
     for (std::size_t i = 0; i < rows; ++i, h /= 2.0) {
         double const above = f(x + h), below = f(x - h);
@@ -482,7 +490,7 @@ inline double correlation_of_results(uncertainty_budget const& one, uncertainty_
                   lines, lines, "as many as the first has");
     require_range("correlation", "product of the uncertainties",
                   one.standard_uncertainty * other.standard_uncertainty, "",
-                  (std::numeric_limits<double>::min)(), detail::infinite);
+                  (std::numeric_limits<double>::min)(), detail::unlimited);
     detail::correlation_matrix const r(one.lines.size(), correlations);
     double covariance = 0.0;
     for (std::size_t i = 0; i < one.lines.size(); ++i) {
