@@ -65,7 +65,7 @@ inline constexpr instrument_class instrument_classes[] = {
      detail::directive_76_765},
     {"alcoholmeter-III", "alcoholmeter, class III", "% vol", 0.5, 0.5, provenance::memory,
      detail::directive_76_765},
-    {"alcoholmeter-fifths", "alcoholmeter in fifths or tenths, verified", "% vol", 0.2, 0.1, provenance::read,
+    {"alcoholmeter-fifths", "alcoholmeter in fifths, verified", "% vol", 0.2, 0.1, provenance::read,
      detail::ordinance_1885},
     {"alcoholmeter-halves", "alcoholmeter in halves, verified", "% vol", 0.5, 0.25, provenance::read,
      detail::ordinance_1885},

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
+#include <aqueth/correlation/glass_expansion.hpp>
 #include <aqueth/correlation/oiml_r22.hpp>
 
 /// The measurements of a bottling day as functions of plain numbers, generic in the scalar, so that
@@ -41,11 +42,13 @@ constexpr T volume_fraction(T const& w) {
 /// Composition from an alcoholmeter of 20 °C, as `alcoholmeter::composition`.
 /// @param shown         what the stem shows, its error corrected, as a fraction
 /// @param t             temperature of liquid and instrument
-/// @param glass         cubic expansion of the instrument, 1/K
+/// @param glass         cubic expansion of the instrument, 1/K; soda-lime glass unless given
 /// @param formula_error density of the liquid less that of the formula; 0 where the formula is the law
 /// @return mass fraction
 template <class T>
-constexpr T mass_fraction_from_reading(T const& shown, T const& t, T const& glass, T const& formula_error) {
+constexpr T mass_fraction_from_reading(T const& shown, T const& t,
+                                       T const& glass = T(correlation::glass_expansion::soda_lime),
+                                       T const& formula_error = T(0.0)) {
     T const at_reference = at_20_celsius<T>().density(mass_fraction(shown));
     T const rho = at_reference / (T(1.0) + glass * (t - T(20.0)));
     return r22::mass_fraction_from_density(T(rho - formula_error), t);

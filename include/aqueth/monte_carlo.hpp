@@ -103,7 +103,9 @@ public:
                 require_range("Monte Carlo", "degrees of freedom of " + inputs[i].name(), nu, "", 3.0,
                               unlimited, "fewer have no standard deviation");
             }
-            if (r_.any_with(i) && !(normal && nu == unlimited)) {
+            bool const correlated = r_.any_with(i);
+            correlated_.push_back(correlated);
+            if (correlated && !(normal && nu == unlimited)) {
                 raise(range_error("Monte Carlo", "greatest correlation of " + inputs[i].name(), greatest(i),
                                   "", 0.0, 0.0,
                                   "none but normal quantities of sure uncertainty can be correlated"));
@@ -115,7 +117,7 @@ public:
         for (std::size_t i = 0; i < inputs_.size(); ++i) z_[i] = standardized(inputs_[i]);
         for (std::size_t i = 0; i < inputs_.size(); ++i) {
             double z = z_[i];
-            if (r_.any_with(i)) {
+            if (correlated_[i]) {
                 z = 0.0;
                 for (std::size_t j = 0; j <= i; ++j) z += r_.factor(i, j) * z_[j];
             }
@@ -165,6 +167,7 @@ private:
 
     std::span<input_quantity const> inputs_;
     correlation_matrix r_;
+    std::vector<bool> correlated_;
     std::vector<double> z_;
     std::mt19937_64 bits_;
 };

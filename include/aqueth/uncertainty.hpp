@@ -229,7 +229,6 @@ public:
     }
 
     double operator()(std::size_t i, std::size_t j) const { return r_[i * size_ + j]; }
-    bool any() const { return correlated_; }
     bool any_with(std::size_t i) const {
         for (std::size_t j = 0; j < size_; ++j) {
             if (j != i && (*this)(i, j) != 0.0) return true;
