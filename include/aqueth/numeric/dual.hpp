@@ -10,8 +10,10 @@ namespace aqueth::numeric {
 ///
 /// Put into a kernel of `correlation/`, or into a model made of kernels, it carries the exact derivative (to
 /// rounding) of every result with respect to the input whose derivative was set to 1. Comparisons look at the
-/// value alone. Boost.Math has such a type for any order; this one is here because the library asks for the
-/// first order only, and Boost's costs 1.5 s of compile time in every file that includes it.
+/// value alone. It has + - * /, the comparisons, exp, log, sqrt, sin, cos, sinh, cosh, abs and pow, by the
+/// rules of differentiation, found by argument-dependent lookup as the kernels call them. Boost.Math has such
+/// a type for any order; this one is here because the library asks for the first order only, and Boost's
+/// costs 1.5 s of compile time in every file that includes it.
 struct dual {
     double value;       ///< the number
     double derivative;  ///< its derivative
@@ -21,9 +23,8 @@ struct dual {
     /// @param d its derivative
     constexpr dual(double v, double d = 0.0) : value(v), derivative(d) {}  // implicit: constants in formulas
 
-    /// @name Arithmetic
-    /// The rules of differentiation.
-    /// @{
+    /// @cond
+    // arithmetic
     friend constexpr dual operator+(dual a) { return a; }
     friend constexpr dual operator-(dual a) { return {-a.value, -a.derivative}; }
     friend constexpr dual operator+(dual a, dual b) {
@@ -39,26 +40,20 @@ struct dual {
         double const quotient = a.value / b.value;
         return {quotient, (a.derivative - quotient * b.derivative) / b.value};
     }
-    constexpr dual& operator+=(dual b) { return *this = *this + b; }  ///< @return this, plus b
-    constexpr dual& operator-=(dual b) { return *this = *this - b; }  ///< @return this, less b
-    constexpr dual& operator*=(dual b) { return *this = *this * b; }  ///< @return this, times b
-    constexpr dual& operator/=(dual b) { return *this = *this / b; }  ///< @return this, divided by b
-    /// @}
+    constexpr dual& operator+=(dual b) { return *this = *this + b; }
+    constexpr dual& operator-=(dual b) { return *this = *this - b; }
+    constexpr dual& operator*=(dual b) { return *this = *this * b; }
+    constexpr dual& operator/=(dual b) { return *this = *this / b; }
 
-    /// @name Comparison
-    /// Of the values; the derivatives play no part.
-    /// @{
+    // comparison, of the values
     friend constexpr bool operator==(dual a, dual b) { return a.value == b.value; }
     friend constexpr bool operator!=(dual a, dual b) { return a.value != b.value; }
     friend constexpr bool operator<(dual a, dual b) { return a.value < b.value; }
     friend constexpr bool operator>(dual a, dual b) { return a.value > b.value; }
     friend constexpr bool operator<=(dual a, dual b) { return a.value <= b.value; }
     friend constexpr bool operator>=(dual a, dual b) { return a.value >= b.value; }
-    /// @}
 
-    /// @name Functions
-    /// Found by argument-dependent lookup, as the kernels call them.
-    /// @{
+    // functions
     friend dual exp(dual x) {
         double const e = std::exp(x.value);
         return {e, e * x.derivative};
@@ -82,7 +77,7 @@ struct dual {
                                                        : 0.0;  // log(0) of a constant power
         return {power, p.value * std::pow(x.value, p.value - 1.0) * x.derivative + by_exponent};
     }
-    /// @}
+    /// @endcond
 };
 
 }  // namespace aqueth::numeric
