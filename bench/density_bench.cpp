@@ -1,12 +1,22 @@
 // SPDX-License-Identifier: BSL-1.0
-// What one density costs, and what the types and checks of the public interface add to the formula.
+// A density: as the standard prints it, by general-purpose libraries, by ours, and what the machine allows.
+#include <aqueth/array.hpp>
+#include <aqueth/correlation/oiml_r22.hpp>
 #include <aqueth/density.hpp>
-#include <aqueth/hydrometer.hpp>
-#include <aqueth/strength.hpp>
 
-#include <benchmark/benchmark.h>
+#include "boost_isotherm.hpp"
+#include "comparison.hpp"
+#include "multiply_add.hpp"
+#include "oiml_r22_states.hpp"
+#include "published/table.hpp"
 
-#include <random>
+#include <unsupported/Eigen/Polynomials>
+
+#include <array>
+#include <cmath>
+#include <string>
+#include <tuple>
+#include <utility>
 #include <vector>
 
 namespace {
@@ -14,88 +24,95 @@ namespace {
 using namespace aqueth;
 namespace r22 = aqueth::correlation::oiml_r22;
 
-// A mixture and a temperature, over the whole range where every mixture is liquid; the same every time.
-struct state {
-    double w;
-    double t;
-    double density;
-    double q;  // volume fraction at 20 °C
+// As OIML R 22 prints it: powers of w and of t - 20 °C, each by std::pow.
+class as_printed {
+public:
+    as_printed() {
+        published::table const table("oiml_r22_coefficients.csv");
+        for (auto const& row : table.rows()) {
+            std::string const kind = row.text("kind");
+            int const k = std::stoi(row.text("k"));
+            int const of_w = kind == "A" ? k - 1 : (kind == "B" ? 0 : k);
+            int const of_t = kind == "A" ? 0 : (kind == "B" ? k : std::stoi(row.text("i")));
+            terms_.push_back({of_w, of_t, std::stod(row.text("value"))});
+        }
+    }
+    double density(double w, double t) const {
+        double sum = 0.0;
+        for (term const& each : terms_)
+            sum += each.coefficient * std::pow(w, each.power_of_w) * std::pow(t - 20.0, each.power_of_t);
+        return sum;
+    }
+
+private:
+    struct term {
+        int power_of_w;
+        int power_of_t;
+        double coefficient;
+    };
+    std::vector<term> terms_;
 };
 
-std::vector<state> const& states() {
-    static std::vector<state> const all = [] {
-        std::mt19937_64 random(22);
-        std::uniform_real_distribution<double> fraction(0.0, 1.0);
-        std::uniform_real_distribution<double> celsius_degrees(0.0, 40.0);
-        std::vector<state> result(4096);
-        for (state& s : result) {
-            s.w = fraction(random);
-            s.t = celsius_degrees(random);
-            s.density = r22::density(s.w, s.t);
-            s.q = r22::volume_fraction_from_mass_fraction(s.w, 20.0);
-        }
-        return result;
-    }();
-    return all;
+// Our centred coefficients by other polynomials.
+double by_boost(double w, double t) { return bench::boost_isotherm(t).density(w); }
+double by_eigen(double w, double t) {
+    auto const evaluate = [](auto const& c, double x) {
+        return Eigen::poly_eval(
+            Eigen::Map<Eigen::VectorXd const>(c.data(), static_cast<Eigen::Index>(c.size())), x);
+    };
+    double const tau = (t - 10.0) / 30.0;
+    return std::apply(
+        [&](auto const&... each) {
+            return evaluate(std::array<double, sizeof...(each)>{evaluate(each, tau)...}, 2.0 * w - 1.0);
+        },
+        r22::coefficients);
 }
 
-// Times one call of f on each state in turn; the time printed is that of one call.
-template <class F>
-void each_state(benchmark::State& timing, F f) {
-    std::vector<state> const& all = states();
-    state const* const first = all.data();
-    std::size_t const last = all.size() - 1;  // a power of two less one
-    std::size_t i = 0;
-    for (auto _ : timing) {
-        benchmark::DoNotOptimize(f(first[i]));
-        i = (i + 1) & last;
-    }
-}
+as_printed const printed;
+bench::states const all(-20.0);
+std::vector<float> const wf(all.w.begin(), all.w.end());
+std::vector<float> const tf(all.t.begin(), all.t.end());
+std::vector<double> out(bench::elements);
+std::vector<float> outf(bench::elements);
 
-void density_formula(benchmark::State& timing) {
-    each_state(timing, [](state const& s) { return r22::density(s.w, s.t); });
-}
-BENCHMARK(density_formula);
+void register_all() {
+    using bench::all_at_once;
+    using bench::one_by_one;
 
-void density_typed_and_checked(benchmark::State& timing) {
-    each_state(timing, [](state const& s) { return density(mass_fraction(s.w), celsius(s.t)).value(); });
-}
-BENCHMARK(density_typed_and_checked);
+    std::string const both = "density, both arguments varying";
+    one_by_one(both, "as printed, std::pow", [](std::size_t i) { return printed.density(all.w[i], all.t[i]); });
+    one_by_one(both, "Eigen, polynomial", [](std::size_t i) { return by_eigen(all.w[i], all.t[i]); });
+    one_by_one(both, "Boost.Math, polynomial", [](std::size_t i) { return by_boost(all.w[i], all.t[i]); });
+    one_by_one(both, "aqueth, one by one", [](std::size_t i) { return r22::density(all.w[i], all.t[i]); });
+    one_by_one(both, "typed and checked, one by one", [](std::size_t i) {
+        return density(mass_fraction(all.w[i]), celsius(all.t[i])).value();
+    });
+    all_at_once(both, "aqueth, arrays, checked", [] { array::density(all.w, all.t, out); });
+    all_at_once(both, "limit: 55 multiply-adds", [] {
+        benchmark::DoNotOptimize(bench::multiply_adds(55, bench::elements));
+    });
 
-void density_with_derivatives(benchmark::State& timing) {
-    each_state(timing, [](state const& s) { return r22::density_with_derivatives(s.w, s.t); });
-}
-BENCHMARK(density_with_derivatives);
+    std::string const fixed = "density at a fixed temperature";
+    static r22::isotherm<double> const at_20(20.0);
+    one_by_one(fixed, "Boost.Math, polynomial, all of it", [](std::size_t i) { return by_boost(all.w[i], 20.0); });
+    one_by_one(fixed, "aqueth, one by one, isotherm", [](std::size_t i) { return at_20.density(all.w[i]); });
+    all_at_once(fixed, "aqueth, arrays, checked", [] { array::density(all.w, celsius(20.0), out); });
+    all_at_once(fixed, "limit: 12 multiply-adds", [] {
+        benchmark::DoNotOptimize(bench::multiply_adds(12, bench::elements));
+    });
 
-void density_at_one_temperature(benchmark::State& timing) {
-    r22::isotherm<double> const at_20(20.0);
-    each_state(timing, [&](state const& s) { return at_20.density(s.w); });
-}
-BENCHMARK(density_at_one_temperature);
+    std::string const single = "density in single precision";
+    one_by_one(single, "aqueth, one by one", [](std::size_t i) { return r22::density(wf[i], tf[i]); });
+    all_at_once(single, "aqueth, arrays, checked", [] { array::density(wf, tf, outf); });
 
-void mass_fraction_from_density_formula(benchmark::State& timing) {
-    each_state(timing, [](state const& s) { return r22::mass_fraction_from_density(s.density, s.t); });
+    std::string const slopes = "density with both derivatives";
+    one_by_one(slopes, "aqueth, one by one",
+               [](std::size_t i) { return r22::density_with_derivatives(all.w[i], all.t[i]); });
 }
-BENCHMARK(mass_fraction_from_density_formula);
-
-void mass_fraction_from_volume_fraction(benchmark::State& timing) {
-    each_state(timing, [](state const& s) { return to<mass_fraction>(volume_fraction(s.q)).value(); });
-}
-BENCHMARK(mass_fraction_from_volume_fraction);
-
-void alcoholmeter_to_true_strength(benchmark::State& timing) {
-    // Readings that belong to strengths from 20 to 80 % vol, so that none leaves the scale.
-    alcoholmeter const meter;
-    std::vector<double> readings;
-    for (state const& s : states())
-        readings.push_back(
-            meter.reading(to<mass_fraction>(by_volume(20.0 + 60.0 * s.q)), celsius(s.t)).percent());
-    std::size_t i = 0;
-    for (auto _ : timing) {
-        benchmark::DoNotOptimize(meter.strength(by_volume(readings[i]), celsius(states()[i].t)).value());
-        i = (i + 1) & (readings.size() - 1);
-    }
-}
-BENCHMARK(alcoholmeter_to_true_strength);
 
 }  // namespace
+
+int main(int argc, char** argv) {
+    register_all();
+    return bench::run(argc, argv);
+}

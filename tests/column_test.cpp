@@ -117,6 +117,100 @@ TEST(Column, KeepingAStrengthIsTheInverseOfTheDistillate) {
     EXPECT_GT(solver.internal_reflux(0.01, 0.85), 1.0);
 }
 
+// The same with flows by enthalpy, and over so many stages that the column pinches at its foot, above it
+// (where the equilibrium curve bends), or hardly.
+TEST(Column, KeepingAStrengthHoldsForBothFlowsAndManyStages) {
+    auto const& m = sea_level();
+    for (auto const flow : {flow_model::constant_molar_overflow, flow_model::enthalpy_balance}) {
+        for (double const stages : {3.0, 20.0, 100.0}) {
+            detail::column_solver<boiling_curve> const solver(m, column::of_stages(stages), flow);
+            for (double const x : {0.0005, 0.002, 0.03, 0.2}) {
+                for (double const d : {0.05, 0.0637, 0.4, 0.6, 0.8, 0.885}) {
+                    double const phi = solver.internal_reflux(x, d);
+                    if (phi == 0.0) {
+                        EXPECT_GE(m.vapour(x), d);
+                    } else if (phi > 1.0) {
+                        EXPECT_LT(solver.distillate(x, 1.0), d) << stages << " " << x << " " << d;
+                    } else {
+                        EXPECT_NEAR(solver.distillate(x, phi), d, 1e-8) << stages << " " << x << " " << d;
+                    }
+                }
+            }
+        }
+    }
+}
+
+// A liquid runs down the stages by the balance of moles and heat around all above it, written out here: what
+// goes up less what comes down is the distillate, in ethanol as in heat.
+TEST(Column, EnthalpyBalanceClosesOnTheFirstStage) {
+    auto const& m = sea_level();
+    detail::column_solver<boiling_curve> const solver(m, column::of_stages(1), flow_model::enthalpy_balance);
+    for (double const x : {0.01, 0.05, 0.3}) {
+        for (double const phi : {0.1, 0.5, 0.9}) {
+            double const y0 = m.vapour(x);
+            double const d = solver.distillate(x, phi);
+            double const liquid = m.liquid(d);             // on the only stage
+            double const flow = (d - y0) / (y0 - liquid);  // of it, for each mole of distillate
+            double const top = m.liquid_enthalpy(d).value;
+            double const condensed = (m.vapour_enthalpy(d) - top) / (1.0 - phi);
+            EXPECT_NEAR((flow + 1.0) * m.vapour_enthalpy(y0),
+                        flow * m.liquid_enthalpy(liquid).value + top + condensed, 1e-3);
+        }
+    }
+}
+
+// What is remembered of earlier calls saves time and changes nothing: forwards, backwards, and in jumps.
+TEST(Column, MemoryDoesNotChangeTheAnswer) {
+    auto const& m = sea_level();
+    for (auto const flow : {flow_model::constant_molar_overflow, flow_model::enthalpy_balance}) {
+        for (double const stages : {4.6, 40.0}) {
+            detail::column_solver<boiling_curve> const solver(m, column::of_stages(stages), flow);
+            detail::column_memory memory;
+            for (int i = 0; i < 300; ++i) {
+                double const x = 0.002 + 0.3 * ((i * 37) % 300) / 300.0 * (i % 3 ? 1.0 : 0.01);
+                EXPECT_NEAR(solver.distillate(x, 0.8, memory), solver.distillate(x, 0.8), 1e-11) << x;
+                EXPECT_NEAR(solver.internal_reflux(x, 0.83, 1.0, memory), solver.internal_reflux(x, 0.83),
+                            1e-11)
+                    << x;
+            }
+        }
+    }
+}
+
+/// counts how often the vapour over a liquid is asked for
+struct counting_mixture {
+    boiling_curve const& curve;
+    long mutable count = 0;
+
+    double vapour(double x) const { return ++count, curve.vapour(x); }
+    numeric::value_and_slope<double> vapour_with_slope(double x) const {
+        return ++count, curve.vapour_with_slope(x);
+    }
+    double temperature(double x) const { return curve.temperature(x); }
+    numeric::value_and_slope<double> liquid_enthalpy(double x) const { return curve.liquid_enthalpy(x); }
+    double vapour_enthalpy(double x) const { return curve.vapour_enthalpy(x); }
+};
+
+// A run with a thousand states asks a thousand times; without the memory each call climbs the stages some
+// twenty times.
+TEST(Column, FewClimbsForEachStateOfALongRun) {
+    counting_mixture const m{sea_level()};
+    int const stages = 100;
+    for (auto const flow : {flow_model::constant_molar_overflow, flow_model::enthalpy_balance}) {
+        for (double const d : {0.75, 0.85, 0.888}) {
+            detail::column_solver<counting_mixture> const solver(m, column::of_stages(stages), flow);
+            detail::column_memory memory;
+            m.count = 0;
+            for (int i = 0; i < 1000; ++i) {
+                double const x = 0.036 * (1.0 - i / 1001.0);
+                if (solver.internal_reflux(x, d, 1000.0 / 1001.0, memory) > 1.0)
+                    solver.distillate(x, 1000.0 / 1001.0, memory);
+            }
+            EXPECT_LT(m.count, 1000 * 6 * stages) << d;
+        }
+    }
+}
+
 TEST(Column, LimitsOfStagesEfficiencyAndReflux) {
     auto const& m = sea_level();
     auto const at = [&](column const& c, double ratio) {

@@ -169,6 +169,107 @@ TEST(ColumnDistillation, EverythingIsConserved) {
     }
 }
 
+// The balances are sums of what is reported, so they show what is missing from a report.
+TEST(ColumnDistillation, BalancesAreSumsOfTheParcels) {
+    run_plan plan = until(condition::still_strength(by_volume(0.3)));
+    plan.cuts = {{condition::collected(100.0 * millilitre), false},
+                 {condition::distillate_strength(by_volume(80))}};
+    auto const charge = quillbeck_charge();
+    auto r = distil(charge, quillbeck(), plan, sea_level());
+    auto const whole = detail::balance_of(charge, r.fractions, r.residue, r.heat);
+    EXPECT_EQ(whole.ethanol, r.balance.ethanol);
+    EXPECT_EQ(whole.water, r.balance.water);
+    EXPECT_EQ(whole.energy, r.balance.energy);
+    parcel const lost = r.fractions.front().product;
+    r.fractions.erase(r.fractions.begin());
+    r.heat.condenser = 0.99 * r.heat.condenser;
+    auto const less = detail::balance_of(charge, r.fractions, r.residue, r.heat);
+    EXPECT_NEAR(less.ethanol, in(lost.ethanol(), charge.liquid().ethanol()), 1e-9);
+    EXPECT_NEAR(less.water, in(lost.water(), charge.liquid().water()), 1e-9);
+    EXPECT_NEAR(less.energy, 0.01 * r.heat.condenser.value() / 0.99 / r.heat.supplied.value(), 1e-8);
+}
+
+/// A run by the classical method of fourth order with many equal steps of depth, through the solver of the
+/// column called anew each time: collected ethanol and seconds, and the moles that are left.
+struct fine_run {
+    double x, ethanol, seconds, left;
+
+    fine_run(wash const& charge, still const& s, double depth, int steps) {
+        detail::column_solver<boiling_curve> const solver(sea_level(), s.tower, s.flow);
+        detail::amounts const n(charge);
+        double const phi = s.returned.internal(s.returned.ratio());
+        struct slope {
+            double x, ethanol, seconds;
+        };
+        auto const slopes = [&](double at, double still) -> slope {
+            double const d = solver.distillate(still, phi);
+            double const moles = n.volatiles() * std::exp(-at);
+            auto const boiler = sea_level().liquid_enthalpy(still);
+            double const heat = solver.condensation(d, phi) + sea_level().liquid_enthalpy(d).value -
+                                boiler.value - boiler.slope * (d - still);
+            // the extract lifts the boiling point, and so what the pot loses
+            double const t = sea_level().temperature(still);
+            double const latent = sea_level().vapour_enthalpy(sea_level().vapour(still)) - boiler.value;
+            double const lift = 8.314462618 * t * t / latent * std::log1p(n.solids / moles);
+            double const lost = s.pot.loss.value() * (t + lift - s.pot.room.kelvin());
+            return {still - d, moles * d, moles * heat / (s.pot.power.value() - lost)};
+        };
+        x = n.mole_fraction();
+        ethanol = seconds = 0.0;
+        double const h = depth / steps;
+        for (int i = 0; i < steps; ++i) {
+            double const at = h * i;
+            auto const a = slopes(at, x);
+            auto const b = slopes(at + 0.5 * h, x + 0.5 * h * a.x);
+            auto const c = slopes(at + 0.5 * h, x + 0.5 * h * b.x);
+            auto const d = slopes(at + h, x + h * c.x);
+            x += h / 6.0 * (a.x + 2.0 * b.x + 2.0 * c.x + d.x);
+            ethanol += h / 6.0 * (a.ethanol + 2.0 * b.ethanol + 2.0 * c.ethanol + d.ethanol);
+            seconds += h / 6.0 * (a.seconds + 2.0 * b.seconds + 2.0 * c.seconds + d.seconds);
+        }
+        left = n.volatiles() * std::exp(-depth);
+    }
+};
+
+// The forecast that the benchmark times: five stages, two cuts, a thousand recorded states. Collected
+// strength at the ends of the fractions and at every hundredth state; promised is 1e-6.
+TEST(ColumnDistillation, ForecastOfFiveStagesAgainstFineSteps) {
+    for (auto const flow : {flow_model::constant_molar_overflow, flow_model::enthalpy_balance}) {
+        auto s = quillbeck();
+        s.tower = column::of_stages(5);
+        s.flow = flow;
+        run_plan plan = until(condition::still_strength(by_volume(0.5)));
+        plan.cuts = {{condition::collected(100.0 * millilitre), false},
+                     {condition::distillate_strength(by_volume(80))}};
+        plan.points = 1000;
+        auto const charge = quillbeck_charge();
+        auto const r = distil(charge, s, plan, sea_level());
+        ASSERT_EQ(r.points.size(), 1000U);
+        double const all = moles(charge.liquid());
+        double const distilled = all - moles(r.residue.liquid());
+        auto const expect = [&](double collected, double ethanol, double still, double seconds, int steps) {
+            fine_run const fine(charge, s, -std::log1p(-collected / all), steps);
+            EXPECT_NEAR(ethanol / collected, fine.ethanol / collected, 1e-7) << collected;  // reached: 2e-8
+            EXPECT_NEAR(still, fine.x, 1e-9) << collected;                                  // 2e-10
+            EXPECT_NEAR(seconds / fine.seconds, 1.0, 1e-8) << collected;                    // 5e-10
+        };
+        double collected = 0.0;
+        double ethanol = 0.0;
+        for (auto const& f : r.fractions) {
+            collected += moles(f.product);
+            ethanol += moles(f.product) * x_of(f.product);
+            expect(collected, ethanol, f.end.still.value(), f.end.elapsed.value(), 4000);
+        }
+        EXPECT_NEAR(collected / distilled, 1.0, 1e-12);
+        for (std::size_t i = 100; i < 1000; i += 100) {
+            auto const& p = r.points[i];
+            auto const pure = parcel::of(p.pure_alcohol, mass_fraction(1.0), celsius(20));
+            expect(distilled * static_cast<double>(i) / 999.0, moles(pure), p.still.value(),
+                   p.elapsed.value(), 1000);
+        }
+    }
+}
+
 TEST(ColumnDistillation, CutsComeWhereTheyWereAsked) {
     run_plan plan = until(condition::elapsed(4.0 * hour));
     plan.cuts = {{condition::collected(100.0 * millilitre), false},
@@ -249,6 +350,43 @@ TEST(ColumnDistillation, PointsLieOnTheRun) {
         EXPECT_GT(r.points[i].elapsed, r.points[i - 1].elapsed);
         EXPECT_LT(r.points[i].distillate, r.points[i - 1].distillate);
         EXPECT_GT(r.points[i].vapour, r.points[i - 1].vapour);
+    }
+}
+
+// Those who wait are told: the share rises, first of what is distilled, then of what is recorded.
+TEST(ColumnDistillation, TellsHowFarItIs) {
+    run_plan plan = until(condition::still_strength(by_volume(0.5)));
+    plan.points = 50;
+    std::vector<run_progress> told;
+    auto const r = distil(quillbeck_charge(), quillbeck(), plan, sea_level(),
+                          [&](run_progress const& p) { told.push_back(p); });
+    ASSERT_GT(told.size(), 55U);
+    EXPECT_EQ(told.front().recorded, 0.0);
+    EXPECT_EQ(told.back().recorded, 1.0);
+    EXPECT_NEAR(told.back().distilled, 1.0 - moles(r.residue.liquid()) / moles(quillbeck_charge().liquid()),
+                1e-12);
+    for (std::size_t i = 1; i < told.size(); ++i) {
+        EXPECT_GE(told[i].distilled, told[i - 1].distilled);
+        EXPECT_GE(told[i].recorded, told[i - 1].recorded);
+    }
+}
+
+// If the last cut and an end come together the run ends there, and nothing comes after the cut.
+TEST(ColumnDistillation, AnEndTogetherWithTheLastCutEndsTheRun) {
+    auto const charge = quillbeck_charge();
+    for (auto const& what :
+         {condition::still_strength(by_volume(1)), condition::boiling_temperature(celsius(98)),
+          condition::distillate_strength(by_volume(50)), condition::elapsed(2.0 * hour)}) {
+        run_plan plan = until(what);
+        auto const plain = distil(charge, quillbeck(), plan, sea_level());
+        plan.cuts = {{what, false}};
+        auto const r = distil(charge, quillbeck(), plan, sea_level());
+        ASSERT_EQ(r.fractions.size(), 1U) << what.name();
+        EXPECT_FALSE(r.fractions[0].kept);
+        EXPECT_NEAR(r.boiling_time / plain.boiling_time, 1.0, 1e-12);
+        // one more cut is never reached
+        plan.cuts.push_back({condition::collected(10.0 * millilitre)});
+        expect_range_error([&] { distil(charge, quillbeck(), plan, sea_level()); }, "collected volume");
     }
 }
 
@@ -358,6 +496,23 @@ TEST(Distillation, RefusesWhatCannotBe) {
         [&] { distil(wash::of(parcel::of(0.0 * litre, by_volume(10), celsius(20))), quillbeck(), end, m); },
         "mass of the charge");
     expect_range_error([&] { distil(charge, quillbeck(), run_plan{}, m); }, "number of ends of the run");
+    run_plan many = end;
+    many.ends.resize(21, end.ends.front());
+    expect_range_error([&] { distil(charge, quillbeck(), many, m); }, "number of ends of the run");
+    many = end;
+    many.cuts.resize(1001, {condition::elapsed(1.0 * second)});
+    expect_range_error([&] { distil(charge, quillbeck(), many, m); }, "number of cuts");
+    many = end;
+    many.points = 100001;
+    expect_range_error([&] { distil(charge, quillbeck(), many, m); }, "number of points");
+    // it would boil for ages; just above what is asked for it boils for a million hours at most
+    auto const lake = wash::of(parcel::of(1e6 * cubic_metre, by_volume(11), celsius(20)));
+    still ages = quillbeck();
+    auto const least = expect_range_error([&] { distil(lake, ages, end, m); }, "power");
+    ages.pot.power = 1.0001 * least.lower() * watt;
+    EXPECT_LE(in(distil(lake, ages, end, m).boiling_time, hour), 1e6);
+    ages.pot.power = 0.9999 * least.lower() * watt;
+    expect_range_error([&] { distil(lake, ages, end, m); }, "power");
 
     // never reached, or past already: the error says what is reachable
     auto const much =

@@ -72,6 +72,10 @@ TEST(Heating, RefusesWhatCannotBe) {
     }
     expect_range_error([&] { heat(charge, pot(100, -1, 0), celsius(50)); }, "heat capacity");
     expect_range_error([&] { heat(charge, pot(100, 0, -1), celsius(50)); }, "heat loss coefficient");
+    // absurd ones, whose figures would overflow somewhere
+    expect_range_error([&] { heat(charge, pot(1e10, 0, 0), celsius(50)); }, "power");
+    expect_range_error([&] { heat(charge, pot(100, 1e303, 0), celsius(50)); }, "heat capacity");
+    expect_range_error([&] { heat(charge, pot(1e9, 0, 1e7), celsius(50)); }, "heat loss coefficient");
     expect_range_error([&] { heat(charge, pot(100, 0, 0), celsius(10)); }, "temperature wanted");
     expect_range_error([&] { heat(charge, pot(100, 0, 0), celsius(130)); }, "temperature wanted");
     auto const e =

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <aqueth/numeric/cubic_table.hpp>
+#include <aqueth/numeric/pair.hpp>
 #include <aqueth/numeric/polynomial.hpp>
 #include <aqueth/numeric/root.hpp>
 #include <aqueth/numeric/runge_kutta.hpp>
@@ -19,6 +20,35 @@ static_assert(polynomial(quadratic, 2.0) == 17.0);
 static_assert(polynomial_with_slope(quadratic, 2.0).value == 17.0);
 static_assert(polynomial_with_slope(quadratic, 2.0).slope == 14.0);
 static_assert(polynomial(std::array<double, 1>{5.0}, 3.0) == 5.0);
+
+// Every length takes a path of its own: x^k added up at 2 gives 2^N - 1.
+template <std::size_t N>
+constexpr bool sums_powers() {
+    std::array<double, N> ones{};
+    for (double& each : ones) each = 1.0;
+    return polynomial(ones, 2.0) == static_cast<double>((1u << N) - 1u);
+}
+static_assert(sums_powers<1>() && sums_powers<2>() && sums_powers<3>() && sums_powers<5>() &&
+              sums_powers<6>() && sums_powers<7>() && sums_powers<8>() && sums_powers<12>());
+
+// (1 + y) + 2 x: rows are powers of x
+static_assert(polynomial(std::make_tuple(std::array<double, 2>{1.0, 1.0}, std::array<double, 1>{2.0}), 3.0,
+                         4.0) == 11.0);
+
+// x^7 + x^4 + x at 2: 146, 7 x^6 + 4 x^3 + 1 = 481, 21 x^5 + 6 x^2 = 696, 35 x^4 + 4 x = 568
+constexpr std::array<pair<double>, 4> halves{{{0, 1}, {0, 0}, {1, 0}, {0, 1}}};
+constexpr auto seventh = halved_polynomial_taylor(halves, 2.0);
+static_assert(halved_polynomial(halves, 2.0) == 146.0);
+static_assert(seventh.value == 146.0 && seventh.first == 481.0 && seventh.second == 696.0 &&
+              seventh.third == 568.0);
+
+TEST(Root, HouseholderStepsMultiplyTheDigitsByFour) {
+    // x^2 - 2 from a miss of 1e-2: the next miss is of the order of 1e-8.
+    double x = std::sqrt(2.0) + 1e-2;
+    x += householder_step(taylor_terms<double>{x * x - 2.0, 2.0 * x, 1.0, 0.0});
+    EXPECT_NEAR(x, std::sqrt(2.0), 1e-8);
+    EXPECT_GT(std::abs(x - std::sqrt(2.0)), 1e-12);
+}
 
 constexpr auto square_less_two = [](double x) { return value_and_slope<double>{x * x - 2.0, 2.0 * x}; };
 static_assert(bracketed_newton(square_less_two, 0.0, 2.0, 1.0, 1e-15) > 1.4142135623);

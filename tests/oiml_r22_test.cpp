@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
+#include <aqueth/correlation/freezing_point.hpp>
 #include <aqueth/correlation/oiml_r22.hpp>
 
 #include "published/table.hpp"
@@ -180,6 +181,46 @@ TEST(OimlR22, VolumeFractionInverseClosesOnAMillionRandomPoints) {
             (std::max)(worst_relative, std::abs(mass_fraction_from_volume_fraction(q, t) - w) / w);
     }
     EXPECT_LE(worst_relative, 2e-15);
+}
+
+TEST(OimlR22, QuickInverseSettlesForPracticallyEveryLiquid) {
+    // From 0 °C up for all; below, a few of the weakest need the patient way, which the test above covers.
+    std::size_t cold = 0, unsettled = 0;
+    for (int i = 1; i < 500; ++i) {
+        double const w = i / 500.0;
+        for (double t = -20.0; t <= 40.0; t += 0.25) {
+            if (freezing_point::covers(w) && t < freezing_point::celsius(w)) continue;
+            isotherm<double> const at_t(t);
+            bool const settled = quick_inverse<double>::settled(at_t.attempt_from_density(at_t.density(w)));
+            bool const settled_relative = quick_inverse<double>::settled_relative(
+                at_t.attempt_from_concentration<2>(w * at_t.density(w)));
+            EXPECT_TRUE(settled_relative || t < 0.0 || t > 30.0) << w << " " << t;
+            if (t >= 0.0) {
+                EXPECT_TRUE(settled) << w << " " << t;
+            } else {
+                ++cold;
+                if (!settled) ++unsettled;
+            }
+        }
+        isotherm<double> const at_20(20.0);
+        EXPECT_TRUE(quick_inverse<double>::settled_relative(
+            at_20.attempt_from_concentration<1>(w * at_20.density(w))))
+            << w;
+    }
+    EXPECT_LT(100 * unsettled, 2 * cold);
+}
+
+TEST(OimlR22, QuickInverseDoesNotSettleOnNonsense) {
+    // Densities that no mixture has, and what an iteration might run away from.
+    double const nan = std::numeric_limits<double>::quiet_NaN();
+    isotherm<double> const at_20(20.0);
+    for (double const rho : {-1e300, -1.0, 0.0, 500.0, 788.0, 1000.0, 1200.0, 1e300, nan}) {
+        EXPECT_FALSE(quick_inverse<double>::settled(at_20.attempt_from_density(rho))) << rho;
+        double const w = at_20.mass_fraction_from_density(rho);
+        EXPECT_TRUE(std::isnan(rho) ? std::isnan(w) : w == (rho > 900.0 ? 0.0 : 1.0)) << rho;
+    }
+    for (double const c : {-1e300, -1.0, 800.0, 1e300, nan})
+        EXPECT_FALSE(quick_inverse<double>::settled_relative(at_20.attempt_from_concentration<2>(c))) << c;
 }
 
 TEST(OimlR22, InversesAreExactAtTheEnds) {

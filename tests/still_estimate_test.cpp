@@ -5,8 +5,11 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <array>
 #include <cmath>
+#include <cstddef>
+#include <vector>
 
 namespace aqueth {
 namespace {
@@ -27,6 +30,56 @@ past_run made_by(double stages, reflux const& returned, double litres) {
     return p;
 }
 
+TEST(StillEstimate, BoilsDownToWhatTheFullForecastSays) {
+    wash const strongest = wash::of(parcel::of(5.0 * litre, by_volume(40), celsius(20)));
+    double largest = 0.0;
+    for (double const percent : {6.0, 11.0, 40.0}) {
+        for (double const stages : {0.0, 1.3, 4.0, 20.0}) {
+            for (double const ratio : {0.0, 1.0, 3.0, 20.0}) {
+                reflux const returned = reflux::constant(ratio).with_heat_loss(0.05);
+                detail::boiling_down<boiling_curve> still(strongest, stages, returned, sea_level());
+                for (double const litres : {22.0, 0.3, 2.0}) {  // in any order
+                    past_run const p{
+                        wash::of(25.0 * litre, by_volume(percent), plato(percent < 12 ? 3 : 0), celsius(20)),
+                        litres < 1.0 ? units::volume() : 0.1 * litre, litres * litre, by_volume(50)};
+                    double const full = detail::forecast_strength(p, stages, returned, sea_level());
+                    largest = (std::max)(largest, std::abs(still.strength(p) - full));
+                }
+            }
+        }
+    }
+    EXPECT_LT(largest, 2e-5);
+}
+
+/// the mixture, counting how often it is asked
+struct counting_mixture {
+    boiling_curve const& curve;
+    mutable long asked = 0;
+
+    double vapour(double x) const { return ++asked, curve.vapour(x); }
+    auto vapour_with_slope(double x) const { return ++asked, curve.vapour_with_slope(x); }
+    double temperature(double x) const { return curve.temperature(x); }
+    auto liquid_enthalpy(double x) const { return curve.liquid_enthalpy(x); }
+    double vapour_enthalpy(double x) const { return curve.vapour_enthalpy(x); }
+};
+
+// Sixty runs ask the equilibrium no oftener than one: the still is boiled down once for all of them.
+TEST(StillEstimate, ManyRunsAreOneIntegration) {
+    counting_mixture const mixture{sea_level()};
+    auto const asked = [&](std::size_t runs) {
+        std::vector<past_run> past;
+        for (std::size_t i = 1; i <= runs; ++i)
+            past.push_back({charge(), 0.1 * litre, (0.05 * static_cast<double>(i)) * litre, by_volume(85)});
+        past.back().collected = 3.0 * litre;
+        mixture.asked = 0;
+        detail::stage_fit<counting_mixture> const fit(past, 0.5, mixture);
+        fit.misses(4.0, reflux::constant(3.0));
+        return mixture.asked;
+    };
+    EXPECT_GT(asked(1), 0);
+    EXPECT_EQ(asked(60), asked(1));
+}
+
 TEST(StillEstimate, FindsTheStagesThatMadeTheRun) {
     for (double const stages : {0.0, 1.3, 4.0}) {
         std::array const past{made_by(stages, reflux::constant(3.0), 1.5)};
@@ -36,7 +89,90 @@ TEST(StillEstimate, FindsTheStagesThatMadeTheRun) {
         EXPECT_LE(e.lowest, e.stages);
         EXPECT_GT(e.highest, e.stages);
         EXPECT_LT(e.disagreement, 1e-3);
+        EXPECT_EQ(e.uncertainty, 0.5);
+        EXPECT_TRUE(e.explains);
     }
+}
+
+// One run: the ends of the range are the stages for the strength less and plus its uncertainty.
+TEST(StillEstimate, RangeOfOneRunIsThatOfItsStrength) {
+    reflux const returned = reflux::constant(3.0);
+    std::array past{made_by(3.0, returned, 1.5)};
+    auto const e = estimate_stages(std::span<past_run const>(past), returned, 0.5, sea_level());
+    double const measured = past[0].strength.percent();
+    EXPECT_NEAR(detail::forecast_strength(past[0], e.lowest, returned, sea_level()), measured - 0.5, 1e-3);
+    EXPECT_NEAR(detail::forecast_strength(past[0], e.highest, returned, sea_level()), measured + 0.5, 1e-3);
+}
+
+// Four runs that repeat each other: the mean has half the uncertainty of one (GUM, 4.2.3).
+TEST(StillEstimate, RunsThatAgreeNarrowTheRange) {
+    reflux const returned = reflux::constant(3.0);
+    past_run const one = made_by(3.0, returned, 1.5);
+    std::array const past{one, one, one, one};
+    auto const e = estimate_stages(std::span<past_run const>(past), returned, 0.5, sea_level());
+    double const measured = one.strength.percent();
+    EXPECT_NEAR(detail::forecast_strength(one, e.lowest, returned, sea_level()), measured - 0.25, 1e-3);
+    EXPECT_NEAR(detail::forecast_strength(one, e.highest, returned, sea_level()), measured + 0.25, 1e-3);
+}
+
+// Two runs alike but for 4 % vol: their standard deviation is 4/sqrt(2), that of their mean is 2 (GUM, 4.2.2
+// and 4.2.3), whatever uncertainty was stated.
+TEST(StillEstimate, RunsThatContradictWidenTheRange) {
+    reflux const returned = reflux::constant(3.0);
+    past_run one = made_by(3.0, returned, 1.5);
+    past_run other = one;
+    double const mean = one.strength.percent() - 4.0;
+    one.strength = by_volume(mean - 2.0);
+    other.strength = by_volume(mean + 2.0);
+    std::array const past{one, other};
+    auto const e = estimate_stages(std::span<past_run const>(past), returned, 0.5, sea_level());
+    EXPECT_FALSE(e.explains);
+    EXPECT_NEAR(e.disagreement, 2.0, 1e-3);
+    EXPECT_NEAR(e.uncertainty, 4.0 / std::sqrt(2.0), 1e-3);
+    EXPECT_NEAR(detail::forecast_strength(one, e.stages, returned, sea_level()), mean, 1e-2);
+    EXPECT_NEAR(detail::forecast_strength(one, e.lowest, returned, sea_level()), mean - 2.0, 1e-2);
+    EXPECT_NEAR(detail::forecast_strength(one, e.highest, returned, sea_level()), mean + 2.0, 1e-2);
+    auto const tolerant = estimate_stages(std::span<past_run const>(past), returned, 3.0, sea_level());
+    EXPECT_TRUE(tolerant.explains);
+    EXPECT_EQ(tolerant.uncertainty, 3.0);
+}
+
+// Least squares, not the mean: a run that stages hardly change says little about them. On either side of the
+// least sum of squares it is larger.
+TEST(StillEstimate, LeastSquares) {
+    reflux const returned = reflux::constant(2.0);
+    std::array past{made_by(3.0, returned, 0.3), made_by(3.0, returned, 1.5), made_by(3.0, returned, 4.0)};
+    past[0].strength = by_volume(past[0].strength.percent() - 0.6);
+    past[2].strength = by_volume(past[2].strength.percent() + 0.4);
+    auto const e = estimate_stages(std::span<past_run const>(past), returned, 0.5, sea_level());
+    auto const squares = [&](double stages) {
+        double sum = 0.0;
+        for (past_run const& p : past) {
+            double const miss =
+                detail::forecast_strength(p, stages, returned, sea_level()) - p.strength.percent();
+            sum += miss * miss;
+        }
+        return sum;
+    };
+    EXPECT_LT(squares(e.stages), squares(e.stages - 0.01));
+    EXPECT_LT(squares(e.stages), squares(e.stages + 0.01));
+    EXPECT_NEAR(e.disagreement, std::sqrt(squares(e.stages) / 3.0), 1e-4);
+}
+
+TEST(StillEstimate, NearestStagesOfARefluxThatExplainsNothing) {
+    std::array const past{made_by(4.0, reflux::constant(3.0), 1.5)};
+    std::array const ratios{0.0, 1.0, 3.0};
+    auto const all = nearest_stages(std::span<past_run const>(past), std::span<double const>(ratios), 0.0,
+                                    0.3, sea_level());
+    ASSERT_EQ(all.size(), 3U);
+    EXPECT_FALSE(all[0].estimate.explains);
+    EXPECT_FALSE(all[1].estimate.explains);
+    EXPECT_GT(all[0].estimate.disagreement, all[1].estimate.disagreement);
+    EXPECT_TRUE(std::isinf(all[0].estimate.stages));  // without reflux no stage does anything
+    EXPECT_TRUE(all[2].estimate.explains);
+    expect_range_error(
+        [&] { estimate_stages(std::span<past_run const>(past), reflux::none(), 0.3, sea_level()); },
+        "measured strength");
 }
 
 TEST(StillEstimate, OneRunDoesNotTellStagesAndRefluxApart) {
@@ -87,6 +223,15 @@ TEST(StillEstimate, RefusesWhatNoStillGives) {
     expect_range_error(
         [&] { estimate_stages(std::span<past_run const>(past), reflux::none(), 0.0, sea_level()); },
         "uncertainty of the strength");
+    auto const kept = reflux::constant_strength(by_volume(85), 6.0);  // which a bare pot cannot keep
+    expect_range_error([&] { estimate_stages(std::span<past_run const>(past), kept, 0.5, sea_level()); },
+                       "strength of the distillate to keep");
+    past[0].charge = wash::of(parcel::of(0.0 * litre, by_volume(11), celsius(20)));
+    expect_range_error(estimate, "mass of the charge");
+    past[0].charge = wash::of(parcel::of(25.0 * litre, by_volume(0), celsius(20)));
+    expect_range_error(estimate, "strength of the charge");
+    past[0].charge = wash::of(parcel::of(25.0 * litre, by_volume(98), celsius(20)));
+    expect_range_error(estimate, "strength of the charge");
 }
 
 }  // namespace

@@ -66,7 +66,7 @@ class batch_still {
 public:
     batch_still(wash const& charge, still const& s, M const& mixture)
         : still_(s), mixture_(mixture), column_(mixture, s.tower, s.flow), amounts_(charge) {
-        require_vessel(s.pot);
+        s.pot.require_possible();
         double const infinite = std::numeric_limits<double>::infinity();
         require_range("distillation", "mass of the charge", charge.mass().value(), "kg", 1e-6, infinite);
         require_range("distillation", "extract of the charge", charge.extract().degrees(), extract::unit, 0.0,
@@ -79,7 +79,8 @@ public:
             "from some ethanol to below the azeotrope, which no distilling at this pressure passes");
         greatest_ = s.returned.internal(s.returned.ratio());
         if (s.returned.keeps_strength()) require_kept(x);
-        seconds_per_mole(x, top(x).first, top(x).second, amounts_.volatiles());
+        auto const [d, phi] = top(x);
+        require_duration(amounts_.volatiles() * seconds_per_mole(x, d, phi, amounts_.volatiles()));
     }
 
     still const& apparatus() const { return still_; }
@@ -94,10 +95,10 @@ public:
         reflux const& r = still_.returned;
         if (x < exhausted) return {x, greatest_};
         if (r.keeps_strength()) {
-            double const phi = column_.internal_reflux(x, r.kept());
+            double const phi = column_.internal_reflux(x, r.kept(), greatest_, memory_);
             if (phi <= greatest_) return {r.kept(), (std::max)(phi, r.heat_loss())};
         }
-        return {column_.distillate(x, greatest_, hint_), greatest_};
+        return {column_.distillate(x, greatest_, memory_), greatest_};
     }
 
     /// boiling temperature over x when so many moles are left: the extract lifts it
@@ -168,6 +169,16 @@ private:
         return power - lost;
     }
 
+    void require_duration(double seconds) const {
+        constexpr double longest = 3.6e9;
+        if (seconds <= longest) return;
+        double const power = still_.pot.power.value();
+        double const lost = power - net_power(boiling(x(), moles()));
+        raise(range_error("distillation", "power", power, "W", lost + (power - lost) * seconds / longest,
+                          std::numeric_limits<double>::infinity(),
+                          "so that boiling away the charge takes no more than a million hours"));
+    }
+
     void require_kept(double x) const {
         reflux const& r = still_.returned;
         double const weakest = column_.distillate(x, r.heat_loss());
@@ -183,7 +194,7 @@ private:
     column_solver<M> column_;
     amounts amounts_;
     double greatest_ = 0.0;
-    mutable double hint_ = 0.0;  // where the last answer was found; never changes what is found
+    mutable column_memory memory_;  // never changes what is found
 };
 
 /// What happened in a run: integrates until it ends, and keeps the steps so that any moment can be asked for.
@@ -192,15 +203,24 @@ class batch_history {
 public:
     static constexpr double tolerance = 1e-9;      ///< error of a step relative to the charge
     static constexpr double least_residue = 0.02;  ///< share of the charge that must be left: no boiling dry
+    static constexpr double most_steps = 20000.0;  ///< far beyond any run that is known: no endless one
 
-    batch_history(Batch const& batch, run_plan const& plan) : batch_(batch), plan_(plan) {
+    /// @param progress callable, told what share of the charge has been distilled after every step
+    template <class Progress>
+    batch_history(Batch const& batch, run_plan const& plan, Progress const& progress)
+        : batch_(batch), plan_(plan) {
         batch_state y{};
         y[0] = batch.x();
         begin_ = batch.point(0.0, y, batch.slopes(0.0, y));
         for (condition const& c : plan.ends) require_ahead(c, begin_);
         begin_fraction(begin_);
         double h = 0.01;
-        for (batch_point now = begin_; ends_.size() < starts_.size();) now = advance_once(now, h);
+        for (batch_point now = begin_; ends_.size() < starts_.size();) {
+            now = advance_once(now, h);
+            require_range("distillation", "number of steps", static_cast<double>(steps_.size()), "", 0.0,
+                          most_steps, "an ordinary run takes some hundreds, and one for each cut");
+            progress(now.distilled / batch.moles());
+        }
     }
 
     std::vector<batch_point> const& starts() const { return starts_; }  ///< of the fractions
@@ -229,6 +249,7 @@ private:
         double at;              ///< how far into the step
         condition const* what;  ///< null: nothing did
         bool ends_run;          ///< or only a fraction
+        bool reaches_cut;       ///< the cut of the fraction came to pass
     };
 
     /// the condition that ends the fraction being collected; null for the last one
@@ -257,21 +278,33 @@ private:
         batch_point const reached = point_of(now, first.at, step);
         if (!first.what && tried == longest) raise_unreached(reached);
         if (first.what) {
-            if (first.ends_run && next_cut()) raise_cut_unreached(*next_cut(), reached);
+            bool const at_last_cut = first.reaches_cut && starts_.size() == plan_.cuts.size();
+            if (first.ends_run && next_cut() && !at_last_cut) {
+                if (first.reaches_cut) begin_fraction(reached);  // with a cut that never comes
+                raise_cut_unreached(*next_cut(), reached);
+            }
             ends_.push_back(reached);
             if (!first.ends_run) begin_fraction(reached);
         }
         return reached;
     }
     event first_event(batch_point const& now, double length, batch_point const& end) const {
-        event first{length, nullptr, false};
+        event first{length, nullptr, false, false};
+        // The cut comes first: what does not come to pass before it need not be looked for. If both come
+        // together the run ends, so ends are sought a little beyond the cut.
+        constexpr double together = 1.0 + 1e-11;
+        batch_point last = end;
+        double reach = length;
         auto const watch = [&](condition const& c, batch_point const& since, bool ends_run) {
-            if (excess(c, since, end) < 0.0) return;
-            double const at = when(c, since, now, length);
-            if (!first.what || at < first.at) first = {at, &c, ends_run};
+            if (excess(c, since, last) < 0.0) return;
+            double const at = when(c, since, now, reach);
+            if (first.what && at > first.at * together) return;
+            first = {at, &c, ends_run, !ends_run || (first.reaches_cut && at * together >= first.at)};
+            reach = (std::min)(reach, at * together);
+            last = point_of(now, reach, advance(now, reach));
         };
-        for (condition const& c : plan_.ends) watch(c, begin_, true);
         if (next_cut()) watch(*next_cut(), starts_.back(), false);
+        for (condition const& c : plan_.ends) watch(c, begin_, true);
         return first;
     }
 

@@ -83,6 +83,87 @@ enum class flow_model {
 
 namespace detail {
 
+/// Finds the roots of functions that change little from one call to the next, as those of a column do while
+/// its still slowly runs out: by the secant method from where the last two roots point to, else in the whole
+/// bracket. Saves time and changes nothing else, as there is one root.
+class root_trace {
+public:
+    /// @param f     callable: double -> double, changing its sign once between the ends
+    /// @param key   what changes from call to call
+    /// @param lower one end of the bracket
+    /// @param upper the other
+    /// @param width callable: how near to a root is near enough there
+    /// @return the root; NaN if f does not change its sign
+    template <class F, class Width>
+    double find(F const& f, double key, double lower, double upper, Width const& width) {
+        double const guess = root_ + (key - key_) * drift_;  // NaN in the beginning
+        double root = guess > lower && guess < upper ? near(f, guess, lower, upper, width(guess)) : nothing;
+        if (!(root == root)) {
+            steepness_ = nothing;
+            double const rough = numeric::bracketed_root(f, lower, upper, 1e-6 * (upper - lower));
+            if (!(rough == rough)) return nothing;
+            root = near(f, rough, lower, upper, width(rough));
+            if (!(root == root)) root = numeric::bracketed_root(f, lower, upper, width(rough));
+        }
+        remember(key, root);
+        return root;
+    }
+
+private:
+    static constexpr double nothing = std::numeric_limits<double>::quiet_NaN();
+
+    /// the root by the secant method, or NaN if it is not near
+    template <class F>
+    double near(F const& f, double guess, double lower, double upper, double width) {
+        double a = guess;
+        double fa = f(a);
+        double steepness = steepness_;
+        double step = steepness == steepness ? -fa / steepness : 0.0;
+        // The steepness of the last call is not trusted to say that this is the root.
+        if (std::abs(step) < 100.0 * width) step = std::copysign(100.0 * width, step);
+        for (int i = 0; i < 8; ++i) {
+            if (std::abs(fa) <= 4e-16) return a;
+            double const b = a + step;
+            if (!(b > lower && b < upper)) return nothing;
+            if (std::abs(step) <= width) {
+                steepness_ = steepness;
+                return b;
+            }
+            double const fb = f(b);
+            bool const nearer = std::abs(fb) < 0.5 * std::abs(fa);
+            if (!nearer && std::abs(fa) < 1e-14) return a;  // down at rounding
+            if (!nearer && i > 1) return nothing;
+            steepness = (fb - fa) / step;
+            a = b;
+            fa = fb;
+            step = -fa / steepness;
+        }
+        return nothing;
+    }
+
+    void remember(double key, double root) {
+        double const change = key - key_;
+        if (!(change == change)) {
+            drift_ = 0.0;
+        } else if (std::abs(change) > 1e-9 * std::abs(key)) {
+            drift_ = (root - root_) / change;
+        }
+        key_ = key;
+        root_ = root;
+    }
+
+    double key_ = nothing;
+    double root_ = nothing;
+    double drift_ = nothing;      // of the root with the key
+    double steepness_ = nothing;  // of the function at the root
+};
+
+/// where a column was in earlier calls
+struct column_memory {
+    double constant_flows = 0.0;  // what the distillate was solved for
+    root_trace pinch, distillate, reflux;
+};
+
 /// The steady state of a column over a still, total condenser, no holdup. Plain numbers: mole fractions of
 /// ethanol; `phi` is the internal reflux, liquid coming down over vapour going up at the top, 0 to 1, which
 /// is R/(R + 1) of a reflux ratio R.
@@ -111,11 +192,11 @@ public:
     /// Composition of the distillate over the still x.
     /// @param x    still, above 0 and below the azeotrope
     /// @param phi  internal reflux, 0 to 1
-    /// @param hint where to begin, and where the answer was found: only saves time in a row of similar calls
-    double distillate(double x, double phi, double& hint) const {
+    /// @param memory of earlier calls with this phi: only saves time
+    double distillate(double x, double phi, column_memory& memory) const {
         double const y0 = mixture_.vapour(x);
         if (phi <= 0.0 || (column_.whole() == 0 && column_.topmost() == 0.0) || !(x > 0.0)) return y0;
-        if (flow_ == flow_model::enthalpy_balance) return distillate_by_enthalpy(x, y0, phi, hint);
+        if (flow_ == flow_model::enthalpy_balance) return distillate_by_enthalpy(x, y0, phi, memory);
         if (phi >= 1.0) return climb_constant(x, y0, 0.0, 1.0).value;
         // At the upper end the operating line pinches at the still (or at the azeotrope), at d = y0 no stage
         // gains; the excess of the top vapour over d falls from one to the other. Over many stages it falls
@@ -124,6 +205,7 @@ public:
         double low = nearest;
         double high = std::log(upper - y0);
         if (!(high > low)) return y0;
+        double& hint = memory.constant_flows;
         double v = hint > low && hint < high ? hint : high - 1.0;
         double previous = 2.0;
         for (int i = 0; i < 100; ++i) {
@@ -147,20 +229,29 @@ public:
         return upper - std::exp(v);
     }
     double distillate(double x, double phi) const {
-        double hint = 0.0;
-        return distillate(x, phi, hint);
+        column_memory none;
+        return distillate(x, phi, none);
     }
 
-    /// internal reflux that keeps the distillate at d over the still x: 0 if none is needed, above 1 if even
-    /// total reflux does not reach it
-    double internal_reflux(double x, double d) const {
+    /// Internal reflux that keeps the distillate at d over the still x.
+    /// @param most   the greatest to be had, up to 1
+    /// @param memory of earlier calls with this d: only saves time
+    /// @return 0 if none is needed, above 1 if even the greatest does not reach d
+    double internal_reflux(double x, double d, double most, column_memory& memory) const {
         double const y0 = mixture_.vapour(x);
         if (y0 >= d) return 0.0;
-        if (distillate(x, 1.0) < d) return 2.0;
-        double const pinched = (d - y0) / (d - x);
-        auto const excess = [&](double phi) { return climb(x, y0, d, phi) - d; };
-        if (excess(pinched) >= 0.0) return pinched;  // by rounding, with very many stages
-        return numeric::bracketed_root(excess, pinched, 1.0, 1e-13);
+        double const pinched = (std::max)(0.0, pinched_at_still(x, y0, d));
+        double const unreached = 2.0;
+        if (!(most - pinched > std::exp(nearest))) return unreached;
+        // Over many stages the answer is next to the pinch: again the logarithm of the distance is even.
+        auto const excess = [&](double v) { return climb(x, y0, d, pinched + std::exp(v)) - d; };
+        if (excess(nearest) >= 0.0) return pinched;
+        double const v = memory.reflux.find(excess, x, nearest, std::log(most - pinched), fine);
+        return v == v ? pinched + std::exp(v) : unreached;
+    }
+    double internal_reflux(double x, double d) const {
+        column_memory none;
+        return internal_reflux(x, d, 1.0, none);
     }
 
     /// heat taken out at the top and brought by the distillate, J/mol of distillate, with internal reflux phi
@@ -201,25 +292,37 @@ private:
         return (std::min)(1.0, (std::max)(0.0, (y - (1.0 - phi) * d) / phi));
     }
 
+    /// internal reflux at which liquid and vapour meet in equilibrium at the still, so that no stage gains
+    double pinched_at_still(double x, double y0, double d) const {
+        if (flow_ == flow_model::constant_molar_overflow) return (d - y0) / (d - x);
+        double const up = mixture_.vapour_enthalpy(y0);
+        double const down = mixture_.liquid_enthalpy(x).value;
+        double const product = mixture_.liquid_enthalpy(d).value;
+        double const net = up + (d - y0) / (y0 - x) * (up - down);  // as in climb_by_enthalpy
+        return 1.0 - (mixture_.vapour_enthalpy(d) - product) / (net - product);
+    }
+
     double climb_by_enthalpy(double x, double y0, double d, double phi) const {
         // Balance from a stage to the condenser: what goes up less what comes down is the distillate and the
-        // heat taken out, `net` per mole of distillate.
+        // heat taken out, `net` per mole of distillate. So in a diagram of enthalpy and composition (of
+        // Ponchon and of Savarit) liquid and vapour between two stages lie on a line through (d, net).
         double const net = condensation(d, phi) + mixture_.liquid_enthalpy(d).value;
         double y = y0;
         double liquid = x;
         for_each_stage([&](double efficiency) {
-            double const up = mixture_.vapour_enthalpy(y);
             if (phi >= 1.0) {
                 liquid = y;
             } else {
-                for (int i = 0; i < 40; ++i) {
-                    double const down = mixture_.liquid_enthalpy(liquid).value;
-                    double const ratio =
-                        (std::max)(1e-9, (net - up) / (up - down));  // liquid over distillate
-                    double const next = line(y, d, ratio / (1.0 + ratio));
+                double const up = mixture_.vapour_enthalpy(y);
+                double const run = (d - y) / (std::max)(net - up, 1e-5);
+                for (int i = 0; i < 40; ++i) {  // by Newton's method
+                    auto const down = mixture_.liquid_enthalpy(liquid);
+                    double const miss = liquid - y + run * (up - down.value);
+                    double const slope = (std::max)(1.0 - run * down.slope, 0.1);
+                    double const next = (std::min)(1.0, (std::max)(0.0, liquid - miss / slope));
                     double const step = std::abs(next - liquid);
                     liquid = next;
-                    if (step < 1e-14) break;
+                    if (step <= 1e-8) break;  // the method squares it
                 }
             }
             y += efficiency * (mixture_.vapour(liquid) - y);
@@ -227,7 +330,7 @@ private:
         return y;
     }
 
-    double distillate_by_enthalpy(double x, double y0, double phi, double& hint) const {
+    double distillate_by_enthalpy(double x, double y0, double phi, column_memory& memory) const {
         if (phi >= 1.0) return climb_by_enthalpy(x, y0, 0.0, 1.0);
         // As with constant flows, but the pinch at the still depends on the enthalpies there.
         double const up = mixture_.vapour_enthalpy(y0);
@@ -236,7 +339,7 @@ private:
             double const net = condensation(d, phi) + mixture_.liquid_enthalpy(d).value;
             return d - y0 - (y0 - x) * (net - up) / (up - down);
         };
-        double const pinch = numeric::bracketed_root(beyond_pinch, y0, azeotrope_, 0.0);
+        double const pinch = memory.pinch.find(beyond_pinch, x, y0, azeotrope_, [](double) { return 1e-15; });
         double const upper = pinch == pinch ? pinch : azeotrope_;
         double const high = std::log(upper - y0);
         if (!(high > nearest)) return y0;
@@ -244,15 +347,14 @@ private:
             double const d = upper - std::exp(v);
             return climb_by_enthalpy(x, y0, d, phi) - d;
         };
-        double v = numeric::bracketed_root(excess, (std::max)(nearest, hint - 0.1),
-                                           (std::min)(high, hint + 0.1), 1e-12);
-        if (!(v == v)) v = numeric::bracketed_root(excess, nearest, high, 1e-12);
+        double const v = memory.distillate.find(excess, x, nearest, high, fine);
         if (!(v == v)) return excess(nearest) >= 0.0 ? upper : y0;
-        hint = v;
         return upper - std::exp(v);
     }
 
     static constexpr double nearest = -30.0;  // e^-30: nearer than rounding lets the stages tell
+    /// how well a logarithm of a distance must be known for the distance to be right to 1e-13
+    static double fine(double v) { return (std::max)(1e-12, 1e-13 * std::exp(-v)); }
 
     M const& mixture_;
     column column_;

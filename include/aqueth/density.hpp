@@ -43,6 +43,7 @@ inline constexpr double rounding = 1e-9;
 
 /// Raises a range_error unless OIML R 22 covers a liquid mixture at this temperature.
 constexpr void require_liquid(char const* property, mass_fraction w, units::temperature t) {
+    if (t.celsius() >= 0.0 && t.celsius() <= correlation::oiml_r22::highest_celsius) return;
     double const coldest = coldest_liquid(w).celsius();
     bool const cut_by_ice = coldest > correlation::oiml_r22::lowest_celsius;
     bool const forgiven = cut_by_ice && t.celsius() >= coldest - rounding;
@@ -81,11 +82,14 @@ constexpr mass_fraction mass_fraction_from_density(units::mass_density rho, unit
     namespace r22 = correlation::oiml_r22;
     require_range("mass fraction from density", "temperature", t.celsius(), "°C", r22::lowest_celsius,
                   r22::highest_celsius, "OIML R 22");
-    r22::isotherm<double> const at_t(t.celsius());
-    require_range("mass fraction from density", "density", rho.value(), "kg/m3",
-                  at_t.density(1.0) - detail::rounding, at_t.density(0.0) + detail::rounding,
-                  "ethanol to water at this temperature, OIML R 22");
-    mass_fraction const w(at_t.mass_fraction_from_density(rho.value()));
+    double const found = r22::mass_fraction_from_density(rho.value(), t.celsius());
+    if (!(found > 0.0 && found < 1.0)) {  // an end, which is also the answer to what lies beyond
+        r22::isotherm<double> const at_t(t.celsius());
+        require_range("mass fraction from density", "density", rho.value(), "kg/m3",
+                      at_t.density(1.0) - detail::rounding, at_t.density(0.0) + detail::rounding,
+                      "ethanol to water at this temperature, OIML R 22");
+    }
+    mass_fraction const w(found);
     detail::require_liquid("mass fraction from density", w, t);
     return w;
 }

@@ -11,6 +11,7 @@
 #include <aqueth/wash.hpp>
 
 #include <cmath>
+#include <concepts>
 #include <cstddef>
 #include <vector>
 
@@ -49,9 +50,10 @@ struct run_heat {
                           ///< it has become less
 };
 
-/// How far a run's sums fail to close, relative to the charge; rounding and the integrator's error.
+/// How far a run's sums fail to close: rounding and the integrator's error. Summed from what is reported, the
+/// parcels and the heats, and not from the integrator's own unknowns.
 struct run_balance {
-    double ethanol;  ///< charge less fractions less residue, over the charge
+    double ethanol;  ///< mass in the charge less that in fractions and residue, over that in the charge
     double water;    ///< the same for water
     double energy;   ///< heat supplied less where it went, over the heat supplied
 };
@@ -129,6 +131,21 @@ private:
     run_plan const& plan_;
 };
 
+/// what does not close in what a run reports
+inline run_balance balance_of(wash const& charge, std::vector<run_fraction> const& fractions,
+                              wash const& residue, run_heat const& heat) {
+    units::mass ethanol = charge.liquid().ethanol() - residue.liquid().ethanol();
+    units::mass water = charge.liquid().water() - residue.liquid().water();
+    for (run_fraction const& f : fractions) {
+        ethanol -= f.product.ethanol();
+        water -= f.product.water();
+    }
+    units::energy const lost = heat.supplied - heat.lost_by_pot - heat.lost_by_column - heat.condenser -
+                               heat.with_distillate - heat.gained_by_still;
+    return {in(ethanol, charge.liquid().ethanol()), in(water, charge.liquid().water()),
+            in(lost, heat.supplied)};
+}
+
 }  // namespace detail
 
 /// Distils a charge in batch: integrates what boils, comes over and stays behind until the run ends.
@@ -136,27 +153,37 @@ private:
 /// Without a column it is differential (simple) distillation, d ln n/dx = 1/(y - x) after Rayleigh. With one,
 /// the column is taken to be steady at every moment and to hold nothing; the head has a total condenser.
 /// What the model leaves out stands in @ref distilling.
-/// @param charge  the wash, weaker than the azeotrope, at its temperature
-/// @param s       the still
-/// @param plan    cuts and ends
-/// @param mixture the equilibrium at the pressure of the day: a `boiling_curve`
+/// @param charge   the wash, weaker than the azeotrope, at its temperature
+/// @param s        the still
+/// @param plan     cuts and ends
+/// @param mixture  the equilibrium at the pressure of the day: a `boiling_curve`
+/// @param progress callable: run_progress -> void; called after every step and every point
 /// @return fractions, residue, times, heat, balances and the points asked for
-/// @throws range_error if the charge is empty, holds no ethanol or more than the azeotrope; the power is not
-///         above what the pot loses; a strength to be kept is out of reach of the greatest reflux; a cut or
-///         an end has come to pass before it is watched, or has not when 2 % of the charge's moles are left:
-///         the error says what is reachable
+/// @throws range_error if the charge is empty, holds no ethanol or more than the azeotrope; there are too
+///         many cuts, ends or points; the power is not above what the pot loses, or would take more than a
+///         million hours to boil the charge away; a strength to be kept is out of reach of the greatest
+///         reflux; a cut or an end has come to pass before it is watched, or has not when 2 % of the
+///         charge's moles are left: the error says what is reachable
 /// @par Accuracy
-/// Of the integration: 1e-8 in collected strength. Of the equilibrium: 0.005 in the vapour's mole fraction,
-/// which is what laboratories differ by. Stages, heat loss and the pot's loss are the user's figures.
+/// Of the integration: 1e-8 in the strength of fractions, 2e-8 in what has been collected at a point. Of the
+/// equilibrium: 0.005 in the vapour's mole fraction, which is what laboratories differ by. Stages, heat loss
+/// and the pot's loss are the user's figures.
 /// @par Source
 /// @ref source_columns (Rayleigh; McCabe and Thiele)
-template <boiling_mixture M>
-distillation distil(wash const& charge, still const& s, run_plan const& plan, M const& mixture) {
+template <boiling_mixture M, std::invocable<run_progress> Progress>
+distillation distil(wash const& charge, still const& s, run_plan const& plan, M const& mixture,
+                    Progress const& progress) {
     require_range("distillation", "number of ends of the run", static_cast<double>(plan.ends.size()), "", 1.0,
-                  1e6, "a run must end");
-    if (plan.points != 0) require_range("distillation", "number of points", plan.points, "", 2.0, 1e5);
+                  run_plan::most_ends, "a run must end");
+    require_range("distillation", "number of cuts", static_cast<double>(plan.cuts.size()), "", 0.0,
+                  run_plan::most_cuts);
+    if (plan.points != 0)
+        require_range("distillation", "number of points", plan.points, "", 2.0, run_plan::most_points);
     detail::batch_still<M> const batch(charge, s, mixture);
-    detail::batch_history<detail::batch_still<M>> const history(batch, plan);
+    double distilled = 0.0;
+    detail::batch_history<detail::batch_still<M>> const history(batch, plan, [&](double share) {
+        progress(run_progress{distilled = share, 0.0});
+    });
     detail::run_writer<M> const write(batch, plan);
 
     detail::batch_point const& first = history.starts().front();
@@ -170,22 +197,35 @@ distillation distil(wash const& charge, still const& s, run_plan const& plan, M 
     for (int i = 0; i < plan.points; ++i) {
         double const share = static_cast<double>(i) / (plan.points - 1);
         points.push_back(write.point(history.at_distilled(share * last.distilled)));
+        progress(run_progress{distilled, share});
     }
     double const gained = batch.content_heat(last) - batch.content_heat(first);
-    double const supplied = s.pot.power.value() * last.seconds();
-    run_heat const went_where{supplied * joule,         last.pot_loss() * joule, last.column_loss() * joule,
-                              last.condenser() * joule, last.carried() * joule,  gained * joule};
-    double const went = last.pot_loss() + last.column_loss() + last.condenser() + last.carried() + gained;
-    double const ethanol = first.left * first.x() - last.ethanol() - last.left * last.x();
-    run_balance const balance{ethanol / (first.left * first.x()), -ethanol / (first.left * (1.0 - first.x())),
-                              (supplied - went) / supplied};
+    run_heat const went_where{s.pot.power * (last.seconds() * second),
+                              last.pot_loss() * joule,
+                              last.column_loss() * joule,
+                              last.condenser() * joule,
+                              last.carried() * joule,
+                              gained * joule};
+    wash const residue = write.residue(last, charge.solids());
     return {fractions,
-            write.residue(last, charge.solids()),
+            residue,
             heat(charge, s.pot, kelvin(batch.boiling(first.x(), first.left))),
             last.seconds() * second,
             went_where,
-            balance,
+            detail::balance_of(charge, fractions, residue, went_where),
             points};
+}
+
+/// The same, for those who do not wait.
+/// @param charge  the wash, weaker than the azeotrope, at its temperature
+/// @param s       the still
+/// @param plan    cuts and ends
+/// @param mixture the equilibrium at the pressure of the day: a `boiling_curve`
+/// @return as above
+/// @throws range_error as above
+template <boiling_mixture M>
+distillation distil(wash const& charge, still const& s, run_plan const& plan, M const& mixture) {
+    return distil(charge, s, plan, mixture, [](run_progress const&) {});
 }
 
 /// The same for a charge without extract, and the library's own equilibrium.

@@ -17,12 +17,24 @@ namespace aqueth {
 
 /// A heated pot.
 struct vessel {
-    units::power power;  ///< heat given to the pot, above 0; of an electric element all it draws
-    /// heat capacity of the empty pot: about 0.5 kJ/K for each kg of steel, 0.39 kJ/K for each kg of copper
+    /// heat given to the pot, 1 mW to 1 GW; of an electric element all it draws
+    units::power power;
+    /// heat capacity of the empty pot, 0 to 1 GJ/K: about 0.5 kJ/K for each kg of steel, 0.39 kJ/K for each
+    /// kg of copper (common practice: the metals' specific heats, rounded)
     units::heat_capacity heat_capacity = units::heat_capacity();
-    /// heat lost to the room for each kelvin the pot is warmer: about 10 W/K for each m2 of bare metal
+    /// heat lost to the room for each kelvin the pot is warmer, 0 to 1 MW/K: about 10 W/K for each m2 of bare
+    /// metal (common practice: air at rest and radiation together)
     units::thermal_conductance loss = units::thermal_conductance();
-    units::temperature room = celsius(20.0);  ///< temperature of the room
+    units::temperature room = celsius(20.0);  ///< temperature of the room, -40 to 60 °C
+
+    /// Checks the ranges above, as everything that heats does.
+    /// @throws range_error if one of the figures is outside its range
+    void require_possible() const {
+        require_range("pot", "power", power.value(), "W", 1e-3, 1e9, "a pot must be heated");
+        require_range("pot", "heat capacity", heat_capacity.value(), "J/K", 0.0, 1e9);
+        require_range("pot", "heat loss coefficient", loss.value(), "W/K", 0.0, 1e6);
+        require_range("pot", "temperature of the room", room.celsius(), "°C", -40.0, 60.0);
+    }
 };
 
 /// Where the heat of a warming-up goes, and how long it takes.
@@ -37,14 +49,6 @@ struct heating {
 };
 
 namespace detail {
-
-inline void require_vessel(vessel const& pot) {
-    double const infinite = std::numeric_limits<double>::infinity();
-    require_range("pot", "power", pot.power.value(), "W", 1e-3, infinite, "a pot must be heated");
-    require_range("pot", "heat capacity", pot.heat_capacity.value(), "J/K", 0.0, infinite);
-    require_range("pot", "heat loss coefficient", pot.loss.value(), "W/K", 0.0, infinite);
-    require_range("pot", "temperature of the room", pot.room.celsius(), "°C", -40.0, 60.0);
-}
 
 /// moles of ethanol and water in a parcel, and of extract beside it as sucrose
 struct amounts {
@@ -93,7 +97,7 @@ inline units::temperature boiling_temperature(wash const& charge, units::pressur
 /// @par Source
 /// @ref source_wash for the extract
 inline heating heat(wash const& charge, vessel const& pot, units::temperature target) {
-    detail::require_vessel(pot);
+    pot.require_possible();
     units::temperature const start = charge.temperature();
     require_range("heating", "temperature wanted", target.celsius(), "°C", start.celsius(), 115.0,
                   "from that of the charge to where the heat capacities hold");

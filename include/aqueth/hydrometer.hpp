@@ -38,7 +38,12 @@ template <class Scale>
 struct graduation {  // strengths
     units::temperature temperature;
     constexpr units::mass_density density_at(Scale mark) const {
-        return density(to<mass_fraction>(mark), temperature);
+        double const w = to<mass_fraction>(mark).value();
+        if constexpr (self_referenced_scale<Scale>) {
+            return reference_isotherm<typename Scale::reference>.density(w) * kilogram_per_cubic_metre;
+        } else {
+            return density(mass_fraction(w), temperature);
+        }
     }
     constexpr Scale mark_at(units::mass_density rho) const {
         return to<Scale>(mass_fraction_from_density(rho, temperature));
@@ -116,6 +121,9 @@ public:
     /// @return temperature at which the scale is right
     constexpr units::temperature reference_temperature() const { return scale_.temperature; }
 
+    /// @return cubic expansion of the instrument
+    constexpr units::cubic_expansion glass() const { return glass_; }
+
     /// True density of a liquid from a reading.
     /// @param reading what the stem shows; 500 to 1500 kg/m3 on a density scale
     /// @param t       temperature of liquid and instrument, -20 to 40 °C
@@ -140,6 +148,12 @@ public:
     ///         reading there
     constexpr mass_fraction composition(Scale reading, units::temperature t) const {
         units::mass_density const rho = density(reading, t);
+        double const w = correlation::oiml_r22::mass_fraction_from_density(rho.value(), t.celsius());
+        if (w > 0.0 && w < 1.0) {
+            detail::require_liquid(property, mass_fraction(w), t);
+            return mass_fraction(w);
+        }
+        // An end, which is also the answer to what lies beyond.
         correlation::oiml_r22::isotherm<double> const at_t(t.celsius());
         double const ethanol = at_t.density(1.0);
         double const water = at_t.density(0.0);

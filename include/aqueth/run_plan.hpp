@@ -188,12 +188,23 @@ struct cut {
     bool keep = true;  ///< false for a first fraction to discard
 };
 
-/// What to do in a run. What comes after the last cut is the last fraction, and kept.
+/// What to do in a run. What comes after the last cut is the last fraction, and kept; if the run ends
+/// together with the last cut, there is none.
 struct run_plan {
-    std::vector<cut> cuts;        ///< ends of fractions, in their order; may be empty
-    std::vector<condition> ends;  ///< the run ends with the first of these that comes to pass; at least one
+    static constexpr int most_cuts = 1000;      ///< greatest number of cuts
+    static constexpr int most_ends = 20;        ///< greatest number of ends
+    static constexpr int most_points = 100000;  ///< greatest number of states to record
+
+    std::vector<cut> cuts;        ///< ends of fractions, in their order; may be empty, 1000 at most
+    std::vector<condition> ends;  ///< the run ends with the first of these that comes to pass; 1 to 20
     int points = 0;               ///< states to record, evenly over the moles distilled; 0 or 2 to 100000
     units::temperature product_temperature = celsius(20.0);  ///< to which fractions and residue are cooled
+};
+
+/// How far the computing of a run has come, for those who wait: a long plan takes seconds.
+struct run_progress {
+    double distilled;  ///< share of the charge's moles that has come over, up to where the run ends
+    double recorded;   ///< after that: the share of the points that is recorded
 };
 
 }  // namespace aqueth

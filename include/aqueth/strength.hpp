@@ -11,6 +11,7 @@
 
 #include <compare>
 #include <limits>
+#include <type_traits>
 
 namespace aqueth {
 
@@ -61,8 +62,14 @@ struct basis<basic_mass_concentration<Reference>> {
 template <class Reference>
 struct basis<basic_volume_fraction<Reference>> {
     static constexpr mass_fraction to_mass(basic_volume_fraction<Reference> q) {
-        auto const& isotherm = reference_isotherm<Reference>;
-        return mass_fraction(isotherm.mass_fraction_from_concentration(q.value() * isotherm.density(1.0)));
+        namespace r22 = correlation::oiml_r22;
+        if constexpr (std::is_same_v<Reference, at_20_celsius>) {
+            return mass_fraction(r22::mass_fraction_from_volume_fraction_at_20_celsius(q.value()));
+        } else {
+            auto const& isotherm = reference_isotherm<Reference>;
+            return mass_fraction(
+                isotherm.mass_fraction_from_concentration(q.value() * isotherm.density(1.0)));
+        }
     }
     static constexpr basic_volume_fraction<Reference> from_mass(mass_fraction w) {
         auto const& isotherm = reference_isotherm<Reference>;

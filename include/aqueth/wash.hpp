@@ -130,7 +130,8 @@ inline apparent_extract apparent_extract_of(specific_gravity gravity) {
 /// adds, each dissolved in the volume of the wash (Tabarie's rule).
 /// @par Accuracy
 /// Tabarie's rule is within the uncertainty of measurement below 5 % sucrose and 18 % ethanol by mass
-/// (@ref source_wash, Hackbarth); it is not meant for liqueurs.
+/// (@ref source_wash, Hackbarth); it is not meant for liqueurs. The real extract of beers, worked out from
+/// alcohol and apparent extract, it gives within 0.04 °P (@ref source_balling, Cutaia and others).
 class wash {
 public:
     /// @param liquid the ethanol and water in it

@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <cstddef>
+#include <optional>
 #include <span>
 #include <string>
 #include <vector>
@@ -23,12 +25,15 @@ about const who{
 
 /// Reads "charge, its strength, discarded volume or none, collected volume, its strength".
 past_run read_run(given const& g) {
-    auto const parts = parts_of(g, ',');
+    auto parts = parts_of(g, ',');
     if (parts.size() != 5) {
         refuse(g,
                "expected charge, its strength, discarded volume or 'none', collected volume, its strength: "
                "'25 L, 11 %vol, 100 mL, 1.8 L, 90 %vol'");
     }
+    // messages name the run and what of it
+    char const* const names[] = {"charge", "strength of the charge", "discarded", "collected", "strength"};
+    for (std::size_t i = 0; i < parts.size(); ++i) parts[i].name = label(g) + ", " + names[i];
     parcel const charge =
         make_parcel(read_amount(parts[0]), composition(read_strength(parts[1])), celsius(20));
     units::volume const discarded = parts[2].text == "none" ? units::volume() : read_volume(parts[2]);
@@ -36,76 +41,184 @@ past_run read_run(given const& g) {
             to<volume_fraction>(composition(read_strength(parts[4])))};
 }
 
-std::string range_of(stage_estimate const& e) {
-    return std::isinf(e.highest) ? fmt::format("{:.1f} or more", e.lowest)
-                                 : fmt::format("{:.1f} to {:.1f}", e.lowest, e.highest);
+std::string stages_of(stage_estimate const& e) {
+    if (std::isinf(e.stages)) return fmt::format("{:.1f} stages or more", e.lowest);
+    if (std::isinf(e.highest)) return fmt::format("{:.1f} stages ({:.1f} or more)", e.stages, e.lowest);
+    return fmt::format("{:.1f} stages ({:.1f} to {:.1f})", e.stages, e.lowest, e.highest);
+}
+
+json to_json(stage_estimate const& e) {
+    return {{"stages", std::isinf(e.stages) ? json() : json(e.stages)},
+            {"stages_lowest", e.lowest},
+            {"stages_highest", std::isinf(e.highest) ? json() : json(e.highest)},
+            {"disagreement_percent_vol", e.disagreement},
+            {"uncertainty_used_percent_vol", e.uncertainty},
+            {"explains_the_runs", e.explains}};
+}
+
+/// What the runs say, for the reflux that was given, if one was, and for others.
+struct findings {
+    std::optional<still_candidate> asked;
+    std::vector<still_candidate> tried;  ///< in the order of their ratios; that of `asked` is among them
+    double uncertainty;                  ///< as stated, % vol
+    bool one_run;
+
+    std::vector<still_candidate> explanations() const {
+        std::vector<still_candidate> result;
+        for (auto const& c : tried)
+            if (c.estimate.explains) result.push_back(c);
+        return result;
+    }
+    still_candidate const& nearest() const {
+        return *std::min_element(tried.begin(), tried.end(), [](auto const& a, auto const& b) {
+            return a.estimate.disagreement < b.estimate.disagreement;
+        });
+    }
+    /// the stages to speak of first
+    still_candidate const& first() const { return asked ? *asked : nearest(); }
+};
+
+void say_answer(page& text, findings const& f) {
+    auto const list = f.explanations();
+    char const* const these = f.one_run ? "this run" : "these runs";
+    stage_estimate const& e = f.first().estimate;
+    std::string const nearest =
+        std::isinf(e.stages)
+            ? fmt::format("even {:g} stages miss by {:.1f} % vol", detail::most_estimated_stages,
+                          e.disagreement)
+            : fmt::format("the nearest is {}, which miss by {:.1f} % vol",
+                          f.one_run ? fmt::format("{:.1f} stages", e.stages) : stages_of(e), e.disagreement);
+    if (list.empty() && f.asked) {
+        text.say("No number of stages explains {}, with reflux {:g} or any other tried;\nwith {:g} {}.",
+                 these, f.asked->reflux_ratio, f.asked->reflux_ratio, nearest);
+    } else if (list.empty()) {
+        text.say("No number of stages explains {}, with any reflux tried;\nwith reflux {:g} {}.", these,
+                 f.first().reflux_ratio, nearest);
+    } else if (f.asked && !e.explains) {
+        auto const& other = *std::min_element(list.begin(), list.end(), [&](auto const& a, auto const& b) {
+            return std::abs(a.reflux_ratio - f.asked->reflux_ratio) <
+                   std::abs(b.reflux_ratio - f.asked->reflux_ratio);
+        });
+        text.say("No number of stages explains {} with reflux {:g}: {}.\nReflux {:g} would, with {}.", these,
+                 f.asked->reflux_ratio, nearest, other.reflux_ratio, stages_of(other.estimate));
+    } else if (f.asked) {
+        text.say("The still works like {}.",
+                 std::isinf(e.stages)
+                     ? fmt::format("{:.1f} stages or more above the pot: no number is too many", e.lowest)
+                     : fmt::format("{:.1f} theoretical stages above the pot ({:.1f} {})", e.stages, e.lowest,
+                                   std::isinf(e.highest) ? "or more" : fmt::format("to {:.1f}", e.highest)));
+    } else if (f.one_run) {
+        text.say("One run cannot tell reflux and stages apart. Each of these pairs explains it:");
+    } else if (list.size() > 1) {
+        text.say("These runs do not tell reflux and stages apart. Each of these pairs explains them:");
+    } else {
+        text.say("Of the reflux ratios tried only {:g} explains these runs, with {}.", list[0].reflux_ratio,
+                 stages_of(list[0].estimate));
+    }
+}
+
+void say_what_it_means(page& text, findings const& f) {
+    auto const list = f.explanations();
+    if (list.empty()) {
+        text.say("A standard uncertainty of {:g} % vol (--uncertainty) does not account for it: {}.",
+                 f.uncertainty,
+                 f.one_run ? "no still\nof the kind gives that"
+                           : "the runs\ncontradict one another, or had not the same reflux");
+    } else if (list.size() == 1 && !f.one_run) {
+        text.say("No other of the reflux ratios tried explains the runs: they tell stages and reflux apart.");
+    } else {
+        if (f.asked) {
+            text.say("{}", f.one_run
+                               ? "All of these explain the run: one run cannot tell reflux and stages apart."
+                               : "All of these explain the runs, which do not tell reflux and stages apart.");
+        }
+        text.say("What would tell them apart: the reflux measured (volume returned over volume taken); or a\n"
+                 "second run that collects much less or much more, given here as well; or a second run with\n"
+                 "another reflux that is known, given alone: its stages show which line above is right.");
+    }
 }
 
 void run(session& s) {
     auto const& given_runs =
         s.repeated("--run", "RUN", "'charge, strength, discarded or none, collected, strength', all at 20 C");
-    given const& ratio = s.option("--reflux", "RATIO", "reflux ratio of those runs", "0");
+    given const& ratio = s.option("--reflux", "RATIO", "reflux ratio of those runs, if it is known");
     given const& heat_loss =
         s.option("--heat-loss", "SHARE", "of the vapour, condensed on the column", "0 %");
-    given const& uncertainty = s.option("--uncertainty", "NUMBER", "of the strengths, % vol", "0.5");
+    given const& uncertainty =
+        s.option("--uncertainty", "NUMBER", "standard uncertainty of the strengths, % vol", "0.5");
     surroundings const air = s.surroundings_options();
     s.parse();
 
     std::vector<past_run> past;
     for (given const& each : given_runs) past.push_back(read_run(each));
-    double const known = read_plain(ratio, 0.0, 1000.0);
+    std::span<past_run const> const runs(past);
+    std::vector<double> ratios{0.0, 0.25, 0.5, 0.75, 1.0, 1.5,  2.0,  2.5,
+                               3.0, 4.0,  5.0, 6.0,  8.0, 12.0, 20.0, 50.0};
+    std::optional<double> known;
+    if (ratio.present) {
+        known = read_plain(ratio, 0.0, 1000.0);
+        if (std::find(ratios.begin(), ratios.end(), *known) == ratios.end()) ratios.push_back(*known);
+        std::sort(ratios.begin(), ratios.end());
+    }
     double const share = read_share(heat_loss);
     double const u = read_plain(uncertainty, 0.01, 5.0);
     boiling_curve const curve = read_curve(air);
-    std::span<past_run const> const runs(past);
-    reflux const returned =
-        on_behalf_of(heat_loss, [&] { return reflux::constant(known).with_heat_loss(share); });
-    stage_estimate const found = estimate_stages(runs, returned, u, curve);
-    std::array const ratios{0.0, 0.5, 1.0, 1.5, 2.0, 3.0, 4.0, 6.0, 8.0, 12.0, 20.0};
-    auto const others = reflux_candidates(runs, std::span<double const>(ratios), share, u, curve);
+    on_behalf_of(heat_loss, [&] { return reflux::none().with_heat_loss(share); });
+    for (std::size_t i = 0; i < past.size(); ++i) {  // each by itself, to name the one that cannot be
+        on_behalf_of(given_runs[i], [&] {
+            return nearest_stages(runs.subspan(i, 1), std::span<double const>(), share, u, curve);
+        });
+    }
+
+    findings found{
+        {}, nearest_stages(runs, std::span<double const>(ratios), share, u, curve), u, past.size() == 1};
+    for (auto const& c : found.tried)
+        if (known && c.reflux_ratio == *known) found.asked = c;
+    auto const list = found.explanations();
+    if (list.empty()) {  // what no still gives with any reflux is refused, with the range that one gives
+        auto const refuse_impossible = [&](double r) {
+            estimate_stages(runs, reflux::constant(r).with_heat_loss(share), u, curve);
+        };
+        try {
+            refuse_impossible(ratios.back());
+        } catch (range_error const& e) {
+            auto const say_so = [&] {
+                if (known) refuse_impossible(*known);
+                raise(e);
+            };
+            found.one_run ? on_behalf_of(given_runs.front(), say_so) : say_so();
+        }
+    }
 
     page text;
-    if (std::isinf(found.stages)) {
-        text.say("The still works like {:.1f} stages or more above the pot: no number is too many.",
-                 found.lowest);
-    } else {
-        text.say("The still works like {:.1f} theoretical stages above the pot ({}).", found.stages,
-                 range_of(found));
+    say_answer(text, found);
+    text.gap();
+    stage_estimate const& first = found.first().estimate;
+    text.row("reflux", "{}; heat loss {:g} %", known ? fmt::format("{:g}, as given", *known) : "not given",
+             100.0 * share);
+    if (known)
+        text.row("disagreement", "{:.2f} % vol between forecast and measured strength", first.disagreement);
+    if (first.uncertainty > u && !found.one_run) {
+        text.row("uncertainty", "{:.2f} % vol of each strength, by the scatter of the runs; {:g} was stated",
+                 first.uncertainty, u);
     }
     text.gap();
-    text.row("reflux", "{:g}, as given; heat loss {:g} %", known, 100.0 * share);
-    text.row("disagreement", "{:.2f} % vol between forecast and measured strength", found.disagreement);
-    text.gap();
-    json list = json::array();
-    for (auto const& c : others) {
-        list.push_back({{"reflux_ratio", c.reflux_ratio}, {"stages", c.estimate.stages}});
-        text.row(fmt::format("with reflux {:g}", c.reflux_ratio), "{:.1f} stages ({})", c.estimate.stages,
-                 range_of(c.estimate));
+    json candidates = json::array();
+    for (auto const& c : list) {
+        json row{{"reflux_ratio", c.reflux_ratio}};
+        row.update(to_json(c.estimate));
+        candidates.push_back(row);
+        text.row(fmt::format("with reflux {:g}", c.reflux_ratio), "{}", stages_of(c.estimate));
     }
-    bool const agrees = found.disagreement <= u;
-    bool const told_apart =
-        agrees && std::all_of(others.begin(), others.end(),
-                              [&](still_candidate const& c) { return c.reflux_ratio == known; });
-    if (told_apart) {
-        text.say("No other of the reflux ratios tried explains the runs: they tell stages and reflux apart.");
-    } else if (agrees) {
-        text.say("All these explain the runs within {:g} % vol: the data do not tell reflux and stages\n"
-                 "apart. Measure the reflux, or another run that collects much more or less.",
-                 u);
-    } else {
-        text.say("No number of stages explains all the runs within {:g} % vol with this reflux{}", u,
-                 others.empty() ? ", nor with any\nother that was tried: they contradict one another."
-                                : "; those above do.");
-    }
+    if (!list.empty()) text.gap();
+    say_what_it_means(text, found);
     text.gap();
     text.say("{}", still_caution);
-    s.answer(text, {{"stages", std::isinf(found.stages) ? json() : json(found.stages)},
-                    {"stages_lowest", found.lowest},
-                    {"stages_highest", std::isinf(found.highest) ? json() : json(found.highest)},
-                    {"disagreement_percent_vol", found.disagreement},
-                    {"explains_the_runs", agrees},
-                    {"reflux_and_stages_told_apart", told_apart},
-                    {"candidates", list}});
+    json answer{{"reflux_ratio", known ? json(*known) : json()}};
+    if (known) answer.update(to_json(first));
+    answer["reflux_and_stages_told_apart"] = list.size() == 1 && !found.one_run;
+    answer["candidates"] = candidates;
+    s.answer(text, answer);
 }
 
 }  // namespace

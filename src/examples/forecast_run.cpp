@@ -35,7 +35,7 @@ about const who{
 condition read_condition(given const& g) {
     auto const space = g.text.find(' ');
     std::string const word = g.text.substr(0, space);
-    given const rest{g.name, space == std::string::npos ? "" : g.text.substr(space + 1), true};
+    given const rest{label(g) + ":", space == std::string::npos ? "" : g.text.substr(space + 1), true};
     return on_behalf_of(g, [&] {
         if (word == "still" || word == "distillate") {
             return std::visit(
@@ -80,15 +80,25 @@ struct still_options {
         given const& keep =
             s.option("--keep-strength", "STRENGTH", "raise the reflux to keep this, up to --reflux");
         given const& heat_loss =
-            s.option("--heat-loss", "SHARE", "of the vapour, condensed on the column", "0 %");
+            s.option("--heat-loss", "SHARE", "of the vapour, condensed on column and head", "0 %");
         given const& flows =
             s.option("--flows", "MODEL", "in the column: 'constant' or by 'enthalpy'", "constant");
         return {power,   heat, loss,  room, stages,    plates, efficiency,
                 packing, hetp, ratio, keep, heat_loss, flows};
     }
+    /// Options that belong to another one are not passed over without a word.
+    void refuse_what_does_not_apply() const {
+        int const columns = stages.present + plates.present + packing.present;
+        if (columns > 1) throw bad_input("--stages, --plates, --packing: give one of them");
+        require_beside(efficiency, plates.present, "--plates");
+        require_beside(hetp, packing.present, "--packing");
+        for (given const* const each : {&ratio, &keep, &flows})
+            require_beside(*each, columns == 1, "a column: --stages, --plates or --packing");
+        if (keep.present && !ratio.present)
+            throw bad_input("--keep-strength needs --reflux, the greatest ratio");
+        require_beside(room, loss.present, "--pot-loss");
+    }
     column read_column() const {
-        if (stages.present + plates.present + packing.present > 1)
-            throw bad_input("--stages, --plates, --packing: give one of them");
         if (packing.present) {
             if (!hetp.present) throw bad_input("--packing needs --hetp");
             auto const height = [](given const& g) {
@@ -105,13 +115,14 @@ struct still_options {
                               : column::none();
     }
     still read() const {
+        refuse_what_does_not_apply();
         still result{{read_in_si(power, powers, {"a power", "W or kW"}) * watt}};
-        on_behalf_of(
-            power, [&] { return require_range("input", "power", result.pot.power.value(), "W", 1e-3, 1e9); });
         result.pot.heat_capacity =
             read_in_si(heat, heat_capacities, {"a heat capacity", "J/K or kJ/K"}) * joule_per_kelvin;
         result.pot.loss = read_in_si(loss, conductances, {"a heat loss", "W/K"}) * watt_per_kelvin;
         result.pot.room = read_temperature(room);
+        on_behalf_of({{"power", power}, {"heat capacity", heat}, {"heat loss coefficient", loss}},
+                     [&] { result.pot.require_possible(); });
         result.tower = read_column();
         double const greatest = read_plain(ratio, 0.0, 1000.0);
         result.returned = reflux::constant(greatest);
@@ -130,16 +141,39 @@ struct still_options {
 
 double percent(mole_fraction x) { return to<volume_fraction>(x).percent(); }
 
+/// What is told of a recorded state, in CSV and JSON.
+struct {
+    char const* name;
+    double (*value)(run_point const&);
+} constexpr recorded[] = {
+    {"elapsed_min", [](run_point const& p) { return in(p.elapsed, minute); }},
+    {"collected_L_20C", [](run_point const& p) { return in(p.collected, litre); }},
+    {"pure_alcohol_L_20C", [](run_point const& p) { return in(p.pure_alcohol, litre); }},
+    {"still_percent_vol_20C", [](run_point const& p) { return percent(p.still); }},
+    {"distillate_percent_vol_20C", [](run_point const& p) { return percent(p.distillate); }},
+    {"boiling_C", [](run_point const& p) { return p.boiling.celsius(); }},
+    {"vapour_C", [](run_point const& p) { return p.vapour.celsius(); }},
+    {"reflux_ratio", [](run_point const& p) { return p.reflux_ratio; }},
+    {"condenser_W", [](run_point const& p) { return in(p.condenser, watt); }},
+};
+
 std::string csv_of(distillation const& r) {
-    std::string csv = "elapsed_min,collected_L_20C,pure_alcohol_L_20C,still_percent_vol_20C,"
-                      "distillate_percent_vol_20C,boiling_C,vapour_C,reflux_ratio,condenser_W\n";
+    std::string csv;
+    for (auto const& each : recorded) csv += fmt::format("{}{}", csv.empty() ? "" : ",", each.name);
     for (run_point const& p : r.points) {
-        csv += fmt::format("{:.10g},{:.10g},{:.10g},{:.10g},{:.10g},{:.10g},{:.10g},{:.10g},{:.10g}\n",
-                           in(p.elapsed, minute), in(p.collected, litre), in(p.pure_alcohol, litre),
-                           percent(p.still), percent(p.distillate), p.boiling.celsius(), p.vapour.celsius(),
-                           p.reflux_ratio, in(p.condenser, watt));
+        char before = '\n';
+        for (auto const& each : recorded) {
+            csv += fmt::format("{}{:.10g}", before, each.value(p));
+            before = ',';
+        }
     }
-    return csv;
+    return csv + "\n";
+}
+
+json to_json(run_point const& p) {
+    json data;
+    for (auto const& each : recorded) data[each.name] = each.value(p);
+    return data;
 }
 
 /// Strength and temperature against what has been collected, with a line where a fraction ends.
@@ -185,25 +219,27 @@ json to_json(distillation const& r) {
     auto const mj = [](units::energy e) { return in(e, megajoule); };
     json fractions = json::array();
     for (run_fraction const& f : r.fractions) fractions.push_back(to_json(f));
-    json data = {
-        {"fractions", fractions},
-        {"residue", program::to_json(r.residue.liquid())},
-        {"residue_extract_kg", in(r.residue.solids(), kilogram)},
-        {"kept_alcohol_L_20C", in(r.kept_alcohol(), litre)},
-        {"recovery", r.recovery()},
-        {"warming_min", in(r.warming.duration, minute)},
-        {"boiling_min", in(r.boiling_time, minute)},
-        {"heat_MJ",
-         {{"warming", mj(r.warming.supplied)},
-          {"boiling", mj(r.heat.supplied)},
-          {"lost_by_pot", mj(r.heat.lost_by_pot)},
-          {"lost_by_column", mj(r.heat.lost_by_column)},
-          {"condenser", mj(r.heat.condenser)},
-          {"with_distillate", mj(r.heat.with_distillate)},
-          {"gained_by_still", mj(r.heat.gained_by_still)},
-          {"per_litre_of_kept_alcohol", mj(r.energy_per_litre())}}},
-        {"balance_relative_to_charge",
-         {{"ethanol", r.balance.ethanol}, {"water", r.balance.water}, {"energy", r.balance.energy}}}};
+    json points = json::array();
+    for (run_point const& p : r.points) points.push_back(to_json(p));
+    json data = {{"fractions", fractions},
+                 {"residue", program::to_json(r.residue.liquid())},
+                 {"residue_extract_kg", in(r.residue.solids(), kilogram)},
+                 {"kept_alcohol_L_20C", in(r.kept_alcohol(), litre)},
+                 {"recovery", r.recovery()},
+                 {"warming_min", in(r.warming.duration, minute)},
+                 {"boiling_min", in(r.boiling_time, minute)},
+                 {"heat_MJ",
+                  {{"warming", mj(r.warming.supplied)},
+                   {"boiling", mj(r.heat.supplied)},
+                   {"lost_by_pot", mj(r.heat.lost_by_pot)},
+                   {"lost_by_column", mj(r.heat.lost_by_column)},
+                   {"condenser", mj(r.heat.condenser)},
+                   {"with_distillate", mj(r.heat.with_distillate)},
+                   {"gained_by_still", mj(r.heat.gained_by_still)},
+                   {"per_litre_of_kept_alcohol", mj(r.energy_per_litre())}}},
+                 {"balance_relative_to_charge",
+                  {{"ethanol", r.balance.ethanol}, {"water", r.balance.water}, {"energy", r.balance.energy}}},
+                 {"points", points}};
     return data;
 }
 
@@ -217,7 +253,7 @@ void run(session& s) {
         s.required("--end", "LIST", "end of the run, the first of: 'still 1 %vol; elapsed 6 h'");
     surroundings const air = s.surroundings_options();
     given const& points =
-        s.option("--points", "NUMBER", "states in the table of --csv and the drawing", "200");
+        s.option("--points", "NUMBER", "states recorded for --csv, --json and --draw", "200");
     given const& picture = s.option("--draw", "FILE", "draw it with gnuplot: a name that ends in .svg");
     bool const& replace = s.flag("--replace", "draw even if there is such a file already");
     s.explain(
@@ -237,12 +273,25 @@ void run(session& s) {
         for (condition const& c : read_conditions(cuts)) plan.cuts.push_back({c});
     }
     plan.ends = read_conditions(ends);
-    plan.points = read_count(points, 100000);
-    if (plan.points < 2) refuse(points, "a run has at least the points of its beginning and its end");
+    bool const recording = picture.present || s.in_json() || s.in_csv();
+    require_beside(points, recording, "--csv, --json or --draw");
+    if (replace && !picture.present) throw bad_input("--replace goes with --draw");
+    plan.points = recording ? read_count(points, run_plan::most_points) : 0;
+    if (plan.points == 1) refuse(points, "a run has at least the points of its beginning and its end");
     boiling_curve const curve = read_curve(air);
     std::filesystem::path const path =
         picture.present ? read_picture_path(picture, replace) : std::filesystem::path();
-    distillation const r = distil(charge, apparatus, plan, curve);
+    distillation const r = on_behalf_of({{"power", still_given.power},
+                                         {"mass of the charge", charge_given.amount},
+                                         {"strength of the charge", charge_given.strength},
+                                         {"strength of the distillate to keep", still_given.keep},
+                                         {"number of cuts", cuts},
+                                         {"number of ends of the run", ends}},
+                                        [&] {
+                                            progress_line line(who.name);
+                                            return distil(charge, apparatus, plan, curve,
+                                                          [&](run_progress const& p) { line.show(p); });
+                                        });
     if (picture.present) put_file(picture, path, svg_by_gnuplot(picture_of(r)));
 
     wording const words = s.words();
@@ -272,7 +321,7 @@ void run(session& s) {
     if (picture.present) text.row("drawing", "{}", printable(picture.text));
     text.gap();
     text.say("{}\n{}", still_caution, run_caution);
-    s.answer(text, to_json(r), csv_of(r));
+    s.answer(text, s.in_json() ? to_json(r) : json(), s.in_csv() ? csv_of(r) : "");
 }
 
 }  // namespace

@@ -3,6 +3,7 @@
 #include "still_program.hpp"
 
 #include <algorithm>
+#include <functional>
 #include <string>
 
 namespace {
@@ -18,45 +19,78 @@ about const who{
     {correlation::sucrose_density::cited, correlation::balling::cited, correlation::balling::factors_cited,
      correlation::excise_notice_226::cited, correlation::fermentation::cited, correlation::oiml_r22::cited}};
 
-/// gravity at 20 °C of what was read at another temperature
-specific_gravity corrected(given const& reading, given const& temperature, mass_fraction alcohol) {
+/// gravity at 20 °C of what was read in must, which holds no alcohol, at another temperature
+specific_gravity corrected(given const& reading, given const& temperature) {
     specific_gravity const shown = specific_gravity_of(read_extract(reading));
     units::temperature const t = read_temperature(temperature);
-    return on_behalf_of(reading, [&] { return true_gravity(shown, t, gravity_hydrometer({}), alcohol); });
+    return on_behalf_of({{"temperature", temperature}}, [&] {
+        return on_behalf_of({{"density behind the reading", reading}},
+                            [&] { return true_gravity(shown, t, gravity_hydrometer({})); });
+    });
+}
+
+/// What can be weighed in, as it is written and as it is called.
+struct sugar_name {
+    char const* written;
+    char const* words;
+    sugar kind;
+};
+constexpr sugar_name sugars[] = {
+    {"sucrose", "sucrose", sugar::sucrose},
+    {"glucose", "anhydrous glucose", sugar::hexose},
+    {"glucose monohydrate", "glucose monohydrate", sugar::glucose_monohydrate},
+    {"fructose", "fructose", sugar::hexose},
+};
+
+sugar_name const& read_sugar(given const& g) {
+    for (sugar_name const& each : sugars)
+        if (g.text == each.written) return each;
+    refuse(g, "expected sucrose, glucose (anhydrous), glucose monohydrate (sold as dextrose) or fructose");
 }
 
 void plan_sugar(session& s, units::volume volume, given const& wanted_strength, given const& kind,
                 given const& share) {
-    bool const hexose = kind.text == "glucose" || kind.text == "fructose";
-    if (!hexose && kind.text != "sucrose") refuse(kind, "expected sucrose, glucose or fructose");
+    sugar_name const& weighed = read_sugar(kind);
     auto const strength = to<volume_fraction>(composition(read_strength(wanted_strength)));
     double const reached =
         share.present
             ? on_behalf_of(share,
                            [&] { return require_range("sugar", "yield", read_share(share), "", 0.3, 1.0); })
             : correlation::fermentation::practical_share;
-    sugar_plan const plan = on_behalf_of(wanted_strength, [&] {
-        return sugar_needed(volume, strength, hexose ? sugar::hexose : sugar::sucrose, reached);
-    });
+    sugar_plan const plan =
+        on_behalf_of(wanted_strength, [&] { return sugar_needed(volume, strength, weighed.kind, reached); });
     wording const words = s.words();
     page text;
-    text.say("Weigh in {} of {} and {} of water.", words.mass(plan.practical), kind.text,
+    text.say("Weigh in {} of {} and {} of water.", words.mass(plan.practical), weighed.words,
              words.mass(plan.water));
     text.gap();
     text.row("wash", "{} at {:.2f} % vol, 20 °C", words.volume(volume), strength.percent());
     text.row("least sugar", "{}, if nothing but alcohol and gas came of it", words.mass(plan.least));
     text.row("yield", "{:.1f} % of that reckoned with", 100.0 * reached);
+    if (weighed.kind == sugar::glucose_monohydrate) {
+        units::mass const crystals = plan.practical * (correlation::molar_mass::water /
+                                                       correlation::fermentation::glucose_monohydrate);
+        text.row("in the crystals", "{} of water, which the wash needs so much less", words.mass(crystals));
+    } else if (kind.text == "glucose") {
+        text.row("sold as dextrose", "it holds water of crystallization: reckon with 'glucose monohydrate'");
+    }
     text.row("before", "{:.2f} °P, gravity {:.4f}", plan.original.degrees(), plan.gravity.value());
     text.row("carbon dioxide", "{} given off", words.mass(plan.carbon_dioxide));
     text.gap();
     text.say("{}", gas_caution);
-    s.answer(text, {{"sugar_kg", in(plan.practical, kilogram)},
+    s.answer(text, {{"sugar", weighed.words},
+                    {"sugar_kg", in(plan.practical, kilogram)},
                     {"sugar_stoichiometric_kg", in(plan.least, kilogram)},
                     {"share_of_stoichiometric_yield", reached},
                     {"water_kg", in(plan.water, kilogram)},
                     {"carbon_dioxide_kg", in(plan.carbon_dioxide, kilogram)},
                     {"original_extract_P", plan.original.degrees()},
                     {"original_gravity_20_20C", plan.gravity.value()}});
+}
+
+/// Refuses an option that was given but that the question does not use.
+void refuse_if_given(given const& g, std::string const& belongs_to) {
+    if (g.present) refuse(g, "it belongs to " + belongs_to);
 }
 
 /// calls f, or says why it does not apply
@@ -77,7 +111,8 @@ void run(session& s) {
     given const& last_at = s.option("--final-temperature", "TEMP", "of the wash now", "20 C");
     given const& wanted_strength = s.option("--wanted", "STRENGTH", "instead: the strength a wash shall get");
     given const& kind =
-        s.option("--sugar", "SUGAR", "with --wanted: sucrose, glucose or fructose", "sucrose");
+        s.option("--sugar", "SUGAR",
+                 "with --wanted: sucrose, glucose (anhydrous), 'glucose monohydrate' or fructose", "sucrose");
     given const& share =
         s.option("--yield", "SHARE", "with --wanted: share of the greatest yield (else 90 %)");
     surroundings const air = s.surroundings_options();
@@ -88,30 +123,34 @@ void run(session& s) {
     units::volume const amount = read_volume(volume);
     if (wanted_strength.present) {
         if (original.present || last.present) throw bad_input("--wanted goes without --original and --final");
+        refuse_if_given(original_at, "--original; --wanted goes without");
+        refuse_if_given(last_at, "--final; --wanted goes without");
+        for (given const& g : {std::cref(air.pressure), std::cref(air.altitude)})
+            refuse_if_given(
+                g, "the boiling point of a judged wash (--original, --final); --wanted goes without");
         return plan_sugar(s, amount, wanted_strength, kind, share);
     }
+    refuse_if_given(kind, "--wanted");
+    refuse_if_given(share, "--wanted");
     if (!original.present || !last.present)
         throw bad_input("--original and --final: both are needed, or --wanted");
     units::pressure const pressure = read_pressure(air);
 
-    specific_gravity const before = corrected(original, original_at, mass_fraction(0.0));
-    // What the wash holds decides how it expands, and its gravity what it holds: twice round is enough.
-    specific_gravity after = specific_gravity_of(read_extract(last));
+    specific_gravity const before = corrected(original, original_at);
+    double const degrees = apparent_extract_of(before).degrees();
+    on_behalf_of(original, [&] {
+        return require_range("wash", "original extract", degrees, extract::unit, 0.01, 30.0 + 1e-9,
+                             "Balling");
+    });
+    extract const oe((std::min)(degrees, 30.0));  // 30 plato there and back
+    specific_gravity const shown = specific_gravity_of(read_extract(last));
     units::temperature const t = read_temperature(last_at);
-    on_behalf_of(original,
-                 [&] { return fermented_wash(amount, before, before, t); });  // nothing fermented yet
-    auto const fermented = [&] {
-        return on_behalf_of(last, [&] { return fermented_wash(amount, before, after, t); });
-    };
-    for (int i = 0; i < 3; ++i) {
-        wash const guess = fermented();
-        after = corrected(last, last_at, mass_fraction(in(guess.liquid().ethanol(), guess.mass())));
-    }
-    wash const now = fermented();
+    wash const now = on_behalf_of({{"temperature", last_at}, {"reading", last}}, [&] {
+        return fermented_wash(amount, before, shown, t, gravity_hydrometer({}));
+    });
+    specific_gravity const after = now.specific_gravity();
     units::temperature const boils =
         on_behalf_of(air.decisive(), [&] { return boiling_temperature(now, pressure); });
-    double const degrees = apparent_extract_of(before).degrees();
-    extract const oe = on_behalf_of(original, [&] { return extract(degrees < 0.0 ? 0.0 : degrees); });
     // Not above the original, but for rounding.
     apparent_extract const ae = (std::min)(apparent_extract_of(after), apparent_extract(oe));
     extract const re = (std::min)(now.extract(), oe);

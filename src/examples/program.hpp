@@ -67,6 +67,8 @@ public:
     void parse();
 
     wording words() const { return {us_}; }
+    bool in_json() const { return json_; }  ///< whether the answer shall be JSON; known once parsed
+    bool in_csv() const { return csv_; }    ///< or CSV
 
     /// The answer, in the form asked for; printed when the run is over.
     void answer(page const& text, json const& data, std::string const& csv = {});

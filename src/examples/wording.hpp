@@ -26,7 +26,9 @@ using json = nlohmann::ordered_json;
 /// A number with so many significant digits, never with an exponent.
 inline std::string number(double value, int significant = 5) {
     if (std::abs(value) < 1e-12) return "0";  // rounding of a difference
-    int const decimals = significant - 1 - static_cast<int>(std::floor(std::log10(std::abs(value))));
+    // Half a unit of the last digit first, so that 99.9999 gets the digits of the 100.00 it is printed as.
+    double const size = std::abs(value) * (1.0 + 0.5 * std::pow(10.0, -significant));
+    int const decimals = significant - 1 - static_cast<int>(std::floor(std::log10(size)));
     return fmt::format("{:.{}f}", value, std::clamp(decimals, 0, 15));
 }
 

@@ -8,9 +8,9 @@ answers(forecast_run.pot "${run} --end 'collected 2 L'"
 .*1 +2[.]0000 L +53[.]70 % vol.*left in the pot.*heat .*kWh for a litre.*never close a vessel.*Never leave a run alone]])
 answers(forecast_run.conserves "${run} --stages 5 --reflux 3 --end 'still 0.5 %vol' --json"
     [["balance_relative_to_charge": {
- +"ethanol": -?[0-9.]+(e-(09|1[0-9])|),
- +"water": -?[0-9.]+(e-(09|1[0-9])|),
- +"energy": -?[0-9.]+(e-(09|1[0-9])|)
+ +"ethanol": -?(0[.]0|[0-9.]+e-(09|1[0-9])),
+ +"water": -?(0[.]0|[0-9.]+e-(09|1[0-9])),
+ +"energy": -?(0[.]0|[0-9.]+e-(09|1[0-9]))
 ]])
 answers(forecast_run.fractions
     "${run} --stages 5 --reflux 3 --discard '100 mL' --cuts 'distillate 80 %vol; boiling 99 C' --end 'elapsed 6 h; still 0.2 %vol'"
@@ -25,6 +25,36 @@ answers(forecast_run.enthalpy_balance "${run} --stages 5 --reflux 3 --flows enth
     "^Kept: 1[.][67]")
 answers(forecast_run.csv "${run} --end 'collected 1 L' --points 3 --csv"
     "^elapsed_min,collected_L_20C,[a-z_A-Z0-9,]+\n0,0,0,11,58[.]1[^\n]*\n[^\n]*\n[0-9.]+,1,0[.]56[^\n]*\n$")
+# The states in JSON are those of the CSV; 200 unless told.
+answers(forecast_run.json_points "${run} --end 'collected 1 L' --points 2 --json"
+    [=["points": .
+    {
+      "elapsed_min": 0[.]0,
+      "collected_L_20C": 0[.]0,
+      "pure_alcohol_L_20C": 0[.]0,
+      "still_percent_vol_20C": 1[01][.][0-9]+,
+      "distillate_percent_vol_20C": 58[.]1[0-9]+,
+      "boiling_C": 91[.]6[0-9]+,
+      "vapour_C": 91[.]6[0-9]+,
+      "reflux_ratio": 0[.]0,
+      "condenser_W": 1[89][0-9][0-9][.][0-9]+
+    },
+    {
+      "elapsed_min": 13[.]00[0-9]+,
+      "collected_L_20C": (0[.]9999999|1[.]0)[0-9]*,
+      "pure_alcohol_L_20C": 0[.]56[0-9]+,
+[^]]*
+  .
+}
+$]=])
+answers(forecast_run.json_points_number
+    "echo \"{\\\"json\\\": $(${run} --end 'collected 1 L' --json | grep -c vapour_C), \\\"csv\\\": $(${run} --end 'collected 1 L' --csv | wc -l)}\""
+    [[^{"json": 200, "csv": 201}
+$]])
+refuses(forecast_run.points_for_nothing "${run} --end 'collected 1 L' --points 50" "--points goes with --csv, --json or --draw")
+answers(forecast_run.many_points
+    "${run} --stages 100 --reflux 1000 --flows enthalpy --keep-strength '97 %vol' --end 'still 0.5 %vol' --points 5000 --csv | wc -l"
+    "^5001\n$")
 answers(forecast_run.altitude "${run} --end 'collected 1 L' --altitude '1500 m'" "boils at +8[67][.].*the mean at 1500 m")
 answers(forecast_run.extract "${run} --extract '10 plato' --end 'collected 1 L' --json" "\"residue_extract_kg\": 2[.]5")
 
@@ -52,8 +82,8 @@ refuses(forecast_run.loses_all "${run} --pot-loss '30 W/K' --end 'collected 1 L'
     "power 2000 W is not a number of at least 215[0-9.]* W .*loses to the room")
 refuses(forecast_run.reflux_cannot_keep "${run} --stages 4 --reflux 3 --keep-strength '96 %vol' --end 'collected 1 L'"
     "strength of the distillate to keep 96 % vol at 20 °C is outside 58[.]1[0-9]* to 91[.]4")
-refuses(forecast_run.negative_reflux "${run} --reflux -1 --end 'collected 1 L'" "--reflux '-1': number -1 is outside 0 to 1000")
-refuses(forecast_run.no_number "${run} --reflux nan --end 'collected 1 L'" "--reflux 'nan': no number")
+refuses(forecast_run.negative_reflux "${run} --stages 4 --reflux -1 --end 'collected 1 L'" "--reflux '-1': number -1 is outside 0 to 1000")
+refuses(forecast_run.no_number "${run} --stages 4 --reflux nan --end 'collected 1 L'" "--reflux 'nan': no number")
 refuses(forecast_run.two_columns "${run} --stages 4 --plates 4 --end 'collected 1 L'" "give one of them")
 refuses(forecast_run.no_hetp "${run} --packing '1 m' --end 'collected 1 L'" "--packing needs --hetp")
 refuses(forecast_run.efficiency "${run} --plates 4 --plate-efficiency '120 %' --end 'collected 1 L'" "Murphree efficiency 1[.]2 is outside")
@@ -61,10 +91,10 @@ refuses(forecast_run.heat_loss "${run} --heat-loss '95 %' --end 'collected 1 L'"
 refuses(forecast_run.strange_end "${run} --end 'taste 3 L'" "expected 'still' or 'distillate' and a strength")
 refuses(forecast_run.empty_end "${run} --end ''" "--end '': expected 'still'")
 refuses(forecast_run.strange_time "${run} --end 'elapsed 4 km'" "expected a time: s, min or h")
-refuses(forecast_run.one_point "${run} --end 'collected 1 L' --points 1" "--points '1'")
+refuses(forecast_run.one_point "${run} --end 'collected 1 L' --csv --points 1" "--points '1'")
 refuses(forecast_run.syrup "${run} --extract '60 plato' --end 'collected 1 L'" "60 °P is outside 0 to 50")
 refuses(forecast_run.thin_air "${run} --pressure '3 kPa' --end 'collected 1 L'" "--pressure '3 kPa': pressure 3 kPa is outside 5 to 170")
-refuses(forecast_run.strange_flows "${run} --flows other --end 'collected 1 L'" "'constant' or 'enthalpy'")
+refuses(forecast_run.strange_flows "${run} --stages 4 --flows other --end 'collected 1 L'" "'constant' or 'enthalpy'")
 
 refuses(forecast_run.extract_beside_mass
     "forecast_run --charge '25 kg' --strength '11 %mass' --extract '10 plato' --power '2 kW' --end 'elapsed 1 h'"
@@ -75,3 +105,30 @@ refuses(forecast_run.extract_beside_moles
 refuses(forecast_run.extract_beside_density
     "forecast_run --charge '25 kg' --strength '984 kg/m3' --extract '10 plato' --power '2 kW' --end 'elapsed 1 h'"
     "--strength '984 kg/m3': beside --extract the strength is that of the whole wash: give it in %vol")
+
+# What would be passed over is refused.
+set(column "goes with a column: --stages, --plates or --packing")
+refuses(forecast_run.stray_hetp "${run} --stages 4 --hetp rubbish --end 'collected 1 L'" "--hetp goes with --packing")
+refuses(forecast_run.stray_efficiency "${run} --stages 4 --plate-efficiency rubbish --end 'collected 1 L'"
+    "--plate-efficiency goes with --plates")
+refuses(forecast_run.stray_reflux "${run} --reflux 3 --end 'collected 1 L'" "--reflux ${column}")
+refuses(forecast_run.stray_strength "${run} --keep-strength '80 %vol' --end 'collected 1 L'" "--keep-strength ${column}")
+refuses(forecast_run.stray_flows "${run} --flows enthalpy --end 'collected 1 L'" "--flows ${column}")
+refuses(forecast_run.stray_room "${run} --room '30 C' --end 'collected 1 L'" "--room goes with --pot-loss")
+refuses(forecast_run.stray_replace "${run} --replace --end 'collected 1 L'" "--replace goes with --draw")
+refuses(forecast_run.strength_without_reflux "${run} --stages 4 --keep-strength '80 %vol' --end 'collected 1 L'"
+    "--keep-strength needs --reflux")
+
+# Pots that cannot be.
+refuses(forecast_run.pot_heat "${run} --pot-heat '1e300 kJ/K' --end 'collected 1 L'"
+    "--pot-heat '1e300 kJ/K': heat capacity 1e[+]303 J/K is outside 0 to 1e[+]09 J/K")
+refuses(forecast_run.negative_pot_heat "${run} --pot-heat '-1 J/K' --end 'collected 1 L'" "--pot-heat '-1 J/K': heat capacity -1 J/K is outside")
+refuses(forecast_run.pot_loss "${run} --pot-loss '2e6 W/K' --end 'collected 1 L'"
+    "--pot-loss '2e6 W/K': heat loss coefficient 2000000 W/K is outside 0 to 1000000 W/K")
+refuses(forecast_run.endless "forecast_run --charge '1e9 L' --strength '11 %vol' --power '0.001 W' --end 'still 1 %vol'"
+    "--power '0.001 W': power 0[.]001 W is not a number of at least 6[0-9]+[.][0-9]+ W .*a million hours")
+refuses(forecast_run.too_many_ends "${run} --end \"$(printf 'elapsed 1 h;%.0s' {1..20}) elapsed 1 h\""
+    "--end '.*': number of ends of the run 21 is outside 1 to 20")
+refuses(forecast_run.too_many_cuts "${run} --cuts \"$(printf 'elapsed 1 s;%.0s' {1..1000}) elapsed 1 s\" --end 'elapsed 1 h'"
+    "--cuts '.*': number of cuts 1001 is outside 0 to 1000")
+refuses(forecast_run.end_without_unit "${run} --end 'still 0.5'" "--end 'still 0.5': '0.5': no unit; expected a strength")

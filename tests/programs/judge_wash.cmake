@@ -14,6 +14,19 @@ answers(judge_wash.plato "judge_wash --volume '20 L' --original '12 plato' --fin
     "original|before +12[.]00 °P.*Balling's factors 5[.]3")
 answers(judge_wash.warm "judge_wash --volume '25 L' --original '1.085 sg' --final '0.990 sg' --final-temperature '28 C'"
     "now +-2[.]0[0-9] °P apparent, gravity 0[.]992[0-9] at 20 °C")
+# Read cold a wash shows more than its original gravity, read hot less than anything fermented at 20 °C: neither is wrong.
+answers(judge_wash.cold_reading_above_the_original
+    "judge_wash --volume '25 L' --original '1.085 sg' --final '1.0855 sg' --final-temperature '10 C'"
+    "^The wash holds 0[.]2 % vol.*now +20[.]06 °P apparent, gravity 1[.]0832 at 20 °C")
+answers(judge_wash.hot_reading_below_the_driest
+    "judge_wash --volume '25 L' --original '1.085 sg' --final '0.980 sg' --final-temperature '35 C'"
+    "^The wash holds 13[.]4 % vol.*now +-3[.]99 °P apparent, gravity 0[.]9848 at 20 °C")
+answers(judge_wash.both_read_cold
+    "judge_wash --volume '25 L' --original '1.05 sg' --original-temperature '12 C' --final '1.05 sg' --final-temperature '12 C'"
+    "^The wash holds 0[.]0 % vol.*before +12[.]02 °P, gravity 1[.]0484")
+answers(judge_wash.strongest_and_hot
+    "judge_wash --volume '25 L' --original '30 plato' --final '0.966 sg' --final-temperature '40 C'"
+    "^The wash holds 21[.]1 % vol.*gravity 0[.]9746 at 20 °C.*usual weights +does not apply [(]")
 answers(judge_wash.nothing_fermented "judge_wash --volume '25 L' --original '1.085 sg' --final '1.085 sg'"
     "^The wash holds 0[.]0 % vol: 0 ")
 answers(judge_wash.a_way_does_not_apply "judge_wash --volume '25 L' --original '1.02 sg' --final '1.00 sg'"
@@ -26,19 +39,39 @@ answers(judge_wash.sugar "judge_wash --volume '25 L' --wanted '11 %vol'"
 answers(judge_wash.glucose "judge_wash --volume '25 L' --wanted '11 %vol' --sugar glucose --yield '100 %' --json"
     "\"sugar_kg\": 4[.]24[34].*\"share_of_stoichiometric_yield\": 1[.]0")
 
+answers(judge_wash.glucose_is_anhydrous "judge_wash --volume '25 L' --wanted '11 %vol' --sugar glucose"
+    "^Weigh in 4[.]7212 kg of anhydrous glucose and 22[.]418 kg of water[.].*sold as dextrose .*'glucose monohydrate'")
+# 198.17/180.16 of the anhydrous one; both make the same 27.139 kg with their water.
+answers(judge_wash.monohydrate "judge_wash --volume '25 L' --wanted '11 %vol' --sugar 'glucose monohydrate'"
+    "^Weigh in 5[.]193[23] kg of glucose monohydrate and 21[.]946 kg of water[.].*in the crystals +472[.][0-9]+ g of water.*before +17[.]40 °P")
+
+refuses(judge_wash.sugar_without_wanted "judge_wash ${fell} --sugar lead" "--sugar 'lead': it belongs to --wanted")
+refuses(judge_wash.yield_without_wanted "judge_wash ${fell} --yield much" "--yield 'much': it belongs to --wanted")
+foreach(option --original-temperature --final-temperature --pressure --altitude)
+  refuses(judge_wash.wanted_with${option} "judge_wash --volume '25 L' --wanted '11 %vol' ${option} rubbish"
+      "${option} 'rubbish': it belongs to .*--wanted goes without")
+endforeach()
+refuses(judge_wash.too_cold_to_be_true
+    "judge_wash --volume '25 L' --original '1.085 sg' --final '1.0895 sg' --final-temperature '10 C'"
+    "--final '1[.]0895 sg': reading 1[.]0895 is outside 0[.]984[0-9]* to 1[.]0873[0-9]* [(]at that temperature")
+refuses(judge_wash.too_hot_to_be_true
+    "judge_wash --volume '25 L' --original '1.085 sg' --final '0.970 sg' --final-temperature '35 C'"
+    "--final '0[.]970 sg': reading 0[.]97 is outside 0[.]97[0-9]* to 1[.]0")
+refuses(judge_wash.water "judge_wash --volume '25 L' --original '1.0 sg' --final '1.0 sg'"
+    "--original '1[.]0 sg': original extract 0 °P is outside 0[.]01 to 30 °P")
 refuses(judge_wash.half "judge_wash --volume '25 L' --original '1.085 sg'" "--original and --final: both")
 refuses(judge_wash.both_questions "judge_wash ${fell} --wanted '10 %vol'" "--wanted goes without")
 refuses(judge_wash.rises "judge_wash --volume '25 L' --original '1.085 sg' --final '1.09 sg'"
-    "--final '1[.]09 sg': final gravity 1[.]09 is outside 0[.]98[0-9]* to 1[.]085")
+    "--final '1[.]09 sg': reading 1[.]09 is outside 0[.]98[0-9]* to 1[.]085")
 refuses(judge_wash.too_dry "judge_wash --volume '25 L' --original '1.040 sg' --final '0.97 sg'"
-    "final gravity 0[.]97 is outside 0[.]99")
+    "--final '0[.]97 sg': reading 0[.]97 is outside 0[.]99")
 refuses(judge_wash.syrup "judge_wash --volume '25 L' --original '1.2 sg' --final '1.0 sg'"
-    "--original '1[.]2 sg': original extract 44[.]0[0-9]* °P is outside 0 to 30 °P [(]Balling[)]")
+    "--original '1[.]2 sg': original extract 44[.]0[0-9]* °P is outside 0[.]01 to 30 °P [(]Balling[)]")
 refuses(judge_wash.no_gravity "judge_wash --volume '25 L' --original '85 kg' --final '0.992 sg'"
     "'kg' is the unit of a mass; expected a gravity")
-refuses(judge_wash.hot "judge_wash ${fell} --final-temperature '60 C'" "60 °C is outside")
-refuses(judge_wash.too_strong "judge_wash --volume '25 L' --wanted '25 %vol'" "25 % vol at 20 °C is outside .* 20 .*yeast")
-refuses(judge_wash.other_sugar "judge_wash --volume '25 L' --wanted '10 %vol' --sugar lactose" "sucrose, glucose or fructose")
+refuses(judge_wash.hot "judge_wash ${fell} --final-temperature '60 C'" "--final-temperature '60 C': temperature 60 °C is outside")
+refuses(judge_wash.too_strong "judge_wash --volume '25 L' --wanted '25 %vol'" "25 % vol at 20 °C is outside .* 20 .*common practice: more than yeast stands")
+refuses(judge_wash.other_sugar "judge_wash --volume '25 L' --wanted '10 %vol' --sugar lactose" "--sugar 'lactose': expected sucrose, glucose [(]anhydrous[)], glucose monohydrate [(]sold as dextrose[)] or fructose")
 refuses(judge_wash.poor_yield "judge_wash --volume '25 L' --wanted '10 %vol' --yield '20 %'"
     "--yield '20 %': yield 0[.]2 is outside 0[.]3 to 1")
 refuses(judge_wash.no_volume "judge_wash --volume '0 L' --wanted '10 %vol'" "--volume '0 L': volume 0 L is outside")

@@ -1,15 +1,17 @@
 // SPDX-License-Identifier: BSL-1.0
 //
 // Sugar solutions and strengths from gravities against tables: CRC Handbook, 102nd edition; the cubic fit of
-// NBS Circular C440; Balling's factors; Excise Notice 226.
+// NBS Circular C440; Balling's factors and his own examples; brews of today; Excise Notice 226.
 #include "published/deviations.hpp"
 #include "published/table.hpp"
 
 #include <aqueth/attenuation.hpp>
 #include <aqueth/correlation/nbs_1942_brix.hpp>
+#include <aqueth/numeric/root.hpp>
 
 #include <gtest/gtest.h>
 
+#include <cmath>
 #include <string>
 
 namespace aqueth {
@@ -61,6 +63,73 @@ TEST(Balling, FactorsAreThoseOfTheTable) {
         EXPECT_NEAR(a.percent(), row["factor"] * 0.75 * oe, 1e-12);
     }
     EXPECT_EQ(t.rows().size(), correlation::balling::factors.size());
+}
+
+// What Balling himself makes of the beers in his book. The factors come from a compilation of another hand,
+// and his quotients, which that does not print, follow from it and the balance.
+TEST(Balling, HisOwnExamples) {
+    namespace b = correlation::balling;
+    published::table const t("balling_beers.csv");
+    published::deviations weights("usual_weights_on_ballings_beers", "degrees Plato of real extract");
+    int alcohols = 0, quotients = 0;
+    for (auto const& row : t.rows()) {
+        double const oe = row["original_extract_percent"], re = row["real_extract_percent"];
+        if (!row.text("alcohol_percent_mass").empty()) {
+            ++alcohols;  // his factor has four decimals: 0.0001 of up to 12 degrees
+            EXPECT_NEAR(alcohol_by_balling(plato(oe), plato(re)).percent(), row["alcohol_percent_mass"],
+                        0.002);
+        }
+        if (row.text("quotient").empty()) continue;
+        ++quotients;
+        double const whole = std::round(oe), ae = row["apparent_extract_percent"];
+        EXPECT_NEAR(b::alcohol(whole, 0.0) / whole / b::factor(whole), row["quotient"], 0.0006);
+        // factor and balance agree on one beer as far as the third decimal of the quotient goes
+        EXPECT_NEAR(alcohol_by_balling_factors(plato(oe), apparent_extract(ae)).percent(),
+                    alcohol_by_balling(plato(oe), plato(re)).percent(), 0.003);
+        weights.add(row.text("id"), real_extract(plato(oe), apparent_extract(ae)).degrees() - re);
+    }
+    weights.report();
+    EXPECT_EQ(alcohols, 2);
+    EXPECT_EQ(quotients, 4);
+    EXPECT_LE(weights.largest(), 0.065);
+    EXPECT_LE(weights.bias(), -0.04);  // they are not his
+}
+
+// Measured alcohol, means of 532 brews: how good are the ways from two gravities to the strength?
+TEST(WashStrength, BrewsOfToday) {
+    published::table const t("cutaia_2009_brews.csv");
+    published::deviations balance("strength_by_the_balance", "relative");
+    published::deviations usual("strength_by_usual_weights", "relative");
+    published::deviations factors("strength_by_ballings_factors", "relative");
+    published::deviations tabarie("real_extract_by_tabaries_rule", "degrees Plato");
+    published::deviations weights("real_extract_by_usual_weights", "degrees Plato");
+    for (auto const& row : t.rows()) {
+        std::string const set = row.text("id");
+        extract const oe(row["original_extract_plato"]);
+        apparent_extract const ae(row["apparent_extract_plato"]);
+        double const alcohol = row["alcohol_percent_mass"], printed = row["real_extract_plato"];
+        wash const w =
+            fermented_wash(1.0 * litre, specific_gravity_of(oe), specific_gravity_of(ae), celsius(20));
+        balance.add(set, 100.0 * in(w.liquid().ethanol(), w.mass()) / alcohol - 1.0);
+        usual.add(set, alcohol_by_balling(oe, real_extract(oe, ae)).percent() / alcohol - 1.0);
+        factors.add(set, alcohol_by_balling_factors(oe, ae).percent() / alcohol - 1.0);
+        weights.add(set, real_extract(oe, ae).degrees() - printed);
+        // what must be dissolved beside the measured alcohol for the density of the apparent extract
+        double const rho = specific_gravity_of(ae).value() * density(mass_fraction(0.0), celsius(20)).value();
+        double const real = numeric::bracketed_root(
+            [&](double s) { return wash::density_of(alcohol / 100.0, s, 20.0) - rho; }, 0.0, 0.2, 1e-12);
+        tabarie.add(set, 100.0 * real - printed);
+    }
+    balance.report();
+    usual.report();
+    factors.report();
+    tabarie.report();
+    weights.report();
+    EXPECT_LE(balance.largest(), 0.025);
+    EXPECT_LE(usual.largest(), 0.03);
+    EXPECT_LE(factors.largest(), 0.02);
+    EXPECT_LE(tabarie.largest(), 0.04);
+    EXPECT_LE(weights.largest(), 0.2);
 }
 
 TEST(ExciseNotice226, FactorsAndStrengthsOfTheTable) {

@@ -19,6 +19,8 @@ inline constexpr source cited{"J. L. Gay-Lussac (1815): C6H12O6 = 2 C2H5OH + 2 C
 
 /// C6H12O6: glucose, fructose; g/mol
 inline constexpr double hexose = 6 * molar_mass::carbon + 12 * molar_mass::hydrogen + 6 * molar_mass::oxygen;
+/// C6H12O6 H2O: glucose with its water of crystallization; g/mol
+inline constexpr double glucose_monohydrate = hexose + molar_mass::water;
 /// C12H22O11: sucrose, maltose; g/mol
 inline constexpr double disaccharide =
     12 * molar_mass::carbon + 22 * molar_mass::hydrogen + 11 * molar_mass::oxygen;

@@ -2,7 +2,9 @@
 #pragma once
 
 #include <aqueth/correlation/oiml_r22_coefficients.hpp>
+#include <aqueth/correlation/oiml_r22_inverse_guess.hpp>
 #include <aqueth/correlation/source.hpp>
+#include <aqueth/numeric/pair.hpp>
 #include <aqueth/numeric/polynomial.hpp>
 #include <aqueth/numeric/root.hpp>
 
@@ -10,6 +12,7 @@
 #include <cstddef>
 #include <limits>
 #include <tuple>
+#include <type_traits>
 #include <utility>
 
 /// OIML R 22: density of ethanol-water mixtures, the law in most of the world.
@@ -32,6 +35,11 @@ inline constexpr source cited{
 inline constexpr double lowest_celsius = -20.0;  ///< lower end of the temperature range, °C
 inline constexpr double highest_celsius = 40.0;  ///< upper end of the temperature range, °C
 
+inline constexpr double middle_density = 890.0;    ///< kg/m3; the guesses for inverses count from here
+inline constexpr double density_span = 120.0;      ///< kg/m3; and in units of this
+inline constexpr double lowest_density = 772.0;    ///< kg/m3; the table of guesses begins here
+inline constexpr double highest_density = 1000.0;  ///< kg/m3; and ends here
+
 /// @param w mass fraction of ethanol
 /// @param t temperature, °C
 /// @return whether the formula is defined there (whether the mixture is liquid is another question)
@@ -48,25 +56,96 @@ struct density_derivatives {
     T d_temperature;    ///< change per kelvin, kg/(m3 K)
 };
 
+/// Where a step towards a mass fraction has led.
+template <class T>
+struct attempt {
+    T mass_fraction;
+    /// how much nearer to the root the step began than it had to; negative if it began too far away. Near
+    /// enough, what it leaves, the fourth power of where it began, is below rounding.
+    T reserve;
+};
+
+/// Inverses of the formula for double and float, quick and without a loop: a polynomial as first guess, then
+/// steps that multiply the number of good digits by four. They succeed for practically every mixture, and
+/// `settled` says whether they did; if not, bracketing takes over.
+/// @tparam T scalar type
+template <class T>
+struct quick_inverse {
+    /// whether there is one for this scalar; the others take their time
+    static constexpr bool exists = std::is_same_v<T, double> || std::is_same_v<T, float>;
+    /// how near the last step must begin: fourth root of rounding
+    static constexpr double near = std::is_same_v<T, float> ? 1e-2 : 1e-4;
+    /// nearer than this to a pure liquid the last digit is not left to chance
+    static constexpr double edge = 32.0 * static_cast<double>(std::numeric_limits<T>::epsilon());
+
+    /// @param a what a step came to, from a density
+    /// @return whether that is the answer, to rounding
+    static constexpr bool settled(attempt<T> const& a) {
+        return a.reserve >= T(0) && a.mass_fraction >= T(edge) && a.mass_fraction <= T(1.0 - edge);
+    }
+    /// @param a what a step came to, from a concentration: weak mixtures have all their digits there
+    /// @return whether that is the answer, to rounding
+    static constexpr bool settled_relative(attempt<T> const& a) {
+        return a.reserve >= T(0) && a.mass_fraction >= T(0) && a.mass_fraction <= T(1.0 - edge);
+    }
+};
+
+/// @tparam Pair how two numbers are worked on at once
+/// @param q volume fraction at 20 °C, 0 to 1
+/// @return mass fraction over volume fraction, from a table: good to rounding there, and as first guess at any
+///         temperature
+template <class Pair, class T>
+constexpr T ratio_at_20_celsius(T const& q) {
+    constexpr std::size_t intervals = std::tuple_size_v<std::remove_const_t<decltype(ratio_table)>>;
+    auto const at = numeric::interval_of<intervals>(T(q * T(static_cast<double>(intervals))));
+    auto const& row = ratio_table[at.index];
+    std::array<Pair, 7> halves{};
+    for (std::size_t k = 0; k < halves.size(); ++k) halves[k] = Pair(T(row[k].first()), T(row[k].second()));
+    return numeric::halved_polynomial(halves, at.place);
+}
+
+namespace detail {
+
+/// Polynomials 2 J and 2 J + 1 of the coefficients side by side, the shorter one filled up with a zero.
+template <std::size_t J>
+constexpr auto side_by_side() {
+    constexpr auto even = std::get<2 * J>(coefficients);
+    constexpr auto odd = std::get<2 * J + 1>(coefficients);
+    std::array<numeric::pair<double>, even.size()> rows{};
+    for (std::size_t i = 0; i < even.size(); ++i) rows[i] = {even[i], i < odd.size() ? odd[i] : 0.0};
+    return rows;
+}
+template <std::size_t J>
+inline constexpr auto halves = side_by_side<J>();
+
+}  // namespace detail
+
 /// The formula at one fixed temperature: a polynomial of degree 11 in s = 2 w - 1.
 ///
 /// Collapsing costs four fifths of a full evaluation, so whoever works at one temperature (conversions at 20
 /// °C, tables, inverses) makes an isotherm once.
-template <class T>
+/// @tparam T    scalar type
+/// @tparam Pair how two numbers are worked on at once; `quick_isotherm` has the quickest for run time
+template <class T, class Pair = numeric::pair<T>>
 class isotherm {
 public:
     /// @param t temperature, °C
     explicit constexpr isotherm(T const& t)
-        : isotherm(T((t - T(10)) / T(30)), std::make_index_sequence<terms>{}) {}
+        : isotherm(T((t - T(10)) * (T(1) / T(30))), std::make_index_sequence<pairs>{}) {}
 
     /// @param w mass fraction
     /// @return density, kg/m3
-    constexpr T density(T const& w) const { return numeric::polynomial(c_, centred(w)); }
+    constexpr T density(T const& w) const { return numeric::halved_polynomial(c_, centred(w)); }
 
     /// @param w mass fraction
     /// @return density in kg/m3 and its derivative with respect to the mass fraction
     constexpr numeric::value_and_slope<T> density_and_slope(T const& w) const {
-        auto const in_s = numeric::polynomial_with_slope(c_, centred(w));
+        std::array<T, 2 * pairs> powers{};
+        for (std::size_t j = 0; j < pairs; ++j) {
+            powers[2 * j] = c_[j].first();
+            powers[2 * j + 1] = c_[j].second();
+        }
+        auto const in_s = numeric::polynomial_with_slope(powers, centred(w));
         return {in_s.value, T(2) * in_s.slope};
     }
 
@@ -82,8 +161,18 @@ public:
     /// @param rho density, kg/m3, between those of pure ethanol and of pure water
     /// @return mass fraction, to working precision; the nearer end if rho lies outside
     constexpr T mass_fraction_from_density(T const& rho) const {
+        if constexpr (quick_inverse<T>::exists) {
+            T s = composition_from_table(rho);
+            for (int k = 0; k < 3; ++k) {
+                auto const tried = step_to_density(rho, s);
+                if (quick_inverse<T>::settled(tried)) return tried.mass_fraction;
+                s = centred(tried.mass_fraction);
+            }
+        }
         T const water = density(T(0));
         T const ethanol = density(T(1));
+        if (rho >= water && std::is_floating_point_v<T>) return T(0);
+        if (rho <= ethanol && std::is_floating_point_v<T>) return T(1);
         T const guess = (water - rho) / (water - ethanol);
         auto const residual = [&](T const& w) {
             auto const at = density_and_slope(w);
@@ -96,6 +185,15 @@ public:
     /// @param concentration kg of ethanol per m3 of mixture, between 0 and the density of pure ethanol
     /// @return mass fraction, to working precision; the nearer end if the argument lies outside
     constexpr T mass_fraction_from_concentration(T const& concentration) const {
+        if constexpr (quick_inverse<T>::exists) {
+            T const q = concentration / density(T(1));
+            T w = q * ratio_at_20_celsius<Pair>(q);
+            for (int k = 0; k < 3; ++k) {
+                auto const tried = step_to_concentration(concentration, w);
+                if (quick_inverse<T>::settled_relative(tried)) return tried.mass_fraction;
+                w = tried.mass_fraction;
+            }
+        }
         // A mixture's density falls roughly linearly from c(0) to c(1);
         // this solves w (c(0) - w (c(0) - c(1))) coarsely.
         T const guess = concentration / (density(T(0)) - T(0.25) * concentration);
@@ -106,14 +204,80 @@ public:
         return solve(residual, guess);
     }
 
+    /// What `mass_fraction_from_density` does, for loops over arrays: without a table or a branch.
+    /// @param rho density, kg/m3
+    /// @return a mass fraction that is the answer if `quick_inverse::settled` says so
+    [[gnu::flatten]] constexpr attempt<T> attempt_from_density(T const& rho) const {
+        T const x = (rho - T(middle_density)) * (T(1) / T(density_span));
+        auto const first = step_to_density(rho, numeric::polynomial(composition_guess, x, tau_));
+        return step_to_density(rho, centred(first.mass_fraction));
+    }
+
+    /// What `mass_fraction_from_concentration` does, for loops over arrays: without a table or a branch.
+    /// @tparam Steps how many: one is enough at 20 °C, two from 0 to 30 °C
+    /// @param concentration kg of ethanol per m3 of mixture
+    /// @return a mass fraction that is the answer if `quick_inverse::settled_relative` says so
+    template <int Steps>
+    [[gnu::flatten]] constexpr attempt<T> attempt_from_concentration(T const& concentration) const {
+        static_assert(Steps == 1 || Steps == 2);
+        T const q = concentration * (T(1) / density(T(1)));
+        auto const first =
+            step_to_concentration(concentration, T(q * numeric::polynomial(ratio_guess, centred(q))));
+        if constexpr (Steps == 1) {
+            return first;
+        } else {
+            return step_to_concentration(concentration, first.mass_fraction);
+        }
+    }
+
 private:
-    static constexpr std::size_t terms = std::tuple_size_v<std::remove_const_t<decltype(coefficients)>>;
+    static constexpr std::size_t pairs = std::tuple_size_v<std::remove_const_t<decltype(coefficients)>> / 2;
 
     template <std::size_t... J>
-    constexpr isotherm(T const& tau, std::index_sequence<J...>)
-        : c_{numeric::polynomial(std::get<J>(coefficients), tau)...} {}
+    constexpr isotherm(T const& tau, std::index_sequence<J...>) : tau_(tau), c_{collapsed<J>(tau)...} {}
+
+    template <std::size_t J>
+    static constexpr Pair collapsed(T const& tau) {
+        if constexpr (std::is_same_v<Pair, numeric::pair<T>>) {
+            return Pair(numeric::polynomial(std::get<2 * J>(coefficients), tau),
+                        numeric::polynomial(std::get<2 * J + 1>(coefficients), tau));
+        } else {
+            return numeric::pair_polynomial(detail::halves<J>, Pair(tau, tau));
+        }
+    }
 
     static constexpr T centred(T const& w) { return T(2) * w - T(1); }
+
+    constexpr T composition_from_table(T const& rho) const {
+        constexpr std::size_t intervals = std::tuple_size_v<std::remove_const_t<decltype(composition_table)>>;
+        constexpr double per_density = static_cast<double>(intervals) / (highest_density - lowest_density);
+        auto const at = numeric::interval_of<intervals>(T((rho - T(lowest_density)) * T(per_density)));
+        auto const& cell = composition_table[at.index];
+        return numeric::halved_polynomial(std::array<Pair, 2>{numeric::pair_quintic<Pair>(cell[0], tau_),
+                                                              numeric::pair_quintic<Pair>(cell[1], tau_)},
+                                          at.place);
+    }
+
+    [[gnu::flatten]] constexpr attempt<T> step_to_density(T const& rho, T const& s) const {
+        std::array<Pair, pairs> from_rho = c_;
+        from_rho[0] = from_rho[0] + Pair(T(-rho), T(0));
+        auto const miss = numeric::halved_polynomial_taylor(from_rho, s);
+        // Near, measured in s and measured by the bend of the curve: miss/first and miss second/first^2.
+        T const slope = miss.first * miss.first, far = T(quick_inverse<T>::near) * slope;
+        T const reserve = far * far - miss.value * miss.value * (slope + miss.second * miss.second);
+        return {T(0.5) * (s + numeric::householder_step(miss)) + T(0.5), reserve};
+    }
+
+    [[gnu::flatten]] constexpr attempt<T> step_to_concentration(T const& concentration, T const& w) const {
+        auto const rho = numeric::halved_polynomial_taylor(c_, centred(w));
+        T const twice = T(2) * w;  // in terms of w: each order of s = 2 w - 1 brings a factor of two
+        numeric::taylor_terms<T> const miss{w * rho.value - concentration, rho.value + twice * rho.first,
+                                            T(2) * (rho.first + twice * rho.second),
+                                            T(4) * (rho.second + twice * rho.third)};
+        // A concentration is hardly bent; near is relative, so that the weakest mixtures have their digits.
+        T const far = T(quick_inverse<T>::near) * w * miss.first;
+        return {w + numeric::householder_step(miss), far * far - miss.value * miss.value};
+    }
 
     template <class F>
     static constexpr T solve(F const& residual, T const& guess) {
@@ -123,15 +287,21 @@ private:
         return numeric::bracketed_newton(residual, T(0), T(1), start, noise);
     }
 
-    std::array<T, terms> c_;
+    T tau_;
+    std::array<Pair, pairs> c_;
 };
+
+/// An isotherm for use at run time; for double about twice as quick.
+template <class T>
+using quick_isotherm = isotherm<T, numeric::quick_pair<T>>;
 
 /// @param w mass fraction
 /// @param t temperature, °C
 /// @return density, kg/m3
 template <class T>
 constexpr T density(T const& w, T const& t) {
-    return isotherm<T>(t).density(w);
+    if (std::is_constant_evaluated()) return isotherm<T>(t).density(w);
+    return quick_isotherm<T>(t).density(w);
 }
 
 /// @param w mass fraction
@@ -140,7 +310,7 @@ constexpr T density(T const& w, T const& t) {
 template <class T>
 constexpr density_derivatives<T> density_with_derivatives(T const& w, T const& t) {
     T const s = T(2) * w - T(1);
-    T const tau = (t - T(10)) / T(30);
+    T const tau = (t - T(10)) * (T(1) / T(30));
     return std::apply(
         [&](auto const&... in_tau) {
             std::array<T, sizeof...(in_tau)> value{};
@@ -160,7 +330,19 @@ constexpr density_derivatives<T> density_with_derivatives(T const& w, T const& t
 /// @return mass fraction, to working precision; the nearer end if rho is not a density of the mixture at t
 template <class T>
 constexpr T mass_fraction_from_density(T const& rho, T const& t) {
-    return isotherm<T>(t).mass_fraction_from_density(rho);
+    if (std::is_constant_evaluated()) return isotherm<T>(t).mass_fraction_from_density(rho);
+    return quick_isotherm<T>(t).mass_fraction_from_density(rho);
+}
+
+/// Mass fraction from the alcoholic strength by volume at 20 °C: `mass_fraction_from_volume_fraction` for the
+/// reference temperature that everybody uses, from a table.
+/// @param q volume fraction at 20 °C, 0 to 1
+/// @return mass fraction, to working precision
+constexpr double mass_fraction_from_volume_fraction_at_20_celsius(double q) {
+    double const ratio = std::is_constant_evaluated() ? ratio_at_20_celsius<numeric::pair<double>>(q)
+                                                      : ratio_at_20_celsius<numeric::quick_pair<double>>(q);
+    double const w = q * ratio;
+    return q < 1.0 && w < 1.0 ? w : (q >= 1.0 ? 1.0 : w);  // rounding may reach 1 below q = 1; NaN stays
 }
 
 /// Alcoholic strength by volume, q = w rho(w, t) / rho(1, t) with t the reference temperature.

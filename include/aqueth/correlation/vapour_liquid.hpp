@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
+#include <aqueth/correlation/bubble_point_guess.hpp>
 #include <aqueth/correlation/ethanol_saturation_poling.hpp>
 #include <aqueth/correlation/excess_gibbs.hpp>
 #include <aqueth/correlation/modified_raoult.hpp>
@@ -50,6 +51,18 @@ struct equilibrium {
 };
 
 namespace detail {
+
+/// What the first guesses of a bubble point are polynomials of.
+template <class T>
+struct guess_variables {
+    static constexpr double skew = 0.35;  ///< spreads the weak end
+
+    T s;  ///< skewed mole fraction, -1 for water to 1 for ethanol
+    T v;  ///< logarithm of the pressure in Pa, centred
+
+    guess_variables(T const& x, T const& ln_p)
+        : s((x - T(skew) * (T(1) - x)) / (x + T(skew) * (T(1) - x))), v((ln_p - T(9.7)) / T(3.3)) {}
+};
 
 /// What the liquid, the pure liquids and the vapour are like at one x and temperature, with derivatives in
 /// temperature.
@@ -169,7 +182,7 @@ equilibrium<T> bubble_at_temperature(T const& x, T const& t) {
 }
 
 /// Newton's method in temperature and y at once; in temperature on ln p against 1/T, which is nearly a
-/// straight line.
+/// straight line. The first guess is good to 0.02 K, so that two rounds, sometimes three, are enough.
 /// @param x mole fraction of ethanol in the liquid, 0 to 1
 /// @param p pressure, Pa, such that the liquid boils between 273.16 and 393.15 K
 /// @return the liquid at its bubble point, with the vapour over it
@@ -178,7 +191,11 @@ equilibrium<T> bubble_at_pressure(T const& x, T const& p) {
     using std::exp;
     using std::log;
     T const ln_p = log(p);
-    T t = T(1) / (T(1.0 / 355) - (ln_p - log(T(101325))) / T(4800)), y = x, ln_alpha(0), size(0);
+    detail::guess_variables<T> const at(x, ln_p);
+    T t = T(300) / numeric::polynomial(bubble_point_guess::inverse_temperature, at.s, at.v), size(0);
+    T ln_alpha = numeric::polynomial(bubble_point_guess::ln_alpha, at.s, at.v);
+    T const alpha = exp(ln_alpha);
+    T y = alpha * x / (T(1) + (alpha - T(1)) * x);
     modified_raoult::arrival<T> arrived;
     do {
         detail::state<T> const s(x, t);

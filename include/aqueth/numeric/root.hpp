@@ -65,6 +65,20 @@ constexpr T bracketed_newton(F const& f, T lower, T upper, T const& guess, T con
     return x;
 }
 
+/// One step of Householder's method of the third order towards a root: a miss of e becomes one of the order
+/// e^4. One division, no branch.
+/// @param f the function where one stands, with its first derivatives
+/// @return what to add to the argument; NaN or infinite where the method has no step
+/// @par Source
+/// A. S. Householder, The Numerical Treatment of a Single Nonlinear Equation, McGraw-Hill 1970 (cited from
+/// memory)
+template <class T>
+constexpr T householder_step(taylor_terms<T> const& f) {
+    T const bend = f.value * f.second;
+    T const steep = f.first * f.first - bend;
+    return -f.value * steep / (f.first * (steep - bend) + f.value * f.value * f.third);
+}
+
 /// Finds where a function whose slope nobody knows changes sign: inverse quadratic interpolation where three
 /// points allow it, halving elsewhere.
 ///

@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: BSL-1.0
+// What has to be solved for: compositions from densities and strengths, corrections of readings. Against the
+// root finders of Boost.Math on the same polynomials with the same first guess a developer would think of.
+#include <aqueth/array.hpp>
+#include <aqueth/correlation/oiml_r22.hpp>
+#include <aqueth/density.hpp>
+#include <aqueth/hydrometer.hpp>
+#include <aqueth/strength.hpp>
+
+#include "boost_isotherm.hpp"
+#include "comparison.hpp"
+#include "oiml_r22_states.hpp"
+
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace {
+
+using namespace aqueth;
+namespace r22 = aqueth::correlation::oiml_r22;
+
+using bench::boost_isotherm;
+
+boost_isotherm const boost_at_20(20.0);
+constexpr double glass = 25e-6;
+
+double boost_correction(double reading, double t) {
+    double const floats_at = boost_at_20.density(boost_at_20.newton_from_volume(reading));
+    boost_isotherm const at_t(t);
+    double const w = at_t.newton(floats_at / (1.0 + glass * (t - 20.0)));
+    return w * boost_at_20.density(w) / boost_at_20.density(1.0);
+}
+
+bench::states const all(-20.0);
+bench::states const warm(0.0);
+std::vector<double> readings;  // that belong to strengths from 20 to 80 % vol, so that none leaves the scale
+alcoholmeter const meter;
+std::vector<double> out(bench::elements);
+
+void register_all() {
+    using bench::all_at_once;
+    using bench::one_by_one;
+    for (double const q : warm.q) {
+        std::size_t const i = readings.size();
+        auto const w = to<mass_fraction>(volume_fraction(0.2 + 0.6 * q));
+        readings.push_back(meter.reading(w, celsius(warm.t[i])).value());
+    }
+
+    for (auto const& [name, set] : {std::pair<std::string, bench::states const*>{"0 to 40", &warm},
+                                    std::pair<std::string, bench::states const*>{"-20 to 40", &all}}) {
+        std::string const density = "mass fraction from density, " + name + " °C";
+        auto const* s = set;
+        one_by_one(density, "Boost.Math, toms748_solve",
+                   [s](std::size_t i) { return boost_isotherm(s->t[i]).toms748(s->rho[i]); });
+        one_by_one(density, "Boost.Math, newton_raphson_iterate, whole formula",
+                   [s](std::size_t i) { return bench::newton_on_the_whole_formula(s->rho[i], s->t[i]); });
+        one_by_one(density, "Boost.Math, newton_raphson_iterate, isotherm first",
+                   [s](std::size_t i) { return boost_isotherm(s->t[i]).newton(s->rho[i]); });
+        one_by_one(density, "aqueth, one by one",
+                   [s](std::size_t i) { return r22::mass_fraction_from_density(s->rho[i], s->t[i]); });
+        one_by_one(density, "typed and checked, one by one", [s](std::size_t i) {
+            return mass_fraction_from_density(s->rho[i] * kilogram_per_cubic_metre, celsius(s->t[i])).value();
+        });
+        all_at_once(density, "aqueth, arrays, checked",
+                    [s] { array::mass_fraction_from_density(s->rho, s->t, out); });
+        all_at_once(density, "for comparison: a density, arrays, checked",
+                    [s] { array::density(s->w, s->t, out); });
+    }
+
+    std::string const volume = "mass fraction from % vol at 20 °C";
+    one_by_one(volume, "Boost.Math, newton_raphson_iterate",
+               [](std::size_t i) { return boost_at_20.newton_from_volume(all.q[i]); });
+    one_by_one(volume, "aqueth, one by one",
+               [](std::size_t i) { return to<mass_fraction>(volume_fraction(all.q[i])).value(); });
+    all_at_once(volume, "aqueth, arrays, checked",
+                [] { array::to<mass_fraction, volume_fraction>(all.q, out); });
+
+    std::string const correction = "true strength from the reading of an alcoholmeter";
+    one_by_one(correction, "Boost.Math, newton_raphson_iterate",
+               [](std::size_t i) { return boost_correction(readings[i], warm.t[i]); });
+    one_by_one(correction, "aqueth, one by one, typed and checked", [](std::size_t i) {
+        return meter.strength(volume_fraction(readings[i]), celsius(warm.t[i])).value();
+    });
+    all_at_once(correction, "aqueth, arrays, checked", [] { array::strength(meter, readings, warm.t, out); });
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    register_all();
+    return bench::run(argc, argv);
+}

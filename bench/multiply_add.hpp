@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <cstddef>
+
+/// The speed limit: how long a machine needs for multiply-adds of which none waits for another, in the widest
+/// vectors it has. A formula of so many multiply-adds cannot be faster.
+namespace aqueth::bench {
+
+#if defined(__GNUC__) && defined(__x86_64__)
+
+namespace detail {
+
+template <std::size_t Bytes>
+struct vector {
+    typedef double type __attribute__((vector_size(Bytes)));
+    static constexpr std::size_t lanes = Bytes / sizeof(double);
+};
+
+// Twelve accumulators: more than a processor needs to be always busy, fewer than it has registers.
+#define AQUETH_BENCH_MULTIPLY_ADDS(type)                                                                   \
+    type a0{}, a1{}, a2{}, a3{}, a4{}, a5{}, a6{}, a7{}, a8{}, a9{}, a10{}, a11{};                         \
+    type const x = type{} + 0.999, c = type{} + 0.001;                                                     \
+    for (std::size_t i = 0; i < rounds; ++i) {                                                             \
+        a0 = a0 * x + c, a1 = a1 * x + c, a2 = a2 * x + c, a3 = a3 * x + c, a4 = a4 * x + c;               \
+        a5 = a5 * x + c, a6 = a6 * x + c, a7 = a7 * x + c, a8 = a8 * x + c, a9 = a9 * x + c;               \
+        a10 = a10 * x + c, a11 = a11 * x + c;                                                              \
+        asm volatile("" : "+v"(a0), "+v"(a1), "+v"(a2), "+v"(a3), "+v"(a4), "+v"(a5));                     \
+        asm volatile("" : "+v"(a6), "+v"(a7), "+v"(a8), "+v"(a9), "+v"(a10), "+v"(a11));                   \
+    }                                                                                                      \
+    type const sum = a0 + a1 + a2 + a3 + a4 + a5 + a6 + a7 + a8 + a9 + a10 + a11;                          \
+    return sum[0];
+
+__attribute__((target("avx512f,fma"))) inline double multiply_add_512(std::size_t rounds) {
+    AQUETH_BENCH_MULTIPLY_ADDS(vector<64>::type)
+}
+__attribute__((target("avx2,fma"))) inline double multiply_add_256(std::size_t rounds) {
+    AQUETH_BENCH_MULTIPLY_ADDS(vector<32>::type)
+}
+inline double multiply_add_128(std::size_t rounds) { AQUETH_BENCH_MULTIPLY_ADDS(vector<16>::type) }
+
+#undef AQUETH_BENCH_MULTIPLY_ADDS
+
+}  // namespace detail
+
+/// Does at least so many multiply-adds on each of so many elements.
+/// @param each     multiply-adds for one element
+/// @param elements how many
+/// @return something, so that the work is not dropped
+inline double multiply_adds(std::size_t each, std::size_t elements) {
+    std::size_t const all = each * elements;
+    if (__builtin_cpu_supports("avx512f"))
+        return detail::multiply_add_512(all / (12 * detail::vector<64>::lanes));
+    if (__builtin_cpu_supports("avx2") && __builtin_cpu_supports("fma"))
+        return detail::multiply_add_256(all / (12 * detail::vector<32>::lanes));
+    return detail::multiply_add_128(all / (12 * detail::vector<16>::lanes));
+}
+
+#else
+
+inline double multiply_adds(std::size_t each, std::size_t elements) {
+    double a[16] = {};
+    for (std::size_t i = 0; i < each * elements / 16; ++i)
+        for (double& one : a) one = one * 0.999 + 0.001;
+    double sum = 0.0;
+    for (double const one : a) sum += one;
+    return sum;
+}
+
+#endif
+
+}  // namespace aqueth::bench

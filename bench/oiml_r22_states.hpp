@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <aqueth/density.hpp>
+
+#include "comparison.hpp"
+
+#include <cstddef>
+#include <random>
+#include <vector>
+
+namespace aqueth::bench {
+
+/// Liquid mixtures over the whole range of OIML R 22, the same every time.
+struct states {
+    std::vector<double> w;    ///< mass fraction
+    std::vector<double> t;    ///< temperature, °C
+    std::vector<double> rho;  ///< density, kg/m3
+    std::vector<double> q;    ///< volume fraction at 20 °C
+
+    /// @param coldest temperature at which the range shall begin, °C
+    explicit states(double coldest) {
+        std::mt19937_64 random(22);
+        std::uniform_real_distribution<double> fraction(0.0, 1.0);
+        std::uniform_real_distribution<double> degrees(coldest, 40.0);
+        while (w.size() < elements) {
+            double const one_w = fraction(random), one_t = degrees(random);
+            if (one_t < aqueth::detail::coldest_liquid(mass_fraction(one_w)).celsius()) continue;
+            w.push_back(one_w);
+            t.push_back(one_t);
+            rho.push_back(correlation::oiml_r22::density(one_w, one_t));
+            q.push_back(correlation::oiml_r22::volume_fraction_from_mass_fraction(one_w, 20.0));
+        }
+    }
+};
+
+}  // namespace aqueth::bench

@@ -1,0 +1,521 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <aqueth/composition.hpp>
+#include <aqueth/correlation/freezing_point.hpp>
+#include <aqueth/correlation/molar_mass.hpp>
+#include <aqueth/correlation/oiml_r22.hpp>
+#include <aqueth/correlation/vapour_liquid.hpp>
+#include <aqueth/density.hpp>
+#include <aqueth/equilibrium.hpp>
+#include <aqueth/equilibrium_curve.hpp>
+#include <aqueth/error.hpp>
+#include <aqueth/hydrometer.hpp>
+#include <aqueth/numeric/array_loop.hpp>
+#include <aqueth/strength.hpp>
+#include <aqueth/units.hpp>
+
+#include <array>
+#include <cmath>
+#include <concepts>
+#include <cstddef>
+#include <limits>
+#include <span>
+#include <type_traits>
+
+/// The properties of the library over arrays of plain numbers.
+///
+/// An array is anything whose elements lie one behind the other: std::vector, std::array, std::span, a vector
+/// of Eigen or a part of one. Results go where the caller says; nothing is allocated. Numbers are double, or
+/// float for all that rests on OIML R 22 alone.
+///
+/// An element out of range stops nothing: its result is NaN, its flag false, and the count of such elements is
+/// returned. The scalar function of the same name, asked for that element, says what is wrong with it. Only
+/// arrays of different lengths, and arguments that hold for all elements, raise a range_error, before
+/// anything is written.
+///
+/// The loops are compiled for several generations of x86-64 processors and choose when they run; a consumer's
+/// flags stay as they are, and -O2 is enough. Functions keep no state: any thread may call them at any time.
+/// A result may go into one of the inputs, but must not overlap one in part.
+/// @par Accuracy
+/// As the scalar functions. Results may differ from theirs in the last digits, because a processor may or may
+/// not fuse a product and a sum: densities by 3e-13 kg/m3, fractions by 1e-14, or as float by 2e-4 kg/m3 and
+/// 2e-6.
+namespace aqueth::array {
+
+namespace detail {
+
+template <class A>
+using element_of = std::remove_cvref_t<decltype(*std::declval<A&>().data())>;
+
+// Eigen's types say at compile time whether their elements are a row without gaps; others have no gaps.
+template <class A>
+constexpr bool has_gaps() {
+    if constexpr (requires { A::InnerStrideAtCompileTime; }) {
+        return A::InnerStrideAtCompileTime != 1 || !A::IsVectorAtCompileTime;
+    } else {
+        return false;
+    }
+}
+
+}  // namespace detail
+
+/// An array that can be read: `data()`, `size()`, elements of double or float without gaps.
+template <class A>
+concept readable = requires(A const& a) {
+    { a.size() } -> std::convertible_to<std::size_t>;
+    requires std::floating_point<detail::element_of<A const>>;
+}
+&&!detail::has_gaps<std::remove_cvref_t<A>>();
+
+/// An array that can be written, of any value category, so that a part of another array will do.
+template <class A>
+concept writable = readable<std::remove_reference_t<A>> && requires(A& a) {
+    *a.data() = *a.data();
+};
+
+/// Flags, one an element: true where the result is one, false where the arguments were out of range.
+using flags = std::span<bool>;
+
+namespace detail {
+
+using aqueth::detail::coldest_liquid;
+using numeric::bits_of;
+using numeric::doubtful;
+using numeric::outside;
+
+namespace r22 = correlation::oiml_r22;
+
+template <class T>
+inline constexpr T nothing = std::numeric_limits<T>::quiet_NaN();
+
+/// What rounding may put a computed density outside the pure liquids', kg/m3.
+template <class T>
+inline constexpr double rounding = std::is_same_v<T, float> ? 2e-4 : aqueth::detail::rounding;
+
+/// OIML R 22 at a reference temperature, for float too.
+template <class Reference, class T>
+inline constexpr r22::isotherm<T> reference_isotherm{T(Reference::temperature().celsius())};
+
+/// Below 0 °C a mixture is liquid beyond doubt if it is warmer than this parabola, which runs up to 0.4 K above
+/// the freezing points.
+template <class T>
+constexpr T surely_liquid(T w) {
+    return T(0.05) - w * (T(28.8) + T(128) * w);
+}
+
+/// Bits whose highest is set unless OIML R 22 covers w at t and the mixture is liquid beyond doubt.
+template <class T>
+constexpr numeric::bits<T> perhaps_not_liquid(T w, T t) {
+    return outside(w, T(0), T(1)) | outside(T(t - T(r22::lowest_celsius)), T(0), T(60)) |
+           (bits_of(t) & bits_of(T(t - surely_liquid(w))));
+}
+
+/// The least mass fraction that is liquid beyond doubt at t, where the parabola comes down to t.
+template <class T>
+T weakest_liquid(T t) {
+    if (t >= T(0)) return T(0);
+    T const root = std::sqrt(T(28.8 * 28.8) + T(4 * 128) * (T(0.05) - t));
+    return (root - T(28.8)) / T(2 * 128) + T(1e-6);
+}
+
+/// @return whether OIML R 22 covers a liquid mixture there: what the scalar functions require
+inline bool liquid(double w, double t) {
+    return w >= 0.0 && w <= 1.0 && t <= r22::highest_celsius &&
+           t >= coldest_liquid(mass_fraction(w)).celsius() - aqueth::detail::rounding &&
+           t >= r22::lowest_celsius;
+}
+
+/// The mass fraction of a liquid mixture from its density at t; NaN if there is none.
+inline double composition(double rho, double t, double tolerance) {
+    if (!(t >= r22::lowest_celsius && t <= r22::highest_celsius)) return nothing<double>;
+    r22::isotherm<double> const at_t(t);
+    if (!(rho >= at_t.density(1.0) - tolerance && rho <= at_t.density(0.0) + tolerance))
+        return nothing<double>;
+    double const w = at_t.mass_fraction_from_density(rho);
+    return liquid(w, t) ? w : nothing<double>;
+}
+
+template <class T>
+constexpr numeric::bits<T> unsettled(r22::attempt<T> const& a) {
+    using quick = r22::quick_inverse<T>;
+    return bits_of(a.reserve) | outside(a.mass_fraction, T(quick::edge), T(1.0 - quick::edge));
+}
+template <class T>
+constexpr numeric::bits<T> unsettled_relative(r22::attempt<T> const& a) {
+    return bits_of(a.reserve) | outside(a.mass_fraction, T(0), T(1.0 - r22::quick_inverse<T>::edge));
+}
+
+template <class T>
+struct density_operation {
+    [[gnu::flatten]] doubtful<T> quick(T w, T t) const {
+        return {r22::isotherm<T>(t).density(w), perhaps_not_liquid(w, t)};
+    }
+    T careful(T w, T t) const { return liquid(w, t) ? r22::density(w, t) : nothing<T>; }
+};
+
+template <class T>
+struct density_at_operation {
+    explicit density_at_operation(T degrees) : t(degrees), weakest(weakest_liquid(degrees)), at_t(degrees) {}
+    [[gnu::flatten]] doubtful<T> quick(T w) const { return {at_t.density(w), outside(w, weakest, T(1))}; }
+    T careful(T w) const { return liquid(w, t) ? at_t.density(w) : nothing<T>; }
+    T t, weakest;
+    r22::isotherm<T> at_t;
+};
+
+template <class T>
+struct composition_operation {
+    [[gnu::flatten]] doubtful<T> quick(T rho, T t) const {
+        auto const tried = r22::isotherm<T>(t).attempt_from_density(rho);
+        return {tried.mass_fraction, unsettled(tried) | perhaps_not_liquid(tried.mass_fraction, t)};
+    }
+    T careful(T rho, T t) const { return T(composition(rho, t, rounding<T>)); }
+};
+
+template <class T>
+struct composition_at_operation {
+    explicit composition_at_operation(T degrees)
+        : t(degrees), weakest(weakest_liquid(degrees)), at_t(degrees) {}
+    [[gnu::flatten]] doubtful<T> quick(T rho) const {
+        auto const tried = at_t.attempt_from_density(rho);
+        return {tried.mass_fraction, unsettled(tried) | outside(tried.mass_fraction, weakest, T(1))};
+    }
+    T careful(T rho) const { return T(composition(rho, t, rounding<T>)); }
+    T t, weakest;
+    r22::isotherm<T> at_t;
+};
+
+/// How a basis of strength is turned into a mass fraction and back without a branch.
+template <class Basis>
+struct quick_basis;
+
+template <>
+struct quick_basis<mass_fraction> {
+    static constexpr double highest = 1.0;
+    template <class T>
+    static doubtful<T> to_mass(T w) {
+        return {w, 0};
+    }
+    template <class T>
+    static T from_mass(T w) {
+        return w;
+    }
+};
+
+template <>
+struct quick_basis<mole_fraction> {
+    static constexpr double highest = 1.0;
+    template <class T>
+    static doubtful<T> to_mass(T x) {
+        return {correlation::molar_mass::mass_fraction_from_mole_fraction(x), 0};
+    }
+    template <class T>
+    static T from_mass(T w) {
+        return correlation::molar_mass::mole_fraction_from_mass_fraction(w);
+    }
+};
+
+template <class Reference>
+struct quick_basis<basic_volume_fraction<Reference>> {
+    static constexpr double highest = 1.0;
+    static constexpr int steps = std::is_same_v<Reference, at_20_celsius> ? 1 : 2;  // the guess is for 20 °C
+    template <class T>
+    [[gnu::flatten]] static doubtful<T> to_mass(T q) {
+        constexpr auto const& at_t = reference_isotherm<Reference, T>;
+        auto const tried = at_t.template attempt_from_concentration<steps>(T(q * at_t.density(T(1))));
+        return {tried.mass_fraction, unsettled_relative(tried)};
+    }
+    template <class T>
+    [[gnu::flatten]] static T from_mass(T w) {
+        constexpr auto const& at_t = reference_isotherm<Reference, T>;
+        T const q = w * at_t.density(w) / at_t.density(T(1));
+        return q < T(1) ? q : T(1);
+    }
+};
+
+template <>
+struct quick_basis<us_proof> {
+    using volume = quick_basis<basic_volume_fraction<at_60_fahrenheit>>;
+    static constexpr double highest = 200.0;
+    template <class T>
+    static doubtful<T> to_mass(T degrees) {
+        return volume::to_mass(T(degrees / T(200)));
+    }
+    template <class T>
+    static T from_mass(T w) {
+        return T(200) * volume::from_mass(w);
+    }
+};
+
+template <class Reference>
+struct quick_basis<basic_mass_concentration<Reference>> {
+    static constexpr double highest = aqueth::detail::reference_isotherm<Reference>.density(1.0) / 10.0;
+    static constexpr int steps = quick_basis<basic_volume_fraction<Reference>>::steps;
+    template <class T>
+    [[gnu::flatten]] static doubtful<T> to_mass(T grams) {
+        constexpr auto const& at_t = reference_isotherm<Reference, T>;
+        auto const tried = at_t.template attempt_from_concentration<steps>(T(T(10) * grams));
+        return {tried.mass_fraction, unsettled_relative(tried)};
+    }
+    template <class T>
+    [[gnu::flatten]] static T from_mass(T w) {
+        return w * reference_isotherm<Reference, T>.density(w) / T(10);
+    }
+};
+
+/// The number that makes a strength of this kind, and is made from one.
+template <class Basis>
+constexpr double number(Basis const& strength) {
+    if constexpr (requires { strength.value(); }) {
+        return strength.value();
+    } else {
+        return strength.number();
+    }
+}
+
+template <class T, class Target, class Source>
+struct conversion {
+    [[gnu::flatten]] doubtful<T> quick(T strength) const {
+        doubtful<T> const w = quick_basis<Source>::to_mass(strength);
+        return {quick_basis<Target>::from_mass(w.value),
+                w.doubt | outside(strength, T(0), T(quick_basis<Source>::highest))};
+    }
+    T careful(T strength) const {
+        if (!(strength >= T(0) && strength <= T(quick_basis<Source>::highest))) return nothing<T>;
+        return T(number(aqueth::to<Target>(Source(strength))));
+    }
+};
+
+/// An instrument that reads % vol, set against the liquid it floats in.
+template <class T, class Reference>
+struct reading_correction {
+    T glass;
+    static constexpr T reference = T(Reference::temperature().celsius());
+    using volume = quick_basis<basic_volume_fraction<Reference>>;
+
+    [[gnu::flatten]] doubtful<T> quick(T reading, T t) const {
+        doubtful<T> const apparent = volume::to_mass(reading);
+        T const floats_at = reference_isotherm<Reference, T>.density(apparent.value);
+        T const rho = floats_at / (T(1) + glass * (t - reference));
+        doubtful<T> const actual = composition_operation<T>{}.quick(rho, t);
+        return {volume::from_mass(actual.value),
+                apparent.doubt | actual.doubt | outside(reading, T(0), T(1))};
+    }
+    T careful(T reading, T t) const {
+        if (!(reading >= T(0) && reading <= T(1))) return nothing<T>;
+        using strength = basic_volume_fraction<Reference>;
+        auto const& at_reference = aqueth::detail::reference_isotherm<Reference>;
+        double const floats_at = at_reference.density(aqueth::to<mass_fraction>(strength(reading)).value());
+        double const rho = floats_at / (1.0 + double(glass) * (double(t) - double(reference)));
+        double const w = composition(rho, t, rounding<T>);
+        return w == w ? T(aqueth::to<strength>(mass_fraction(w)).value()) : nothing<T>;
+    }
+};
+
+struct vapour_operation {
+    equilibrium_curve const* curve;
+    doubtful<double> quick(double x) const {
+        bool const inside = x >= 0.0 && x <= 1.0;
+        return {curve->vapour(mole_fraction(inside ? x : 0.0)).value(), outside(x, 0.0, 1.0)};
+    }
+    double careful(double x) const {
+        return x >= 0.0 && x <= 1.0 ? curve->vapour(mole_fraction(x)).value() : nothing<double>;
+    }
+};
+
+/// What a liquid boils at, or gives off, by the model itself.
+/// @tparam Member what is wanted of the equilibrium
+template <auto Member>
+struct bubble_point_operation {
+    static double solve(double x, double pascals) {
+        return correlation::vapour_liquid::bubble_at_pressure(x, pascals).*Member;
+    }
+    doubtful<double> quick(double x, double pascals) const {
+        // Between these every mixture boils well within the range of the model.
+        bool const inside = x >= 0.0 && x <= 1.0 && pascals >= 2e3 && pascals <= 190e3;
+        return {inside ? solve(x, pascals) : nothing<double>, inside ? 0u : ~numeric::bits<double>{0}};
+    }
+    double careful(double x, double pascals) const {
+        namespace vle = correlation::vapour_liquid;
+        if (!(x >= 0.0 && x <= 1.0)) return nothing<double>;
+        bool const boils = pascals >= vle::bubble_at_temperature(x, vle::lowest_kelvin).pressure &&
+                           pascals <= vle::bubble_at_temperature(x, vle::highest_kelvin).pressure;
+        return boils ? solve(x, pascals) : nothing<double>;
+    }
+};
+
+inline void require_same_size(char const* what, std::size_t size, std::size_t expected) {
+    require_range("array", what, static_cast<double>(size), "elements", static_cast<double>(expected),
+                  static_cast<double>(expected), "as many as the first input has");
+}
+
+template <class T, class Operation, class Out, class First, class... Rest>
+std::size_t run(Operation const& operation, Out& out, flags valid, First const& first, Rest const&... rest) {
+    static_assert(std::is_same_v<T, float> || std::is_same_v<T, double>);
+    static_assert(
+        (std::is_same_v<element_of<First const>, T> && ... && std::is_same_v<element_of<Rest const>, T>),
+        "inputs and results must all be double or all be float");
+    auto const size = static_cast<std::size_t>(first.size());
+    (require_same_size("length of an input", static_cast<std::size_t>(rest.size()), size), ...);
+    require_same_size("length of the results", static_cast<std::size_t>(out.size()), size);
+    if (!valid.empty()) require_same_size("length of the flags", valid.size(), size);
+    std::array<T const*, 1 + sizeof...(Rest)> const in{first.data(), rest.data()...};
+    return numeric::for_each_element<T>(operation, in, out.data(), valid.empty() ? nullptr : valid.data(),
+                                        size);
+}
+
+inline double require_temperature(char const* property, units::temperature t) {
+    return require_range(property, "temperature", t.celsius(), "°C", r22::lowest_celsius,
+                         r22::highest_celsius, "OIML R 22");
+}
+
+}  // namespace detail
+
+/// Densities, each at its own temperature.
+/// @param mass_fraction mass fractions of ethanol, 0 to 1
+/// @param celsius       temperatures in °C, -20 to 40 and not below the freezing point
+/// @param density       densities in kg/m3
+/// @param valid         flags, or nothing
+/// @return how many elements were out of range
+/// @throws range_error if the arrays differ in length
+/// @par Source
+/// @ref source_oiml_r22
+template <readable W, readable C, writable R>
+std::size_t density(W const& mass_fraction, C const& celsius, R&& density, flags valid = {}) {
+    using T = detail::element_of<R>;
+    return detail::run<T>(detail::density_operation<T>{}, density, valid, mass_fraction, celsius);
+}
+
+/// Densities, all at one temperature: five times as fast.
+/// @param mass_fraction mass fractions of ethanol, 0 to 1
+/// @param t             temperature, -20 to 40 °C; mixtures that would be frozen are out of range
+/// @param density       densities in kg/m3
+/// @param valid         flags, or nothing
+/// @return how many elements were out of range
+/// @throws range_error if the arrays differ in length, or the temperature is outside its range
+/// @par Source
+/// @ref source_oiml_r22
+template <readable W, writable R>
+std::size_t density(W const& mass_fraction, units::temperature t, R&& density, flags valid = {}) {
+    using T = detail::element_of<R>;
+    detail::density_at_operation<T> const at_t(T(detail::require_temperature("density", t)));
+    return detail::run<T>(at_t, density, valid, mass_fraction);
+}
+
+/// Mass fractions from densities, each at its own temperature.
+/// @param density       densities in kg/m3, between those of pure ethanol and of water at the temperature
+/// @param celsius       temperatures in °C, -20 to 40
+/// @param mass_fraction mass fractions of ethanol
+/// @param valid         flags, or nothing
+/// @return how many elements were out of range
+/// @throws range_error if the arrays differ in length
+/// @par Source
+/// @ref source_oiml_r22
+template <readable D, readable C, writable R>
+std::size_t mass_fraction_from_density(D const& density, C const& celsius, R&& mass_fraction,
+                                       flags valid = {}) {
+    using T = detail::element_of<R>;
+    return detail::run<T>(detail::composition_operation<T>{}, mass_fraction, valid, density, celsius);
+}
+
+/// Mass fractions from densities, all at one temperature.
+/// @param density       densities in kg/m3, between those of pure ethanol and of water at the temperature
+/// @param t             temperature, -20 to 40 °C
+/// @param mass_fraction mass fractions of ethanol
+/// @param valid         flags, or nothing
+/// @return how many elements were out of range
+/// @throws range_error if the arrays differ in length, or the temperature is outside its range
+/// @par Source
+/// @ref source_oiml_r22
+template <readable D, writable R>
+std::size_t mass_fraction_from_density(D const& density, units::temperature t, R&& mass_fraction,
+                                       flags valid = {}) {
+    using T = detail::element_of<R>;
+    detail::composition_at_operation<T> const at_t(
+        T(detail::require_temperature("mass fraction from density", t)));
+    return detail::run<T>(at_t, mass_fraction, valid, density);
+}
+
+/// Strengths from one basis into another: `array::to<mass_fraction, volume_fraction>(q, w)`. A number is what
+/// makes a strength of its kind: fractions from 0 to 1, degrees of proof, grams per 100 mL.
+/// @tparam Target the basis wanted
+/// @tparam Source the basis of the input
+/// @param strength strengths
+/// @param result   the same mixtures in the wanted basis
+/// @param valid    flags, or nothing
+/// @return how many elements were out of range
+/// @throws range_error if the arrays differ in length
+/// @par Source
+/// as the scalar `to`
+template <strength_basis Target, strength_basis Source, readable S, writable R>
+std::size_t to(S const& strength, R&& result, flags valid = {}) {
+    using T = detail::element_of<R>;
+    return detail::run<T>(detail::conversion<T, Target, Source>{}, result, valid, strength);
+}
+
+/// True strengths from the readings of an instrument that reads % vol.
+/// @param meter    the instrument
+/// @param reading  what it shows, as volume fractions from 0 to 1 at its reference temperature
+/// @param celsius  temperatures in °C, -20 to 40
+/// @param strength alcoholic strengths by volume at the reference temperature, 0 to 1
+/// @param valid    flags, or nothing
+/// @return how many elements were out of range, or readings that no mixture gives
+/// @throws range_error if the arrays differ in length
+/// @par Source
+/// as `hydrometer::strength`
+template <class Reference, readable S, readable C, writable R>
+std::size_t strength(hydrometer<basic_volume_fraction<Reference>> const& meter, S const& reading,
+                     C const& celsius, R&& strength, flags valid = {}) {
+    using T = detail::element_of<R>;
+    detail::reading_correction<T, Reference> const correction{T(meter.glass().value())};
+    return detail::run<T>(correction, strength, valid, reading, celsius);
+}
+
+/// Vapours over boiling liquids, from an equilibrium curve.
+/// @param curve  the equilibrium at one pressure
+/// @param liquid mole fractions of ethanol in the liquid, 0 to 1
+/// @param vapour mole fractions of ethanol in the vapour
+/// @param valid  flags, or nothing
+/// @return how many elements were out of range
+/// @throws range_error if the arrays differ in length
+/// @par Accuracy
+/// within 1e-7 of the model
+/// @par Source
+/// as `equilibrium_curve`
+template <readable X, writable R>
+std::size_t vapour(equilibrium_curve const& curve, X const& liquid, R&& vapour, flags valid = {}) {
+    return detail::run<double>(detail::vapour_operation{&curve}, vapour, valid, liquid);
+}
+
+/// Vapours over boiling liquids, each under its own pressure, by the model itself.
+/// @param liquid mole fractions of ethanol in the liquid, 0 to 1
+/// @param pascal absolute pressures in Pa, what each liquid has between 0.01 and 120 °C
+/// @param vapour mole fractions of ethanol in the vapour
+/// @param valid  flags, or nothing
+/// @return how many elements were out of range
+/// @throws range_error if the arrays differ in length
+/// @par Source
+/// as `bubble_point`
+template <readable X, readable P, writable R>
+std::size_t vapour(X const& liquid, P const& pascal, R&& vapour, flags valid = {}) {
+    using operation = detail::bubble_point_operation<&correlation::vapour_liquid::equilibrium<double>::y>;
+    return detail::run<double>(operation{}, vapour, valid, liquid, pascal);
+}
+
+/// Boiling temperatures, each under its own pressure, by the model itself.
+/// @param liquid mole fractions of ethanol in the liquid, 0 to 1
+/// @param pascal absolute pressures in Pa, what each liquid has between 0.01 and 120 °C
+/// @param kelvin temperatures in K
+/// @param valid  flags, or nothing
+/// @return how many elements were out of range
+/// @throws range_error if the arrays differ in length
+/// @par Source
+/// as `bubble_point`
+template <readable X, readable P, writable R>
+std::size_t bubble_temperature(X const& liquid, P const& pascal, R&& kelvin, flags valid = {}) {
+    using operation =
+        detail::bubble_point_operation<&correlation::vapour_liquid::equilibrium<double>::temperature>;
+    return detail::run<double>(operation{}, kelvin, valid, liquid, pascal);
+}
+
+}  // namespace aqueth::array

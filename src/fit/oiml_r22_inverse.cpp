@@ -1,0 +1,183 @@
+// SPDX-License-Identifier: BSL-1.0
+//
+// First guesses for the inverses of OIML R 22.
+//
+//   oiml_r22_inverse > include/aqueth/correlation/oiml_r22_inverse_guess.hpp
+//
+// Each in two kinds: one polynomial over the whole range, which loops over arrays can evaluate for many
+// elements at once, and polynomials by intervals, closer and quicker for one element at a time.
+#include "guess.hpp"
+
+#include <aqueth/correlation/freezing_point.hpp>
+#include <aqueth/correlation/oiml_r22.hpp>
+
+#include <algorithm>
+#include <cstddef>
+#include <cstdio>
+#include <exception>
+#include <vector>
+
+namespace {
+
+namespace r22 = aqueth::correlation::oiml_r22;
+using namespace aqueth::fit;
+
+constexpr std::size_t density_intervals = 32;
+constexpr std::size_t ratio_intervals = 32;
+
+bool liquid(decimal const& w, decimal const& t) {
+    namespace ice = aqueth::correlation::freezing_point;
+    return !ice::covers(w) || t >= ice::celsius(w);
+}
+
+// s = 2 w - 1 of every liquid mixture from -20 to 40 °C, over its scaled density and tau.
+std::vector<sample> compositions() {
+    std::vector<sample> samples;
+    for (decimal const& tau : chebyshev_places(41)) {
+        decimal const t = 10 + 30 * tau;
+        r22::isotherm<decimal> const at_t(t);
+        for (decimal const& s : chebyshev_places(101)) {
+            decimal const w = (s + 1) / 2;
+            if (!liquid(w, t)) continue;
+            samples.push_back(
+                {(at_t.density(w) - decimal(r22::middle_density)) / decimal(r22::density_span), tau, s});
+        }
+    }
+    return samples;
+}
+
+// The same within one interval of density, over the place in it (-1 to 1) and tau.
+std::vector<sample> compositions_within(std::size_t interval) {
+    decimal const width = decimal(r22::highest_density - r22::lowest_density) / density_intervals;
+    decimal const middle = decimal(r22::lowest_density) + width * (interval + decimal("0.5"));
+    std::vector<sample> samples;
+    for (decimal const& tau : chebyshev_places(61)) {
+        decimal const t = 10 + 30 * tau;
+        r22::isotherm<decimal> const at_t(t);
+        decimal const heaviest = at_t.density(decimal(0)), lightest = at_t.density(decimal(1));
+        for (decimal const& place : chebyshev_places(9)) {
+            decimal const rho = middle + place * width / 2;
+            if (rho < lightest || rho > heaviest) continue;
+            decimal const w = at_t.mass_fraction_from_density(rho);
+            // What is warmer than ice is asked for most: one step shall do there, two below.
+            if (liquid(w, t)) samples.push_back({place, tau, 2 * w - 1, decimal(t < 0 ? 0.001 : 1.0)});
+        }
+    }
+    return samples;
+}
+
+// w/q at 20 °C over a place from -1 to 1 between two volume fractions: a ratio, so that the weakest mixtures
+// have all their digits.
+std::vector<sample> ratios(decimal const& from, decimal const& to, int count) {
+    decimal const t = 20;
+    r22::isotherm<decimal> const at_t(t);
+    decimal const ethanol = at_t.density(decimal(1));
+    std::vector<sample> samples;
+    for (decimal const& place : chebyshev_places(count)) {
+        decimal const q = from + (to - from) * (place + 1) / 2;
+        decimal const w = at_t.mass_fraction_from_concentration(decimal(q * ethanol));
+        samples.push_back({place, decimal(0), ethanol / at_t.density(w)});
+    }
+    return samples;
+}
+
+polynomial fit_in_one_variable(std::vector<sample> const& samples, std::size_t terms) {
+    return fit(samples, std::vector<std::size_t>(terms, 0));
+}
+
+std::vector<decimal> powers_of(polynomial const& in_one_variable) {
+    std::vector<decimal> powers;
+    for (auto const& each : in_one_variable) powers.push_back(each.front());
+    return powers;
+}
+
+void print_pairs(std::vector<decimal> const& firsts, std::vector<decimal> const& seconds) {
+    std::printf("{{");
+    for (std::size_t k = 0; k < firsts.size(); ++k) {
+        if (k > 0) std::printf(", ");
+        print_braced({firsts[k], seconds[k]});
+    }
+    std::printf("}}");
+}
+
+void print_composition_guess() {
+    auto const samples = compositions();
+    polynomial const fitted = fit(samples, std::vector<std::size_t>(8, 3));
+    std::puts("/// First guess of s = 2 w - 1 for liquid mixtures: the sum over i of x^i times polynomial i "
+              "in tau");
+    std::puts("/// (lowest power first), with x = (density - middle)/span.");
+    std::printf("/// Within %.3f.\n", worst_miss(samples, fitted));
+    print_tuple("composition_guess", fitted);
+}
+
+void print_composition_table() {
+    double worst = 0.0;
+    std::puts(
+        "\n/// The same by intervals of density: polynomials in the place within each, -1 to 1, and tau.");
+    std::printf("inline constexpr std::array<std::array<std::array<numeric::pair<double>, 6>, 2>, %zu> "
+                "composition_table{{\n",
+                density_intervals);
+    for (std::size_t k = 0; k < density_intervals; ++k) {
+        auto const within = compositions_within(k);
+        polynomial const fitted = fit(within, std::vector<std::size_t>(4, 5));
+        worst = (std::max)(worst, worst_miss(within, fitted));
+        std::printf("    {{");
+        print_pairs(fitted[0], fitted[1]);
+        std::printf(",\n      ");
+        print_pairs(fitted[2], fitted[3]);
+        std::puts("}},");
+    }
+    std::printf("}};  // within %.4f\n", worst);
+}
+
+void print_ratio_guess() {
+    auto const samples = ratios(0, 1, 61);
+    polynomial const fitted = fit_in_one_variable(samples, 11);
+    std::puts("\n/// First guess of w/q, mass fraction over volume fraction at 20 °C, in powers of 2 q - 1.");
+    std::printf("/// Within %.6f.\n", worst_miss(samples, fitted));
+    std::printf("inline constexpr std::array<double, %zu> ratio_guess", fitted.size());
+    print_braced(powers_of(fitted));
+    std::puts(";");
+}
+
+void print_ratio_table() {
+    double worst = 0.0;
+    std::puts(
+        "\n/// The same by intervals of q, in powers of the place within each, -1 to 1: to the last digit.");
+    std::printf("inline constexpr std::array<std::array<numeric::pair<double>, 7>, %zu> ratio_table{{\n",
+                ratio_intervals);
+    for (std::size_t k = 0; k < ratio_intervals; ++k) {
+        auto const within = ratios(decimal(k) / ratio_intervals, decimal(k + 1) / ratio_intervals, 40);
+        polynomial const fitted = fit_in_one_variable(within, 14);
+        worst = (std::max)(worst, worst_miss(within, fitted));
+        std::vector<decimal> even, odd;
+        for (std::size_t i = 0; i < fitted.size(); ++i) (i % 2 == 0 ? even : odd).push_back(fitted[i][0]);
+        std::printf("    ");
+        print_pairs(even, odd);
+        std::puts(",");
+    }
+    std::printf("}};  // within %.1g\n", worst);
+}
+
+}  // namespace
+
+int main() try {
+    std::puts("// SPDX-License-Identifier: BSL-1.0");
+    std::puts("// Generated by src/fit/oiml_r22_inverse.cpp. Do not edit: run the fit again.");
+    std::puts("#pragma once\n");
+    std::puts("#include <aqueth/numeric/pair.hpp>\n");
+    std::puts("#include <array>");
+    std::puts("#include <tuple>\n");
+    std::puts("namespace aqueth::correlation::oiml_r22 {\n");
+    std::puts("// clang-format off");
+    print_composition_guess();
+    print_composition_table();
+    print_ratio_guess();
+    print_ratio_table();
+    std::puts("// clang-format on\n");
+    std::puts("}  // namespace aqueth::correlation::oiml_r22");
+    return 0;
+} catch (std::exception const& error) {
+    std::fprintf(stderr, "oiml_r22_inverse: %s\n", error.what());
+    return 1;
+}

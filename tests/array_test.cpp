@@ -1,0 +1,351 @@
+// SPDX-License-Identifier: BSL-1.0
+#include <aqueth/array.hpp>
+
+#include "expect_range_error.hpp"
+
+#include <Eigen/Core>
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <cstddef>
+#include <limits>
+#include <memory>
+#include <random>
+#include <span>
+#include <thread>
+#include <vector>
+
+namespace aqueth {
+namespace {
+
+using test::expect_range_error;
+
+constexpr double nan = std::numeric_limits<double>::quiet_NaN();
+constexpr double infinity = std::numeric_limits<double>::infinity();
+
+// A length that leaves blocks, and some over; values within and outside the range, and what no range has.
+std::vector<double> spread(double low, double high, unsigned seed, std::size_t size = 20011) {
+    std::mt19937_64 random(seed);
+    std::uniform_real_distribution<double> unit(0.0, 1.0);
+    std::vector<double> result(size);
+    for (double& each : result) each = low + (high - low) * unit(random);
+    for (double const odd : {nan, -nan, infinity, -infinity, -0.0, 0.0, low, high, 1e308, -1e-300, 5e-324})
+        result[static_cast<std::size_t>(unit(random) * static_cast<double>(size))] = odd;
+    return result;
+}
+
+template <class F>
+double or_nan(F const& f) {
+    try {
+        return f();
+    } catch (range_error const&) {
+        return nan;
+    }
+}
+
+struct comparison {
+    std::size_t refused = 0;    // by the scalar function
+    std::size_t disagreed = 0;  // refused by one of the two only, or a flag that says otherwise
+    double worst = 0.0;         // largest difference
+};
+
+// Holds the results of an array function against the scalar one, asked element by element.
+template <class Scalar>
+comparison compare(std::vector<double> const& results, std::span<bool const> valid, Scalar const& scalar) {
+    comparison found;
+    for (std::size_t i = 0; i < results.size(); ++i) {
+        double const wanted = or_nan([&] { return scalar(i); });
+        bool const refused = std::isnan(wanted);
+        if (refused) ++found.refused;
+        if (refused != std::isnan(results[i]) || valid[i] == refused) ++found.disagreed;
+        if (!refused) found.worst = (std::max)(found.worst, std::abs(results[i] - wanted));
+    }
+    return found;
+}
+
+struct output {
+    explicit output(std::size_t size) : values(size), flags(new bool[size]), valid(flags.get(), size) {}
+    std::vector<double> values;
+    std::unique_ptr<bool[]> flags;
+    std::span<bool> valid;
+};
+
+void expect_agreement(comparison const& found, std::size_t refused, double tolerance) {
+    EXPECT_EQ(found.disagreed, 0u);
+    EXPECT_EQ(found.refused, refused);
+    EXPECT_GT(refused, 0u);
+    EXPECT_LE(found.worst, tolerance);
+}
+
+TEST(Array, DensityIsTheScalarOneAndRefusesWhatThatRefuses) {
+    auto const w = spread(-0.05, 1.05, 1);
+    auto const t = spread(-23.0, 43.0, 2);
+    output rho(w.size());
+    auto const refused = array::density(w, t, rho.values, rho.valid);
+    expect_agreement(
+        compare(rho.values, rho.valid,
+                [&](std::size_t i) { return density(mass_fraction(w[i]), celsius(t[i])).value(); }),
+        refused, 3e-13);
+}
+
+TEST(Array, DensityAtOneTemperature) {
+    auto const w = spread(-0.05, 1.05, 3);
+    for (double const t : {-20.0, -19.99, -8.0, -0.3, -0.0, 0.0, 20.0, 40.0}) {
+        output rho(w.size());
+        auto const refused = array::density(w, celsius(t), rho.values, rho.valid);
+        expect_agreement(
+            compare(rho.values, rho.valid,
+                    [&](std::size_t i) { return density(mass_fraction(w[i]), celsius(t)).value(); }),
+            refused, 3e-13);
+    }
+}
+
+TEST(Array, CompositionOfEveryDensity) {
+    auto const rho = spread(755.0, 1020.0, 4);
+    auto const t = spread(-23.0, 43.0, 5);
+    output w(rho.size());
+    auto const refused = array::mass_fraction_from_density(rho, t, w.values, w.valid);
+    auto const scalar = [&](std::size_t i) {
+        return mass_fraction_from_density(rho[i] * kilogram_per_cubic_metre, celsius(t[i])).value();
+    };
+    expect_agreement(compare(w.values, w.valid, scalar), refused, 1e-14);
+    for (double const at : {-15.0, 5.0, 20.0}) {
+        auto const count = array::mass_fraction_from_density(rho, celsius(at), w.values, w.valid);
+        auto const scalar_at = [&](std::size_t i) {
+            return mass_fraction_from_density(rho[i] * kilogram_per_cubic_metre, celsius(at)).value();
+        };
+        expect_agreement(compare(w.values, w.valid, scalar_at), count, 1e-14);
+    }
+}
+
+TEST(Array, CompositionLeavesTwoUlpOfDensityAtMost) {
+    // Over the whole range, cold and weak mixtures included, of which density says little.
+    std::mt19937_64 random(6);
+    std::uniform_real_distribution<double> unit(0.0, 1.0);
+    std::vector<double> rho, t;
+    while (rho.size() < 200000) {
+        double const w = unit(random), at = -20.0 + 60.0 * unit(random);
+        if (at < detail::coldest_liquid(mass_fraction(w)).celsius()) continue;
+        rho.push_back(density(mass_fraction(w), celsius(at)).value());
+        t.push_back(at);
+    }
+    std::vector<double> w(rho.size()), again(rho.size());
+    EXPECT_EQ(array::mass_fraction_from_density(rho, t, w), 0u);
+    EXPECT_EQ(array::density(w, t, again), 0u);
+    double worst = 0.0;
+    for (std::size_t i = 0; i < rho.size(); ++i) {
+        double const ulp = std::nextafter(rho[i], 2000.0) - rho[i];
+        worst = (std::max)(worst, std::abs(again[i] - rho[i]) / ulp);
+    }
+    EXPECT_LE(worst, 2.0);
+}
+
+TEST(Array, PureLiquidsAreExact) {
+    std::vector<double> const w{0.0, 1.0, 0.0, 1.0};
+    std::vector<double> const t{20.0, 20.0, 4.0, -20.0};
+    std::vector<double> rho(4), back(4);
+    EXPECT_EQ(array::density(w, t, rho), 0u);
+    for (std::size_t i = 0; i < 4; ++i) rho[i] = density(mass_fraction(w[i]), celsius(t[i])).value();
+    EXPECT_EQ(array::mass_fraction_from_density(rho, t, back), 0u);
+    EXPECT_EQ(back, w);
+}
+
+template <class Target, class Source>
+void expect_conversion(double highest) {
+    auto const strength = spread(-0.02 * highest, 1.02 * highest, 7);
+    output result(strength.size());
+    auto const refused = array::to<Target, Source>(strength, result.values, result.valid);
+    double const scale = std::is_same_v<Target, us_proof> ? 200.0 : 1.0;
+    expect_agreement(
+        compare(result.values, result.valid,
+                [&](std::size_t i) { return array::detail::number(to<Target>(Source(strength[i]))); }),
+        refused, 1e-14 * scale);
+}
+
+TEST(Array, ConversionsAreTheScalarOnes) {
+    using at_15 = basic_volume_fraction<at_15_celsius>;
+    using at_60 = basic_volume_fraction<at_60_fahrenheit>;
+    expect_conversion<mass_fraction, volume_fraction>(1.0);
+    expect_conversion<volume_fraction, mass_fraction>(1.0);
+    expect_conversion<mass_fraction, mole_fraction>(1.0);
+    expect_conversion<mole_fraction, mass_fraction>(1.0);
+    expect_conversion<at_15, volume_fraction>(1.0);
+    expect_conversion<volume_fraction, at_15>(1.0);
+    expect_conversion<volume_fraction, at_60>(1.0);
+    expect_conversion<us_proof, volume_fraction>(1.0);
+    expect_conversion<volume_fraction, us_proof>(200.0);
+    expect_conversion<volume_fraction, mass_concentration>(79.0);
+    expect_conversion<mass_fraction, mass_concentration>(79.0);
+    expect_conversion<mass_fraction, mass_fraction>(1.0);
+}
+
+TEST(Array, ReadingsAreCorrectedAsByTheInstrument) {
+    auto const reading = spread(-0.05, 1.05, 8);
+    auto const t = spread(-23.0, 43.0, 9);
+    output q(reading.size());
+    for (auto const& glass : {soda_lime_glass, borosilicate_glass}) {
+        alcoholmeter const meter(glass);
+        auto const refused = array::strength(meter, reading, t, q.values, q.valid);
+        auto const scalar = [&](std::size_t i) {
+            return meter.strength(volume_fraction(reading[i]), celsius(t[i])).value();
+        };
+        expect_agreement(compare(q.values, q.valid, scalar), refused, 1e-13);
+    }
+}
+
+TEST(Array, EquilibriumIsTheScalarOne) {
+    auto const x = spread(-0.05, 1.05, 10, 1500);
+    auto const p = spread(100.0, 500e3, 11, 1500);
+    output y(x.size());
+    equilibrium_curve const curve(90.0 * kilopascal);
+    auto refused = array::vapour(curve, x, y.values, y.valid);
+    auto const by_curve = [&](std::size_t i) { return curve.vapour(mole_fraction(x[i])).value(); };
+    expect_agreement(compare(y.values, y.valid, by_curve), refused, 0.0);
+    refused = array::vapour(x, p, y.values, y.valid);
+    auto const by_model = [&](std::size_t i) {
+        return bubble_point(mole_fraction(x[i]), p[i] * pascal).vapour.value();
+    };
+    expect_agreement(compare(y.values, y.valid, by_model), refused, 1e-15);
+    refused = array::bubble_temperature(x, p, y.values, y.valid);
+    auto const boiling = [&](std::size_t i) {
+        return bubble_point(mole_fraction(x[i]), p[i] * pascal).temperature.kelvin();
+    };
+    expect_agreement(compare(y.values, y.valid, boiling), refused, 1e-12);
+}
+
+TEST(Array, PressuresThatNeedNoSecondLookAreInEveryMixturesRange) {
+    for (int i = 0; i <= 1000; ++i) {
+        double const x = i / 1000.0;
+        namespace vle = correlation::vapour_liquid;
+        EXPECT_LT(vle::bubble_at_temperature(x, vle::lowest_kelvin).pressure, 2000.0);
+        EXPECT_GT(vle::bubble_at_temperature(x, vle::highest_kelvin).pressure, 190e3);
+    }
+}
+
+TEST(Array, WhatNeedsNoSecondLookIsLiquid) {
+    // The parabola lies above the freezing points, which are straight lines between the rows of their table,
+    // so that a fine grid says it all.
+    for (int i = 0; i <= 6800; ++i) {
+        double const w = i / 10000.0;
+        EXPECT_LT(correlation::freezing_point::celsius(w), array::detail::surely_liquid(w)) << w;
+        if (correlation::freezing_point::celsius(w) <= -20.0) break;
+    }
+    std::size_t doubtful = 0, liquid = 0;
+    for (int i = 0; i <= 200; ++i) {
+        for (int j = 0; j <= 200; ++j) {
+            double const w = i / 200.0, t = -20.0 + 20.0 * j / 200.0;
+            if (!array::detail::liquid(w, t)) continue;
+            ++liquid;
+            if ((array::detail::perhaps_not_liquid(w, t) >> 63) != 0) ++doubtful;
+        }
+    }
+    EXPECT_LT(static_cast<double>(doubtful), 0.02 * static_cast<double>(liquid));  // or it would be no help
+}
+
+TEST(Array, SinglePrecisionKeepsItsDigits) {
+    std::mt19937_64 random(12);
+    std::uniform_real_distribution<float> unit(0.0f, 1.0f);
+    std::vector<float> w(5000), t(5000), rho(5000), back(5000), q(5000);
+    for (float& each : w) each = unit(random);
+    for (float& each : t) each = 40.0f * unit(random);
+    EXPECT_EQ(array::density(w, t, rho), 0u);
+    EXPECT_EQ(array::mass_fraction_from_density(rho, t, back), 0u);
+    std::size_t const none = array::to<volume_fraction, mass_fraction>(w, q);
+    EXPECT_EQ(none, 0u);
+    for (std::size_t i = 0; i < w.size(); ++i) {
+        double const exact = density(mass_fraction(w[i]), celsius(t[i])).value();
+        EXPECT_NEAR(rho[i], exact, 2e-4);
+        // half an ulp of such a float is 3e-5 kg/m3, and the density of cold weak mixtures hardly changes
+        EXPECT_NEAR(back[i], w[i], t[i] < 15.0f && w[i] < 0.3f ? 1e-5 : 2e-6);
+        EXPECT_NEAR(q[i], to<volume_fraction>(mass_fraction(w[i])).value(), 2e-6);
+    }
+}
+
+TEST(Array, EveryLengthAndPlace) {
+    // Lengths around the block, in the middle of a longer array whose rest must stay as it was.
+    auto const w = spread(0.1, 0.9, 13, 400);
+    for (std::size_t length = 0; length < 200; ++length) {
+        std::vector<double> rho(400, -1.0);
+        auto const part = std::span(rho).subspan(7, length);
+        array::density(std::span(w).first(length), celsius(20.0), part);
+        for (std::size_t i = 0; i < rho.size(); ++i) {
+            if (i < 7 || i >= 7 + length) {
+                EXPECT_EQ(rho[i], -1.0);
+            } else {
+                double const wanted =
+                    or_nan([&] { return density(mass_fraction(w[i - 7]), celsius(20.0)).value(); });
+                if (std::isnan(wanted)) continue;
+                EXPECT_NEAR(rho[i], wanted, 3e-13);
+            }
+        }
+    }
+}
+
+TEST(Array, AResultMayReplaceAnInput) {
+    auto const w = spread(-0.05, 1.05, 14), t = spread(-23.0, 43.0, 15);
+    std::vector<double> apart(w.size()), over_w = w, over_t = t;
+    array::density(w, t, apart);
+    array::density(over_w, t, over_w);
+    array::density(w, over_t, over_t);
+    for (std::size_t i = 0; i < w.size(); ++i) {
+        EXPECT_TRUE(apart[i] == over_w[i] || (std::isnan(apart[i]) && std::isnan(over_w[i])));
+        EXPECT_TRUE(apart[i] == over_t[i] || (std::isnan(apart[i]) && std::isnan(over_t[i])));
+    }
+}
+
+TEST(Array, TakesVectorsOfEigen) {
+    Eigen::ArrayXd const w = Eigen::ArrayXd::LinSpaced(100, 0.0, 1.0);
+    Eigen::ArrayXd const t = Eigen::ArrayXd::Constant(100, 31.0);
+    Eigen::ArrayXd rho(100);
+    EXPECT_EQ(array::density(w, t, rho), 0u);
+    EXPECT_NEAR(rho(37), density(mass_fraction(w(37)), celsius(31.0)).value(), 3e-13);
+    Eigen::VectorXd part = Eigen::VectorXd::Zero(100);
+    EXPECT_EQ(array::density(w.head(10), celsius(20.0), part.segment(5, 10)), 0u);
+    EXPECT_EQ(part(4), 0.0);
+    EXPECT_EQ(part(15), 0.0);
+    EXPECT_NEAR(part(5), 998.2, 0.01);
+    Eigen::Map<Eigen::ArrayXd const> const mapped(w.data(), 50);
+    EXPECT_EQ(array::density(mapped, celsius(20.0), part.head(50)), 0u);
+
+    Eigen::ArrayXXd table(4, 4);
+    static_assert(array::readable<decltype(table.col(0))>);
+    static_assert(!array::readable<decltype(table.row(0))>);  // its elements lie apart
+    static_assert(!array::readable<Eigen::ArrayXXd>);
+    static_assert(!array::writable<Eigen::ArrayXd const>);
+}
+
+TEST(Array, RefusesArraysOfDifferentLengthsBeforeWriting) {
+    std::vector<double> const w(10, 0.4), t(9, 20.0);
+    std::vector<double> rho(10, -1.0);
+    expect_range_error([&] { array::density(w, t, rho); }, "length of an input");
+    expect_range_error([&] { array::density(w, celsius(20.0), std::span(rho).first(9)); },
+                       "length of the results");
+    std::array<bool, 3> flags{};
+    expect_range_error([&] { array::density(w, celsius(20.0), rho, flags); }, "length of the flags");
+    expect_range_error([&] { array::density(w, celsius(40.5), rho); }, "temperature");
+    expect_range_error([&] { array::density(w, celsius(nan), rho); }, "temperature");
+    expect_range_error([&] { array::mass_fraction_from_density(w, celsius(-21.0), rho); }, "temperature");
+    EXPECT_EQ(rho, std::vector<double>(10, -1.0));
+}
+
+TEST(Array, SeveralThreadsAtOnce) {
+    auto const w = spread(-0.05, 1.05, 16), t = spread(-23.0, 43.0, 17);
+    std::vector<double> alone(w.size());
+    auto const refused = array::density(w, t, alone);
+    std::vector<std::vector<double>> together(4, std::vector<double>(w.size()));
+    std::array<std::size_t, 4> counts{};
+    std::vector<std::thread> threads;
+    for (std::size_t k = 0; k < 4; ++k)
+        threads.emplace_back([&, k] { counts[k] = array::density(w, t, together[k]); });
+    for (auto& each : threads) each.join();
+    for (std::size_t k = 0; k < 4; ++k) {
+        EXPECT_EQ(counts[k], refused);
+        for (std::size_t i = 0; i < w.size(); ++i)
+            EXPECT_TRUE(together[k][i] == alone[i] || std::isnan(alone[i]));
+    }
+}
+
+}  // namespace
+}  // namespace aqueth
