@@ -8,6 +8,13 @@
 /// @namespace aqueth
 /// Properties of ethanol-water mixtures and the distiller's operations on them: the typed interface.
 
+// beside the house: how sure a figure is
+#include <aqueth/conformity.hpp>         // whether a measurement shows that a tolerance is met
+#include <aqueth/instruments.hpp>        // how wrong instruments of a class may be
+#include <aqueth/labelling.hpp>          // tolerances of labels and fillings in law
+#include <aqueth/measurement_model.hpp>  // the measurements of a bottling day, generic in the scalar
+#include <aqueth/monte_carlo.hpp>        // distributions, propagated by trials
+#include <aqueth/uncertainty.hpp>        // input quantities, budgets, propagation of uncertainty
 // third floor: the trade's operations, on parcels
 #include <aqueth/attenuation.hpp>     // strength of a wash from its gravities; sugar for a wash
 #include <aqueth/blending.hpp>        // mix, dilute, fortify, make up; contraction

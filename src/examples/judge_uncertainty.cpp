@@ -1,0 +1,373 @@
+// SPDX-License-Identifier: BSL-1.0
+// How sure a strength and a dilution are, and what makes them unsure.
+#include "uncertainty_program.hpp"
+
+#include <cmath>
+#include <optional>
+#include <span>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace {
+
+using namespace program;
+namespace model = measurement_model;
+
+about const who{
+    "judge_uncertainty",
+    "Tells how sure a strength is, and a dilution, and which instrument makes it unsure: the uncertainty\n"
+    "budget by the guide of metrology (GUM), checked by random draws.",
+    "The Quillbeck teaching stillhouse reads 84 at 31 °C, and dilutes two litres of that to 45 % vol:\n"
+    "  $ judge_uncertainty --reading '84 %vol' --temperature '31 C' --amount '2 L' --target '45 %vol'\n"
+    "  The product will have 45.00 % vol, give or take 0.33 (95 %).",
+    {gum_cited, jcgm_101_cited, correlation::oiml_r22::cited, correlation::its90::cited,
+     correlation::glass_expansion::cited}};
+
+/// The inputs of the measurement, in the order in which the models take them.
+enum : std::size_t {
+    reading,
+    meter,
+    level,
+    temperature,
+    thermometer,
+    thermometer_level,
+    scale,
+    glass,
+    formula,
+    quantity,
+    measure,
+    measure_level,
+    water,
+    balance
+};
+
+/// The measurement, for plain numbers and for differentiation.
+struct measurement {
+    bool by_mass = false;
+    double target = 0.0;  ///< volume fraction
+
+    template <class X>
+    auto at(X const& x) const {
+        return x[temperature] + x[thermometer] + x[thermometer_level] + x[scale];
+    }
+    template <class X>
+    auto composition(X const& x) const {
+        return model::mass_fraction_from_reading((x[reading] + x[meter] + x[level]) / 100.0, at(x), x[glass],
+                                                 x[formula]);
+    }
+    template <class X>
+    auto mass(X const& x) const {
+        auto const measured = x[quantity] + x[measure] + x[measure_level];
+        auto const rho = correlation::oiml_r22::density(composition(x), at(x)) + x[formula];
+        return by_mass ? measured : measured / 1e6 * rho;
+    }
+    template <class X>
+    auto strength(X const& x) const {
+        return 100.0 * model::volume_fraction(composition(x));
+    }
+    template <class X>
+    auto water_to_add(X const& x) const {
+        auto const w = composition(x);
+        return model::water_to_add(mass(x), w, model::mass_fraction(decltype(w)(target)));
+    }
+    template <class X>
+    auto product(X const& x) const {
+        auto const w = model::diluted(mass(x), composition(x), x[water] + x[balance]);
+        return 100.0 * model::volume_fraction(w);
+    }
+};
+
+/// One result: its budget, and what draws say of it.
+struct judged {
+    char const* name;
+    char const* unit;
+    uncertainty_budget budget;
+    double half_width;  ///< expanded uncertainty
+    std::optional<result_distribution> drawn;
+    coverage_interval covered;
+};
+
+template <class Model>
+judged judge(char const* name, char const* unit, Model const& f, std::span<input_quantity const> inputs,
+             double confidence, std::size_t draws) {
+    judged result{name, unit, propagate(f, inputs), 0.0, std::nullopt, {}};
+    result.half_width = result.budget.expanded_uncertainty(confidence);
+    if (draws > 0) {
+        result.drawn = monte_carlo(f, inputs, draws);
+        result.covered = result.drawn->interval(confidence);
+    }
+    return result;
+}
+
+/// The error of an instrument: a class by its name, or limits with a unit.
+template <class Read>
+input_quantity instrument_error(given const& g, char const* what, char const* unit, Read const& read) {
+    if (instrument_class const* known = find_instrument_class(trimmed(g.text))) {
+        if (std::string_view(known->unit) != unit)
+            refuse(g, fmt::format("that is a {}; its error is in {}, not in {}", known->description,
+                                  known->unit, unit));
+        return error_of(*known);
+    }
+    std::string_view const text = trimmed(g.text);
+    if (text.empty() || !(is_digit(text[0]) || text[0] == '.' || text[0] == '-' || text[0] == '+'))
+        refuse(g,
+               "no such class of instruments (--instruments lists them), and no limits of error like '0.5'");
+    return input_quantity::rectangular(fmt::format("error of the {}", what), unit, 0.0, read());
+}
+
+/// The smallest step read: as told, or half a division of the class, or nothing.
+input_quantity step_error(given const& class_of, char const* what, char const* unit,
+                          std::optional<double> told = std::nullopt) {
+    instrument_class const* known = find_instrument_class(trimmed(class_of.text));
+    double const step = told ? *told : known ? 0.5 * known->division : 0.0;
+    return step > 0.0 ? reading_error(what, unit, step)
+                      : input_quantity::normal(fmt::format("reading of the {}", what), unit, 0.0, 0.0);
+}
+
+void list_instruments(session& s) {
+    page text;
+    json list = json::array();
+    text.say("Classes of instruments and the largest errors allowed them:");
+    text.gap();
+    for (instrument_class const& each : instrument_classes) {
+        text.say("  {:<21} {:<40} ±{:g} {}", each.key, each.description, each.maximum_permissible_error,
+                 each.unit);
+        text.say("  {:<21} {}: {}", "", name_of(each.seen), each.citation);
+        list.push_back({{"class", each.key},
+                        {"instrument", each.description},
+                        {"unit", each.unit},
+                        {"division", each.division},
+                        {"maximum_permissible_error", each.maximum_permissible_error},
+                        {"source", each.citation},
+                        {"source_seen", name_of(each.seen)}});
+    }
+    text.gap();
+    text.say("The certificate of your own instrument is better than its class.");
+    s.answer(text, {{"instruments", list}});
+}
+
+void say(page& text, judged const& j) {
+    double const u = j.budget.standard_uncertainty;
+    text.say("{}: {} {}, standard uncertainty {} {}", j.name, sized(j.budget.estimate, u), j.unit,
+             sized(u, u), j.unit);
+    text.say("  {:<50} {:>14} {:>12} {:>13} {:>7}", "input", "uncertainty", "sensitivity", "contribution",
+             "share");
+    for (budget_line const& line : j.budget.lines) {
+        if (line.contribution == 0.0) continue;
+        text.say("  {:<50} {:>14} {:>12.5g} {:>13.2g} {:>5.1f} %", line.input.name(),
+                 fmt::format("{:.2g} {}", line.input.standard_uncertainty(), line.input.unit()),
+                 line.sensitivity, line.contribution, 100.0 * line.share);
+    }
+    if (j.drawn) {
+        text.say("  {} draws: standard uncertainty {}, interval {} to {} {}", j.drawn->trials(),
+                 sized(j.drawn->standard_uncertainty(), u), sized(j.covered.lower, u),
+                 sized(j.covered.upper, u), j.unit);
+    } else {
+        text.say("  no draws: with fewer than four readings their spread has no standard deviation");
+    }
+    text.gap();
+}
+
+json to_json(judged const& j) {
+    json lines = json::array();
+    for (budget_line const& line : j.budget.lines) {
+        lines.push_back({{"input", line.input.name()},
+                         {"unit", line.input.unit()},
+                         {"estimate", line.input.estimate()},
+                         {"standard_uncertainty", line.input.standard_uncertainty()},
+                         {"evaluation", line.input.evaluation() == evaluation::type_a ? "A" : "B"},
+                         {"sensitivity", line.sensitivity},
+                         {"contribution", line.contribution},
+                         {"share", line.share}});
+    }
+    json data{{"quantity", j.name},
+              {"unit", j.unit},
+              {"estimate", j.budget.estimate},
+              {"standard_uncertainty", j.budget.standard_uncertainty},
+              {"expanded_uncertainty", j.half_width},
+              {"draws", nullptr},
+              {"budget", lines}};
+    if (j.drawn) {
+        data["draws"] = {{"number", j.drawn->trials()},
+                         {"estimate", j.drawn->estimate()},
+                         {"standard_uncertainty", j.drawn->standard_uncertainty()},
+                         {"interval", {j.covered.lower, j.covered.upper}}};
+    }
+    return data;
+}
+
+std::string to_csv(std::vector<judged> const& results) {
+    std::string csv = "quantity,input,estimate,unit,standard_uncertainty,sensitivity,contribution,share\n";
+    for (judged const& j : results) {
+        for (budget_line const& line : j.budget.lines) {
+            csv += fmt::format("\"{}\",\"{}\",{:.10g},{},{:.10g},{:.10g},{:.10g},{:.10g}\n", j.name,
+                               line.input.name(), line.input.estimate(), line.input.unit(),
+                               line.input.standard_uncertainty(), line.sensitivity, line.contribution,
+                               line.share);
+        }
+        csv += fmt::format("\"{}\",\"result\",{:.10g},{},{:.10g},,{:.10g},1\n", j.name, j.budget.estimate,
+                           j.unit, j.budget.standard_uncertainty, j.budget.standard_uncertainty);
+    }
+    return csv;
+}
+
+/// The formula means nothing beyond its range: the inputs must stay inside, errors included.
+void require_room(given const& g, char const* what, double value, double error, char const* unit,
+                  double least, double most) {
+    on_behalf_of(g, [&] {
+        require_range("input", fmt::format("{} less its errors", what), value - error, unit, least, most);
+        require_range("input", fmt::format("{} with its errors", what), value + error, unit, least, most);
+    });
+}
+
+void run(session& s) {
+    std::vector<given>& shown = s.repeated(
+        "--reading", "STRENGTH", "what the 20 °C alcoholmeter shows, %vol; again for each reading", false);
+    given const& at = s.option("--temperature", "TEMP", "of the spirit, the instrument in it");
+    given const& meter_class =
+        s.option("--alcoholmeter", "CLASS", "a class (--instruments), or limits of error: '0.2 %vol'",
+                 "alcoholmeter-halves");
+    given const& step =
+        s.option("--read-to", "STEP", "smallest step read: '0.1 %vol' (else half a division of the class)");
+    given const& thermometer_class =
+        s.option("--thermometer", "CLASS", "a class, or limits of error: '0.3 K'", "thermometer-0.5");
+    given const& how_much =
+        s.option("--amount", "AMOUNT", "of the spirit: volume at its temperature, or mass");
+    given const& measure_class =
+        s.option("--measure", "CLASS", "for a volume: a class, or limits: '10 mL'", "cylinder-2000-B");
+    given const& interval =
+        s.option("--balance", "MASS", "verification scale interval of the balance, class III", "1 g");
+    given const& target = s.option("--target", "STRENGTH", "strength wanted by adding water");
+    given const& real = s.option("--formula-error", "DENSITY",
+                                 "how far real mixtures may lie from OIML R 22, like '0.1 kg/m3'");
+    given const& wanted_confidence = s.option("--confidence", "SHARE", "probability of the interval", "95 %");
+    given const& draws = s.option("--draws", "NUMBER", "random draws to check by", "100000");
+    bool const& list = s.flag("--instruments", "list the classes of instruments and exit");
+    s.explain("Limits of error are plus or minus, and nothing else is known inside them.");
+    s.offer_csv();
+    s.parse();
+    if (list) return list_instruments(s);
+    if (shown.empty() || !at.present) throw bad_input("give --reading and --temperature");
+    if (how_much.present != target.present) throw bad_input("give both --amount and --target, or neither");
+
+    double const confidence = read_confidence(wanted_confidence);
+    double const asked = on_behalf_of(draws, [&] {
+        return require_range("input", "draws", read_count(draws, 10000000), "", 10000.0, 1e7);
+    });
+    bool const can_draw = shown.size() == 1 || shown.size() > 3;
+    auto const trials = static_cast<std::size_t>(can_draw ? asked : 0.0);
+
+    // readings and temperature, first as the typed functions take them, which refuse what cannot be
+    units::temperature const t = read_temperature(at);
+    std::vector<double> percents;
+    for (given const& each : shown) {
+        strength const mark = read_strength(each);
+        if (!std::holds_alternative<volume_fraction>(mark))
+            refuse(each, "expected what an alcoholmeter of 20 °C shows: %vol");
+        percents.push_back(std::get<volume_fraction>(mark).percent());
+        on_behalf_of({{"temperature", at}, {"reading", each}},
+                     [&] { return alcoholmeter{}.composition(by_volume(percents.back()), t); });
+    }
+    input_quantity const stem = percents.size() > 1
+                                    ? input_quantity::repeated("reading", "% vol", percents)
+                                    : input_quantity::normal("reading", "% vol", percents[0], 0.0);
+    input_quantity const stem_error = instrument_error(meter_class, "alcoholmeter", "% vol",
+                                                       [&] { return read_strength_difference(meter_class); });
+    std::optional<double> const told =
+        step.present ? std::optional(read_strength_difference(step)) : std::nullopt;
+    input_quantity const stem_step = step_error(meter_class, "alcoholmeter", "% vol", told);
+    input_quantity const heat_error = instrument_error(thermometer_class, "thermometer", "°C", [&] {
+        return read_temperature_difference(thermometer_class, thermometer_class.text);
+    });
+    input_quantity const heat_step = step_error(thermometer_class, "thermometer", "°C");
+    double const room = std::sqrt(3.0);  // of rectangular limits
+    require_room(at, "temperature", t.celsius(),
+                 room * (heat_error.standard_uncertainty() + heat_step.standard_uncertainty()) + 0.02, "°C",
+                 correlation::oiml_r22::lowest_celsius, correlation::oiml_r22::highest_celsius);
+    require_room(shown[0], "reading", stem.estimate(),
+                 room * (stem_error.standard_uncertainty() + stem_step.standard_uncertainty()) +
+                     6.0 * stem.standard_uncertainty(),
+                 "% vol", 0.0, 100.0);
+    double density_limit = 0.0;
+    if (real.present) {
+        density_limit = on_behalf_of(real, [&] {
+            wanted const w{"a density", "kg/m3 or g/cm3"};
+            number_and_unit const q = read_quantity(real, real.text, w);
+            auto const* unit = find_unit(notations, squeezed(q.unit));
+            if (!unit || unit->kind != basis::density) refuse_unit(real, q.unit, w);
+            return require_range("input", "difference of densities", q.number * unit->factor, "kg/m3", 0.0,
+                                 10.0);
+        });
+    }
+    std::vector<input_quantity> inputs{
+        stem,
+        stem_error,
+        stem_step,
+        input_quantity::normal("temperature", "°C", t.celsius(), 0.0),
+        heat_error,
+        heat_step,
+        temperature_scale_error(t),
+        glass_expansion_of_soda_lime(),
+        input_quantity::rectangular("OIML R 22 as a formula", "kg/m3", 0.0, density_limit)};
+
+    measurement m;
+    std::vector<judged> results;
+    auto const strength = [&m](auto const& x) { return m.strength(x); };
+    results.push_back(judge("strength of the spirit", "% vol", strength, inputs, confidence, trials));
+    if (target.present) {
+        mass_fraction const w = alcoholmeter{}.composition(by_volume(stem.estimate()), t);
+        parcel const spirit =
+            on_behalf_of(how_much, [&] { return make_parcel(read_amount(how_much), w, t); });
+        m.by_mass = std::holds_alternative<units::mass>(read_amount(how_much));
+        volume_fraction const aim = to<volume_fraction>(composition(read_strength(target)));
+        m.target = aim.value();
+        adjustment const plan =
+            on_behalf_of(target, [&] { return dilute(spirit, aim, celsius(20), celsius(20)); });
+        amount const read_interval = read_amount(interval);
+        if (!std::holds_alternative<units::mass>(read_interval))
+            refuse(interval, fmt::format("expected a mass: {}", mass_units));
+        units::mass const e = std::get<units::mass>(read_interval);
+        auto const weighed = [&](units::mass mass, char const* what) {
+            return on_behalf_of(interval, [&] {
+                return balance_error(mass, e, fmt::format("balance, class III, {}", what));
+            });
+        };
+        if (m.by_mass) {
+            inputs.push_back(
+                input_quantity::normal("mass of the spirit", "kg", in(spirit.mass(), kilogram), 0.0));
+            inputs.push_back(weighed(spirit.mass(), "spirit"));
+            inputs.push_back(input_quantity::normal("reading of the balance", "kg", 0.0, 0.0));
+        } else {
+            inputs.push_back(
+                input_quantity::normal("volume of the spirit", "mL", in(spirit.volume(), millilitre), 0.0));
+            inputs.push_back(instrument_error(measure_class, "measure", "mL", [&] {
+                return read_millilitres(measure_class, measure_class.text);
+            }));
+            inputs.push_back(step_error(measure_class, "measure", "mL"));
+        }
+        inputs.push_back(
+            input_quantity::normal("water weighed in", "kg", in(plan.addition.mass(), kilogram), 0.0));
+        inputs.push_back(weighed(plan.addition.mass(), "water"));
+        auto const add = [&m](auto const& x) { return m.water_to_add(x); };
+        auto const product = [&m](auto const& x) { return m.product(x); };
+        results.push_back(judge("water to add", "kg", add, inputs, confidence, trials));
+        results.push_back(judge("strength of the product", "% vol", product, inputs, confidence, trials));
+    }
+
+    page text;
+    judged const& last = results.back();
+    text.say("The {} {:.2f} % vol, give or take {} ({:g} %).",
+             target.present ? "product will have" : "spirit has", last.budget.estimate,
+             sized(last.half_width, last.half_width), 100.0 * confidence);
+    text.gap();
+    for (judged const& each : results) say(text, each);
+    text.say("{}\n{}", no_law, vapour_caution);
+    json list_of_results = json::array();
+    for (judged const& each : results) list_of_results.push_back(to_json(each));
+    s.answer(text, {{"confidence", confidence}, {"results", list_of_results}}, to_csv(results));
+}
+
+}  // namespace
+
+int main(int argc, char** argv) { return session(who, argc, argv).run(run); }

@@ -1,0 +1,169 @@
+// SPDX-License-Identifier: BSL-1.0
+#include <aqueth/conformity.hpp>
+
+#include "expect_range_error.hpp"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <limits>
+#include <random>
+
+namespace aqueth {
+namespace {
+
+using test::expect_range_error;
+
+double const nan = std::numeric_limits<double>::quiet_NaN();
+double const infinity = std::numeric_limits<double>::infinity();
+
+TEST(ConformanceProbability, AddsUpOverTheLine) {
+    for (double const nu : {infinity, 5.0}) {
+        measurement_result const m{40.1, 0.15, nu};
+        double const p = conformance_probability({-infinity, 39.7}, m) +
+                         conformance_probability({39.7, 40.3}, m) +
+                         conformance_probability({40.3, infinity}, m);
+        EXPECT_NEAR(p, 1.0, 1e-15);
+    }
+    // few readings, less sure
+    EXPECT_LT(conformance_probability({39.7, 40.3}, {40.0, 0.15, 4.0}),
+              conformance_probability({39.7, 40.3}, {40.0, 0.15}));
+}
+
+// By definition: at the ends of the acceptance interval the conformance probability is the confidence.
+TEST(AcceptanceInterval, EndsWhereTheConfidenceEnds) {
+    for (double const nu : {infinity, 9.0}) {
+        for (double const u : {0.01, 0.05, 0.1, 0.13}) {
+            for (double const confidence : {0.9, 0.95}) {
+                tolerance_interval const t{39.7, 40.3};
+                auto const a = acceptance_interval(t, u, confidence, nu);
+                EXPECT_NEAR(conformance_probability(t, {a.lower, u, nu}), confidence, 1e-11);
+                EXPECT_NEAR(conformance_probability(t, {a.upper, u, nu}), confidence, 1e-11);
+                EXPECT_NEAR(a.lower + a.upper, 80.0, 1e-12);
+                tolerance_interval const one{39.7, infinity};
+                auto const b = acceptance_interval(one, u, confidence, nu);
+                EXPECT_NEAR(conformance_probability(one, {b.lower, u, nu}), confidence, 1e-11);
+                EXPECT_EQ(b.upper, infinity);
+                EXPECT_GE(a.lower, b.lower - 1e-12);
+            }
+        }
+    }
+    auto const refused = expect_range_error(
+        [] {
+            acceptance_interval({39.7, 40.3}, 0.16, 0.95);
+        },
+        "standard uncertainty");
+    EXPECT_NEAR(refused.upper(), 0.3 / 1.959964, 1e-6);
+    EXPECT_NO_THROW(acceptance_interval({39.7, 40.3}, 0.999 * refused.upper(), 0.95));
+}
+
+TEST(Decide, HasThreeAnswers) {
+    tolerance_interval const t{39.7, 40.3};
+    EXPECT_EQ(decide(t, {40.0, 0.1}, 0.95), conformity_decision::conforms);
+    EXPECT_EQ(decide(t, {40.2, 0.1}, 0.95), conformity_decision::undecided);
+    EXPECT_EQ(decide(t, {40.4, 0.1}, 0.95), conformity_decision::undecided);
+    EXPECT_EQ(decide(t, {40.5, 0.1}, 0.95), conformity_decision::does_not_conform);
+    EXPECT_EQ(decide(t, {40.0, 0.2}, 0.95), conformity_decision::undecided);
+}
+
+TEST(LargestUncertainty, JustConforms) {
+    for (double const nu : {infinity, 9.0}) {
+        for (double const y : {39.75, 39.9, 40.0, 40.17}) {
+            tolerance_interval const t{39.7, 40.3};
+            double const u = largest_uncertainty(t, y, 0.95, nu);
+            EXPECT_NEAR(conformance_probability(t, {y, u, nu}), 0.95, 1e-9) << y;
+            EXPECT_EQ(decide(t, {y, 0.999 * u, nu}, 0.95), conformity_decision::conforms);
+        }
+    }
+    EXPECT_NEAR(largest_uncertainty({39.7, infinity}, 40.0, 0.95), 0.3 / 1.644854, 1e-6);
+    EXPECT_THROW(largest_uncertainty({39.7, 40.3}, 40.3, 0.95), range_error);
+    for (double const bad : {39.699, 40.301, 50.0, nan}) {
+        expect_range_error([&] { largest_uncertainty({39.7, 40.3}, bad, 0.95); }, "measured value");
+    }
+}
+
+TEST(ReadingsNeeded, BringTheUncertaintyDown) {
+    EXPECT_EQ(readings_needed(0.1, 0.2, 0.0), 4.0);
+    EXPECT_EQ(readings_needed(0.1, 0.2, 0.06), 7.0);  // 0.04 / 0.0064 = 6.25
+    EXPECT_EQ(readings_needed(0.1, 0.0, 0.1), 1.0);
+    EXPECT_EQ(readings_needed(0.1, 0.01, 0.05), 1.0);
+    expect_range_error([] { readings_needed(0.1, 0.2, 0.1); }, "readings");
+    expect_range_error([] { readings_needed(0.1, 0.2, 0.11); }, "wanted uncertainty");
+    expect_range_error([] { readings_needed(1e-5, 0.2, 0.0); }, "readings");
+    for (double const bad : {0.0, -0.1, nan}) {
+        expect_range_error([&] { readings_needed(bad, 0.2, 0.0); }, "wanted uncertainty");
+    }
+    for (double const bad : {-0.1, nan}) {
+        expect_range_error([&] { readings_needed(0.1, bad, 0.0); }, "standard deviation of a reading");
+        expect_range_error([&] { readings_needed(0.1, 0.2, bad); },
+                           "uncertainty that repeating does not mend");
+    }
+}
+
+// Counted over drawn items and drawn measurements, 4e6 of them: risks of 1 % are sure to about 0.005 %.
+TEST(Risks, AgreeWithCounting) {
+    std::mt19937_64 bits(5);
+    std::normal_distribution<double> unit;
+    double conforming = 0.0, consumer = 0.0, producer = 0.0;
+    int const n = 4000000;
+    for (int k = 0; k < n; ++k) {
+        double const y = 40.05 + 0.15 * unit(bits);
+        double const measured = y + 0.08 * unit(bits);
+        bool const good = 39.7 <= y && y <= 40.3, accepted = 39.8 <= measured && measured <= 40.2;
+        conforming += good;
+        consumer += accepted && !good;
+        producer += good && !accepted;
+    }
+    auto const r = risks({39.7, 40.3}, {39.8, 40.2}, 40.05, 0.15, 0.08);
+    EXPECT_NEAR(r.conforming, conforming / n, 5e-4);
+    EXPECT_NEAR(r.consumer, consumer / n, 1e-4);
+    EXPECT_NEAR(r.producer, producer / n, 5e-4);
+}
+
+TEST(Risks, GoToTheirLimits) {
+    auto const sharp = risks({39.7, 40.3}, {39.7, 40.3}, 40.0, 0.1, 1e-5);
+    EXPECT_NEAR(sharp.consumer, 0.0, 1e-5);
+    EXPECT_NEAR(sharp.producer, 0.0, 1e-5);
+    auto const one_sided = risks({39.7, infinity}, {39.8, infinity}, 40.0, 0.2, 0.1);
+    EXPECT_NEAR(one_sided.conforming, numeric::normal_probability(1.5), 1e-12);
+    EXPECT_GT(one_sided.consumer, 0.0);
+    for (double const bad : {0.0, -0.1, nan, 1e-6}) {
+        expect_range_error(
+            [&] {
+                risks({39.7, 40.3}, {39.7, 40.3}, 40.0, 0.1, bad);
+            },
+            "uncertainty over the standard deviation of the process");
+    }
+    expect_range_error([&] { risks({39.7, 40.3}, {39.7, 40.3}, 40.0, 0.0, 0.1); }, "standard uncertainty");
+}
+
+TEST(Conformity, RefusesBadInput) {
+    tolerance_interval const t{39.7, 40.3};
+    expect_range_error([] { conformance_probability({}, {40.0, 0.1}); }, "upper limit of the tolerance");
+    expect_range_error(
+        [] {
+            conformance_probability({40.3, 39.7}, {40.0, 0.1});
+        },
+        "upper limit of the tolerance");
+    expect_range_error(
+        [] {
+            conformance_probability({nan, 39.7}, {40.0, 0.1});
+        },
+        "upper limit of the tolerance");
+    for (double const bad : {0.0, -0.1, nan, infinity}) {
+        expect_range_error([&] { conformance_probability(t, {40.0, bad}); }, "standard uncertainty");
+        expect_range_error([&] { acceptance_interval(t, bad, 0.95); }, "standard uncertainty");
+    }
+    for (double const bad : {nan, infinity}) {
+        expect_range_error([&] { conformance_probability(t, {bad, 0.1}); }, "measured value");
+    }
+    for (double const bad : {0.5, 0.3, 0.0, 1.0, 95.0, nan}) {
+        expect_range_error([&] { decide(t, {40.0, 0.1}, bad); }, "confidence");
+        expect_range_error([&] { acceptance_interval(t, 0.1, bad); }, "confidence");
+        expect_range_error([&] { largest_uncertainty(t, 40.0, bad); }, "confidence");
+    }
+    expect_range_error([&] { decide(t, {40.0, 0.1, 0.5}, 0.95); }, "degrees of freedom");
+}
+
+}  // namespace
+}  // namespace aqueth

@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: BSL-1.0
+#include <aqueth/labelling.hpp>
+
+#include "expect_range_error.hpp"
+
+#include <gtest/gtest.h>
+
+#include <limits>
+
+namespace aqueth {
+namespace {
+
+using test::expect_range_error;
+
+// Regulation (EU) No 1169/2011, annex XII, and 27 CFR 19.356 (c) and (d): 39.7 to 40.3 % vol for a label of 40.
+TEST(StrengthTolerances, AreThoseOfTheTexts) {
+    EXPECT_EQ(find_strength_tolerance("eu-spirits")->percent_vol, 0.3);
+    EXPECT_EQ(find_strength_tolerance("eu-macerated")->percent_vol, 1.5);
+    EXPECT_EQ(find_strength_tolerance("eu-cider")->percent_vol, 1.0);
+    EXPECT_EQ(find_strength_tolerance("eu-beer")->percent_vol, 0.5);
+    auto const us =
+        permitted_strengths(by_volume<at_60_fahrenheit>(40.0), *find_strength_tolerance("us-spirits"));
+    EXPECT_NEAR(us.lower, 39.7, 1e-12);
+    EXPECT_NEAR(us.upper, 40.3, 1e-12);
+    EXPECT_EQ(find_strength_tolerance("moon"), nullptr);
+    auto const weak = permitted_strengths(by_volume(0.2), *find_strength_tolerance("eu-spirits"));
+    EXPECT_EQ(weak.lower, 0.0);
+    auto const strong = permitted_strengths(by_volume(99.9), *find_strength_tolerance("eu-spirits"));
+    EXPECT_EQ(strong.upper, 100.0);
+}
+
+// Council Directive 76/211/EEC, annex I, 2.4; shares rounded up to the next 0.1 mL (UK guidance to the Packaged
+// Goods Regulations, which carry the same table).
+TEST(EuFillLimits, FollowTheTable) {
+    struct {
+        double label, error;
+    } const rows[] = {{5, 0.5},    {20, 1.8},   {50, 4.5},   {75, 4.5},    {100, 4.5},   {150, 6.8},
+                      {200, 9.0},  {250, 9.0},  {300, 9.0},  {330, 9.9},   {350, 10.5},  {375, 11.3},
+                      {500, 15.0}, {700, 15.0}, {750, 15.0}, {1000, 15.0}, {1500, 22.5}, {10000, 150.0}};
+    for (auto const& row : rows) {
+        auto const limits = eu_fill_limits(row.label * millilitre);
+        EXPECT_NEAR(limits.single.lower, row.label - row.error, 1e-9) << row.label;
+        EXPECT_NEAR(limits.least, row.label - 2.0 * row.error, 1e-9) << row.label;
+        EXPECT_EQ(limits.single.upper, std::numeric_limits<double>::infinity());
+    }
+}
+
+// 27 CFR 19.356 (b): 1.5 % from 1 L, 2 % from 376 to 999 mL, 3 % from 101 to 375 mL, 4.5 % to 100 mL.
+TEST(UsFillLimits, FollowTheText) {
+    struct {
+        double label, percent;
+    } const rows[] = {{50, 4.5},  {100, 4.5}, {101, 3.0}, {200, 3.0},  {375, 3.0},
+                      {376, 2.0}, {750, 2.0}, {999, 2.0}, {1000, 1.5}, {1750, 1.5}};
+    for (auto const& row : rows) {
+        for (units::volume const& volume : {row.label * millilitre, row.label / 1000.0 * litre}) {
+            auto const limits = us_fill_limits(volume);
+            EXPECT_NEAR(limits.single.lower, row.label * (1.0 - row.percent / 100.0), 1e-9) << row.label;
+            EXPECT_NEAR(limits.single.upper, row.label * (1.0 + row.percent / 100.0), 1e-9) << row.label;
+        }
+    }
+}
+
+TEST(FillLimits, RefuseWhatTheTextsDoNotCover) {
+    double const nan = std::numeric_limits<double>::quiet_NaN();
+    for (double const bad : {0.0, 4.9, 10001.0, -700.0, nan}) {
+        expect_range_error([&] { eu_fill_limits(bad * millilitre); }, "label volume");
+    }
+    for (double const bad : {0.0, -700.0, 1e6, nan}) {
+        expect_range_error([&] { us_fill_limits(bad * millilitre); }, "label volume");
+    }
+}
+
+}  // namespace
+}  // namespace aqueth
