@@ -89,8 +89,8 @@ public:
             double const scalar = fastest(ways, "aqueth, one by one");
             double const array = fastest(ways, "aqueth, arrays");
             std::printf("\n%-58s %9s  %12s  %12s\n", operation.c_str(), "ns", "x one by one", "x arrays");
-            for (auto const& [way, time] : ways) {
-                std::printf("  %-56s %9.3f", way.c_str(), time);
+            for (auto const& [name, time] : ways) {
+                std::printf("  %-56s %9.3f", name.c_str(), time);
                 for (double const ours : {scalar, array}) {
                     if (ours > 0.0) {
                         std::printf("  %12.2f", time / ours);

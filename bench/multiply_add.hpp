@@ -45,10 +45,10 @@ inline double multiply_add_128(std::size_t rounds) { AQUETH_BENCH_MULTIPLY_ADDS(
 
 /// Does at least so many multiply-adds on each of so many elements.
 /// @param each     multiply-adds for one element
-/// @param elements how many
+/// @param count how many
 /// @return something, so that the work is not dropped
-inline double multiply_adds(std::size_t each, std::size_t elements) {
-    std::size_t const all = each * elements;
+inline double multiply_adds(std::size_t each, std::size_t count) {
+    std::size_t const all = each * count;
     if (__builtin_cpu_supports("avx512f"))
         return detail::multiply_add_512(all / (12 * detail::vector<64>::lanes));
     if (__builtin_cpu_supports("avx2") && __builtin_cpu_supports("fma"))
@@ -58,9 +58,9 @@ inline double multiply_adds(std::size_t each, std::size_t elements) {
 
 #else
 
-inline double multiply_adds(std::size_t each, std::size_t elements) {
+inline double multiply_adds(std::size_t each, std::size_t count) {
     double a[16] = {};
-    for (std::size_t i = 0; i < each * elements / 16; ++i)
+    for (std::size_t i = 0; i < each * count / 16; ++i)
         for (double& one : a) one = one * 0.999 + 0.001;
     double sum = 0.0;
     for (double const one : a) sum += one;

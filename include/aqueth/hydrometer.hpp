@@ -38,11 +38,14 @@ template <class Scale>
 struct graduation {  // strengths
     units::temperature temperature;
     constexpr units::mass_density density_at(Scale mark) const {
-        double const w = to<mass_fraction>(mark).value();
-        if constexpr (self_referenced_scale<Scale>) {
+        if constexpr (std::same_as<Scale, volume_fraction>) {
+            return correlation::oiml_r22::mixture_at_20_celsius(mark.value()).density *
+                   kilogram_per_cubic_metre;
+        } else if constexpr (self_referenced_scale<Scale>) {
+            double const w = to<mass_fraction>(mark).value();
             return reference_isotherm<typename Scale::reference>.density(w) * kilogram_per_cubic_metre;
         } else {
-            return density(mass_fraction(w), temperature);
+            return density(to<mass_fraction>(mark), temperature);
         }
     }
     constexpr Scale mark_at(units::mass_density rho) const {

@@ -64,7 +64,7 @@ struct basis<basic_volume_fraction<Reference>> {
     static constexpr mass_fraction to_mass(basic_volume_fraction<Reference> q) {
         namespace r22 = correlation::oiml_r22;
         if constexpr (std::is_same_v<Reference, at_20_celsius>) {
-            return mass_fraction(r22::mass_fraction_from_volume_fraction_at_20_celsius(q.value()));
+            return mass_fraction(r22::mixture_at_20_celsius(q.value()).mass_fraction);
         } else {
             auto const& isotherm = reference_isotherm<Reference>;
             return mass_fraction(

@@ -334,16 +334,25 @@ constexpr T mass_fraction_from_density(T const& rho, T const& t) {
     return quick_isotherm<T>(t).mass_fraction_from_density(rho);
 }
 
-/// Mass fraction from the alcoholic strength by volume at 20 °C: `mass_fraction_from_volume_fraction` for the
-/// reference temperature that everybody uses, from a table.
-/// @param q volume fraction at 20 °C, 0 to 1
-/// @return mass fraction, to working precision
-constexpr double mass_fraction_from_volume_fraction_at_20_celsius(double q) {
-    double const ratio = std::is_constant_evaluated() ? ratio_at_20_celsius<numeric::pair<double>>(q)
-                                                      : ratio_at_20_celsius<numeric::quick_pair<double>>(q);
-    double const w = q * ratio;
-    return q < 1.0 && w < 1.0 ? w : (q >= 1.0 ? 1.0 : w);  // rounding may reach 1 below q = 1; NaN stays
-}
+/// A mixture from its alcoholic strength by volume at 20 °C, the reference temperature that everybody uses:
+/// from a table, to working precision.
+struct mixture_at_20_celsius {
+    double mass_fraction;  ///< `mass_fraction_from_volume_fraction` at 20 °C
+    double density;        ///< at 20 °C, kg/m3
+
+    /// @param q volume fraction at 20 °C, 0 to 1
+    explicit constexpr mixture_at_20_celsius(double q) {
+        double const ratio = std::is_constant_evaluated()
+                                 ? ratio_at_20_celsius<numeric::pair<double>>(q)
+                                 : ratio_at_20_celsius<numeric::quick_pair<double>>(q);
+        double const w = q * ratio;
+        mass_fraction = q < 1.0 && w < 1.0 ? w : (q >= 1.0 ? 1.0 : w);  // rounding may reach 1; NaN stays
+        density = ethanol / ratio;  // because w/q is the density of ethanol over that of the mixture
+    }
+
+private:
+    static constexpr double ethanol = isotherm<double>(20.0).density(1.0);
+};
 
 /// Alcoholic strength by volume, q = w rho(w, t) / rho(1, t) with t the reference temperature.
 /// @param w mass fraction
