@@ -21,7 +21,16 @@ inline constexpr std::size_t elements = 1024;
 
 namespace detail {
 
+/// What is registered, in order: the runs themselves are interleaved at random.
+inline std::vector<std::pair<std::string, std::vector<std::string>>>& registered() {
+    static std::vector<std::pair<std::string, std::vector<std::string>>> operations;
+    return operations;
+}
+
 inline void register_way(std::string const& operation, std::string const& way, auto const& once) {
+    auto& operations = registered();
+    if (operations.empty() || operations.back().first != operation) operations.push_back({operation, {}});
+    operations.back().second.push_back(way);
     auto* const added =
         benchmark::RegisterBenchmark((operation + "/" + way).c_str(), [once](benchmark::State& timing) {
             for (auto _ : timing) once();
@@ -65,35 +74,22 @@ public:
         for (Run const& run : runs) {
             bool const wanted =
                 run.run_type == Run::RT_Aggregate ? run.aggregate_name == "median" : run.repetitions <= 1;
-            if (!wanted) continue;
-            std::string const name = run.run_name.function_name;
-            std::size_t const slash = name.find('/');
-            std::string const operation = name.substr(0, slash);
-            if (results_.empty() || results_.back().first != operation) {
-                bool known = false;
-                for (auto& each : results_) {
-                    if (each.first == operation) {
-                        each.second.push_back({name.substr(slash + 1), nanoseconds(run)});
-                        known = true;
-                    }
-                }
-                if (known) continue;
-                results_.push_back({operation, {}});
-            }
-            results_.back().second.push_back({name.substr(slash + 1), nanoseconds(run)});
+            if (wanted) times_[run.run_name.function_name] = nanoseconds(run);
         }
     }
 
     void Finalize() override {
-        for (auto const& [operation, ways] : results_) {
-            double const scalar = fastest(ways, "aqueth, one by one");
-            double const array = fastest(ways, "aqueth, arrays");
+        for (auto const& [operation, ways] : detail::registered()) {
+            double const scalar = ours(operation, ways, "aqueth, one by one");
+            double const array = ours(operation, ways, "aqueth, arrays");
             std::printf("\n%-58s %9s  %12s  %12s\n", operation.c_str(), "ns", "x one by one", "x arrays");
-            for (auto const& [name, time] : ways) {
-                std::printf("  %-56s %9.3f", name.c_str(), time);
-                for (double const ours : {scalar, array}) {
-                    if (ours > 0.0) {
-                        std::printf("  %12.2f", time / ours);
+            for (std::string const& way : ways) {
+                auto const found = times_.find(operation + "/" + way);
+                if (found == times_.end()) continue;  // left out on the command line
+                std::printf("  %-56s %9.3f", way.c_str(), found->second);
+                for (double const reference : {scalar, array}) {
+                    if (reference > 0.0) {
+                        std::printf("  %12.2f", found->second / reference);
                     } else {
                         std::printf("  %12s", "");
                     }
@@ -104,21 +100,20 @@ public:
     }
 
 private:
-    using way = std::pair<std::string, double>;
-
     static double nanoseconds(Run const& run) {
         return run.GetAdjustedCPUTime() * 1e9 / benchmark::GetTimeUnitMultiplier(run.time_unit) /
                static_cast<double>(elements);
     }
-    static double fastest(std::vector<way> const& ways, std::string const& beginning) {
-        double best = 0.0;
-        for (auto const& [name, time] : ways) {
-            if (name.rfind(beginning, 0) == 0 && (best == 0.0 || time < best)) best = time;
+    double ours(std::string const& operation, std::vector<std::string> const& ways,
+                std::string const& beginning) const {
+        for (std::string const& way : ways) {
+            auto const found = times_.find(operation + "/" + way);
+            if (way.rfind(beginning, 0) == 0 && found != times_.end()) return found->second;
         }
-        return best;
+        return 0.0;
     }
 
-    std::vector<std::pair<std::string, std::vector<way>>> results_;
+    std::map<std::string, double> times_;
 };
 
 /// Runs what is registered: medians of interleaved repetitions, unless the command line says otherwise.

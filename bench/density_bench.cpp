@@ -70,6 +70,7 @@ double by_eigen(double w, double t) {
 
 as_printed const printed;
 bench::states const all(-20.0);
+bench::states const warm(0.0);
 std::vector<float> const wf(all.w.begin(), all.w.end());
 std::vector<float> const tf(all.t.begin(), all.t.end());
 std::vector<double> out(bench::elements);
@@ -79,7 +80,7 @@ void register_all() {
     using bench::all_at_once;
     using bench::one_by_one;
 
-    std::string const both = "density, both arguments varying";
+    std::string const both = "density, both arguments varying, -20 to 40 °C";
     one_by_one(both, "as printed, std::pow",
                [](std::size_t i) { return printed.density(all.w[i], all.t[i]); });
     one_by_one(both, "Eigen, polynomial", [](std::size_t i) { return by_eigen(all.w[i], all.t[i]); });
@@ -89,6 +90,13 @@ void register_all() {
                [](std::size_t i) { return density(mass_fraction(all.w[i]), celsius(all.t[i])).value(); });
     all_at_once(both, "aqueth, arrays, checked", [] { array::density(all.w, all.t, out); });
     all_at_once(both, "limit: 55 multiply-adds",
+                [] { benchmark::DoNotOptimize(bench::multiply_adds(55, bench::elements)); });
+
+    std::string const warm_only = "density, both arguments varying, 0 to 40 °C";
+    one_by_one(warm_only, "aqueth, one by one",
+               [](std::size_t i) { return r22::density(warm.w[i], warm.t[i]); });
+    all_at_once(warm_only, "aqueth, arrays, checked", [] { array::density(warm.w, warm.t, out); });
+    all_at_once(warm_only, "limit: 55 multiply-adds",
                 [] { benchmark::DoNotOptimize(bench::multiply_adds(55, bench::elements)); });
 
     std::string const fixed = "density at a fixed temperature";
