@@ -59,7 +59,7 @@ struct density_derivatives {
 /// Where a step towards a mass fraction has led.
 template <class T>
 struct attempt {
-    T mass_fraction;
+    T mass_fraction;  ///< the place
     /// how much nearer to the root the step began than it had to; negative if it began too far away. Near
     /// enough, what it leaves, the fourth power of where it began, is below rounding.
     T reserve;

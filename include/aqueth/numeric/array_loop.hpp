@@ -62,8 +62,8 @@ constexpr bits<T> outside(T x, T low, T high) {
 /// A value, and in the highest bit of `doubt` whether it may be wrong.
 template <class T>
 struct doubtful {
-    T value;
-    bits<T> doubt;
+    T value;        ///< the value
+    bits<T> doubt;  ///< highest bit set: look again
 };
 
 namespace detail {

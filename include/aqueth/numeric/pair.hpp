@@ -76,6 +76,7 @@ private:
 template <class T>
 using quick_pair = std::conditional_t<std::is_same_v<T, double>, register_pair, pair<T>>;
 #else
+/// The quickest pair there is at run time.
 template <class T>
 using quick_pair = pair<T>;
 #endif

@@ -100,8 +100,8 @@ constexpr T polynomial(Rows const& rows, T const& x, T const& y) {
 /// One of several intervals of equal length, and the place in it.
 template <class T>
 struct interval {
-    std::size_t index;
-    T place;  ///< -1 to 1 from end to end; beyond, outside of all intervals
+    std::size_t index;  ///< which
+    T place;            ///< -1 to 1 from end to end; beyond, outside of all intervals
 };
 
 /// @tparam Count how many intervals there are
