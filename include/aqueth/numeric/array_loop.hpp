@@ -87,6 +87,10 @@ template <class T, class Operation, std::size_t N>
     return refused;
 }
 
+#if defined(__clang__)
+#pragma clang diagnostic push
+#pragma clang diagnostic ignored "-Wpass-failed"  // not every operation, nor -O1, can make vectors of it
+#endif
 template <class T, class Operation, std::size_t N, std::size_t... I>
 [[gnu::flatten]] inline std::size_t do_block(Operation const& operation, std::array<T const*, N> const& in,
                                              T* out, bool* valid, std::index_sequence<I...>) {
@@ -140,6 +144,10 @@ template <class T, class Operation, std::size_t N>
                                                    std::size_t size) {
     return do_blocks(operation, in, out, valid, size);
 }
+
+#if defined(__clang__)
+#pragma clang diagnostic pop
+#endif
 
 template <class T, class Operation, std::size_t N>
 std::size_t do_whole_blocks(Operation const& operation, std::array<T const*, N> const& in, T* out,
