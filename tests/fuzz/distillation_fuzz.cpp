@@ -20,8 +20,7 @@ std::optional<column> any_column(bytes& in) {
     switch (in.choice(4)) {
     case 0: return column::none();
     case 1: return unless_refused([&] { return column::of_plates(plates, efficiency); });
-    case 2:
-        return unless_refused([&] { return column::of_packing(stages * metre, efficiency * metre); });
+    case 2: return unless_refused([&] { return column::of_packing(stages * metre, efficiency * metre); });
     default: return unless_refused([&] { return column::of_stages(stages); });
     }
 }
@@ -31,11 +30,11 @@ void columns(bytes& in) {
     auto const flow = in.choice(2) ? flow_model::enthalpy_balance : flow_model::constant_molar_overflow;
     auto const tower = any_column(in);
     if (!tower) return;
-    auto const d = unless_refused(
-        [&] { return distillate_strength(air(), *tower, mole_fraction(still), ratio, flow); });
+    auto const d =
+        unless_refused([&] { return distillate_strength(air(), *tower, mole_fraction(still), ratio, flow); });
     if (d) HOSTILE_WITHIN(d->value(), still * (1.0 - 1e-9), 1.0);
-    auto const least = unless_refused(
-        [&] { return minimum_reflux(air(), mole_fraction(still), mole_fraction(wanted)); });
+    auto const least =
+        unless_refused([&] { return minimum_reflux(air(), mole_fraction(still), mole_fraction(wanted)); });
     if (least) HOSTILE_REQUIRE(*least >= 0.0 && std::isfinite(*least));
     auto const stages = unless_refused(
         [&] { return stages_needed(air(), mole_fraction(still), mole_fraction(wanted), ratio, flow); });
@@ -68,7 +67,8 @@ void runs(bytes& in) {
         switch (in.choice(3)) {
         case 0: break;
         case 1: s.returned = reflux::constant(in.number(0.0, 20.0)); break;
-        default: s.returned = reflux::constant_strength(by_volume(in.number(50.0, 96.0)), in.number(0.0, 20.0));
+        default:
+            s.returned = reflux::constant_strength(by_volume(in.number(50.0, 96.0)), in.number(0.0, 20.0));
         }
         if (in.choice(2)) s.returned = s.returned.with_heat_loss(in.number(0.0, 0.5));
         run_plan plan;

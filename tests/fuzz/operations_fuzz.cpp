@@ -68,7 +68,8 @@ void adjustments(bytes& in) {
     int const additions = in.choice(20);
     auto const steps =
         unless_refused([&] { return dilute_in_additions(*start, target, additions, added, t); });
-    if (steps && ordinary(kg)) HOSTILE_NEAR(steps->back().product.composition().value(), target.value(), 1e-11);
+    if (steps && ordinary(kg))
+        HOSTILE_NEAR(steps->back().product.composition().value(), target.value(), 1e-11);
     double const litres = in.number(0.0, 100.0);
     auto const made = unless_refused([&] {
         return make_up(litres * litre, t.value_or(celsius(20)), target, mass_fraction(stock), added, added);
@@ -101,18 +102,20 @@ void lots(bytes& in) {
     auto const t = celsius(in.number(0.0, 40.0));
     auto const b = unless_refused([&] { return blend_to_strength(there, by_volume(wanted), t, volume); });
     if (!b) return;
-    double mass = 0.0, ethanol = 0.0, smallest = 1e300;
+    double mass = 0.0, ethanol = 0.0, most = 0.0, smallest = 1e300;
     HOSTILE_REQUIRE(b->parts.size() == there.size());
     for (std::size_t i = 0; i < there.size(); ++i) {
         double const taken = b->parts[i].mass().value(), all = there[i].available.mass().value();
         HOSTILE_WITHIN(taken, there[i].at_least.value() - 1e-9 * all, all * (1.0 + 1e-9));
         mass += taken;
         ethanol += b->parts[i].ethanol().value();
+        most += all;
         if (all > 0.0) smallest = std::fmin(smallest, all);
     }
     require_sum(*b, mass, ethanol);
     if (!ordinary(mass) || !ordinary(smallest)) return;
-    HOSTILE_NEAR(b->product.strength().percent(), wanted, 1e-7);
+    // What is taken of a lot is what there is less what is held back: rounding is that of all there is.
+    HOSTILE_NEAR(b->product.strength().percent(), wanted, 1e-7 + 1e-13 * most / mass);
     if (volume) HOSTILE_NEAR(b->product.volume().value(), volume->value(), 1e-8 * volume->value());
 }
 

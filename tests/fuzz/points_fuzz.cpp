@@ -32,8 +32,7 @@ private:
 
 void lay_through(std::vector<measured_point> const& points) {
     if (points.size() > 100) return;  // 400 sums over it: slow, and nothing new
-    auto const measured =
-        unless_refused([&] { return measured_equilibrium(points, standard_atmosphere); });
+    auto const measured = unless_refused([&] { return measured_equilibrium(points, standard_atmosphere); });
     if (!measured) return;
     double previous = -1.0;
     for (measured_point const& each : measured->points()) {

@@ -62,9 +62,8 @@ void densities(bytes& in) {
     if (auto const freezing = unless_refused([&] { return freezing_point(mass_fraction(given)); }))
         HOSTILE_WITHIN(freezing->celsius(), -50.0, 0.0);
     double const kilograms = in.number(0.0, 1e3);
-    auto const shown = unless_refused([&] {
-        return balance_indication(kilograms * kilogram, any * kilogram_per_cubic_metre);
-    });
+    auto const shown = unless_refused(
+        [&] { return balance_indication(kilograms * kilogram, any * kilogram_per_cubic_metre); });
     if (shown) {
         auto const back = mass_from_balance(*shown, any * kilogram_per_cubic_metre);
         HOSTILE_NEAR(back.value(), kilograms, 1e-12 * kilograms);
@@ -137,8 +136,10 @@ void boiling(bytes& in) {
         if (auto const back = unless_refused([&] { return bubble_point(e->liquid, e->temperature); }))
             HOSTILE_NEAR(back->pressure.value(), p.value(), 1e-10 * p.value());
     }
-    if (auto const e = unless_refused([&] { return dew_point(mole_fraction(x), p); })) require_equilibrium(*e);
-    if (auto const e = unless_refused([&] { return dew_point(mole_fraction(x), t); })) require_equilibrium(*e);
+    if (auto const e = unless_refused([&] { return dew_point(mole_fraction(x), p); }))
+        require_equilibrium(*e);
+    if (auto const e = unless_refused([&] { return dew_point(mole_fraction(x), t); }))
+        require_equilibrium(*e);
     if (auto const e = unless_refused([&] { return azeotrope(p); })) require_equilibrium(*e);
     if (auto const e = unless_refused([&] { return azeotrope(t); })) require_equilibrium(*e);
     auto const which = in.choice(2) ? azeotrope_side::water_rich : azeotrope_side::ethanol_rich;
@@ -189,8 +190,8 @@ void washes(bytes& in) {
     double const volume = in.number(0.0, 1e3), strength = in.number(0.0, 20.0);
     double const solids = in.number(0.0, 70.0);
     auto const t = celsius(in.number(0.0, 40.0));
-    auto const made = unless_refused(
-        [&] { return wash::of(volume * litre, by_volume(strength), extract(solids), t); });
+    auto const made =
+        unless_refused([&] { return wash::of(volume * litre, by_volume(strength), extract(solids), t); });
     if (made && volume > 0.0) {
         HOSTILE_REQUIRE(std::isfinite(made->mass().value()));
         if (volume > 1e-200 && volume < 1e200) {  // products of these stay numbers
@@ -210,8 +211,8 @@ void washes(bytes& in) {
     unless_refused([&] { return apparent_attenuation(extract(solids), apparent_extract(degrees)); });
     auto const kind = static_cast<sugar>(in.choice(3));
     double const share = in.number(0.3, 1.0);
-    auto const plan = unless_refused(
-        [&] { return sugar_needed(volume * litre, by_volume(strength), kind, share); });
+    auto const plan =
+        unless_refused([&] { return sugar_needed(volume * litre, by_volume(strength), kind, share); });
     if (plan) HOSTILE_REQUIRE(plan->practical >= plan->least * (1.0 - 1e-12));
     if (auto const sg = unless_refused([&] {
             gravity_reference const gravity{celsius(in.number(0.0, 40.0)), celsius(in.number(0.0, 40.0)),

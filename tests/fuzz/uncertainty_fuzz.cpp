@@ -17,10 +17,8 @@ std::optional<input_quantity> any_input(bytes& in, double lower, double upper) {
     double const estimate = in.number(lower, upper), width = in.number(0.0, 1.0);
     double const freedom = in.choice(2) ? detail::unlimited : in.number(1.0, 100.0);
     switch (in.choice(6)) {
-    case 0:
-        return unless_refused([&] { return input_quantity::normal("a", "", estimate, width, freedom); });
-    case 1:
-        return unless_refused([&] { return input_quantity::expanded("a", "", estimate, width, 2.0); });
+    case 0: return unless_refused([&] { return input_quantity::normal("a", "", estimate, width, freedom); });
+    case 1: return unless_refused([&] { return input_quantity::expanded("a", "", estimate, width, 2.0); });
     case 2:
         return unless_refused([&] { return input_quantity::rectangular("a", "", estimate, width, freedom); });
     case 3: return unless_refused([&] { return input_quantity::triangular("a", "", estimate, width); });
@@ -41,7 +39,8 @@ struct dilution {
 void require_budget(uncertainty_budget const& b, double probability) {
     HOSTILE_REQUIRE(std::isfinite(b.estimate));
     HOSTILE_REQUIRE(b.standard_uncertainty >= 0.0);
-    if (auto const k = unless_refused([&] { return b.coverage_factor(probability); })) HOSTILE_REQUIRE(*k >= 0.0);
+    if (auto const k = unless_refused([&] { return b.coverage_factor(probability); }))
+        HOSTILE_REQUIRE(*k >= 0.0);
 }
 
 void budgets(bytes& in) {
@@ -95,9 +94,8 @@ void decisions(bytes& in) {
     if (n) HOSTILE_WITHIN(*n, 1.0, 1e6);
     if (in.choice(8) == 0) {  // slow
         double const u = in.number(0.01, 1.0);
-        auto const r = unless_refused([&] {
-            return risks(tolerance, tolerance, measured.estimate, measured.standard_uncertainty, u);
-        });
+        auto const r = unless_refused(
+            [&] { return risks(tolerance, tolerance, measured.estimate, measured.standard_uncertainty, u); });
         if (r) HOSTILE_WITHIN(r->consumer + r->producer, -1e-9, 1.0 + 1e-6);
     }
 }
@@ -112,7 +110,8 @@ void labels(bytes& in) {
         auto const t = unless_refused([&] { return permitted_strengths(by_volume(percent), each); });
         if (t) HOSTILE_WITHIN(percent, t->lower, t->upper);
     }
-    unless_refused([&] { return balance_error(in.number(0.0, 10.0) * kilogram, in.number(1e-4, 1e-1) * kilogram); });
+    unless_refused(
+        [&] { return balance_error(in.number(0.0, 10.0) * kilogram, in.number(1e-4, 1e-1) * kilogram); });
     unless_refused([&] { return temperature_scale_error(celsius(in.number(-20.0, 40.0))); });
     unless_refused([&] { return reading_error("stem", "% vol", in.number(0.0, 1.0)); });
     unless_refused([&] { return numerical_tolerance(in.number(0.0, 1.0), in.choice(6)); });
