@@ -108,7 +108,7 @@ void labels(bytes& in) {
         HOSTILE_REQUIRE(f->least <= ml);
     for (strength_tolerance const& each : strength_tolerances) {
         auto const t = unless_refused([&] { return permitted_strengths(by_volume(percent), each); });
-        if (t) HOSTILE_WITHIN(percent, t->lower, t->upper);
+        if (t) HOSTILE_WITHIN(by_volume(percent).percent(), t->lower, t->upper);
     }
     unless_refused(
         [&] { return balance_error(in.number(0.0, 10.0) * kilogram, in.number(1e-4, 1e-1) * kilogram); });
