@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
 // Whole programs on command lines that nobody should write: they answer (0) or refuse (2), and never fail (1).
-// The first line chooses the program, each further line is one argument.
+// The first byte chooses the program, every line behind it is one argument.
 #include "hostile.hpp"
 
 #include "drawing.hpp"
