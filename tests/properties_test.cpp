@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-// What must hold of every mixture, tried on random ones (the same ones each time): order, scale and detour do not
+// What must hold of every mixture, tried on random ones (the same each time): order, scale and detour do not
 // matter, more of one thing is never less of another. The headers' own tests have what belongs to one header.
 #include <aqueth/aqueth.hpp>
 
@@ -14,7 +14,7 @@
 namespace aqueth {
 namespace {
 
-/// Random mixtures; the numbers are ours to the bit, because the standard's distributions differ among libraries.
+/// Random mixtures; the numbers are ours to the bit, because the distributions of libraries differ.
 class any {
 public:
     double number(double lower, double upper) {

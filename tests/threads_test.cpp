@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-// The library from several threads at once: it has no state that could be shared, so every thread gets what one
+// The library from several threads at once: it has no state to share, so every thread gets what one
 // thread alone gets. The preset threads runs this under the thread sanitizer, which sees a race even if the
 // numbers come out right.
 #include <aqueth/aqueth.hpp>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-// Whole programs on command lines that nobody should write: they answer (0) or refuse (2), and never fail (1).
+// Whole programs on command lines that nobody should write: they answer (0) or refuse (2), never fail (1).
 // The first byte chooses the program, every line behind it is one argument.
 #include "hostile.hpp"
 
