@@ -193,6 +193,11 @@ TEST(Fortify, RefusesWhatTheStockCannotReach) {
     expect_range_error([&] { fortify_to(61.0); }, "target strength");
     expect_range_error([&] { fortify_to(11.0); }, "target strength");
     expect_range_error([&] { fortify_to(60.0); }, "stronger spirit, above the target by");
+    auto const error = expect_range_error(
+        [] { fortify(spirit(5.0, 12.0), by_volume(11.0), by_volume(10.0), celsius(20.0), celsius(20.0)); },
+        "strength of the stronger spirit");
+    EXPECT_NEAR(error.lower(), 12.0, 1e-9);
+    EXPECT_NEAR(error.upper(), 100.0, 1e-9);
 }
 
 TEST(MakeUp, GivesTheVolumeAndTheStrength) {

@@ -165,5 +165,13 @@ TEST(Conformity, RefusesBadInput) {
     expect_range_error([&] { decide(t, {40.0, 0.1, 0.5}, 0.95); }, "degrees of freedom");
 }
 
+// Found by fuzzing: the middle and half the width of such an interval are rounded.
+TEST(Acceptance, IsNeverWiderThanTheTolerance) {
+    double const lower = std::nextafter(-1.0, -2.0), upper = -std::numeric_limits<double>::denorm_min();
+    auto const inside = acceptance_interval({lower, upper}, 0x1p-53, 0.51);
+    EXPECT_GE(inside.lower, lower);
+    EXPECT_LE(inside.upper, upper);
+}
+
 }  // namespace
 }  // namespace aqueth

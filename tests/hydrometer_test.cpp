@@ -89,6 +89,9 @@ TEST(Hydrometer, RefusesReadingsNoMixtureGives) {
     auto const high = expect_range_error([&] { meter.strength(by_volume(99.5), celsius(10.0)); }, "reading");
     EXPECT_EQ(high.lower(), 0.0);
     EXPECT_LT(high.upper(), 99.0);
+    // The bounds it names, the glass's expansion in them, are readings of pure water and of pure ethanol.
+    EXPECT_NEAR(meter.composition(by_volume(low.lower()), celsius(31.0)).value(), 0.0, 1e-12);
+    EXPECT_NEAR(meter.composition(by_volume(high.upper()), celsius(10.0)).value(), 1.0, 1e-12);
     // Colder water floats the stem out beyond its zero.
     expect_range_error([&] { meter.reading(mass_fraction(0.0), celsius(10.0)); }, "density it floats by");
     // A reading that only ice could give.

@@ -137,6 +137,20 @@ TEST(LotBlending, ALotAloneMakesItsOwnStrength) {
     expect_range_error([&] { blend_to_strength(lots, by_volume(43.0), celsius(20.0)); }, "target strength");
 }
 
+// Weakest and strongest product are then one, but summed in two orders, and the strongest may come out below.
+TEST(LotBlending, LotsOfOneStrengthMakeThatStrength) {
+    for (double percent = 5.0; percent < 100.0; percent += 0.5) {
+        std::vector<lot> const lots{some(0.3, percent), some(0.7, percent), some(1.1, percent)};
+        for (double const litres : {0.4, 1.234, 2.0}) {
+            auto const blend = blend_to_strength(lots, by_volume(percent), celsius(20.0), litres * litre);
+            EXPECT_NEAR(in(blend.product.volume(), litre), litres, 1e-12);
+            EXPECT_NEAR(blend.product.strength().percent(), percent, 1e-10);
+        }
+        EXPECT_NEAR(in(blend_to_strength(lots, by_volume(percent), celsius(20.0)).product.volume(), litre),
+                    2.1, 1e-12);
+    }
+}
+
 TEST(LotBlending, SaysWhatIsReachable) {
     std::vector<lot> const lots{some(1.0, 80.0), some(3.0, 30.0, 3.0)};
     auto const error = expect_range_error([&] { blend_to_strength(lots, by_volume(60.0), celsius(20.0)); },

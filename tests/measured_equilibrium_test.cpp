@@ -70,6 +70,29 @@ TEST(MeasuredEquilibrium, PassesThroughItsPoints) {
                 bubble_point(mole_fraction(0.45), standard_atmosphere).vapour.value(), 1e-3);
 }
 
+// Boiling points of the pure liquids are often in such a table: they have a temperature but no volatility.
+TEST(MeasuredEquilibrium, PureLiquidsCountForTheTemperatureOnly) {
+    auto points = from_model(standard_atmosphere);
+    for (double const x : {0.0, 1.0}) {
+        auto const at = bubble_point(mole_fraction(x), standard_atmosphere);
+        points.push_back({mole_fraction(x), mole_fraction(x), at.temperature});
+    }
+    measured_equilibrium const measured(points, standard_atmosphere);
+    EXPECT_NEAR(measured.temperature(mole_fraction(0.0)).celsius(), 99.97, 0.02);
+    expect_range_error([&] { measured.vapour(mole_fraction(0.0)); }, "mole fraction of the liquid");
+}
+
+// Beyond the measured liquids the curve follows the model, shifted so that it joins.
+TEST(MeasuredEquilibrium, CurveGoesOnBeyondThePoints) {
+    double const bias = 0.05;
+    auto const curve =
+        measured_equilibrium(from_model(standard_atmosphere, bias), standard_atmosphere).curve();
+    for (double const x : {0.0, 0.004, 0.01, 0.985, 0.995, 1.0}) {
+        double const model = bubble_point(mole_fraction(x), standard_atmosphere).relative_volatility;
+        EXPECT_NEAR(std::log(curve.relative_volatility(mole_fraction(x)) / model), bias, 1e-3) << x;
+    }
+}
+
 TEST(MeasuredEquilibrium, TrustsConsistentDataAndNotShiftedData) {
     measured_equilibrium const good(from_model(standard_atmosphere), standard_atmosphere);
     EXPECT_LT(good.check().area_percent, 1.0);

@@ -6,6 +6,7 @@
 #include <aqueth/correlation/excess_gibbs.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
 #include <aqueth/correlation/vapour_liquid.hpp>
+#include <aqueth/density.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/numeric/root.hpp>
 #include <aqueth/strength.hpp>
@@ -140,9 +141,10 @@ units::temperature temperature_of_liquid(Strength strength, units::specific_ener
     double const lower = detail::heat::lowest_kelvin;
     double const upper = detail::heat::highest_kelvin;
     double const h = require_range("temperature of liquid", "specific enthalpy", enthalpy.value() / 1000.0,
-                                   "kJ/kg", detail::specific_enthalpy(w, lower) / 1000.0,
-                                   detail::specific_enthalpy(w, upper) / 1000.0, "0 to 116.85 °C") *
-                     1000.0;
+                                   "kJ/kg", detail::specific_enthalpy(w, lower) / 1000.0 - detail::rounding,
+                                   detail::specific_enthalpy(w, upper) / 1000.0 + detail::rounding,
+                                   "0 to 116.85 °C") *
+                     1000.0;  // that of an end was perhaps rounded elsewhere, or by another compiler
     auto const residual = [&](double kelvins_) {
         return numeric::value_and_slope<double>{detail::specific_enthalpy(w, kelvins_) - h,
                                                 detail::specific_heat(w, kelvins_)};

@@ -118,7 +118,8 @@ inline tolerance_interval acceptance_interval(tolerance_interval const& toleranc
     }
     double const reach = numeric::bracketed_root(lacking, 0.0, half, 0.0);
     double const middle = tolerance.lower + half;
-    return {middle - reach, middle + reach};
+    // An uncertainty near rounding leaves the whole interval, which rounding shall not widen.
+    return {(std::max)(tolerance.lower, middle - reach), (std::min)(tolerance.upper, middle + reach)};
 }
 
 /// What can be said at a stated confidence.

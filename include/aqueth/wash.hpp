@@ -113,6 +113,7 @@ inline apparent_extract apparent_extract_of(specific_gravity gravity) {
     double const lowest = specific_gravity_of(apparent_extract(-10.0)).value();
     double const highest = specific_gravity_of(apparent_extract(70.0)).value();
     require_range("extract", "specific gravity", gravity.value(), "", lowest, highest, "-10 to 70 °P");
+    if (gravity.value() == 1.0) return apparent_extract(0.0);  // water, without what rounding would add
     double const water = density(mass_fraction(0.0), celsius(20)).value();
     double const wanted = water * (gravity.value() - 1.0);
     auto const miss = [&](double w) {
