@@ -17,6 +17,19 @@ using test::expect_range_error;
 double const nan = std::numeric_limits<double>::quiet_NaN();
 double const infinity = std::numeric_limits<double>::infinity();
 
+TEST(Conformity, ProbabilitiesStayBetweenZeroAndOne) {
+    // Far inside and far outside, where the series for Student's t may round past 1.
+    for (double nu = 1.0; nu < 60.0; nu += 1.0) {
+        for (double u = 1e-9; u < 1.0; u *= 1.7) {
+            for (double const value : {-3.0, 0.0, 0.5, 3.0}) {
+                double const p = conformance_probability({-1.0, 1.0}, {value, u, nu});
+                EXPECT_GE(p, 0.0);
+                EXPECT_LE(p, 1.0);
+            }
+        }
+    }
+}
+
 TEST(ConformanceProbability, AddsUpOverTheLine) {
     for (double const nu : {infinity, 5.0}) {
         measurement_result const m{40.1, 0.15, nu};

@@ -30,17 +30,18 @@
 /// float for all that rests on OIML R 22 alone.
 ///
 /// An element out of range stops nothing: its result is NaN, its flag false, and the count of such elements is
-/// returned. The scalar function of the same name, asked for that element, says what is wrong with it. Only
-/// arrays of different lengths, and arguments that hold for all elements, raise a range_error, before
-/// anything is written.
+/// returned. The scalar function of the same name, asked for that element, says what is wrong with it. (A float
+/// may lie 2e-4 kg/m3 outside the pure liquids, which is its rounding.) Only arrays of different lengths, and
+/// arguments that hold for all elements, raise a range_error, before anything is written.
 ///
 /// The loops are compiled for several generations of x86-64 processors and choose when they run; a consumer's
-/// flags stay as they are, and -O2 is enough. Functions keep no state: any thread may call them at any time.
-/// A result may go into one of the inputs, but must not overlap one in part.
+/// flags stay as they are, and -O2 is enough. As with all libraries of headers, a program whose source files
+/// are compiled for different processors runs only on the newest of them. Functions keep no state: any thread
+/// may call them at any time. A result may go into one of the inputs, but must not overlap one in part.
 /// @par Accuracy
 /// As the scalar functions. Results may differ from theirs in the last digits, because a processor may or may
-/// not fuse a product and a sum: densities by 3e-13 kg/m3, fractions by 1e-14, or as float by 2e-4 kg/m3 and
-/// 2e-6.
+/// not fuse a product and a sum: densities by 3e-13 kg/m3, strengths by 1e-14 of their scale, or as float by
+/// 2e-4 kg/m3 and 5e-6 of their scale.
 namespace aqueth::array {
 
 namespace detail {
@@ -386,7 +387,7 @@ std::size_t density(W const& mass_fraction, C const& celsius, R&& density, flags
     return detail::run<T>(detail::density_operation<T>{}, density, valid, mass_fraction, celsius);
 }
 
-/// Densities, all at one temperature: five times as fast.
+/// Densities, all at one temperature: four to six times as fast.
 /// @param mass_fraction mass fractions of ethanol, 0 to 1
 /// @param t             temperature, -20 to 40 °C; mixtures that would be frozen are out of range
 /// @param density       densities in kg/m3

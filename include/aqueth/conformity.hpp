@@ -79,7 +79,8 @@ inline double conformance_probability(tolerance_interval const& tolerance,
                                       measurement_result const& measured) {
     detail::require_tolerance(tolerance);
     detail::require_result(measured);
-    return detail::below(tolerance.upper, measured) - detail::below(tolerance.lower, measured);
+    double const p = detail::below(tolerance.upper, measured) - detail::below(tolerance.lower, measured);
+    return (std::min)(1.0, (std::max)(0.0, p));  // the series for Student's t may round past the ends
 }
 
 /// The measured values at which a quantity lies within a tolerance with at least a stated probability: what

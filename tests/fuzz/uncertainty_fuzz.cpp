@@ -75,7 +75,7 @@ void decisions(bytes& in) {
                                       in.choice(2) ? detail::unlimited : in.number(1.0, 50.0)};
     double const confidence = in.number(0.51, 0.999999);
     auto const p = unless_refused([&] { return conformance_probability(tolerance, measured); });
-    if (p) HOSTILE_WITHIN(*p, -1e-15, 1.0);
+    if (p) HOSTILE_WITHIN(*p, 0.0, 1.0);
     auto const inside = unless_refused([&] {
         return acceptance_interval(tolerance, measured.standard_uncertainty, confidence,
                                    measured.degrees_of_freedom);

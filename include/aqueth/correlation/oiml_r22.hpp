@@ -275,6 +275,7 @@ private:
                                             T(2) * (rho.first + twice * rho.second),
                                             T(4) * (rho.second + twice * rho.third)};
         // A concentration is hardly bent; near is relative, so that the weakest mixtures have their digits.
+        // (Of the very weakest the squares vanish, and count as settled: rightly, it is a straight line.)
         T const far = T(quick_inverse<T>::near) * w * miss.first;
         return {w + numeric::householder_step(miss), far * far - miss.value * miss.value};
     }
