@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
 //
-// How far rounding moves a result: the kernels in float, double and long double against themselves in 50 digits,
-// and a proven bound for those that are plain arithmetic. The constants of the code, which are doubles, are the
-// definition here; how they stand to printed decimals is asked elsewhere (tests/oiml_r22_test.cpp).
+// How far rounding moves a result: the kernels in float, double and long double against themselves in 50
+// digits, and a proven bound for those that are plain arithmetic. The constants of the code, which are
+// doubles, are the definition here; how they stand to printed decimals is asked in tests/oiml_r22_test.cpp.
 #include <aqueth/correlation/air_buoyancy.hpp>
 #include <aqueth/correlation/balling.hpp>
 #include <aqueth/correlation/cipm_2001_water.hpp>
@@ -81,8 +81,8 @@ struct limits {
     double in_float, in_double, in_long_double;
 };
 
-/// Compares f in three precisions with f in 50 digits at the same arguments. The limits are what is reached with g++ 12
-/// and clang 14 on x86-64, alike, and a seventh more.
+/// Compares f in three precisions with f in 50 digits at the same arguments. The limits are what is reached
+/// with g++ 12 and clang 14 on x86-64, alike, and a seventh more.
 /// @param f called with two scalars of one type
 template <class F>
 void compare(char const* property, scale by, std::vector<arguments> const& all, F const& f,
@@ -292,7 +292,7 @@ TEST(ExactArithmetic, EveryPropertyInThreePrecisions) {
             {1.2e-7, 2.3e-16, 1.1e-19});
 }
 
-// --- proof ------------------------------------------------------------------------------------------------------
+// --- proof --------------------------------------------------------------------------------------------
 
 /// Rounding for Boost.Interval that needs no rounding mode: to nearest, then one step outwards.
 struct outward : boost::numeric::interval_lib::rounded_arith_exact<double> {
@@ -311,8 +311,9 @@ using interval = boost::numeric::interval<
     double, boost::numeric::interval_lib::policies<boost::numeric::interval_lib::save_state_nothing<outward>,
                                                    boost::numeric::interval_lib::checking_base<double>>>;
 
-/// A scalar that stands for all doubles of a box at once: between what values the exact result lies, and how far
-/// from it the double result may be, at most. Every operation adds half a unit in the last place of its result.
+/// A scalar that stands for all doubles of a box at once: between what values the exact result lies, and how
+/// far from it the double result may be, at most. Every operation adds half a unit in the last place of its
+/// result.
 class bounded {
 public:
     bounded() = default;
@@ -364,7 +365,8 @@ private:
     interval error_{0.0};
 };
 
-/// Two of them, as the library keeps two doubles in one register: other order of evaluation than numeric::pair.
+/// Two of them, as the library keeps two doubles in one register: with it the kernel evaluates in the order
+/// of its quick path, not in that of constant expressions.
 class bounded_pair {
 public:
     bounded_pair() = default;
