@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
 //
-// Results of every floor, one a line: name, tolerance, value in decimal and in binary. tests/builds.sh compiles
-// this program with several compilers, options and processors, and compares what it prints. The tolerance is
-// the relative difference that builds may have: see docs/accuracy.md.
+// Results of every floor, one a line: name, tolerance, value in decimal and in binary. tests/builds.sh
+// compiles this program with several compilers, options and processors, and compares what it prints. The
+// tolerance is the relative difference that builds may have: see docs/accuracy.md.
 #include <aqueth/aqueth.hpp>
 #include <aqueth/array.hpp>
 #include <aqueth/correlation/its90.hpp>
