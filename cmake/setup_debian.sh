@@ -3,13 +3,14 @@
 # Installs what aqueth needs from Debian 12 (or a newer relative of it), as root or through sudo:
 #   cmake/setup_debian.sh [demo|test|all]
 # demo: to build and run the programs (only drawing needs gnuplot as well); test: gnuplot and the tests as well; all:
-# also clang, benchmarks, documentation, formatting, coverage.
+# also clang, benchmarks, documentation, formatting, coverage, and compilers for other processors with what runs their
+# programs.
 # What is there already is left alone; if nothing is missing, nothing is asked of the network or of sudo.
 set -euo pipefail
 
 demo=(g++ cmake ninja-build libboost-dev libcli11-dev libfmt-dev nlohmann-json3-dev)
 test=(libgtest-dev libeigen3-dev gnuplot-nox)
-all=(clang clang-format doxygen libbenchmark-dev gcovr)
+all=(clang clang-format doxygen libbenchmark-dev gcovr g++-i686-linux-gnu g++-s390x-linux-gnu qemu-user)
 
 profile=${1:-all}
 case $profile in

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
+#include <aqueth/floating_point.hpp>
+
 #include <charconv>
 #include <cstdio>
 #include <cstdlib>

@@ -51,6 +51,20 @@ double pounds_in_air(parcel const& liquid) {
 
 }  // namespace
 
+// Figures as published, at compile time: each within half of the last printed digit.
+constexpr bool prints(double computed, double published, double digit) {
+    return computed >= published - digit / 2 && computed <= published + digit / 2;
+}
+// 27 CFR 30.61, table 1
+static_assert(prints(proof_hydrometer{}.strength(proof(193), fahrenheit(75)).degrees(), 189.5, 0.1));
+// 27 CFR 30.67, table 7
+static_assert(prints(volume_factor_to_60_fahrenheit(proof(190), fahrenheit(76)), 0.991, 0.001));
+// OIML R 22, table IVa, as quoted by the Australian Taxation Office (2006): 0.78924 g/cm3
+static_assert(prints(density(by_mass(100), celsius(20)).value() / 1000, 0.78924, 0.00001));
+// M. Tanaka and others, Metrologia 38 (2001) 301, table
+static_assert(prints(water_density_cipm_2001(celsius(0)).value(), 999.8428, 0.0001));
+static_assert(prints(water_density_cipm_2001(celsius(20)).value(), 998.2067, 0.0001));
+
 TEST_F(WorkedExamples, ReadingCorrection) {
     expect("proof_of_reading_193_at_75f", proof_hydrometer{}.strength(proof(193), fahrenheit(75)).degrees(),
            0.05);
