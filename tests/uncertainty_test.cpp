@@ -33,6 +33,16 @@ TEST(InputQuantity, TurnsLimitsIntoStandardUncertainties) {
     EXPECT_DOUBLE_EQ(input_quantity::expanded("x", "", 1.0, 0.3, 2.0).standard_uncertainty(), 0.15);
 }
 
+TEST(Propagation, SquaresNeitherVanishNorOverflow) {
+    auto const sum = [](auto const& x) { return x[0] + x[1]; };
+    for (double const u : {1e-200, 1.0, 1e200}) {
+        std::vector const inputs{sure("a", 1.0, u), sure("b", 1.0, u)};
+        EXPECT_NEAR(propagate(sum, inputs).standard_uncertainty / u, std::sqrt(2.0), 1e-15);
+    }
+    std::vector const beyond{sure("a", 1.0, 1.7e308), sure("b", 1.0, 1.7e308)};
+    expect_range_error([&] { propagate(sum, beyond); }, "value of the model");
+}
+
 TEST(InputQuantity, TakesRepeatedReadings) {
     double const readings[] = {84.0, 84.1, 83.9, 84.2};
     auto const mean = input_quantity::repeated("reading", "% vol", readings);

@@ -339,24 +339,30 @@ inline uncertainty_budget combine(double estimate, std::span<input_quantity cons
                                   std::span<slope const> slopes, correlation_matrix const& r) {
     uncertainty_budget result{require_finite(estimate, "at the estimates of the inputs"), 0.0, {}, unlimited};
     std::vector<double> signed_contribution;
+    double largest = 0.0;
     for (std::size_t i = 0; i < inputs.size(); ++i) {
         require_finite(slopes[i].value, "its derivative at the estimates of the inputs");
-        signed_contribution.push_back(slopes[i].value * inputs[i].standard_uncertainty());
+        double const own = slopes[i].value * inputs[i].standard_uncertainty();
+        signed_contribution.push_back(require_finite(own, "what an input adds to its uncertainty"));
+        largest = (std::max)(largest, std::abs(own));
     }
+    // In units of the largest, so that no square overflows or vanishes.
+    double const unit = largest > 0.0 ? largest : 1.0;
     double variance = 0.0, per_freedom = 0.0;
     bool sure = true;
     for (std::size_t i = 0; i < inputs.size(); ++i) {
-        double const own = signed_contribution[i];
+        double const own = signed_contribution[i] / unit;
         double with_all = 0.0;
-        for (std::size_t j = 0; j < inputs.size(); ++j) with_all += r(i, j) * signed_contribution[j];
+        for (std::size_t j = 0; j < inputs.size(); ++j) with_all += r(i, j) * (signed_contribution[j] / unit);
         variance += own * with_all;
-        result.lines.push_back({inputs[i], slopes[i].value, slopes[i].error, std::abs(own), own * with_all});
+        result.lines.push_back(
+            {inputs[i], slopes[i].value, slopes[i].error, std::abs(signed_contribution[i]), own * with_all});
         double const nu = inputs[i].degrees_of_freedom();
         per_freedom += own * own * own * own / nu;
         sure = sure && (own == 0.0 || nu == unlimited || !r.any_with(i));
     }
     variance = (std::max)(variance, 0.0);  // wholly correlated inputs may cancel
-    result.standard_uncertainty = std::sqrt(variance);
+    result.standard_uncertainty = require_finite(unit * std::sqrt(variance), "its uncertainty");
     for (budget_line& line : result.lines) line.share = variance > 0.0 ? line.share / variance + 0.0 : 0.0;
     if (!sure) {
         result.effective_degrees_of_freedom = std::nullopt;
