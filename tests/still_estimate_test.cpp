@@ -51,6 +51,30 @@ TEST(StillEstimate, BoilsDownToWhatTheFullForecastSays) {
     EXPECT_LT(largest, 2e-5);
 }
 
+// The weakest still that is offered for one run explains that run: its forecast is within the 95 % that the
+// stated uncertainty allows, also where the most stages that are tried fit best.
+TEST(StillEstimate, TheRangeOfOneRunExplainsIt) {
+    double const u = 0.5;
+    double const limit = 1.97 * u;  // square root of chi-squared at 95 %, one degree of freedom
+    wash const charge = wash::of(parcel::of(25.0 * litre, by_volume(11), celsius(20)));
+    for (double const percent : {90.0, 96.5, 96.9}) {
+        past_run const run{charge, 100.0 * millilitre, 1.8 * litre, by_volume(percent)};
+        for (double const ratio : {5.0, 6.0, 8.0, 12.0}) {
+            reflux const returned = reflux::constant(ratio);
+            stage_estimate e{};
+            try {
+                e = estimate_stages(std::span(&run, 1), returned, u, sea_level());
+            } catch (range_error const&) {
+                continue;  // beyond what that reflux can give
+            }
+            if (!e.explains) continue;
+            EXPECT_EQ(e.uncertainty, u);
+            double const forecast = detail::forecast_strength(run, e.lowest, returned, sea_level());
+            EXPECT_LE(std::abs(forecast - percent), limit) << percent << " " << ratio;
+        }
+    }
+}
+
 /// the mixture, counting how often it is asked
 struct counting_mixture {
     boiling_curve const& curve;

@@ -38,7 +38,7 @@ struct stage_estimate {
                      ///< the most that is tried, so that no number would be too many
     double lowest;   ///< lower end of the range that the standard uncertainty leaves; 0 at least
     double highest;  ///< its upper end; infinity if no number of stages is too many
-    double disagreement;  ///< root mean square of forecast less measured strengths, % vol; 0 for one run
+    double disagreement;  ///< root mean square of forecast less measured strengths, % vol
     double uncertainty;  ///< standard uncertainty of one strength behind the range, % vol: the stated one, or
                          ///< the scatter of the runs if that is larger
     bool explains;       ///< whether the runs scatter no more about the forecasts than the stated uncertainty
@@ -239,18 +239,20 @@ public:
             best = stages;
             least = squares(stages);
         }
-        // The range is where the sum of squares exceeds its least by no more than one squared standard
-        // uncertainty of a strength: for one run, the stages for the strength plus and minus that.
         double const freedom = (std::max)(1.0, count() - 1.0);
-        double const found = std::sqrt(least / freedom);
+        double const found = count() > 1.0 ? std::sqrt(least / freedom) : 0.0;  // one run has no scatter
         double const u = (std::max)(stated_, found);
-        auto const beyond = [&](double n) { return squares(n) - least - u * u; };
+        double const explained = stated_ * stated_ * chi_squared_95(freedom);
+        // The range is where the sum of squares exceeds its least by no more than one squared standard
+        // uncertainty of a strength: for one run, the stages for the strength plus and minus that. If the
+        // most stages are best, the least sum is no valley: then it is what still explains the runs.
+        double const allowed = best < most ? least + u * u : (std::max)(least, explained);
+        auto const beyond = [&](double n) { return squares(n) - allowed; };
         double const lowest = beyond(0.0) <= 0.0 ? 0.0 : numeric::bracketed_root(beyond, 0.0, best, 1e-5);
         double const highest =
-            at_most - least <= u * u ? infinite : numeric::bracketed_root(beyond, best, most, 1e-5);
+            at_most <= allowed ? infinite : numeric::bracketed_root(beyond, best, most, 1e-5);
         bool const flat = at_most - least <= 1e-6 * u * u;  // more stages would change nothing
-        return {flat ? infinite : best,     lowest, highest,
-                std::sqrt(least / count()), u,      least <= stated_ * stated_ * chi_squared_95(freedom)};
+        return {flat ? infinite : best, lowest, highest, std::sqrt(least / count()), u, least <= explained};
     }
 
 private:
@@ -306,7 +308,8 @@ private:
 ///
 /// The range is that of one standard uncertainty. Each strength counts with the stated uncertainty (type B),
 /// or with the scatter of the runs about the fit (type A, as many degrees of freedom as there are runs, less
-/// one) if that is larger: runs that contradict each other do not make a sharp answer.
+/// one) if that is larger: runs that contradict each other do not make a sharp answer. If the most stages fit
+/// best, the range is what explains the runs at 95 %.
 /// @param past        one run or more, all on the same still
 /// @param returned    reflux they were run with, a constant ratio, heat loss included
 /// @param uncertainty standard uncertainty of each of the measured strengths, 0.01 to 5 % vol

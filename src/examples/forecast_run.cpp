@@ -236,7 +236,8 @@ json to_json(distillation const& r) {
                    {"condenser", mj(r.heat.condenser)},
                    {"with_distillate", mj(r.heat.with_distillate)},
                    {"gained_by_still", mj(r.heat.gained_by_still)},
-                   {"per_litre_of_kept_alcohol", mj(r.energy_per_litre())}}},
+                   {"per_litre_of_kept_alcohol",
+                    r.kept_alcohol().value() > 0.0 ? json(mj(r.energy_per_litre())) : json(nullptr)}}},
                  {"balance_relative_to_charge",
                   {{"ethanol", r.balance.ethanol}, {"water", r.balance.water}, {"energy", r.balance.energy}}},
                  {"points", points}};
@@ -315,8 +316,12 @@ void run(session& s) {
              words.strength(r.residue.liquid().composition()));
     text.row("boils at", "{} to {} under {}", words.rounded(r.fractions.front().begin.boiling),
              words.rounded(r.fractions.back().end.boiling), air_in_words(words, air, curve.pressure()));
-    text.row("heat", "{:.2f} kWh, {:.2f} kWh for a litre of pure alcohol kept", in(r.energy(), kilowatt_hour),
-             in(r.energy_per_litre(), kilowatt_hour));
+    if (r.kept_alcohol().value() > 0.0) {
+        text.row("heat", "{:.2f} kWh, {:.2f} kWh for a litre of pure alcohol kept",
+                 in(r.energy(), kilowatt_hour), in(r.energy_per_litre(), kilowatt_hour));
+    } else {
+        text.row("heat", "{:.2f} kWh", in(r.energy(), kilowatt_hour));
+    }
     text.row("condenser", "{:.0f} W at the start", in(r.fractions.front().begin.condenser, watt));
     if (picture.present) text.row("drawing", "{}", printable(picture.text));
     text.gap();
