@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
-// Equilibria: from the model, which solves for them, through the root finders of Boost.Math, and from a curve,
-// which looks them up. An integration of a run asks for thousands; these figures say when a curve pays.
+// Equilibria: from the model, which solves for them, through the root finders of Boost.Math, and from a
+// curve, which looks them up. An integration of a run asks for thousands; these figures say when a curve
+// pays.
 #include <aqueth/array.hpp>
 #include <aqueth/equilibrium.hpp>
 #include <aqueth/equilibrium_curve.hpp>
@@ -23,7 +24,8 @@ using namespace aqueth;
 namespace vle = aqueth::correlation::vapour_liquid;
 namespace tools = boost::math::tools;
 
-// Weak to strong, under the pressures of weather and altitude, so that no branch and no first guess suits all.
+// Weak to strong, under the pressures of weather and altitude, so that no branch and no first guess suits
+// all.
 struct questions {
     std::vector<double> x, pressure, kelvin;
     questions() {

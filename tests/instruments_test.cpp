@@ -65,8 +65,8 @@ TEST(InstrumentClasses, BecomeInputsOfABudget) {
     }
 }
 
-// UK SI 1995/1907, schedule 2, table 3, class III: 0.5 e to 500 e, 1 e to 2000 e, 1.5 e to 10 000 e; in service
-// twice that.
+// UK SI 1995/1907, schedule 2, table 3, class III: 0.5 e to 500 e, 1 e to 2000 e, 1.5 e to 10 000 e; in
+// service twice that.
 TEST(BalanceError, GrowsWithTheLoad) {
     auto const half_width = [](double grams) {
         return balance_error(grams * gram, 1.0 * gram).standard_uncertainty() * std::sqrt(3.0) * 1000.0;

@@ -12,7 +12,8 @@ namespace {
 
 using test::expect_range_error;
 
-// Regulation (EU) No 1169/2011, annex XII, and 27 CFR 19.356 (c) and (d): 39.7 to 40.3 % vol for a label of 40.
+// Regulation (EU) No 1169/2011, annex XII, and 27 CFR 19.356 (c) and (d): 39.7 to 40.3 % vol for a label of
+// 40.
 TEST(StrengthTolerances, AreThoseOfTheTexts) {
     EXPECT_EQ(find_strength_tolerance("eu-spirits")->percent_vol, 0.3);
     EXPECT_EQ(find_strength_tolerance("eu-macerated")->percent_vol, 1.5);
@@ -29,8 +30,8 @@ TEST(StrengthTolerances, AreThoseOfTheTexts) {
     EXPECT_EQ(strong.upper, 100.0);
 }
 
-// Council Directive 76/211/EEC, annex I, 2.4; shares rounded up to the next 0.1 mL (UK guidance to the Packaged
-// Goods Regulations, which carry the same table).
+// Council Directive 76/211/EEC, annex I, 2.4; shares rounded up to the next 0.1 mL (UK guidance to the
+// Packaged Goods Regulations, which carry the same table).
 TEST(EuFillLimits, FollowTheTable) {
     struct {
         double label, error;

@@ -94,8 +94,8 @@ auto const strength_of_product = [](auto const& x) {
     return 100.0 * model::volume_fraction(model::diluted(dilution::mass(x), dilution::composition(x), water));
 };
 
-// The estimates are the README's printed figures; what the law of propagation gives must be what a million draws
-// give, within 1 % of the uncertainty. (A million draws know a standard deviation to 0.07 %.)
+// The estimates are the README's printed figures; what the law of propagation gives must be what a million
+// draws give, within 1 % of the uncertainty. (A million draws know a standard deviation to 0.07 %.)
 TEST(Dilution, BudgetAgreesWithAMillionDraws) {
     auto const inputs = dilution::inputs();
     auto const check = [&](auto const& measurand, double printed, double half_a_digit, char const* what) {

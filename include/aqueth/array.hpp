@@ -29,10 +29,10 @@
 /// of Eigen or a part of one. Results go where the caller says; nothing is allocated. Numbers are double, or
 /// float for all that rests on OIML R 22 alone.
 ///
-/// An element out of range stops nothing: its result is NaN, its flag false, and the count of such elements is
-/// returned. The scalar function of the same name, asked for that element, says what is wrong with it. (A float
-/// may lie 2e-4 kg/m3 outside the pure liquids, which is its rounding.) Only arrays of different lengths, and
-/// arguments that hold for all elements, raise a range_error, before anything is written.
+/// An element out of range stops nothing: its result is NaN, its flag false, and the count of such elements
+/// is returned. The scalar function of the same name, asked for that element, says what is wrong with it. (A
+/// float may lie 2e-4 kg/m3 outside the pure liquids, which is its rounding.) Only arrays of different
+/// lengths, and arguments that hold for all elements, raise a range_error, before anything is written.
 ///
 /// The loops are compiled for several generations of x86-64 processors and choose when they run; a consumer's
 /// flags stay as they are, and -O2 is enough. As with all libraries of headers, a program whose source files
@@ -98,8 +98,8 @@ inline constexpr double rounding = std::is_same_v<T, float> ? 2e-4 : aqueth::det
 template <class Reference, class T>
 inline constexpr r22::isotherm<T> reference_isotherm{T(Reference::temperature().celsius())};
 
-/// Below 0 °C a mixture is liquid beyond doubt if it is warmer than this parabola, which runs up to 0.4 K above
-/// the freezing points.
+/// Below 0 °C a mixture is liquid beyond doubt if it is warmer than this parabola, which runs up to 0.4 K
+/// above the freezing points.
 template <class T>
 constexpr T surely_liquid(T w) {
     return T(0.05) - w * (T(28.8) + T(128) * w);

@@ -92,8 +92,8 @@ struct quick_inverse {
 
 /// @tparam Pair how two numbers are worked on at once
 /// @param q volume fraction at 20 °C, 0 to 1
-/// @return mass fraction over volume fraction, from a table: good to rounding there, and as first guess at any
-///         temperature
+/// @return mass fraction over volume fraction, from a table: good to rounding there, and as first guess at
+///         any temperature
 template <class Pair, class T>
 constexpr T ratio_at_20_celsius(T const& q) {
     constexpr std::size_t intervals = std::tuple_size_v<std::remove_const_t<decltype(ratio_table)>>;

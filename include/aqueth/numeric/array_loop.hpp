@@ -11,8 +11,8 @@
 #include <type_traits>
 #include <utility>
 
-// Where one program can hold code for several generations of a processor and choose when it runs. A consumer's
-// flags stay what they are: only the loops below are compiled for more than those flags allow.
+// Where one program can hold code for several generations of a processor and choose when it runs. A
+// consumer's flags stay what they are: only the loops below are compiled for more than those flags allow.
 #if defined(__GNUC__) && defined(__x86_64__) && !defined(__AVX512F__)
 #define AQUETH_CHOOSES_INSTRUCTIONS 1
 #else
@@ -31,9 +31,9 @@
 /// One operation over many elements.
 ///
 /// Elements are taken in blocks of 64. For a block the operation's `quick` is a straight line of arithmetic
-/// without a branch, which the compiler turns into vector instructions; besides its value it says, in one bit,
-/// whether that value is in doubt (out of range, not converged, or merely not certain). Only those elements
-/// are done again by `careful`, the scalar function with all its branches.
+/// without a branch, which the compiler turns into vector instructions; besides its value it says, in one
+/// bit, whether that value is in doubt (out of range, not converged, or merely not certain). Only those
+/// elements are done again by `careful`, the scalar function with all its branches.
 namespace aqueth::numeric {
 
 /// The bits of a floating-point number, as an unsigned integer of its size.

@@ -43,7 +43,8 @@ constexpr T one_chain(std::array<C, N> const& c, T const& x, std::index_sequence
     return value;
 }
 
-// All but the first coefficient in two chains: the first one, often the largest, then costs one rounding only.
+// All but the first coefficient in two chains: the first one, often the largest, then costs one rounding
+// only.
 template <class C, std::size_t N, class T, std::size_t... Odd, std::size_t... Even>
 constexpr T two_chains(std::array<C, N> const& c, T const& x, std::index_sequence<Odd...>,
                        std::index_sequence<Even...>) {
@@ -86,7 +87,8 @@ constexpr T polynomial(std::array<C, N> const& c, T const& x) {
 }
 
 /// Evaluates a polynomial in x whose coefficients are polynomials in y.
-/// @param rows std::tuple or std::array with an array of coefficients for each power of x, lowest powers first
+/// @param rows std::tuple or std::array with an array of coefficients for each power of x, lowest powers
+///             first
 /// @param x    first argument; any value (NaN in gives NaN out)
 /// @param y    second argument; likewise
 /// @return the polynomial's value, computed in T
