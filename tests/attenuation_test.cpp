@@ -195,6 +195,21 @@ TEST(SugarNeeded, GlucoseMonohydrateBringsItsWater) {
     EXPECT_EQ(crystals.carbon_dioxide, dry.carbon_dioxide);
 }
 
+// What is asked for can be judged: no wash begins above the 30 °P that Balling's balance takes.
+TEST(SugarNeeded, RefusesWhatWouldBeginAsSyrup) {
+    for (sugar const kind : {sugar::sucrose, sugar::hexose, sugar::glucose_monohydrate}) {
+        for (double const share : {0.3, 0.55, 0.8}) {
+            auto const e = expect_range_error([&] { sugar_needed(25.0 * litre, by_volume(20), kind, share); },
+                                              "strength");
+            EXPECT_EQ(e.value(), 20.0);
+            EXPECT_NE(e.reason().find(" % of the stoichiometric yield"), std::string::npos) << e.what();
+            auto const plan = sugar_needed(25.0 * litre, by_volume(e.upper() - 1e-6), kind, share);
+            EXPECT_NEAR(plan.original.degrees(), 30.0, 1e-5);
+        }
+        EXPECT_LT(sugar_needed(25.0 * litre, by_volume(20), kind).original.degrees(), 30.0);
+    }
+}
+
 TEST(Attenuation, RefusesBadInput) {
     expect_range_error([] { real_extract(plato(10), apparent_extract(11)); }, "apparent extract");
     expect_range_error([] { real_extract(plato(10), apparent_extract(-5)); }, "apparent extract");

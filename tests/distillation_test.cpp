@@ -590,6 +590,15 @@ TEST(Distillation, RefusesWhatCannotBe) {
         [&] { distil(charge, quillbeck(), until(condition::still_strength(by_volume(12))), m); },
         "strength in the still");
     EXPECT_LT(past.upper(), 12.0);
+    // what the charge has is no end of a run either, whatever two conversions of its strength round to
+    for (double percent = 1.0; percent < 95.0; percent += 0.5) {
+        auto const of_strength = wash::of(parcel::of(25.0 * litre, by_volume(percent), celsius(20)));
+        auto const end_at = [&](double p) { return until(condition::still_strength(by_volume(p))); };
+        auto const there = expect_range_error([&] { distil(of_strength, quillbeck(), end_at(percent), m); },
+                                              "strength in the still");
+        EXPECT_NEAR(there.upper(), percent, 1e-5);
+        EXPECT_NO_THROW(distil(of_strength, quillbeck(), end_at(percent - 1e-3), m)) << percent;
+    }
     expect_range_error(
         [&] { distil(charge, quillbeck(), until(condition::distillate_strength(by_volume(95))), m); },
         "strength of the distillate");

@@ -10,8 +10,10 @@
 #include <aqueth/units.hpp>
 #include <aqueth/wash.hpp>
 
+#include <charconv>
 #include <cmath>
 #include <limits>
+#include <string>
 
 namespace aqueth {
 
@@ -224,6 +226,35 @@ struct sugar_plan {
     units::mass water;           ///< water to add; what the crystals bring is not in it
 };
 
+namespace detail {
+
+/// Masses before and after a fermentation that reaches a share of what `yield` would give.
+struct sugar_balance {
+    units::mass least;      ///< sugar, without water of crystallization, if all of it became alcohol and gas
+    units::mass practical;  ///< sugar at the share that is reached
+    units::mass gas;        ///< carbon dioxide
+    units::mass before;     ///< everything before fermentation
+
+    sugar_balance(parcel const& fermented, double yield, double share)
+        : least(fermented.ethanol() / yield),
+          practical(least / share),
+          gas(correlation::fermentation::carbon_dioxide_per_ethanol * fermented.ethanol()),
+          // Masses close: what is in the vat before is what is in it after, the gas, and the sugar that went
+          // elsewhere. (The water that splits a sucrose is then in the water asked for, as it should be.)
+          before(fermented.mass() + gas + (practical - least)) {}
+
+    double degrees() const { return 100.0 * in(practical, before); }  ///< extract before fermentation, °P
+};
+
+inline std::string share_in_words(double share) {
+    char text[32];
+    auto const end =
+        std::to_chars(text, text + sizeof text, 100.0 * share, std::chars_format::general, 4).ptr;
+    return std::string(text, end) + " % of the stoichiometric yield";
+}
+
+}  // namespace detail
+
 /// Sugar for a wash of a wanted strength and volume.
 /// @param volume   volume of the fermented wash at 20 °C, above 0
 /// @param strength alcoholic strength wanted, up to `greatest_wash_strength`
@@ -231,7 +262,8 @@ struct sugar_plan {
 /// @param share    share of the stoichiometric yield that is reached, 0.3 to 1. Unless given it is what
 ///                 Balling's yield is of that of sucrose, 0.90
 /// @return the plan. The fermented wash is taken to hold no sugar; yeast solids and nutrients are left out.
-/// @throws range_error if an argument is outside its range
+/// @throws range_error if an argument is outside its range, or if at that share the wash would begin above
+///         30 °P: the error says what strength is reachable
 /// @par Accuracy
 /// The share reached decides: 0.93 to 0.95 in careful small trials (Pasteur, 1860), 0.75 to 0.90 and down to
 /// 0.55 in rum distilleries (Kervegant, 1946).
@@ -243,20 +275,25 @@ inline sugar_plan sugar_needed(units::volume volume, volume_fraction strength, s
     double const infinite = std::numeric_limits<double>::infinity();
     require_range("sugar needed", "volume", in(volume, litre), "L", 1e-6, infinite);
     require_range("sugar needed", "strength", strength.percent(), volume_fraction::unit, 0.01,
-                  greatest_wash_strength, "common practice: more than yeast stands");
+                  greatest_wash_strength, "from some alcohol to the most that yeast stands, common practice");
     require_range("sugar needed", "share of the stoichiometric yield", share, "", 0.3, 1.0);
-    parcel const fermented = parcel::of(volume, strength, celsius(20));
     double const yield = kind == sugar::sucrose ? f::ethanol_per_disaccharide : f::ethanol_per_hexose;
     double const crystals = kind == sugar::glucose_monohydrate ? f::glucose_monohydrate / f::hexose : 1.0;
-    units::mass const least = fermented.ethanol() / yield;  // without water of crystallization
-    units::mass const practical = least / share;
-    units::mass const gas = f::carbon_dioxide_per_ethanol * fermented.ethanol();
-    // Masses close: what is in the vat before is what is in it after, the gas, and the sugar that went
-    // elsewhere. (The water that splits a sucrose is then in the water asked for, as it should be.)
-    units::mass const before = fermented.mass() + gas + (practical - least);
-    extract const original(100.0 * in(practical, before));
-    return {crystals * least, crystals * practical,          gas,
-            original,         specific_gravity_of(original), before - crystals * practical};
+    auto const balance = [&](double percent) {
+        return detail::sugar_balance(parcel::of(volume, by_volume(percent), celsius(20)), yield, share);
+    };
+    detail::sugar_balance const b = balance(strength.percent());
+    // More is no wash that anything else here would judge, and at poor yields most of it would stay sugar.
+    constexpr double most = 30.0;
+    if (b.degrees() > most) {
+        auto const excess = [&](double percent) { return balance(percent).degrees() - most; };
+        raise(range_error("sugar needed", "strength", strength.percent(), volume_fraction::unit, 0.01,
+                          numeric::bracketed_root(excess, 0.01, strength.percent(), 1e-9),
+                          "at " + detail::share_in_words(share) + "; more would begin above 30 °P"));
+    }
+    extract const original(b.degrees());
+    return {crystals * b.least, crystals * b.practical,        b.gas,
+            original,           specific_gravity_of(original), b.before - crystals * b.practical};
 }
 
 }  // namespace aqueth

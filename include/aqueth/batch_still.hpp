@@ -353,12 +353,16 @@ private:
         return at == at ? at : h;
     }
 
+    /// What is as near as the steps are exact has come to pass: a charge of 11 % vol is one when "still at
+    /// 11 % vol" begins to be watched, whatever the rounding of two conversions.
     void require_ahead(condition const& c, batch_point const& p) const {
-        if (excess(c, p, p) < 0.0) return;
+        double const now = seen(c, p, p);
+        double const nearest = falls(c) ? now / (1.0 + tolerance) : now / (1.0 - tolerance);
+        if (falls(c) ? c.value() < nearest : c.value() > nearest) return;
         double const infinite = std::numeric_limits<double>::infinity();
-        double const now = c.shown(seen(c, p, p));
-        raise(range_error("distillation", c.name(), c.number(), c.unit(), falls(c) ? 0.0 : now,
-                          falls(c) ? now : infinite, "it is past that when the watching begins"));
+        double const bound = c.shown(nearest);
+        raise(range_error("distillation", c.name(), c.number(), c.unit(), falls(c) ? 0.0 : bound,
+                          falls(c) ? bound : infinite, "it has come to that when the watching begins"));
     }
     [[noreturn]] void raise_unreached(batch_point const& p) const {
         condition const* const cut = next_cut();

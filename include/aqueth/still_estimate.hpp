@@ -246,12 +246,12 @@ public:
         // The range is where the sum of squares exceeds its least by no more than one squared standard
         // uncertainty of a strength: for one run, the stages for the strength plus and minus that. If the
         // most stages are best, the least sum is no valley: then it is what still explains the runs.
-        double const allowed = best < most ? least + u * u : (std::max)(least, explained);
+        bool const flat = at_most - least <= 1e-6 * u * u;  // more stages would change nothing
+        double const allowed = best < most && !flat ? least + u * u : (std::max)(least, explained);
         auto const beyond = [&](double n) { return squares(n) - allowed; };
         double const lowest = beyond(0.0) <= 0.0 ? 0.0 : numeric::bracketed_root(beyond, 0.0, best, 1e-5);
         double const highest =
             at_most <= allowed ? infinite : numeric::bracketed_root(beyond, best, most, 1e-5);
-        bool const flat = at_most - least <= 1e-6 * u * u;  // more stages would change nothing
         return {flat ? infinite : best, lowest, highest, std::sqrt(least / count()), u, least <= explained};
     }
 

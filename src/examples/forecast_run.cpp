@@ -54,11 +54,31 @@ condition read_condition(given const& g) {
     });
 }
 
+/// A condition and where it was written.
+struct asked_condition {
+    given from;
+    condition what;
+};
+
 /// Reads conditions with semicolons between.
-std::vector<condition> read_conditions(given const& g) {
-    std::vector<condition> result;
-    for (given const& part : parts_of(g, ';')) result.push_back(read_condition(part));
+std::vector<asked_condition> read_conditions(given const& g) {
+    std::vector<asked_condition> result;
+    for (given const& part : parts_of(g, ';')) result.push_back({part, read_condition(part)});
     return result;
+}
+
+/// Runs what may raise a range_error because of one of several conditions, and says which.
+template <class F>
+auto on_behalf_of_one(std::vector<asked_condition> const& asked, F const& f) {
+    try {
+        return f();
+    } catch (range_error const& e) {
+        for (auto const& [from, what] : asked) {
+            if (e.argument() == what.name() && e.value() == what.number())
+                on_behalf_of(from, [&] { raise(e); });
+        }
+        throw;
+    }
 }
 
 struct still_options {
@@ -104,7 +124,10 @@ struct still_options {
             auto const height = [](given const& g) {
                 return read_in_si(g, heights, {"a height", "m, cm, mm or ft"}) * metre;
             };
-            return on_behalf_of(packing, [&] { return column::of_packing(height(packing), height(hetp)); });
+            return on_behalf_of({{"height of the packing", packing},
+                                 {"height equivalent to a theoretical plate", hetp},
+                                 {"number of stages", packing}},
+                                [&] { return column::of_packing(height(packing), height(hetp)); });
         }
         if (plates.present) {
             double const share = read_share(efficiency);
@@ -215,13 +238,15 @@ json to_json(run_fraction const& f) {
     return data;
 }
 
-json to_json(distillation const& r) {
+json to_json(wash const& charge, distillation const& r) {
     auto const mj = [](units::energy e) { return in(e, megajoule); };
     json fractions = json::array();
     for (run_fraction const& f : r.fractions) fractions.push_back(to_json(f));
     json points = json::array();
     for (run_point const& p : r.points) points.push_back(to_json(p));
-    json data = {{"fractions", fractions},
+    json data = {{"charge", program::to_json(charge.liquid())},
+                 {"charge_extract_kg", in(charge.solids(), kilogram)},
+                 {"fractions", fractions},
                  {"residue", program::to_json(r.residue.liquid())},
                  {"residue_extract_kg", in(r.residue.solids(), kilogram)},
                  {"kept_alcohol_L_20C", in(r.kept_alcohol(), litre)},
@@ -269,16 +294,22 @@ void run(session& s) {
     wash const charge = charge_given.read();
     still const apparatus = still_given.read();
     run_plan plan;
-    if (discard.present) plan.cuts.push_back({condition::collected(read_volume(discard)), false});
-    if (cuts.present) {
-        for (condition const& c : read_conditions(cuts)) plan.cuts.push_back({c});
+    std::vector<asked_condition> asked;
+    if (cuts.present) asked = read_conditions(cuts);
+    if (discard.present) {
+        asked.push_back({discard, condition::collected(read_volume(discard))});
+        plan.cuts.push_back({asked.back().what, false});
     }
-    plan.ends = read_conditions(ends);
+    for (auto const& [from, what] : asked)
+        if (from.name == cuts.name) plan.cuts.push_back({what});
+    for (asked_condition const& each : read_conditions(ends)) {
+        asked.push_back(each);
+        plan.ends.push_back(each.what);
+    }
     bool const recording = picture.present || s.in_json() || s.in_csv();
     require_beside(points, recording, "--csv, --json or --draw");
     if (replace && !picture.present) throw bad_input("--replace goes with --draw");
-    plan.points = recording ? read_count(points, run_plan::most_points) : 0;
-    if (plan.points == 1) refuse(points, "a run has at least the points of its beginning and its end");
+    plan.points = recording ? read_count(points, run_plan::most_points, 2) : 0;
     boiling_curve const curve = read_curve(air);
     std::filesystem::path const path =
         picture.present ? read_picture_path(picture, replace) : std::filesystem::path();
@@ -290,8 +321,10 @@ void run(session& s) {
                                          {"number of ends of the run", ends}},
                                         [&] {
                                             progress_line line(who.name);
-                                            return distil(charge, apparatus, plan, curve,
-                                                          [&](run_progress const& p) { line.show(p); });
+                                            return on_behalf_of_one(asked, [&] {
+                                                return distil(charge, apparatus, plan, curve,
+                                                              [&](run_progress const& p) { line.show(p); });
+                                            });
                                         });
     if (picture.present) put_file(picture, path, svg_by_gnuplot(picture_of(r)));
 
@@ -326,7 +359,7 @@ void run(session& s) {
     if (picture.present) text.row("drawing", "{}", printable(picture.text));
     text.gap();
     text.say("{}\n{}", still_caution, run_caution);
-    s.answer(text, s.in_json() ? to_json(r) : json(), s.in_csv() ? csv_of(r) : "");
+    s.answer(text, s.in_json() ? to_json(charge, r) : json(), s.in_csv() ? csv_of(r) : "");
 }
 
 }  // namespace

@@ -22,7 +22,7 @@ about const who{
 /// gravity at 20 °C of what was read in must, which holds no alcohol, at another temperature
 specific_gravity corrected(given const& reading, given const& temperature) {
     specific_gravity const shown = specific_gravity_of(read_extract(reading));
-    units::temperature const t = read_temperature(temperature);
+    units::temperature const t = read_any_temperature(temperature, temperature.text);
     return on_behalf_of({{"temperature", temperature}}, [&] {
         return on_behalf_of({{"density behind the reading", reading}},
                             [&] { return true_gravity(shown, t, gravity_hydrometer({})); });
@@ -144,7 +144,7 @@ void run(session& s) {
     });
     extract const oe((std::min)(degrees, 30.0));  // 30 plato there and back
     specific_gravity const shown = specific_gravity_of(read_extract(last));
-    units::temperature const t = read_temperature(last_at);
+    units::temperature const t = read_any_temperature(last_at, last_at.text);
     wash const now = on_behalf_of({{"temperature", last_at}, {"reading", last}}, [&] {
         return fermented_wash(amount, before, shown, t, gravity_hydrometer({}));
     });

@@ -364,12 +364,12 @@ inline units::pressure read_pressure(surroundings const& air) {
     return on_behalf_of(air.altitude, [&] { return pressure_at_altitude(read_altitude(air.altitude)); });
 }
 
-inline int read_count(given const& g, int most) {
+inline int read_count(given const& g, int most, int least = 1) {
     int count = 0;
     std::string_view const text = trimmed(g.text);
     auto const [end, error] = std::from_chars(text.data(), text.data() + text.size(), count);
-    if (error != std::errc() || end != text.data() + text.size() || count < 1 || count > most) {
-        refuse(g, fmt::format("expected a whole number from 1 to {}", most));
+    if (error != std::errc() || end != text.data() + text.size() || count < least || count > most) {
+        refuse(g, fmt::format("expected a whole number from {} to {}", least, most));
     }
     return count;
 }

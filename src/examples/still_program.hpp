@@ -109,10 +109,12 @@ struct charge_options {
         if (e.degrees() > 0.0 && by_amount) {
             refuse(strength, "beside --extract the strength is that of the whole wash: give it in %vol");
         }
-        if (e.degrees() == 0.0) return wash::of(make_parcel(how_much, w, t));
+        if (e.degrees() == 0.0) return wash::of(make_parcel(how_much, w, temperature));
         return on_behalf_of(amount, [&] {
             // A strength in % vol is of the whole wash, its extract included.
-            wash const one = wash::of(1.0 * litre, to<volume_fraction>(w), e, t);
+            wash const one = on_behalf_of({{"temperature", temperature}}, [&] {
+                return wash::of(1.0 * litre, to<volume_fraction>(w), e, t);
+            });
             double const share = std::visit(
                 [&](auto const& each) {
                     if constexpr (std::same_as<std::decay_t<decltype(each)>, units::mass>) {

@@ -24,6 +24,11 @@ answers(find_stages.sixty_runs
     "^(No number of stages explains these runs|These runs do not tell|Of the reflux ratios tried)")
 answers(find_stages.no_number_is_too_many "find_stages --run '25 L, 11 %vol, none, 1 L, 95.9 %vol' --reflux 3"
     "^The still works like [0-9.]+ (stages or more|theoretical stages above the pot [(][0-9.]+ or more)")
+# Where the most stages are nearest, fewer are offered only as far as they explain the run (within 0.97 % vol).
+answers(find_stages.fewest_explain_the_run "find_stages --run '25 L, 11 %vol, 100 mL, 1.8 L, 96.9 %vol'"
+    "with reflux 5 +19[.]0 stages or more\n +with reflux 6 +14[.]1 stages or more")
+answers(find_stages.one_run_has_no_scatter "find_stages --run '25 L, 11 %vol, 100 mL, 1.8 L, 96.9 %vol' --reflux 5 --json"
+    "\"stages\": null,.*\"disagreement_percent_vol\": 0[.]92[0-9]+,\n +\"uncertainty_used_percent_vol\": 0[.]5,")
 
 refuses(find_stages.too_strong "find_stages --run '25 L, 11 %vol, 100 mL, 1.8 L, 98.5 %vol' --reflux 3"
     "--run '25 L, 11 %vol, 100 mL, 1.8 L, 98.5 %vol': measured strength 98[.]5 % vol at 20 °C is outside 53[.][0-9]+ to 9[12][.][0-9]+ .*from a bare pot to 20 stages with reflux 3")

@@ -51,6 +51,18 @@ answers(forecast_run.json_points_number
     "echo \"{\\\"json\\\": $(${run} --end 'collected 1 L' --json | grep -c vapour_C), \\\"csv\\\": $(${run} --end 'collected 1 L' --csv | wc -l)}\""
     [[^{"json": 200, "csv": 201}
 $]])
+# The charge is written as the other parcels are, so that the balances can be worked out anew.
+answers(forecast_run.json_charge "${run} --extract '2 plato' --end 'collected 1 L' --json"
+    "^{\n  \"charge\": {\n    \"mass_kg\": 24[.][0-9]+,\n    \"volume_L\": [0-9.]+,\n    \"temperature_C\": 20[.]0,.*\"pure_alcohol_L_20C\": 2[.]7(5|499999)[0-9]*,[^}]*},\n  \"charge_extract_kg\": 0[.][45][0-9]+,")
+foreach(quantity mass_kg pure_alcohol_L_20C)
+  answers(forecast_run.charge_is_the_sum_of_${quantity}
+      "${run} --stages 4 --reflux 3 --discard '100 mL' --cuts 'collected 1 L' --end 'still 1 %vol' --points 2 --json | sed '/balance_rel/,$d' | awk -F '[:,]' '/\"${quantity}\"/ {n += 1; if (n == 1) all = $2; rest += n > 1 ? $2 : 0} END {d = rest / all - 1; printf \"[%d, %d]\", n, (d < 1e-8 && d > -1e-8)}' | sed 's/.*/{\"sum\": &}/'"
+      "^{\"sum\": .5, 1.}$")
+endforeach()
+# Nothing kept: no heat for each litre of it.
+set(nothing_kept "${run} --discard '100 mL' --end 'collected 100 mL'")
+answers(forecast_run.nothing_kept "${nothing_kept}" "^Kept: 0 mL.*\n  heat +2[.][0-9]+ kWh\n")
+answers(forecast_run.nothing_kept_json "${nothing_kept} --json" "\"per_litre_of_kept_alcohol\": null")
 foreach(form json csv)
   refuses(forecast_run.us_in_${form} "${run} --end 'collected 1 L' --${form} --us" "--us is for text")
 endforeach()
@@ -72,6 +84,16 @@ refuses(forecast_run.drawing_png "${run} --end 'collected 1 L' --draw a.png" "SV
 refuses(forecast_run.more_than_there_is "${run} --end 'collected 30 L'"
     "collected volume 30 L is outside 0 to 24[.]5[0-9]* L .*no still is boiled dry")
 refuses(forecast_run.past_already "${run} --end 'still 12 %vol'" "strength in the still 12 % vol at 20 °C is outside 0 to 11 ")
+foreach(amount "25 L" "25 kg" "3 gal")  # there already, however the charge was measured
+  refuses(forecast_run.there_already.${amount} "forecast_run --charge '${amount}' --strength '11 %vol' --power '2 kW' --end 'elapsed 1 h; still 11 %vol'"
+      "--end 'still 11 %vol': strength in the still 11 % vol at 20 °C is outside 0 to (11|10[.]99999[0-9]*) .*has come to that when the watching begins")
+endforeach()
+refuses(forecast_run.discards_too_much "${run} --discard '30 L' --end 'collected 1 L'" "--discard '30 L': collected volume 30 L is outside 0 to 1 L")
+refuses(forecast_run.names_the_cut "${run} --cuts 'collected 100 mL; still 12 %vol' --end 'collected 1 L'"
+    "--cuts 'still 12 %vol': strength in the still 12 % vol at 20 °C is outside 0 to 10[.]")
+refuses(forecast_run.names_the_end "${run} --cuts 'collected 100 mL' --end 'boiling 120 C; elapsed 9 h'" "--end 'boiling 120 C': boiling temperature")
+refuses(forecast_run.frozen "${run} --temperature -10C --end 'collected 1 L'" "--temperature '-10C': temperature -10 °C is outside -3[.]8")
+refuses(forecast_run.frozen_wash "${run} --temperature -10C --extract '5 plato' --end 'collected 1 L'" "--temperature '-10C': temperature -10 °C is outside")
 refuses(forecast_run.too_hot "${run} --end 'boiling 120 C'" "boiling temperature 120 °C is outside 91[.]6[0-9]* to 99[.]9")
 refuses(forecast_run.late_cut "${run} --cuts 'collected 2 L' --end 'collected 1 L'"
     "collected volume 2 L is outside 0 to 1 L .*the cut comes later")
@@ -91,6 +113,10 @@ refuses(forecast_run.negative_reflux "${run} --stages 4 --reflux -1 --end 'colle
 refuses(forecast_run.no_number "${run} --stages 4 --reflux nan --end 'collected 1 L'" "--reflux 'nan': no number")
 refuses(forecast_run.two_columns "${run} --stages 4 --plates 4 --end 'collected 1 L'" "give one of them")
 refuses(forecast_run.no_hetp "${run} --packing '1 m' --end 'collected 1 L'" "--packing needs --hetp")
+refuses(forecast_run.hetp_of_nothing "${run} --packing 1m --hetp 0m --end 'collected 1 L'" "--hetp '0m': height equivalent to a theoretical plate 0 m")
+refuses(forecast_run.packing_of_nothing "${run} --packing 0m --hetp 1m --end 'collected 1 L'" "--packing '0m': height of the packing 0 m")
+refuses(forecast_run.packing_too_high "${run} --packing 300m --hetp 1m --end 'collected 1 L'" "--packing '300m': number of stages 300 is outside 0 to 100")
+refuses(forecast_run.no_points "${run} --end 'collected 1 L' --csv --points 0" "--points '0': expected a whole number from 2 to 100000")
 refuses(forecast_run.efficiency "${run} --plates 4 --plate-efficiency '120 %' --end 'collected 1 L'" "Murphree efficiency 1[.]2 is outside")
 refuses(forecast_run.heat_loss "${run} --heat-loss '95 %' --end 'collected 1 L'" "--heat-loss '95 %': share .* 0[.]95 is outside 0 to 0[.]9")
 refuses(forecast_run.strange_end "${run} --end 'taste 3 L'" "expected 'still' or 'distillate' and a strength")
