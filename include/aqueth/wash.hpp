@@ -113,7 +113,7 @@ inline apparent_extract apparent_extract_of(specific_gravity gravity) {
     double const lowest = specific_gravity_of(apparent_extract(-10.0)).value();
     double const highest = specific_gravity_of(apparent_extract(70.0)).value();
     require_range("extract", "specific gravity", gravity.value(), "", lowest, highest, "-10 to 70 °P");
-    // Water, without what rounding would add: a gravity that was computed may be a unit of the last place off.
+    // Water, without what rounding would add: a computed gravity may be a unit of the last place off.
     constexpr double rounded = 4.0 * std::numeric_limits<double>::epsilon();
     if (gravity.value() >= 1.0 - rounded && gravity.value() <= 1.0 + rounded) return apparent_extract(0.0);
     double const water = density(mass_fraction(0.0), celsius(20)).value();
