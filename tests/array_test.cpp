@@ -219,8 +219,8 @@ TEST(Array, PressuresThatNeedNoSecondLookAreInEveryMixturesRange) {
     for (int i = 0; i <= 1000; ++i) {
         double const x = i / 1000.0;
         namespace vle = correlation::vapour_liquid;
-        EXPECT_LT(vle::bubble_at_temperature(x, vle::lowest_kelvin).pressure, 2000.0);
-        EXPECT_GT(vle::bubble_at_temperature(x, vle::highest_kelvin).pressure, 190e3);
+        EXPECT_LT(vle::bubble_at_temperature(x, vle::lowest_kelvin).pressure, detail::surely_low);
+        EXPECT_GT(vle::bubble_at_temperature(x, vle::highest_kelvin).pressure, detail::surely_high);
     }
 }
 

@@ -332,8 +332,8 @@ struct bubble_point_operation {
         return correlation::vapour_liquid::bubble_at_pressure(x, pascals).*Member;
     }
     doubtful<double> quick(double x, double pascals) const {
-        // Between these every mixture boils well within the range of the model.
-        bool const inside = x >= 0.0 && x <= 1.0 && pascals >= 2e3 && pascals <= 190e3;
+        bool const inside = x >= 0.0 && x <= 1.0 && pascals >= aqueth::detail::surely_low &&
+                            pascals <= aqueth::detail::surely_high;
         return {inside ? solve(x, pascals) : nothing<double>, inside ? 0u : ~numeric::bits<double>{0}};
     }
     double careful(double x, double pascals) const {

@@ -43,10 +43,12 @@ inline double require_vle_temperature(char const* property, units::temperature t
     return t.kelvin();
 }
 
+/// Under pressures from the one to the other, in Pa, every mixture boils well within the range.
+inline constexpr double surely_low = 2e3, surely_high = 190e3;
+
 /// Checks that a pressure is one that the liquid x has between the ends of the temperature range.
 inline void require_vle_pressure(char const* property, double x, units::pressure p) {
-    // Between these every mixture boils well within the range; only beyond does it matter which one it is.
-    if (p >= 2.0 * kilopascal && p <= 190.0 * kilopascal) return;
+    if (p.value() >= surely_low && p.value() <= surely_high) return;  // only beyond does x matter
     double const lowest = vle::bubble_at_temperature(x, vle::lowest_kelvin).pressure;
     double const highest = vle::bubble_at_temperature(x, vle::highest_kelvin).pressure;
     require_range(property, "pressure", in(p, kilopascal), "kPa", lowest / 1000.0, highest / 1000.0,
