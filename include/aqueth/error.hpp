@@ -90,6 +90,19 @@ private:
 #endif
 }
 
+namespace detail {
+
+// Apart, so that a check costs its comparisons and nothing else.
+[[noreturn, gnu::cold, gnu::noinline]] inline void raise_out_of_range(std::string_view property,
+                                                                      std::string_view argument, double value,
+                                                                      std::string_view unit, double lower,
+                                                                      double upper, std::string_view reason) {
+    raise(range_error(std::string(property), std::string(argument), value, std::string(unit), lower, upper,
+                      std::string(reason)));
+}
+
+}  // namespace detail
+
 /// Passes a value that lies in a range, raises a range_error for any other (NaN and infinity included).
 /// @param property what is being worked out
 /// @param argument name of the quantity
@@ -99,14 +112,12 @@ private:
 /// @param upper    greatest accepted value; infinity accepts any finite value from `lower` up
 /// @param reason   what sets the range
 /// @return value
-constexpr double require_range(std::string_view property, std::string_view argument, double value,
-                               std::string_view unit, double lower, double upper,
-                               std::string_view reason = {}) {
+[[gnu::always_inline]] constexpr double require_range(std::string_view property, std::string_view argument,
+                                                      double value, std::string_view unit, double lower,
+                                                      double upper, std::string_view reason = {}) {
     bool const finite = value <= (std::numeric_limits<double>::max)();
-    if (!(lower <= value && value <= upper && finite)) {
-        raise(range_error(std::string(property), std::string(argument), value, std::string(unit), lower,
-                          upper, std::string(reason)));
-    }
+    if (!(lower <= value && value <= upper && finite)) [[unlikely]]
+        detail::raise_out_of_range(property, argument, value, unit, lower, upper, reason);
     return value;
 }
 
