@@ -129,3 +129,6 @@ refuses(correct_reading.twice "correct_reading --reading '84 %vol' --reading '85
     "--reading")
 refuses(correct_reading.line_break "correct_reading --reading '84 %vol' --temperature $'31\\nC'"
     "unknown unit")
+# What is refused can be told from the range.
+refuses(correct_reading.hair_too_hot "correct_reading --reading '40 %vol' --temperature '40.00000001 C'"
+    "temperature 40[.]00000001 °C is outside -20 to 40 °C")
