@@ -77,6 +77,18 @@ TEST(Mix, RefusesNothing) {
     expect_range_error([] { mix({spirit(1.0, 40.0), spirit(1.0, 2.0)}, celsius(-5.0)); }, "temperature");
 }
 
+TEST(Mix, NamesTheTemperaturesThatWouldDoForEveryPart) {
+    std::vector<parcel> const parts{spirit(1.0, 96.0), spirit(1.0, 5.0), spirit(0.0, 0.0)};
+    double const coldest = freezing_point(parts[1].composition()).celsius();
+    for (double const t : {50.0, 40.001, coldest - 0.001, -20.0, -273.0, nan, infinity}) {
+        range_error const error = expect_range_error([&] { mix(parts, celsius(t)); }, "temperature");
+        EXPECT_EQ(error.lower(), coldest);
+        EXPECT_EQ(error.upper(), 40.0);
+    }
+    EXPECT_NO_THROW(mix(parts, celsius(coldest)));
+    EXPECT_NO_THROW(mix(parts, celsius(40.0)));
+}
+
 TEST(Mix, WithoutATemperatureComesOutWarmAndConservesEnthalpy) {
     auto const a = spirit(2.0, 80.0, 31.0);
     auto const b = water(1.6 * kilogram, celsius(15.0));

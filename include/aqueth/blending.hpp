@@ -37,6 +37,7 @@ struct totals {
     units::mass mass{};
     units::mass ethanol{};
     mass_fraction composition{0.0};
+    mass_fraction weakest{1.0};  ///< of what is not empty: it freezes first
 
     explicit totals(std::span<parcel const> parts) {
         double const any = std::numeric_limits<double>::infinity();
@@ -44,6 +45,7 @@ struct totals {
         for (parcel const& part : parts) {
             mass += part.mass();
             ethanol += part.ethanol();
+            if (part.mass() > units::mass()) weakest = (std::min)(weakest, part.composition());
         }
         require_range("mixing", "mass of all parcels", mass.value(), "kg",
                       (std::numeric_limits<double>::min)(), any);
@@ -92,6 +94,7 @@ inline blend mix(std::span<parcel const> parts,
                  std::optional<units::temperature> product_temperature = std::nullopt) {
     detail::totals const all(parts);
     units::temperature const t = product_temperature ? *product_temperature : all.temperature(parts);
+    if (product_temperature) detail::require_liquid("mixing", all.weakest, t);  // or the sum means nothing
     parcel const product = parcel::of(all.mass, all.composition, t);
     units::volume sum;
     for (parcel const& part : parts) {

@@ -86,6 +86,12 @@ refuses(dilute_spirit.many_additions "dilute_spirit ${spirit} ${to_45} --additio
     "whole number")
 refuses(dilute_spirit.ice "dilute_spirit ${spirit} ${to_45} --water-temperature '-5 C'"
     "--water-temperature '-5 C': temperature -5 °C is outside .*freezing point")
+foreach(cold -1 -300)  # the range told is the one that holds for water
+  refuses(dilute_spirit.cold_water.${cold} "dilute_spirit ${spirit} ${to_45} --water-temperature '${cold} C'"
+      "--water-temperature '${cold} C': temperature ${cold} °C is outside 0 to 40 °C")
+endforeach()
+refuses(dilute_spirit.hot_water "dilute_spirit ${spirit} ${to_45} --water-temperature '41 C'"
+    "--water-temperature '41 C': temperature 41 °C is outside 0 to 40 °C .*freezing point")
 refuses(dilute_spirit.frozen_spirit
     "dilute_spirit --amount '2 L' --strength '20 %vol' --temperature '-18 C' --target '10 %vol'"
     "--temperature '-18 C': temperature -18 °C is outside .*freezing")
@@ -106,7 +112,9 @@ refuses(dilute_spirit.frozen_mixture
     "dilute_spirit ${spirit} --target '5 %vol' --mixture-temperature '-10 C'"
     "--mixture-temperature '-10 C': temperature -10 °C is outside .*freezing")
 refuses(dilute_spirit.hot_mixture "dilute_spirit ${spirit} ${to_45} --mixture-temperature '50 C'"
-    "--mixture-temperature '50 C': temperature 50 °C is outside -20 to 40 °C")
+    "--mixture-temperature '50 C': temperature 50 °C is outside 0 to 40 °C")
+refuses(dilute_spirit.mixture_with_frozen_water "dilute_spirit ${spirit} ${to_45} --mixture-temperature '-15 C'"
+    "--mixture-temperature '-15 C': temperature -15 °C is outside 0 to 40 °C .*freezing point")
 refuses(dilute_spirit.fortified_downwards "dilute_spirit ${spirit} ${to_45} --fortify-with '96 %vol'"
     "--target '45 %vol': target strength 45 % vol at 20 °C is outside 80 to 96")
 refuses(dilute_spirit.fortified_with_a_weaker
