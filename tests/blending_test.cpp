@@ -120,6 +120,27 @@ TEST(Mix, WithoutATemperatureComesOutWarmAndConservesEnthalpy) {
         "temperature of a part");
 }
 
+TEST(Mix, SaysWhatHelpsWhenTheMixtureComesOutTooCold) {
+    // Enthalpies of mixing as the model has them: strong spirit and weaker cool one another near 0 °C.
+    std::vector<parcel> const parts{spirit(1.0, 50.0, 0.0), spirit(1.0, 95.0, 0.0)};
+    range_error const error =
+        expect_range_error([&] { mix(parts); }, "temperature of the mixture without loss of heat");
+    EXPECT_EQ(error.unit(), "°C");
+    EXPECT_EQ(error.lower(), 0.0);
+    EXPECT_EQ(error.upper(), 40.0 + 1e-9);  // what rounding is forgiven
+    EXPECT_NE(error.reason().find("give the temperature at which it will be measured"), std::string::npos);
+    // That temperature is told by the heat capacity: as much below as the same parts come out below 5 °C.
+    double const from_5 =
+        mix({spirit(1.0, 50.0, 5.0), spirit(1.0, 95.0, 5.0)}).product.temperature().celsius();
+    EXPECT_LT(error.value(), -0.2);
+    EXPECT_NEAR(error.value(), from_5 - 5.0, 0.2);  // the heat of mixing changes with temperature
+    EXPECT_NO_THROW(mix(parts, celsius(0.0)));
+    // At the very end there is nothing to refuse.
+    EXPECT_EQ(mix({spirit(1.0, 95.0, 0.0), spirit(2.0, 95.0, 0.0)}).product.temperature(), celsius(0.0));
+    EXPECT_NEAR(mix({spirit(1.0, 93.0, 0.0), spirit(3.0, 93.0, 0.0)}).product.temperature().celsius(), 0.0,
+                1e-9);
+}
+
 TEST(Dilute, WithoutATemperatureComesOutWarm) {
     auto const plan = dilute(spirit(2.0, 80.0, 25.0), by_volume(45.0), celsius(25.0));
     EXPECT_GT(plan.product.temperature(), celsius(29.0));

@@ -65,11 +65,21 @@ struct totals {
                           "where heats of mixing are known; else give the temperature of the mixture");
             heat += part.mass() * enthalpy_of_liquid(part.composition(), part.temperature());
         }
-        double const mixed = temperature_of_liquid(composition, heat / mass).celsius();
+        double const mixed = mixed_celsius(heat / mass);
         require_range("mixing", "temperature of the mixture without loss of heat", mixed, "°C",
                       heat::lowest_celsius, highest + rounding,
-                      "OIML R 22; give the temperature at which it will be measured");
+                      "OIML R 22, heats of mixing; give the temperature at which it will be measured");
         return celsius((std::min)(mixed, highest));
+    }
+
+private:
+    /// Spirits of nearly one strength cool as they mix. What comes out colder than the heats are known for is
+    /// estimated by the heat capacity there, because the error shall speak of a temperature.
+    double mixed_celsius(units::specific_energy mixed) const {
+        double const lacking = specific_enthalpy(composition, heat::lowest_kelvin) - mixed.value();
+        if (lacking <= 0.0) return temperature_of_liquid(composition, mixed).celsius();
+        double const below = lacking / specific_heat(composition, heat::lowest_kelvin);
+        return below <= rounding ? heat::lowest_celsius : heat::lowest_celsius - below;
     }
 };
 

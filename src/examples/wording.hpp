@@ -142,7 +142,8 @@ inline void say_fresh(page& text, json& data, wording const& in_words, std::opti
                  in_words.volume(fresh->volume()),
                  fresh->temperature() > later + kelvins ? ": let it cool before you read it" : "");
     } else {
-        text.row("comes out", "nobody knows how warm: a part is below 0 °C, or the mixture above 40 °C");
+        text.row("comes out",
+                 "nobody knows how warm: a part or the mixture is below 0 °C, or it is above 40 °C");
     }
     data["fresh_mixture"] = fresh ? to_json(*fresh) : json();
 }

@@ -20,7 +20,12 @@ answers(dilute_spirit.fresh_mixture_in_json "dilute_spirit ${warm} ${to_45} --wa
     "\"fresh_mixture\": {.*\"temperature_C\": 28[.][67]")
 answers(dilute_spirit.cold_parts
     "dilute_spirit --amount '2 L' --strength '80 %vol' --temperature '-5 C' ${to_45}"
-    "product .*45[.]00 % vol.*comes out +nobody knows how warm: a part is below 0 °C")
+    "product .*45[.]00 % vol.*comes out +nobody knows how warm: a part or the mixture is below 0 °C")
+# Spirits at 0 °C cool one another: the answer stands, at the temperature of the product.
+answers(dilute_spirit.cools
+    "dilute_spirit --amount '1 L' --strength '50 %vol' --temperature '0 C' --target '75 %vol' \
+        --fortify-with '95 %vol' --fortify-temperature '0 C'"
+    "product .*75[.]00 % vol.*comes out +nobody knows how warm: a part or the mixture is below 0 °C")
 answers(dilute_spirit.additions "dilute_spirit ${warm} ${to_45} --additions 3"
     "^Weigh in 3 times 546[.]61 g of water.*addition 1 .*addition 2 .*addition 3 .*45[.]00 % vol")
 answers(dilute_spirit.additions_in_json "dilute_spirit ${warm} ${to_45} --additions 3 --json"
