@@ -10,6 +10,7 @@
 #include <array>
 #include <limits>
 #include <random>
+#include <string>
 #include <vector>
 
 namespace aqueth {
@@ -166,6 +167,31 @@ TEST(Dilute, ToItsOwnStrengthNeedsNoWater) {
     auto const plan = dilute(spirit(2.0, 45.0), by_volume(45.0), celsius(20.0), celsius(20.0));
     EXPECT_EQ(plan.addition.mass().value(), 0.0);
     EXPECT_NEAR(in(plan.contraction, millilitre), 0.0, 1e-9);
+}
+
+TEST(Dilute, ToItsOwnStrengthIsNotRefusedForTheRoundingOfAConversion) {
+    for (int k = 1; k < 1000; ++k) {
+        for (parcel const& own :
+             {spirit(1.0, 0.1 * k), parcel::of(kilogram, by_mass(0.1 * k), celsius(20.0))}) {
+            auto const expect_little = [&](auto const& target) {
+                auto const plan = dilute(own, target, celsius(20.0), celsius(20.0));
+                EXPECT_LE(in(plan.addition.mass(), own.mass()), 1e-12 / own.composition().value());
+                auto const none = fortify(own, target, by_mass(100.0), celsius(20.0), celsius(20.0));
+                EXPECT_LE(in(none.addition.mass(), own.mass()), 1e-12 / (1.0 - own.composition().value()));
+                auto const made =
+                    make_up(litre, celsius(20.0), target, own.composition(), celsius(20.0), celsius(20.0));
+                EXPECT_LE(in(made.water.mass(), own.mass()), 1e-12 / own.composition().value());
+            };
+            expect_little(own.strength());
+            expect_little(own.strength<us_proof>());
+            expect_little(own.strength<mole_fraction>());
+        }
+    }
+    // What is more than rounding is refused, and the message shows the difference.
+    range_error const error = expect_range_error(
+        [] { dilute(spirit(1.0, 40.0), by_volume(40.0 + 1e-9), celsius(20.0)); }, "target strength");
+    EXPECT_NE(std::string(error.what()).find("strength 40.000000001 % vol"), std::string::npos)
+        << error.what();
 }
 
 TEST(Dilute, TakesTheTargetInAnyBasis) {

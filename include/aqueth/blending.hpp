@@ -128,16 +128,18 @@ struct adjustment : blend {
 
 namespace detail {
 
-/// target strength, checked to lie between two compositions, as a mass fraction
+/// Target strength, checked to lie between two compositions, as a mass fraction. A target equal to a limit
+/// must not fail for the rounding of its conversion.
 template <strength_basis Target>
 constexpr mass_fraction reachable(char const* property, Target target, mass_fraction weakest,
                                   mass_fraction strongest, char const* reason) {
-    auto const w = to<mass_fraction>(target);
-    if (!(weakest <= w && w <= strongest)) {
+    constexpr double conversion = 1e-12;
+    double const w = to<mass_fraction>(target).value();
+    if (!(weakest.value() - conversion <= w && w <= strongest.value() + conversion)) {
         raise(range_error(property, "target strength", target.number(), Target::unit,
                           to<Target>(weakest).number(), to<Target>(strongest).number(), reason));
     }
-    return w;
+    return mass_fraction(std::clamp(w, weakest.value(), strongest.value()));
 }
 
 /// weakest product of a dilution; less would need boundless water

@@ -185,16 +185,11 @@ lot_blend blend_to_strength(std::span<lot const> lots, Target target, units::tem
     require_range(problem.property, "mass of all lots", problem.total(problem.all_most()), "kg",
                   (std::numeric_limits<double>::min)(), any);
 
-    // A target equal to a limit must not fail for the rounding of the limit.
     auto const reachable = [&](double weakest, double strongest, char const* reason) {
-        constexpr double rounding = 1e-12;
         if (strongest < weakest) std::swap(weakest, strongest);  // lots of one strength, summed in two orders
-        double const w = to<mass_fraction>(target).value();
-        if (!(weakest - rounding <= w && w <= strongest + rounding)) {
-            detail::reachable(problem.property, target, mass_fraction(weakest), mass_fraction(strongest),
-                              reason);
-        }
-        return std::clamp(w, weakest, strongest);
+        return detail::reachable(problem.property, target, mass_fraction(weakest), mass_fraction(strongest),
+                                 reason)
+            .value();
     };
 
     std::vector<double> masses;
