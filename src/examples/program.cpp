@@ -117,7 +117,9 @@ void session::answer(page const& text, json const& data, std::string const& csv)
 int session::run(std::function<void(session&)> const& body) {
     try {
         body(*this);
-        return print();
+        int const status = print();
+        if (status == 0 && last_step_) last_step_();
+        return status;
     } catch (CLI::ParseError const& error) {
         std::ostringstream out, err;
         if (app_->exit(error, out, err) != 0) return fail(2, error.what());

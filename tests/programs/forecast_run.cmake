@@ -78,6 +78,11 @@ answers(forecast_run.extract "${run} --extract '10 plato' --end 'collected 1 L' 
 answers(forecast_run.drawing "${folder} ${run} --end 'collected 1 L' --draw a.svg && grep -c '</svg>' a.svg" "drawing +a[.]svg.*\n1\n$")
 answers(forecast_run.drawing_replaced
     "${folder} echo old > a.svg; ${run} --end 'collected 1 L' --draw a.svg --replace > /dev/null && grep -c old a.svg || true" "^0\n$")
+foreach(form "" --csv --json)  # an answer that cannot be written leaves no picture
+  add_case(forecast_run.no_drawing_without_an_answer${form}
+      "${folder} ${run} --end 'collected 1 L' --draw a.svg ${form} >/dev/full; status=$?; ls; exit $status" 1
+      "^$" "standard output cannot be written: No space left")
+endforeach()
 refuses(forecast_run.drawing_there "${folder} echo old > a.svg; ${run} --end 'collected 1 L' --draw a.svg" "is there already; --replace")
 refuses(forecast_run.drawing_png "${run} --end 'collected 1 L' --draw a.png" "SVG")
 
