@@ -255,11 +255,9 @@ void run(session& s) {
     if (how_much.present != target.present) throw bad_input("give both --amount and --target, or neither");
 
     double const confidence = read_confidence(wanted_confidence);
-    double const asked = on_behalf_of(draws, [&] {
-        return require_range("input", "draws", read_count(draws, 10000000), "", 10000.0, 1e7);
-    });
+    int const asked = read_count(draws, 10000000, 10000);
     bool const can_draw = shown.size() == 1 || shown.size() > 3;
-    auto const trials = static_cast<std::size_t>(can_draw ? asked : 0.0);
+    auto const trials = static_cast<std::size_t>(can_draw ? asked : 0);
 
     // readings and temperature, first as the typed functions take them, which refuse what cannot be
     units::temperature const t = read_temperature(at);
