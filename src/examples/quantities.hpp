@@ -224,6 +224,10 @@ inline units::temperature temperature_of(double number, char scale) {
     return scale == 'c' ? celsius(number) : scale == 'f' ? fahrenheit(number) : kelvin(number);
 }
 
+/// A temperature as somebody would have written it: what a conversion rounds to zero is zero,
+/// and that has no sign.
+inline double written(double degrees) { return std::abs(degrees) < 1e-9 ? 0.0 : degrees; }
+
 [[noreturn]] inline void refuse_unit(given const& g, std::string_view unit, wanted const& w) {
     std::string const text = squeezed(unit);
     std::string_view is;
