@@ -22,7 +22,7 @@ common='-std=c++20 -Iinclude -Wall -Wextra -Werror'
     echo '#define max(a, b) (((a) > (b)) ? (a) : (b))'
 } >"$work/macros.hpp"
 
-# name | how to compile | how to run
+# name | how to compile | how to run (32 bits too: not every kernel of 64 bits runs programs of 32)
 cat >"$work/builds" <<BUILDS
 g++ -O1|g++ -O1|
 g++ -O0|g++ -O0|
@@ -37,7 +37,7 @@ clang++ -O2, no exceptions, no run-time types|clang++ -O2 -fno-exceptions -fno-r
 g++ -O2, macros min and max|g++ -O2 -include $work/macros.hpp|
 g++ -O2 -ffast-math -fno-finite-math-only|g++ -O2 -ffast-math -fno-finite-math-only|
 clang++ -O2 -ffast-math -fno-finite-math-only|clang++ -O2 -ffast-math -fno-finite-math-only|
-32 bits, x87 arithmetic|i686-linux-gnu-g++ -O2 -static|
+32 bits, x87 arithmetic|i686-linux-gnu-g++ -O2 -static|qemu-i386
 big-endian, s390x|s390x-linux-gnu-g++ -O2 -static|qemu-s390x
 BUILDS
 if grep --quiet --word-regexp avx2 /proc/cpuinfo && grep --quiet --word-regexp fma /proc/cpuinfo; then
