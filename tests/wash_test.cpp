@@ -42,6 +42,16 @@ TEST(Wash, WithoutExtractIsAParcelAndWithoutAlcoholASugarSolution) {
     EXPECT_NEAR(must.density(celsius(35)).value(), density(plato(15.0), celsius(35)).value(), 1e-9);
 }
 
+// Nothing of a wash has no strength and no extract, and is as dense as the liquid that there is none of.
+TEST(Wash, OfNothing) {
+    auto const none = wash::of(parcel::of(0.0 * kilogram, by_mass(5), celsius(20)));
+    EXPECT_EQ(none.mass().value(), 0.0);
+    EXPECT_EQ(none.extract().degrees(), 0.0);
+    EXPECT_EQ(none.strength().percent(), 0.0);
+    EXPECT_EQ(none.density(celsius(20)), density(by_mass(5), celsius(20)));
+    EXPECT_EQ(none.volume().value(), 0.0);
+}
+
 TEST(Wash, MadeFromVolumeAndStrengthHasThem) {
     for (double const q : {0.0, 4.0, 9.0, 14.0}) {
         for (double const e : {0.0, 2.5, 10.0}) {
