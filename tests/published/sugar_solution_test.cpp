@@ -143,5 +143,27 @@ TEST(ExciseNotice226, FactorsAndStrengthsOfTheTable) {
     }
 }
 
+// A row holds up to its greatest fall, which is printed to 0.1 degrees.
+TEST(ExciseNotice226, RowsEndWhereTheTableSays) {
+    namespace notice = correlation::excise_notice_226;
+    published::table const t("excise_notice_226_factors.csv");
+    ASSERT_EQ(t.rows().size(), notice::rows.size());
+    for (std::size_t k = 0; k < notice::rows.size(); ++k) {
+        double const fall = t.rows()[k]["greatest_fall_degrees"], factor = t.rows()[k]["factor"];
+        EXPECT_NEAR(notice::percent_vol(fall + 0.045), (fall + 0.045) * factor, 1e-12) << fall;
+        if (k + 1 < notice::rows.size()) {
+            EXPECT_NEAR(notice::percent_vol(fall + 0.055), (fall + 0.055) * t.rows()[k + 1]["factor"], 1e-12)
+                << fall;
+        } else {
+            auto const drop = [](double degrees) {
+                return alcohol_by_gravity_fall(specific_gravity(1.0 + degrees / 1000.0),
+                                               specific_gravity(1.0));
+            };
+            EXPECT_NO_THROW(drop(fall + 0.045));
+            EXPECT_THROW(drop(fall + 0.055), range_error);
+        }
+    }
+}
+
 }  // namespace
 }  // namespace aqueth
