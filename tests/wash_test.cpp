@@ -42,6 +42,15 @@ TEST(Wash, WithoutExtractIsAParcelAndWithoutAlcoholASugarSolution) {
     EXPECT_NEAR(must.density(celsius(35)).value(), density(plato(15.0), celsius(35)).value(), 1e-9);
 }
 
+TEST(SucroseDensity, CoversItsRangeOnlyAndPassesNaNThrough) {
+    namespace sucrose = correlation::sucrose_density;
+    EXPECT_TRUE(sucrose::covers(0.0, 0.0) && sucrose::covers(0.7, 80.0));
+    EXPECT_FALSE(sucrose::covers(-0.001, 20.0) || sucrose::covers(0.701, 20.0));
+    EXPECT_FALSE(sucrose::covers(0.3, -0.05) || sucrose::covers(0.3, 80.05));
+    EXPECT_FALSE(sucrose::covers(nan, 20.0) || sucrose::covers(0.3, nan));
+    EXPECT_TRUE(std::isnan(sucrose::excess(nan, 20.0).value) && std::isnan(sucrose::excess(0.3, nan).slope));
+}
+
 // Nothing of a wash has no strength and no extract, and is as dense as the liquid that there is none of.
 TEST(Wash, OfNothing) {
     auto const none = wash::of(parcel::of(0.0 * kilogram, by_mass(5), celsius(20)));
