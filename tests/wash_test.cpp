@@ -6,6 +6,7 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
+#include <cstddef>
 #include <limits>
 
 namespace aqueth {
@@ -40,6 +41,25 @@ TEST(Wash, WithoutExtractIsAParcelAndWithoutAlcoholASugarSolution) {
     auto const must = wash::of(water(0.85 * kilogram, celsius(20)), 0.15 * kilogram);
     EXPECT_NEAR(must.extract().degrees(), 15.0, 1e-12);
     EXPECT_NEAR(must.density(celsius(35)).value(), density(plato(15.0), celsius(35)).value(), 1e-9);
+}
+
+// The equation term by term, as it is written: powers of w and of (t - 20 °C)/(100 °C).
+TEST(SucroseDensity, IsTheSumOfItsTerms) {
+    namespace sucrose = correlation::sucrose_density;
+    for (double w = 0.0; w <= 0.7; w += 0.1)
+        for (double t = 0.0; t <= 80.0; t += 10.0) {
+            double sum = 0.0, slope = 0.0;
+            for (int i = 0; i < 5; ++i)
+                for (int k = 0; k < 6; ++k) {
+                    double const term =
+                        sucrose::coefficients[static_cast<std::size_t>(i)][static_cast<std::size_t>(k)] *
+                        std::pow((t - 20.0) / 100.0, i);
+                    sum += term * std::pow(w, k + 1);
+                    slope += term * (k + 1) * std::pow(w, k);
+                }
+            EXPECT_NEAR(sucrose::excess(w, t).value, sum, 1e-12);
+            EXPECT_NEAR(sucrose::excess(w, t).slope, slope, 1e-12);
+        }
 }
 
 TEST(SucroseDensity, CoversItsRangeOnlyAndPassesNaNThrough) {
