@@ -150,6 +150,7 @@ TEST(ExciseNotice226, RowsEndWhereTheTableSays) {
     ASSERT_EQ(t.rows().size(), notice::rows.size());
     for (std::size_t k = 0; k < notice::rows.size(); ++k) {
         double const fall = t.rows()[k]["greatest_fall_degrees"], factor = t.rows()[k]["factor"];
+        EXPECT_EQ(notice::rows[k].most, fall);
         EXPECT_NEAR(notice::percent_vol(fall + 0.045), (fall + 0.045) * factor, 1e-12) << fall;
         if (k + 1 < notice::rows.size()) {
             EXPECT_NEAR(notice::percent_vol(fall + 0.055), (fall + 0.055) * t.rows()[k + 1]["factor"], 1e-12)
