@@ -69,7 +69,10 @@ mutate() { # coefficients|operators header n
             b = substr(before, length(before)); a = substr(after, 1, 1)
             return b !~ /[A-Za-z0-9_.<]/ && b != "[" && a !~ /[A-Za-z_>]/ && a != "]"
         }
-        function note(old, new) { printf "%d: %s -> %s", NR, old, new > "/dev/stderr"; ++found }
+        function note(old, new,    code) {
+            code = $0; sub(/ *\/\/.*/, "", code); gsub(/^ +| +$/, "", code); gsub(/ /, "", old); gsub(/ /, "", new)
+            printf "%d: %s -> %s in: %s", NR, old, new, code > "/dev/stderr"; ++found
+        }
         BEGIN {
             count = 0; found = 0
             from = "[+]|-|[*]|/|<=|>=|<|>|&&|[|][|]"
