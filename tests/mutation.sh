@@ -227,7 +227,7 @@ run() {
             ;;
         gibbs-code)
             operators gibbs-code skewed_redlich_kister excess_gibbs
-            operators gibbs-code excess_gibbs excess_gibbs
+            operators gibbs-code excess_gibbs excess_gibbs published/excess_enthalpies published/total_pressures
             ;;
         equilibrium-code)
             operators equilibrium-code modified_raoult published/total_pressures vapour_liquid
