@@ -42,7 +42,7 @@ void vapour_of_the_curve(benchmark::State& timing) {
 }
 BENCHMARK(vapour_of_the_curve);
 
-// The forecast that distillation_test.cpp holds against fine steps (ForecastOfFiveStagesAgainstFineSteps:
+// The forecast that distillation_columns_test.cpp holds against fine steps (ForecastOfFiveStagesAgainstFineSteps:
 // collected strength to 1e-8 at the cuts, 2e-8 between), with so many recorded states.
 void forecast_of_five_stages(benchmark::State& timing) {
     auto const s = five_stages();

@@ -88,7 +88,7 @@ void register_all() {
     one_by_one(volume, "Boost.Math, newton_raphson_iterate, isotherm first",
                [](std::size_t i) { return boost_at_20.newton_from_volume(all.q[i]); });
     one_by_one(volume, "aqueth, one by one",
-               [](std::size_t i) { return r22::mixture_at_20_celsius(all.q[i]).mass_fraction; });
+               [](std::size_t i) { return r22::mixture_at_20_celsius(all.q[i]).mass_fraction(); });
     one_by_one(volume, "typed and checked, one by one",
                [](std::size_t i) { return to<mass_fraction>(volume_fraction(all.q[i])).value(); });
     all_at_once(volume, "aqueth, arrays, checked",

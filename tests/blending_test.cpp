@@ -10,6 +10,7 @@
 #include <array>
 #include <limits>
 #include <random>
+#include <string>
 #include <vector>
 
 namespace aqueth {
@@ -77,6 +78,18 @@ TEST(Mix, RefusesNothing) {
     expect_range_error([] { mix({spirit(1.0, 40.0), spirit(1.0, 2.0)}, celsius(-5.0)); }, "temperature");
 }
 
+TEST(Mix, NamesTheTemperaturesThatWouldDoForEveryPart) {
+    std::vector<parcel> const parts{spirit(1.0, 96.0), spirit(1.0, 5.0), spirit(0.0, 0.0)};
+    double const coldest = freezing_point(parts[1].composition()).celsius();
+    for (double const t : {50.0, 40.001, coldest - 0.001, -20.0, -273.0, nan, infinity}) {
+        range_error const error = expect_range_error([&] { mix(parts, celsius(t)); }, "temperature");
+        EXPECT_EQ(error.lower(), coldest);
+        EXPECT_EQ(error.upper(), 40.0);
+    }
+    EXPECT_NO_THROW(mix(parts, celsius(coldest)));
+    EXPECT_NO_THROW(mix(parts, celsius(40.0)));
+}
+
 TEST(Mix, WithoutATemperatureComesOutWarmAndConservesEnthalpy) {
     auto const a = spirit(2.0, 80.0, 31.0);
     auto const b = water(1.6 * kilogram, celsius(15.0));
@@ -108,6 +121,27 @@ TEST(Mix, WithoutATemperatureComesOutWarmAndConservesEnthalpy) {
         "temperature of a part");
 }
 
+TEST(Mix, SaysWhatHelpsWhenTheMixtureComesOutTooCold) {
+    // Enthalpies of mixing as the model has them: strong spirit and weaker cool one another near 0 °C.
+    std::vector<parcel> const parts{spirit(1.0, 50.0, 0.0), spirit(1.0, 95.0, 0.0)};
+    range_error const error =
+        expect_range_error([&] { mix(parts); }, "temperature of the mixture without loss of heat");
+    EXPECT_EQ(error.unit(), "°C");
+    EXPECT_EQ(error.lower(), 0.0);
+    EXPECT_EQ(error.upper(), 40.0 + 1e-9);  // what rounding is forgiven
+    EXPECT_NE(error.reason().find("give the temperature at which it will be measured"), std::string::npos);
+    // That temperature is told by the heat capacity: as much below as the same parts come out below 5 °C.
+    double const from_5 =
+        mix({spirit(1.0, 50.0, 5.0), spirit(1.0, 95.0, 5.0)}).product.temperature().celsius();
+    EXPECT_LT(error.value(), -0.2);
+    EXPECT_NEAR(error.value(), from_5 - 5.0, 0.2);  // the heat of mixing changes with temperature
+    EXPECT_NO_THROW(mix(parts, celsius(0.0)));
+    // At the very end there is nothing to refuse.
+    EXPECT_EQ(mix({spirit(1.0, 95.0, 0.0), spirit(2.0, 95.0, 0.0)}).product.temperature(), celsius(0.0));
+    EXPECT_NEAR(mix({spirit(1.0, 93.0, 0.0), spirit(3.0, 93.0, 0.0)}).product.temperature().celsius(), 0.0,
+                1e-9);
+}
+
 TEST(Dilute, WithoutATemperatureComesOutWarm) {
     auto const plan = dilute(spirit(2.0, 80.0, 25.0), by_volume(45.0), celsius(25.0));
     EXPECT_GT(plan.product.temperature(), celsius(29.0));
@@ -133,6 +167,31 @@ TEST(Dilute, ToItsOwnStrengthNeedsNoWater) {
     auto const plan = dilute(spirit(2.0, 45.0), by_volume(45.0), celsius(20.0), celsius(20.0));
     EXPECT_EQ(plan.addition.mass().value(), 0.0);
     EXPECT_NEAR(in(plan.contraction, millilitre), 0.0, 1e-9);
+}
+
+TEST(Dilute, ToItsOwnStrengthIsNotRefusedForTheRoundingOfAConversion) {
+    for (int k = 1; k < 1000; ++k) {
+        for (parcel const& own :
+             {spirit(1.0, 0.1 * k), parcel::of(kilogram, by_mass(0.1 * k), celsius(20.0))}) {
+            auto const expect_little = [&](auto const& target) {
+                auto const plan = dilute(own, target, celsius(20.0), celsius(20.0));
+                EXPECT_LE(in(plan.addition.mass(), own.mass()), 1e-12 / own.composition().value());
+                auto const none = fortify(own, target, by_mass(100.0), celsius(20.0), celsius(20.0));
+                EXPECT_LE(in(none.addition.mass(), own.mass()), 1e-12 / (1.0 - own.composition().value()));
+                auto const made =
+                    make_up(litre, celsius(20.0), target, own.composition(), celsius(20.0), celsius(20.0));
+                EXPECT_LE(in(made.water.mass(), own.mass()), 1e-12 / own.composition().value());
+            };
+            expect_little(own.strength());
+            expect_little(own.strength<us_proof>());
+            expect_little(own.strength<mole_fraction>());
+        }
+    }
+    // What is more than rounding is refused, and the message shows the difference.
+    range_error const error = expect_range_error(
+        [] { dilute(spirit(1.0, 40.0), by_volume(40.0 + 1e-9), celsius(20.0)); }, "target strength");
+    EXPECT_NE(std::string(error.what()).find("strength 40.000000001 % vol"), std::string::npos)
+        << error.what();
 }
 
 TEST(Dilute, TakesTheTargetInAnyBasis) {

@@ -45,6 +45,18 @@ TEST(Density, FreezingLineCutsTheRange) {
     expect_range_error([] { freezing_point(by_mass(68.1)); }, "mass fraction");
 }
 
+TEST(Density, TellsTheSameRangeFromBothSides) {
+    for (double const percent : {0.0, 10.0, 29.5, 29.6, 60.0}) {
+        auto const w = by_mass(percent);
+        double const coldest = percent > 29.55 ? -20.0 : freezing_point(w).celsius();
+        for (double const bad : {-300.0, coldest - 0.001, 40.001, 41.0, 1e6, nan, infinity}) {
+            auto const error = expect_range_error([&] { density(w, celsius(bad)); }, "temperature");
+            EXPECT_EQ(error.lower(), coldest) << bad;
+            EXPECT_EQ(error.upper(), 40.0) << bad;
+        }
+    }
+}
+
 TEST(Density, RefusesTemperaturesOutsideTheStandard) {
     for (double const bad : {-20.01, 40.01, nan, infinity, -infinity}) {
         auto const w = by_mass(60.0);

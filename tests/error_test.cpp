@@ -6,6 +6,9 @@
 #include <gtest/gtest.h>
 
 #include <clocale>
+#include <cmath>
+#include <cstdlib>
+#include <cstring>
 #include <limits>
 #include <string>
 
@@ -37,6 +40,41 @@ TEST(Error, SaysWhatWhichHowMuchAndWhatIsAllowed) {
                  "parcel: volume -1 L is not a number of at least 0 L");
     EXPECT_STREQ(range_error("parcel", "volume", nan, "L", 0.0, infinity, "").what(),
                  "parcel: volume nan L is not a number of at least 0 L");
+}
+
+TEST(Error, ShowsTheRefusedValueApartFromTheRange) {
+    EXPECT_STREQ(range_error("density", "temperature", 40.00000004, "°C", -20.0, 40.0, "").what(),
+                 "density: temperature 40.00000004 °C is outside -20 to 40 °C");
+    EXPECT_STREQ(range_error("blend", "target strength", 88.0, "% vol", 0.0, 87.99999999, "").what(),
+                 "blend: target strength 88 % vol is outside 0 to 87.99999999 % vol");
+    EXPECT_STREQ(range_error("parcel", "mass", 0.99999999, "kg", 1.0, infinity, "").what(),
+                 "parcel: mass 0.99999999 kg is not a number of at least 1 kg");
+    EXPECT_STREQ(range_error("a", "b", -1.23456789e-300, "", -1.23456788e-300, 1.0, "").what(),
+                 "a: b -1.23456789e-300 is outside -1.23456788e-300 to 1");
+    // Neighbouring doubles need up to seventeen digits.
+    for (double const bound : {40.0, 0.1, 1.0 / 3.0, 99.97432, 1e-310, 1.7e308}) {
+        for (double const value : {std::nextafter(bound, infinity), std::nextafter(bound, -infinity)}) {
+            for (std::string const text : {range_error("a", "b", value, "", bound, bound, "").what(),
+                                           range_error("a", "b", value, "", bound, infinity, "").what()}) {
+                auto const after = [&](char const* word) {
+                    return std::strtod(text.c_str() + text.find(word) + std::strlen(word), nullptr);
+                };
+                EXPECT_NE(after("a: b "), after(text.find("outside") < text.size() ? "outside " : "least "))
+                    << text;
+            }
+        }
+    }
+}
+
+TEST(Error, HasNoMoreDigitsThanThat) {
+    EXPECT_STREQ(range_error("a", "b", 1.0 / 3.0, "", 2.0 / 3.0, 1.0, "").what(),
+                 "a: b 0.3333333 is outside 0.6666667 to 1");
+    // What equals a bound (an open end) looks like it.
+    EXPECT_STREQ(range_error("a", "b", 1.0 / 3.0, "", 1.0 / 3.0, 1.0, "").what(),
+                 "a: b 0.3333333 is outside 0.3333333 to 1");
+    EXPECT_STREQ(range_error("a", "b", infinity, "", 0.0, infinity, "").what(),
+                 "a: b inf is not a number of at least 0");
+    EXPECT_STREQ(range_error("a", "b", nan, "", nan, nan, "").what(), "a: b nan cannot be met");
 }
 
 TEST(Error, CarriesItsFacts) {

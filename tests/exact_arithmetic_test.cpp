@@ -139,7 +139,7 @@ TEST(ExactArithmetic, EveryPropertyInThreePrecisions) {
     compare("mass fraction from density", scale::largest,
             through(points(dense, strengths, r22_celsius), density),
             [](auto const& rho, auto const& t) { return r22::mass_fraction_from_density(rho, t); },
-            {1.8e-6, 4.2e-15, 4.2e-18});
+            {2.1e-6, 7.9e-15, 4.2e-18});  // a unit of the density's last place, where the slope is least
 
     auto const references = points(dense, strengths, {15.0, 20.0});
     compare("volume fraction from mass fraction", scale::own, references,
@@ -153,7 +153,7 @@ TEST(ExactArithmetic, EveryPropertyInThreePrecisions) {
             [](auto const& q, auto const& t) {
                 using scalar = std::decay_t<decltype(q)>;
                 if constexpr (std::is_same_v<scalar, double>) {
-                    return r22::mixture_at_20_celsius(q).mass_fraction;
+                    return r22::mixture_at_20_celsius(q).mass_fraction();
                 } else {
                     return r22::mass_fraction_from_volume_fraction(q, t);
                 }

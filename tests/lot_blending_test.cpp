@@ -130,6 +130,31 @@ TEST(LotBlending, WithoutAVolumeNoLargerBlendExists) {
     EXPECT_NEAR(found, best, 0.02 * best);
 }
 
+TEST(LotBlending, ASmallLotKeepsItsDigitsBesideALargeOne) {
+    // Nearly all of the large lot is held back: what is taken of it must not be a difference of large masses.
+    parcel const large = parcel::of(23.0 * kilogram, by_volume(62.0), celsius(20.0));
+    for (double const small : {3e-10, 1e-6, 1e-4}) {
+        for (double const target : {31.0, 45.0, 60.0, 61.999}) {
+            std::vector<lot> const lots{{parcel::of(small * kilogram, by_volume(30.0), celsius(20.0)), {}},
+                                        {large, {}}};
+            auto const up = blend_to_strength(lots, by_volume(target), celsius(20.0));
+            EXPECT_NEAR(up.product.strength().percent(), target, 1e-9) << small;
+            EXPECT_EQ(in(up.parts[0].mass(), kilogram), small);
+            expect_within_limits(lots, up);
+        }
+        // The same downwards, with another lot that is held back altogether and one with a least mass.
+        parcel const strong = parcel::of(small * kilogram, by_volume(90.0), celsius(20.0));
+        std::vector<lot> const lots{{large, 0.1 * strong.mass()}, {some(9.0, 5.0)}, {strong}};
+        for (double const target : {63.0, 75.0, 86.0}) {
+            auto const down = blend_to_strength(lots, by_volume(target), celsius(20.0));
+            EXPECT_NEAR(down.product.strength().percent(), target, 1e-9) << small;
+            EXPECT_EQ(in(down.parts[2].mass(), kilogram), small);
+            EXPECT_NEAR(in(down.parts[1].mass(), kilogram), 0.0, 1e-9 * small);
+            expect_within_limits(lots, down);
+        }
+    }
+}
+
 TEST(LotBlending, ALotAloneMakesItsOwnStrength) {
     std::vector<lot> const lots{some(2.0, 43.7)};
     EXPECT_NEAR(in(blend_to_strength(lots, by_volume(43.7), celsius(20.0)).product.volume(), litre), 2.0,

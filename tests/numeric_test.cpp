@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
+#include <aqueth/numeric/array_loop.hpp>
 #include <aqueth/numeric/cubic_table.hpp>
 #include <aqueth/numeric/pair.hpp>
 #include <aqueth/numeric/polynomial.hpp>
@@ -39,15 +40,42 @@ static_assert(polynomial(std::make_tuple(std::array<double, 2>{1.0, 1.0}, std::a
 constexpr std::array<pair<double>, 4> halves{{{0, 1}, {0, 0}, {1, 0}, {0, 1}}};
 constexpr auto seventh = halved_polynomial_taylor(halves, 2.0);
 static_assert(halved_polynomial(halves, 2.0) == 146.0);
-static_assert(seventh.value == 146.0 && seventh.first == 481.0 && seventh.second == 696.0 &&
-              seventh.third == 568.0);
+static_assert(seventh[0] == 146.0 && seventh[1] == 481.0 && seventh[2] == 696.0);
+constexpr std::array<double, 8> in_one{0, 1, 0, 0, 1, 0, 0, 1};
+static_assert(polynomial_taylor<4>(in_one, 2.0) == taylor_terms<double, 4>{146.0, 481.0, 696.0, 568.0});
+static_assert(polynomial_taylor<2>(std::array<double, 2>{1.0, 3.0}, 2.0) ==
+              taylor_terms<double, 2>{7.0, 3.0});
 
-TEST(Root, HouseholderStepsMultiplyTheDigitsByFour) {
-    // x^2 - 2 from a miss of 1e-2: the next miss is of the order of 1e-8.
-    double x = std::sqrt(2.0) + 1e-2;
-    x += householder_step(taylor_terms<double>{x * x - 2.0, 2.0 * x, 1.0, 0.0});
-    EXPECT_NEAR(x, std::sqrt(2.0), 1e-8);
-    EXPECT_GT(std::abs(x - std::sqrt(2.0)), 1e-12);
+// Three intervals: their beginnings, a middle, the end, which belongs to the last, and what lies in none.
+static_assert(interval_of<3>(0.0).index == 0 && interval_of<3>(0.0).place == 0.0);
+static_assert(interval_of<3>(1.5).index == 1 && interval_of<3>(1.5).place == 0.5);
+static_assert(interval_of<3>(3.0).index == 2 && interval_of<3>(3.0).place == 1.0);
+
+TEST(Interval, HasNoPlaceOutside) {
+    for (double const x : {-1e-300, 3.0000001, -1e300, 1e300, std::numeric_limits<double>::infinity(),
+                           std::numeric_limits<double>::quiet_NaN()}) {
+        EXPECT_EQ(interval_of<3>(x).index, 0u) << x;
+        EXPECT_TRUE(std::isnan(interval_of<3>(x).place)) << x;
+    }
+}
+
+TEST(ArrayLoop, DoubtBecomesNoNumber) {
+    EXPECT_EQ(certain_or_nan(doubtful<double>{2.5, 0}), 2.5);
+    EXPECT_EQ(certain_or_nan(doubtful<float>{2.5f, 0x7fffffffu}), 2.5f);  // only the highest bit counts
+    EXPECT_TRUE(std::isnan(certain_or_nan(doubtful<double>{2.5, outside(-1.0, 0.0, 1.0)})));
+    EXPECT_TRUE(std::isnan(certain_or_nan(doubtful<float>{0.0f, 0x80000000u})));
+}
+
+TEST(Root, StepsOfHigherOrderMultiplyTheDigits) {
+    // x^2 - 2 from a miss of 1e-2: the next miss is of the order of its cube, or its fourth power.
+    double const root = std::sqrt(2.0), x = root + 1e-2;
+    double const halley = std::abs(x + halley_step<double>({x * x - 2.0, 2.0 * x, 1.0}) - root);
+    double const householder =
+        std::abs(x + householder_step<double>({x * x - 2.0, 2.0 * x, 1.0, 0.0}) - root);
+    EXPECT_LT(halley, 1e-6);
+    EXPECT_GT(halley, 1e-8);
+    EXPECT_LT(householder, 1e-8);
+    EXPECT_GT(householder, 1e-10);
 }
 
 constexpr auto square_less_two = [](double x) { return value_and_slope<double>{x * x - 2.0, 2.0 * x}; };

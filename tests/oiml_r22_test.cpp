@@ -191,9 +191,13 @@ TEST(OimlR22, QuickInverseSettlesForPracticallyEveryLiquid) {
         for (double t = -20.0; t <= 40.0; t += 0.25) {
             if (freezing_point::covers(w) && t < freezing_point::celsius(w)) continue;
             isotherm<double> const at_t(t);
-            bool const settled = quick_inverse<double>::settled(at_t.attempt_from_density(at_t.density(w)));
+            isotherm<float> const nearly(static_cast<float>(t));
+            double const rho = at_t.density(w), q = w * rho / at_t.density(1.0);
+            double const near_density = nearly.near_density(static_cast<float>(rho));
+            double const near_volume = nearly.near_volume_fraction(static_cast<float>(q));
+            bool const settled = quick_inverse<double>::settled(at_t.attempt_from_density(rho, near_density));
             bool const settled_relative = quick_inverse<double>::settled_relative(
-                at_t.attempt_from_concentration<2>(w * at_t.density(w)));
+                at_t.attempt_from_concentration(w * rho, near_volume));
             EXPECT_TRUE(settled_relative || t < 0.0 || t > 30.0) << w << " " << t;
             if (t >= 0.0) {
                 EXPECT_TRUE(settled) << w << " " << t;
@@ -203,8 +207,10 @@ TEST(OimlR22, QuickInverseSettlesForPracticallyEveryLiquid) {
             }
         }
         isotherm<double> const at_20(20.0);
+        double const q = volume_fraction_from_mass_fraction(w, 20.0);
+        double const near_volume = isotherm<float>::near_volume_fraction_at_20_celsius(static_cast<float>(q));
         EXPECT_TRUE(quick_inverse<double>::settled_relative(
-            at_20.attempt_from_concentration<1>(w * at_20.density(w))))
+            at_20.attempt_from_concentration(w * at_20.density(w), near_volume)))
             << w;
     }
     EXPECT_LT(100 * unsettled, 2 * cold);
@@ -214,13 +220,16 @@ TEST(OimlR22, QuickInverseDoesNotSettleOnNonsense) {
     // Densities that no mixture has, and what an iteration might run away from.
     double const nan = std::numeric_limits<double>::quiet_NaN();
     isotherm<double> const at_20(20.0);
-    for (double const rho : {-1e300, -1.0, 0.0, 500.0, 788.0, 1000.0, 1200.0, 1e300, nan}) {
-        EXPECT_FALSE(quick_inverse<double>::settled(at_20.attempt_from_density(rho))) << rho;
+    for (double const rho : {-1e30, -1.0, 0.0, 500.0, 788.0, 1000.0, 1200.0, 1e30, nan}) {
+        double const near = isotherm<float>(20.0f).near_density(static_cast<float>(rho));
+        EXPECT_FALSE(quick_inverse<double>::settled(at_20.attempt_from_density(rho, near))) << rho;
         double const w = at_20.mass_fraction_from_density(rho);
         EXPECT_TRUE(std::isnan(rho) ? std::isnan(w) : w == (rho > 900.0 ? 0.0 : 1.0)) << rho;
     }
-    for (double const c : {-1e300, -1.0, 800.0, 1e300, nan})
-        EXPECT_FALSE(quick_inverse<double>::settled_relative(at_20.attempt_from_concentration<2>(c))) << c;
+    for (double const c : {-1e30, -1.0, 800.0, 1e30, nan}) {
+        double const near = isotherm<float>(20.0f).near_volume_fraction(static_cast<float>(c / 789.0));
+        EXPECT_FALSE(quick_inverse<double>::settled_relative(at_20.attempt_from_concentration(c, near))) << c;
+    }
 }
 
 TEST(OimlR22, InversesAreExactAtTheEnds) {

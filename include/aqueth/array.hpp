@@ -82,6 +82,7 @@ namespace detail {
 
 using aqueth::detail::coldest_liquid;
 using numeric::bits_of;
+using numeric::certain_or_nan;
 using numeric::doubtful;
 using numeric::outside;
 
@@ -150,7 +151,7 @@ constexpr numeric::bits<T> unsettled_relative(r22::attempt<T> const& a) {
 template <class T>
 struct density_operation {
     [[gnu::flatten]] doubtful<T> quick(T w, T t) const {
-        return {r22::isotherm<T>(t).density(w), perhaps_not_liquid(w, t)};
+        return {r22::isotherm<T>(t).density_of_many(w), perhaps_not_liquid(w, t)};
     }
     T careful(T w, T t) const { return liquid(w, t) ? r22::density(w, t) : nothing<T>; }
 };
@@ -158,7 +159,9 @@ struct density_operation {
 template <class T>
 struct density_at_operation {
     explicit density_at_operation(T degrees) : t(degrees), weakest(weakest_liquid(degrees)), at_t(degrees) {}
-    [[gnu::flatten]] doubtful<T> quick(T w) const { return {at_t.density(w), outside(w, weakest, T(1))}; }
+    [[gnu::flatten]] doubtful<T> quick(T w) const {
+        return {at_t.density_of_many(w), outside(w, weakest, T(1))};
+    }
     T careful(T w) const { return liquid(w, t) ? at_t.density(w) : nothing<T>; }
     T t, weakest;
     r22::isotherm<T> at_t;
@@ -166,8 +169,11 @@ struct density_at_operation {
 
 template <class T>
 struct composition_operation {
-    [[gnu::flatten]] doubtful<T> quick(T rho, T t) const {
-        auto const tried = r22::isotherm<T>(t).attempt_from_density(rho);
+    [[gnu::flatten]] T prepare(T rho, T t) const {
+        return T(r22::isotherm<float>(static_cast<float>(t)).near_density(static_cast<float>(rho)));
+    }
+    [[gnu::flatten]] doubtful<T> quick(T rho, T t, T near) const {
+        auto const tried = r22::isotherm<T>(t).attempt_from_density(rho, near);
         return {tried.mass_fraction, unsettled(tried) | perhaps_not_liquid(tried.mass_fraction, t)};
     }
     T careful(T rho, T t) const { return T(composition(rho, t, rounding<T>)); }
@@ -176,17 +182,20 @@ struct composition_operation {
 template <class T>
 struct composition_at_operation {
     explicit composition_at_operation(T degrees)
-        : t(degrees), weakest(weakest_liquid(degrees)), at_t(degrees) {}
-    [[gnu::flatten]] doubtful<T> quick(T rho) const {
-        auto const tried = at_t.attempt_from_density(rho);
+        : t(degrees), weakest(weakest_liquid(degrees)), at_t(degrees), nearly(static_cast<float>(degrees)) {}
+    [[gnu::flatten]] T prepare(T rho) const { return T(nearly.near_density(static_cast<float>(rho))); }
+    [[gnu::flatten]] doubtful<T> quick(T rho, T near) const {
+        auto const tried = at_t.attempt_from_density(rho, near);
         return {tried.mass_fraction, unsettled(tried) | outside(tried.mass_fraction, weakest, T(1))};
     }
     T careful(T rho) const { return T(composition(rho, t, rounding<T>)); }
     T t, weakest;
     r22::isotherm<T> at_t;
+    r22::isotherm<float> nearly;
 };
 
-/// How a basis of strength is turned into a mass fraction and back without a branch.
+/// How a basis of strength is turned into a mass fraction and back without a branch. Where that means to
+/// solve an equation, `near` comes near its root, and `to_mass` takes the last step from there.
 template <class Basis>
 struct quick_basis;
 
@@ -219,17 +228,25 @@ struct quick_basis<mole_fraction> {
 template <class Reference>
 struct quick_basis<basic_volume_fraction<Reference>> {
     static constexpr double highest = 1.0;
-    static constexpr int steps = std::is_same_v<Reference, at_20_celsius> ? 1 : 2;  // the guess is for 20 °C
     template <class T>
-    [[gnu::flatten]] static doubtful<T> to_mass(T q) {
+    [[gnu::flatten]] static T near(T q) {
+        if constexpr (std::is_same_v<Reference, at_20_celsius>) {
+            return T(r22::isotherm<float>::near_volume_fraction_at_20_celsius(static_cast<float>(q)));
+        } else {
+            return T(reference_isotherm<Reference, float>.near_volume_fraction(static_cast<float>(q)));
+        }
+    }
+    template <class T>
+    [[gnu::flatten]] static doubtful<T> to_mass(T q, T near) {
         constexpr auto const& at_t = reference_isotherm<Reference, T>;
-        auto const tried = at_t.template attempt_from_concentration<steps>(T(q * at_t.density(T(1))));
+        auto const tried = at_t.attempt_from_concentration(T(q * at_t.density(T(1))), near);
         return {tried.mass_fraction, unsettled_relative(tried)};
     }
     template <class T>
     [[gnu::flatten]] static T from_mass(T w) {
         constexpr auto const& at_t = reference_isotherm<Reference, T>;
-        T const q = w * at_t.density(w) / at_t.density(T(1));
+        constexpr T per_ethanol = T(1) / at_t.density(T(1));
+        T const q = w * (at_t.density_of_many(w) * per_ethanol);
         return q < T(1) ? q : T(1);
     }
 };
@@ -239,8 +256,12 @@ struct quick_basis<us_proof> {
     using volume = quick_basis<basic_volume_fraction<at_60_fahrenheit>>;
     static constexpr double highest = 200.0;
     template <class T>
-    static doubtful<T> to_mass(T degrees) {
-        return volume::to_mass(T(degrees / T(200)));
+    static T near(T degrees) {
+        return volume::near(T(degrees / T(200)));
+    }
+    template <class T>
+    static doubtful<T> to_mass(T degrees, T near) {
+        return volume::to_mass(T(degrees / T(200)), near);
     }
     template <class T>
     static T from_mass(T w) {
@@ -251,16 +272,20 @@ struct quick_basis<us_proof> {
 template <class Reference>
 struct quick_basis<basic_mass_concentration<Reference>> {
     static constexpr double highest = aqueth::detail::reference_isotherm<Reference>.density(1.0) / 10.0;
-    static constexpr int steps = quick_basis<basic_volume_fraction<Reference>>::steps;
     template <class T>
-    [[gnu::flatten]] static doubtful<T> to_mass(T grams) {
+    static T near(T grams) {
+        constexpr T per_ethanol = T(10) / reference_isotherm<Reference, T>.density(T(1));
+        return quick_basis<basic_volume_fraction<Reference>>::near(T(per_ethanol * grams));
+    }
+    template <class T>
+    [[gnu::flatten]] static doubtful<T> to_mass(T grams, T near) {
         constexpr auto const& at_t = reference_isotherm<Reference, T>;
-        auto const tried = at_t.template attempt_from_concentration<steps>(T(T(10) * grams));
+        auto const tried = at_t.attempt_from_concentration(T(T(10) * grams), near);
         return {tried.mass_fraction, unsettled_relative(tried)};
     }
     template <class T>
     [[gnu::flatten]] static T from_mass(T w) {
-        return w * reference_isotherm<Reference, T>.density(w) / T(10);
+        return w * (reference_isotherm<Reference, T>.density_of_many(w) * T(0.1));
     }
 };
 
@@ -276,13 +301,16 @@ constexpr double number(Basis const& strength) {
 
 template <class T, class Target, class Source>
 struct conversion {
-    [[gnu::flatten]] doubtful<T> quick(T strength) const {
-        doubtful<T> const w = quick_basis<Source>::to_mass(strength);
-        return {quick_basis<Target>::from_mass(w.value),
-                w.doubt | outside(strength, T(0), T(quick_basis<Source>::highest))};
+    using from = quick_basis<Source>;
+    [[gnu::flatten]] T prepare(T strength) const { return from::near(strength); }
+    template <class... Near>
+    [[gnu::flatten]] auto quick(T strength, Near... near) const
+        -> decltype(from::to_mass(strength, near...)) {
+        doubtful<T> const w = from::to_mass(strength, near...);
+        return {quick_basis<Target>::from_mass(w.value), w.doubt | outside(strength, T(0), T(from::highest))};
     }
     T careful(T strength) const {
-        if (!(strength >= T(0) && strength <= T(quick_basis<Source>::highest))) return nothing<T>;
+        if (!(strength >= T(0) && strength <= T(from::highest))) return nothing<T>;
         return T(number(aqueth::to<Target>(Source(strength))));
     }
 };
@@ -294,13 +322,19 @@ struct reading_correction {
     static constexpr T reference = T(Reference::temperature().celsius());
     using volume = quick_basis<basic_volume_fraction<Reference>>;
 
-    [[gnu::flatten]] doubtful<T> quick(T reading, T t) const {
-        doubtful<T> const apparent = volume::to_mass(reading);
-        T const floats_at = reference_isotherm<Reference, T>.density(apparent.value);
-        T const rho = floats_at / (T(1) + glass * (t - reference));
-        doubtful<T> const actual = composition_operation<T>{}.quick(rho, t);
-        return {volume::from_mass(actual.value),
-                apparent.doubt | actual.doubt | outside(reading, T(0), T(1))};
+    // The composition that would read so at the reference temperature; the density in which the instrument
+    // floats at t; and from there as `composition_operation` does it.
+    [[gnu::flatten]] T prepare(T reading, T) const { return volume::near(reading); }
+    [[gnu::flatten]] T prepare(T reading, T t, T near) const {
+        doubtful<T> const apparent = volume::to_mass(reading, near);
+        T const floats_at = reference_isotherm<Reference, T>.density_of_many(apparent.value);
+        return certain_or_nan(doubtful<T>{floats_at / (T(1) + glass * (t - reference)),
+                                          apparent.doubt | outside(reading, T(0), T(1))});
+    }
+    [[gnu::flatten]] T prepare(T, T t, T, T rho) const { return composition_operation<T>{}.prepare(rho, t); }
+    [[gnu::flatten]] doubtful<T> quick(T, T t, T, T rho, T near) const {
+        doubtful<T> const actual = composition_operation<T>{}.quick(rho, t, near);
+        return {volume::from_mass(actual.value), actual.doubt};
     }
     T careful(T reading, T t) const {
         if (!(reading >= T(0) && reading <= T(1))) return nothing<T>;

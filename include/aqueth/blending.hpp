@@ -37,6 +37,7 @@ struct totals {
     units::mass mass{};
     units::mass ethanol{};
     mass_fraction composition{0.0};
+    mass_fraction weakest{1.0};  ///< of what is not empty: it freezes first
 
     explicit totals(std::span<parcel const> parts) {
         double const any = std::numeric_limits<double>::infinity();
@@ -44,6 +45,7 @@ struct totals {
         for (parcel const& part : parts) {
             mass += part.mass();
             ethanol += part.ethanol();
+            if (part.mass() > units::mass()) weakest = (std::min)(weakest, part.composition());
         }
         require_range("mixing", "mass of all parcels", mass.value(), "kg",
                       (std::numeric_limits<double>::min)(), any);
@@ -63,11 +65,21 @@ struct totals {
                           "where heats of mixing are known; else give the temperature of the mixture");
             heat += part.mass() * enthalpy_of_liquid(part.composition(), part.temperature());
         }
-        double const mixed = temperature_of_liquid(composition, heat / mass).celsius();
+        double const mixed = mixed_celsius(heat / mass);
         require_range("mixing", "temperature of the mixture without loss of heat", mixed, "°C",
                       heat::lowest_celsius, highest + rounding,
-                      "OIML R 22; give the temperature at which it will be measured");
+                      "OIML R 22, heats of mixing; give the temperature at which it will be measured");
         return celsius((std::min)(mixed, highest));
+    }
+
+private:
+    /// Spirits of nearly one strength cool as they mix. What comes out colder than the heats are known for is
+    /// estimated by the heat capacity there, because the error shall speak of a temperature.
+    double mixed_celsius(units::specific_energy mixed) const {
+        double const lacking = specific_enthalpy(composition, heat::lowest_kelvin) - mixed.value();
+        if (lacking <= 0.0) return temperature_of_liquid(composition, mixed).celsius();
+        double const below = lacking / specific_heat(composition, heat::lowest_kelvin);
+        return below <= rounding ? heat::lowest_celsius : heat::lowest_celsius - below;
     }
 };
 
@@ -92,6 +104,7 @@ inline blend mix(std::span<parcel const> parts,
                  std::optional<units::temperature> product_temperature = std::nullopt) {
     detail::totals const all(parts);
     units::temperature const t = product_temperature ? *product_temperature : all.temperature(parts);
+    if (product_temperature) detail::require_liquid("mixing", all.weakest, t);  // or the sum means nothing
     parcel const product = parcel::of(all.mass, all.composition, t);
     units::volume sum;
     for (parcel const& part : parts) {
@@ -115,16 +128,18 @@ struct adjustment : blend {
 
 namespace detail {
 
-/// target strength, checked to lie between two compositions, as a mass fraction
+/// Target strength, checked to lie between two compositions, as a mass fraction. A target equal to a limit
+/// must not fail for the rounding of its conversion.
 template <strength_basis Target>
 constexpr mass_fraction reachable(char const* property, Target target, mass_fraction weakest,
                                   mass_fraction strongest, char const* reason) {
-    auto const w = to<mass_fraction>(target);
-    if (!(weakest <= w && w <= strongest)) {
+    constexpr double conversion = 1e-12;
+    double const w = to<mass_fraction>(target).value();
+    if (!(weakest.value() - conversion <= w && w <= strongest.value() + conversion)) {
         raise(range_error(property, "target strength", target.number(), Target::unit,
                           to<Target>(weakest).number(), to<Target>(strongest).number(), reason));
     }
-    return w;
+    return mass_fraction(std::clamp(w, weakest.value(), strongest.value()));
 }
 
 /// weakest product of a dilution; less would need boundless water

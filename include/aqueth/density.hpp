@@ -46,7 +46,7 @@ constexpr void require_liquid(char const* property, mass_fraction w, units::temp
     if (t.celsius() >= 0.0 && t.celsius() <= correlation::oiml_r22::highest_celsius) return;
     double const coldest = coldest_liquid(w).celsius();
     bool const cut_by_ice = coldest > correlation::oiml_r22::lowest_celsius;
-    bool const forgiven = cut_by_ice && t.celsius() >= coldest - rounding;
+    bool const forgiven = cut_by_ice && t.celsius() < coldest && t.celsius() >= coldest - rounding;
     require_range(property, "temperature", t.celsius(), "°C", forgiven ? t.celsius() : coldest,
                   correlation::oiml_r22::highest_celsius,
                   cut_by_ice ? "liquid above its freezing point, OIML R 22" : "OIML R 22");

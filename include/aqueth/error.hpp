@@ -49,22 +49,34 @@ public:
 
 private:
     // std::to_chars, because a message must not change with the program's locale.
-    static std::string number(double value) {
+    static std::string number(double value, int digits) {
         char text[32];
-        auto const end = std::to_chars(text, text + sizeof text, value, std::chars_format::general, 7).ptr;
+        auto const end =
+            std::to_chars(text, text + sizeof text, value, std::chars_format::general, digits).ptr;
         return std::string(text, end);
+    }
+    // Seven digits, or as many as show the refused value apart from both bounds: nobody learns from
+    // "88 is outside 0 to 88". Seventeen tell any two doubles apart.
+    static int digits_for(double value, double lower, double upper) {
+        int digits = 7;
+        auto const alike = [&](double bound) {
+            return value != bound && number(value, digits) == number(bound, digits);
+        };
+        while (digits < 17 && (alike(lower) || alike(upper))) ++digits;
+        return digits;
     }
     static std::string message(std::string const& property, std::string const& argument, double value,
                                std::string const& unit, double lower, double upper,
                                std::string const& reason) {
         std::string const tail = unit.empty() ? "" : " " + unit;
-        std::string text = property + ": " + argument + " " + number(value) + tail;
+        int const digits = digits_for(value, lower, upper);
+        std::string text = property + ": " + argument + " " + number(value, digits) + tail;
         if (!(lower <= upper)) {
             text += " cannot be met";
         } else if (upper == std::numeric_limits<double>::infinity()) {
-            text += " is not a number of at least " + number(lower) + tail;
+            text += " is not a number of at least " + number(lower, digits) + tail;
         } else {
-            text += " is outside " + number(lower) + " to " + number(upper) + tail;
+            text += " is outside " + number(lower, digits) + " to " + number(upper, digits) + tail;
         }
         return reason.empty() ? text : text + " (" + reason + ")";
     }
@@ -90,6 +102,19 @@ private:
 #endif
 }
 
+namespace detail {
+
+// Apart, so that a check costs its comparisons and nothing else.
+[[noreturn, gnu::cold, gnu::noinline]] inline void raise_out_of_range(std::string_view property,
+                                                                      std::string_view argument, double value,
+                                                                      std::string_view unit, double lower,
+                                                                      double upper, std::string_view reason) {
+    raise(range_error(std::string(property), std::string(argument), value, std::string(unit), lower, upper,
+                      std::string(reason)));
+}
+
+}  // namespace detail
+
 /// Passes a value that lies in a range, raises a range_error for any other (NaN and infinity included).
 /// @param property what is being worked out
 /// @param argument name of the quantity
@@ -99,14 +124,12 @@ private:
 /// @param upper    greatest accepted value; infinity accepts any finite value from `lower` up
 /// @param reason   what sets the range
 /// @return value
-constexpr double require_range(std::string_view property, std::string_view argument, double value,
-                               std::string_view unit, double lower, double upper,
-                               std::string_view reason = {}) {
+[[gnu::always_inline]] constexpr double require_range(std::string_view property, std::string_view argument,
+                                                      double value, std::string_view unit, double lower,
+                                                      double upper, std::string_view reason = {}) {
     bool const finite = value <= (std::numeric_limits<double>::max)();
-    if (!(lower <= value && value <= upper && finite)) {
-        raise(range_error(std::string(property), std::string(argument), value, std::string(unit), lower,
-                          upper, std::string(reason)));
-    }
+    if (!(lower <= value && value <= upper && finite)) [[unlikely]]
+        detail::raise_out_of_range(property, argument, value, unit, lower, upper, reason);
     return value;
 }
 

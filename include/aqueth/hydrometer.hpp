@@ -32,20 +32,22 @@ concept self_referenced_scale = strength_basis<Scale> && requires {
     Scale::reference::temperature();
 };
 
-/// How a scale is tied to density: what must be known about the instrument, the density that a mark stands
-/// for, and the mark that stands for a density, all at the instrument's reference temperature.
+/// How a scale is tied to density: what must be known about the instrument, the density of the liquid in
+/// which it shows a mark once its glass has grown by a factor, and the mark that stands for a density at
+/// the instrument's reference temperature.
 template <class Scale>
 struct graduation {  // strengths
     units::temperature temperature;
-    constexpr units::mass_density density_at(Scale mark) const {
+    constexpr units::mass_density density_at(Scale mark, double expansion) const {
         if constexpr (std::same_as<Scale, volume_fraction>) {
-            return correlation::oiml_r22::mixture_at_20_celsius(mark.value()).density *
+            return correlation::oiml_r22::mixture_at_20_celsius(mark.value()).density(expansion) *
                    kilogram_per_cubic_metre;
         } else if constexpr (self_referenced_scale<Scale>) {
             double const w = to<mass_fraction>(mark).value();
-            return reference_isotherm<typename Scale::reference>.density(w) * kilogram_per_cubic_metre;
+            return reference_isotherm<typename Scale::reference>.density(w) / expansion *
+                   kilogram_per_cubic_metre;
         } else {
-            return density(to<mass_fraction>(mark), temperature);
+            return density(to<mass_fraction>(mark), temperature) / expansion;
         }
     }
     constexpr Scale mark_at(units::mass_density rho) const {
@@ -59,7 +61,9 @@ template <>
 struct graduation<units::mass_density> {
     static constexpr char const* unit = "kg/m3";
     units::temperature temperature;
-    constexpr units::mass_density density_at(units::mass_density mark) const { return mark; }
+    constexpr units::mass_density density_at(units::mass_density mark, double expansion) const {
+        return mark / expansion;
+    }
     constexpr units::mass_density mark_at(units::mass_density rho) const { return rho; }
 };
 
@@ -67,8 +71,8 @@ template <>
 struct graduation<specific_gravity> {
     gravity_reference reference;
     units::temperature temperature;
-    constexpr units::mass_density density_at(specific_gravity mark) const {
-        return density_from_gravity(mark, reference);
+    constexpr units::mass_density density_at(specific_gravity mark, double expansion) const {
+        return density_from_gravity(mark, reference) / expansion;
     }
     constexpr specific_gravity mark_at(units::mass_density rho) const {
         return gravity_from_density(rho, reference);
@@ -140,7 +144,7 @@ public:
             require_range(property, "reading", number(reading), unit(), 500.0, 1500.0,
                           "liquids a hydrometer floats in");
         }
-        return scale_.density_at(reading) / expansion(t);
+        return scale_.density_at(reading, expansion(t));
     }
 
     /// Composition of a liquid from a reading.
@@ -156,17 +160,7 @@ public:
             detail::require_liquid(property, mass_fraction(w), t);
             return mass_fraction(w);
         }
-        // An end, which is also the answer to what lies beyond.
-        correlation::oiml_r22::isotherm<double> const at_t(t.celsius());
-        double const ethanol = at_t.density(1.0);
-        double const water = at_t.density(0.0);
-        if (!(ethanol - detail::rounding <= rho.value() && rho.value() <= water + detail::rounding)) {
-            double const a = number(mark_on_scale(ethanol * kilogram_per_cubic_metre * expansion(t)));
-            double const b = number(mark_on_scale(water * kilogram_per_cubic_metre * expansion(t)));
-            raise(range_error(property, "reading", number(reading), unit(), (std::min)(a, b),
-                              (std::max)(a, b), "water to ethanol at the temperature of the reading"));
-        }
-        return mass_fraction_from_density(rho, t);
+        return composition_at_an_end(reading, t, rho);
     }
 
     /// True strength of a liquid from a reading.
@@ -217,6 +211,22 @@ private:
         } else {
             return Scale::reference::temperature();
         }
+    }
+
+    /// the composition where the density is that of water or ethanol, or of no mixture; out of the way of the
+    /// others
+    [[gnu::cold, gnu::noinline]] constexpr mass_fraction
+    composition_at_an_end(Scale reading, units::temperature t, units::mass_density rho) const {
+        correlation::oiml_r22::isotherm<double> const at_t(t.celsius());
+        double const ethanol = at_t.density(1.0);
+        double const water = at_t.density(0.0);
+        if (!(ethanol - detail::rounding <= rho.value() && rho.value() <= water + detail::rounding)) {
+            double const a = number(mark_on_scale(ethanol * kilogram_per_cubic_metre * expansion(t)));
+            double const b = number(mark_on_scale(water * kilogram_per_cubic_metre * expansion(t)));
+            raise(range_error(property, "reading", number(reading), unit(), (std::min)(a, b),
+                              (std::max)(a, b), "water to ethanol at the temperature of the reading"));
+        }
+        return mass_fraction_from_density(rho, t);
     }
 
     /// factor by which the glass has grown since the reference temperature

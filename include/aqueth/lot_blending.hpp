@@ -130,20 +130,24 @@ public:
         return strength(masses);
     }
 
-    /// any total: the most product of strength w0, by holding back from everything that is too strong (or too
-    /// weak), those farthest from w0 first because they cost the least mass
+    /// any total: the most product of strength w0. All there is of the lots on one side of w0, and of those
+    /// on the other side, which are too strong (or too weak), as much as that can bear: the farthest from w0
+    /// are held back first because they cost the least mass. What is taken is reckoned up from the limits
+    /// below, never as what is there less what is held: of a lot that is nearly all held, such a difference
+    /// has no digits left.
     std::vector<double> most_of(double w0) const {
         std::vector<double> masses = all_most();
-        bool const too_strong = strength(masses) > w0;
-        double surplus = 0.0;  // ethanol above (below) what the total mass should have
-        for (std::size_t i = 0; i < size(); ++i) surplus += masses[i] * (too_strong ? w(i) - w0 : w0 - w(i));
-        for (std::size_t const i : order(!too_strong)) {
-            double const each = too_strong ? w(i) - w0 : w0 - w(i);
-            if (each <= 1e-13 || surplus <= 0.0)
-                break;  // a lot of the very strength wanted is never held back
-            double const held = (std::min)(surplus / each, most(i) - least(i));
-            masses[i] -= held;
-            surplus -= held * each;
+        double const strength_of_all = strength(masses);
+        if (strength_of_all == w0) return masses;
+        bool const too_strong = strength_of_all > w0;
+        auto const off = [&](std::size_t i) { return too_strong ? w(i) - w0 : w0 - w(i); };
+        double room = 0.0;  // ethanol that the lots in excess may bring (or lack) above their least masses
+        for (std::size_t i = 0; i < size(); ++i) room -= off(i) * (off(i) > 0.0 ? least(i) : most(i));
+        for (std::size_t const i : order(too_strong)) {  // the nearest first
+            if (off(i) <= 1e-13) continue;  // a lot of the very strength wanted is never held back
+            double const more = (std::max)(room, 0.0) / off(i);
+            if (more < most(i) - least(i)) masses[i] = least(i) + more;
+            room -= off(i) * (masses[i] - least(i));
         }
         return masses;
     }
@@ -185,16 +189,11 @@ lot_blend blend_to_strength(std::span<lot const> lots, Target target, units::tem
     require_range(problem.property, "mass of all lots", problem.total(problem.all_most()), "kg",
                   (std::numeric_limits<double>::min)(), any);
 
-    // A target equal to a limit must not fail for the rounding of the limit.
     auto const reachable = [&](double weakest, double strongest, char const* reason) {
-        constexpr double rounding = 1e-12;
         if (strongest < weakest) std::swap(weakest, strongest);  // lots of one strength, summed in two orders
-        double const w = to<mass_fraction>(target).value();
-        if (!(weakest - rounding <= w && w <= strongest + rounding)) {
-            detail::reachable(problem.property, target, mass_fraction(weakest), mass_fraction(strongest),
-                              reason);
-        }
-        return std::clamp(w, weakest, strongest);
+        return detail::reachable(problem.property, target, mass_fraction(weakest), mass_fraction(strongest),
+                                 reason)
+            .value();
     };
 
     std::vector<double> masses;

@@ -64,7 +64,7 @@ struct basis<basic_volume_fraction<Reference>> {
     static constexpr mass_fraction to_mass(basic_volume_fraction<Reference> q) {
         namespace r22 = correlation::oiml_r22;
         if constexpr (std::is_same_v<Reference, at_20_celsius>) {
-            return mass_fraction(r22::mixture_at_20_celsius(q.value()).mass_fraction);
+            return mass_fraction(r22::mixture_at_20_celsius(q.value()).mass_fraction());
         } else {
             auto const& isotherm = reference_isotherm<Reference>;
             return mass_fraction(
@@ -72,8 +72,9 @@ struct basis<basic_volume_fraction<Reference>> {
         }
     }
     static constexpr basic_volume_fraction<Reference> from_mass(mass_fraction w) {
-        auto const& isotherm = reference_isotherm<Reference>;
-        double const q = w.value() * isotherm.density(w.value()) / isotherm.density(1.0);
+        constexpr auto const& isotherm = reference_isotherm<Reference>;
+        constexpr double per_ethanol = 1.0 / isotherm.density(1.0);  // a product is quicker than a quotient
+        double const q = w.value() * (isotherm.density(w.value()) * per_ethanol);
         return basic_volume_fraction<Reference>(q < 1.0 ? q : 1.0);  // rounding may reach 1 + 1 ulp
     }
 };

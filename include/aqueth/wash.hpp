@@ -165,10 +165,12 @@ public:
             rho = density_of(ethanol, solids.value(), 20.0);
         }
         double const ethanol = pure / rho;
+        // The parcel first: it refuses a temperature, which would else be found out by an impossible mass.
+        parcel const liquid =
+            parcel::of(kilogram, mass_fraction(ethanol / (1.0 - solids.value())), temperature);
         double const mass = volume.value() * density_of(ethanol, solids.value(), temperature.celsius());
-        parcel const liquid = parcel::of(mass * (1.0 - solids.value()) * kilogram,
-                                         mass_fraction(ethanol / (1.0 - solids.value())), temperature);
-        return wash(liquid, mass * solids.value() * kilogram);
+        return wash(liquid.with_mass(mass * (1.0 - solids.value()) * kilogram),
+                    mass * solids.value() * kilogram);
     }
 
     /// @return the ethanol and water in it

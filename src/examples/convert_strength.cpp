@@ -69,7 +69,7 @@ void run(session& s) {
     s.parse();
 
     mass_fraction const w = composition(read_strength(from));
-    units::temperature const t = read_temperature(at);
+    units::temperature const t = read_any_temperature(at, at.text);
     page text;
     json data = {{"density_temperature_C", t.celsius()}};
     std::string csv = "basis,value,unit\n";

@@ -146,7 +146,7 @@ void run(session& s) {
     for (given const& file : files) measured.push_back({read_points(file, p), series_name(file)});
     basis const in_what = read_basis(fraction);
     std::string const commands = on_behalf_of(air.decisive(), [&] { return script(p, in_what, measured); });
-    put_file(output, path, svg_by_gnuplot(commands));
+    put_picture(s, output, path, svg_by_gnuplot(commands));
 
     page text;
     text.say("Wrote {}: equilibrium of ethanol and water under {}.", printable(output.text),

@@ -10,6 +10,7 @@
 #include <fmt/format.h>
 
 #include <cerrno>
+#include <csignal>
 #include <cstdio>
 #include <cstdlib>
 #include <cstring>
@@ -17,6 +18,7 @@
 #include <memory>
 #include <string>
 #include <string_view>
+#include <utility>
 
 #include <spawn.h>
 #include <sys/stat.h>
@@ -99,28 +101,63 @@ inline std::filesystem::path read_picture_path(given const& g, bool replace) {
     return path;
 }
 
-/// Puts a text into a file: written beside it, then renamed, so that nobody ever sees half of it.
-inline void put_file(given const& g, std::filesystem::path const& path, std::string_view text) {
-    std::string beside = path.string() + ".XXXXXX";
-    auto const refused = [&] { refuse(g, fmt::format("cannot be written: {}", std::strerror(errno))); };
-    int const descriptor = mkstemp(beside.data());
-    if (descriptor < 0) refused();
-    mode_t const mask = umask(0);
-    umask(mask);
-    bool written = fchmod(descriptor, 0666 & ~mask) == 0;
-    for (std::string_view rest = text; written && !rest.empty();) {
-        ssize_t const n = write(descriptor, rest.data(), rest.size());
-        written = n >= 0 || errno == EINTR;
-        if (n > 0) rest.remove_prefix(static_cast<std::size_t>(n));
+/// A text on its way into a file: written beside it, renamed once the answer is out, so that nobody ever sees
+/// half of it, nor a picture to which no answer belongs. Gone if nobody puts it in place.
+class coming_file {
+public:
+    coming_file(given const& g, std::filesystem::path path, std::string_view text)
+        : from_(g), path_(std::move(path)), beside_(path_.string() + ".XXXXXX") {
+        std::signal(SIGPIPE, SIG_IGN);  // a reader that goes away must not leave the file beside
+        int const descriptor = mkstemp(beside_.data());
+        if (descriptor < 0) refused();
+        mode_t const mask = umask(0);
+        umask(mask);
+        bool written = fchmod(descriptor, 0666 & ~mask) == 0;
+        for (std::string_view rest = text; written && !rest.empty();) {
+            ssize_t const n = write(descriptor, rest.data(), rest.size());
+            written = n >= 0 || errno == EINTR;
+            if (n > 0) rest.remove_prefix(static_cast<std::size_t>(n));
+        }
+        written = written && fsync(descriptor) == 0;
+        written = close(descriptor) == 0 && written;
+        if (!written) {
+            int const reason = errno;
+            std::remove(beside_.c_str());
+            errno = reason;
+            refused();
+        }
     }
-    written = written && fsync(descriptor) == 0;
-    written = close(descriptor) == 0 && written;
-    if (!written || std::rename(beside.c_str(), path.c_str()) != 0) {
-        int const reason = errno;
-        std::remove(beside.c_str());
-        errno = reason;
-        refused();
+    ~coming_file() {
+        if (!beside_.empty()) std::remove(beside_.c_str());
     }
+    coming_file(coming_file const&) = delete;
+    coming_file& operator=(coming_file const&) = delete;
+
+    void put_in_place() {
+        if (std::rename(beside_.c_str(), path_.c_str()) != 0) {
+            throw failure(fmt::format("{}: cannot be put in place: {}", label(from_), std::strerror(errno)));
+        }
+        beside_.clear();
+    }
+
+private:
+    [[noreturn]] void refused() const {
+        bool const fault_of_the_disk = errno == ENOSPC || errno == EDQUOT || errno == EIO;
+        std::string const why = fmt::format("cannot be written: {}", std::strerror(errno));
+        if (fault_of_the_disk) throw failure(fmt::format("{}: {}", label(from_), why));
+        refuse(from_, why);
+    }
+
+    given from_;
+    std::filesystem::path path_;
+    std::string beside_;  // empty once it is in place
+};
+
+/// Writes a picture, which appears when the session's answer is out.
+inline void put_picture(session& s, given const& g, std::filesystem::path const& path,
+                        std::string_view picture) {
+    auto const file = std::make_shared<coming_file>(g, path, picture);
+    s.once_answered([file] { file->put_in_place(); });
 }
 
 }  // namespace program

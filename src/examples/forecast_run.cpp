@@ -143,8 +143,11 @@ struct still_options {
         result.pot.heat_capacity =
             read_in_si(heat, heat_capacities, {"a heat capacity", "J/K or kJ/K"}) * joule_per_kelvin;
         result.pot.loss = read_in_si(loss, conductances, {"a heat loss", "W/K"}) * watt_per_kelvin;
-        result.pot.room = read_temperature(room);
-        on_behalf_of({{"power", power}, {"heat capacity", heat}, {"heat loss coefficient", loss}},
+        result.pot.room = read_any_temperature(room, room.text);
+        on_behalf_of({{"power", power},
+                      {"heat capacity", heat},
+                      {"heat loss coefficient", loss},
+                      {"temperature of the room", room}},
                      [&] { result.pot.require_possible(); });
         result.tower = read_column();
         double const greatest = read_plain(ratio, 0.0, 1000.0);
@@ -326,7 +329,7 @@ void run(session& s) {
                                                               [&](run_progress const& p) { line.show(p); });
                                             });
                                         });
-    if (picture.present) put_file(picture, path, svg_by_gnuplot(picture_of(r)));
+    if (picture.present) put_picture(s, picture, path, svg_by_gnuplot(picture_of(r)));
 
     wording const words = s.words();
     page text;

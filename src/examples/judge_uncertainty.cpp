@@ -116,11 +116,14 @@ input_quantity instrument_error(given const& g, char const* what, char const* un
     return input_quantity::rectangular(fmt::format("error of the {}", what), unit, 0.0, read());
 }
 
-/// The smallest step read: as told, or half a division of the class, or nothing.
-input_quantity step_error(given const& class_of, char const* what, char const* unit,
-                          std::optional<double> told = std::nullopt) {
+/// The smallest step read, if nobody tells: half a division of the class, or nothing.
+double usual_step(given const& class_of) {
     instrument_class const* known = find_instrument_class(trimmed(class_of.text));
-    double const step = told ? *told : known ? 0.5 * known->division : 0.0;
+    return known ? 0.5 * known->division : 0.0;
+}
+
+/// What reading in steps adds to the error.
+input_quantity step_error(char const* what, char const* unit, double step) {
     return step > 0.0 ? reading_error(what, unit, step)
                       : input_quantity::normal(fmt::format("reading of the {}", what), unit, 0.0, 0.0);
 }
@@ -252,11 +255,9 @@ void run(session& s) {
     if (how_much.present != target.present) throw bad_input("give both --amount and --target, or neither");
 
     double const confidence = read_confidence(wanted_confidence);
-    double const asked = on_behalf_of(draws, [&] {
-        return require_range("input", "draws", read_count(draws, 10000000), "", 10000.0, 1e7);
-    });
+    int const asked = read_count(draws, 10000000, 10000);
     bool const can_draw = shown.size() == 1 || shown.size() > 3;
-    auto const trials = static_cast<std::size_t>(can_draw ? asked : 0.0);
+    auto const trials = static_cast<std::size_t>(can_draw ? asked : 0);
 
     // readings and temperature, first as the typed functions take them, which refuse what cannot be
     units::temperature const t = read_temperature(at);
@@ -274,13 +275,12 @@ void run(session& s) {
                                     : input_quantity::normal("reading", "% vol", percents[0], 0.0);
     input_quantity const stem_error = instrument_error(meter_class, "alcoholmeter", "% vol",
                                                        [&] { return read_strength_difference(meter_class); });
-    std::optional<double> const told =
-        step.present ? std::optional(read_strength_difference(step)) : std::nullopt;
-    input_quantity const stem_step = step_error(meter_class, "alcoholmeter", "% vol", told);
+    double const smallest = step.present ? read_strength_difference(step) : usual_step(meter_class);
+    input_quantity const stem_step = step_error("alcoholmeter", "% vol", smallest);
     input_quantity const heat_error = instrument_error(thermometer_class, "thermometer", "°C", [&] {
         return read_temperature_difference(thermometer_class, thermometer_class.text);
     });
-    input_quantity const heat_step = step_error(thermometer_class, "thermometer", "°C");
+    input_quantity const heat_step = step_error("thermometer", "°C", usual_step(thermometer_class));
     double const room = std::sqrt(3.0);  // of rectangular limits
     require_room(at, "temperature", t.celsius(),
                  room * (heat_error.standard_uncertainty() + heat_step.standard_uncertainty()) + 0.02, "°C",
@@ -344,7 +344,7 @@ void run(session& s) {
             inputs.push_back(instrument_error(measure_class, "measure", "mL", [&] {
                 return read_millilitres(measure_class, measure_class.text);
             }));
-            inputs.push_back(step_error(measure_class, "measure", "mL"));
+            inputs.push_back(step_error("measure", "mL", usual_step(measure_class)));
         }
         inputs.push_back(
             input_quantity::normal("water weighed in", "kg", in(plan.addition.mass(), kilogram), 0.0));

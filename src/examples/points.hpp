@@ -128,6 +128,7 @@ inline points_at_pressure read_points(given const& file, units::pressure p) {
     std::size_t const left_out = std::erase_if(points, [&](point const& each) {
         return each.pressure && !(std::abs(in(*each.pressure, p) - 1.0) < 0.005);
     });
+    if (points.empty() && left_out == 0) refuse(file, "no point in it");
     if (points.empty()) {
         refuse(file, fmt::format("no point in it for {:.5g} kPa; {} of other pressures", in(p, kilopascal),
                                  left_out));

@@ -15,6 +15,15 @@ namespace program {
 
 namespace {
 struct sources_wanted {};
+
+/// The parser says "--scale: At Most 1 required but received 2" and "--scale: 1 required SCALE missing".
+std::string in_plain_words(CLI::ArgumentMismatch const& error) {
+    std::string const text = error.what();
+    std::string const option = text.substr(0, text.find(':'));
+    if (text.find(": At Most 1 required") != std::string::npos) return option + " is given more than once";
+    if (text.find(" missing") != std::string::npos) return option + " needs a value";
+    return text;
+}
 }  // namespace
 
 session::~session() = default;
@@ -117,7 +126,11 @@ void session::answer(page const& text, json const& data, std::string const& csv)
 int session::run(std::function<void(session&)> const& body) {
     try {
         body(*this);
-        return print();
+        int const status = print();
+        if (status == 0 && last_step_) last_step_();
+        return status;
+    } catch (CLI::ArgumentMismatch const& error) {
+        return fail(2, in_plain_words(error));
     } catch (CLI::ParseError const& error) {
         std::ostringstream out, err;
         if (app_->exit(error, out, err) != 0) return fail(2, error.what());

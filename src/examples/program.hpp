@@ -16,6 +16,7 @@
 #include <memory>
 #include <stdexcept>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace CLI {  // its header is for program.cpp alone: it takes long to compile
@@ -73,6 +74,9 @@ public:
     /// The answer, in the form asked for; printed when the run is over.
     void answer(page const& text, json const& data, std::string const& csv = {});
 
+    /// What to do once the answer is printed, and only then.
+    void once_answered(std::function<void()> last_step) { last_step_ = std::move(last_step); }
+
     /// Runs the body; whatever happens becomes an exit status.
     int run(std::function<void(session&)> const& body);
 
@@ -92,6 +96,7 @@ private:
     std::string units_, explanation_;  // of this program alone, for the help
     bool json_ = false, csv_ = false, us_ = false;
     std::string output_;
+    std::function<void()> last_step_;
 };
 
 }  // namespace program

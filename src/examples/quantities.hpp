@@ -224,6 +224,10 @@ inline units::temperature temperature_of(double number, char scale) {
     return scale == 'c' ? celsius(number) : scale == 'f' ? fahrenheit(number) : kelvin(number);
 }
 
+/// A temperature as somebody would have written it: what a conversion rounds to zero is zero,
+/// and that has no sign.
+inline double written(double degrees) { return std::abs(degrees) < 1e-9 ? 0.0 : degrees; }
+
 [[noreturn]] inline void refuse_unit(given const& g, std::string_view unit, wanted const& w) {
     std::string const text = squeezed(unit);
     std::string_view is;
@@ -284,7 +288,7 @@ inline units::temperature read_any_temperature(given const& g, std::string_view 
     return t;
 }
 
-/// The temperature of a liquid whose density is asked for.
+/// The temperature of a liquid whose density is asked for and whose composition is not known yet.
 inline units::temperature read_temperature(given const& g, std::string_view text) {
     units::temperature const t = read_any_temperature(g, text);
     namespace r22 = correlation::oiml_r22;
@@ -298,7 +302,7 @@ inline units::temperature read_temperature(given const& g) { return read_tempera
 
 /// The temperature of water, which must be liquid.
 inline units::temperature read_water_temperature(given const& g) {
-    units::temperature const t = read_temperature(g);
+    units::temperature const t = read_any_temperature(g, g.text);
     on_behalf_of(g, [&] { return density(mass_fraction(0.0), t); });
     return t;
 }
@@ -332,9 +336,10 @@ inline units::volume read_volume(given const& g) {
 inline parcel make_parcel(amount const& how_much, mass_fraction w, units::temperature t) {
     return std::visit([&](auto const& each) { return parcel::of(each, w, t); }, how_much);
 }
-/// The same; if the liquid is frozen, that is the temperature's fault.
+/// The same; if the liquid is frozen or hot, that is the temperature's fault, and the range is that of the
+/// liquid.
 inline parcel make_parcel(amount const& how_much, mass_fraction w, given const& temperature) {
-    units::temperature const t = read_temperature(temperature);
+    units::temperature const t = read_any_temperature(temperature, temperature.text);
     return on_behalf_of(temperature, [&] { return make_parcel(how_much, w, t); });
 }
 

@@ -98,7 +98,7 @@ struct charge_options {
         return {a, q, e, t};
     }
     wash read() const {
-        units::temperature const t = read_temperature(temperature);
+        units::temperature const t = read_any_temperature(temperature, temperature.text);
         double const degrees = read_extract(solids).degrees();
         extract const e = on_behalf_of(solids, [&] { return extract(degrees); });
         auto const how_much = read_amount(amount);

@@ -88,7 +88,7 @@ inline notation read_notation(given const& g, std::string_view text) {
 
 /// A temperature; 60 F keeps its name, because it stands for a convention.
 inline std::string degrees(units::temperature t) {
-    return t == at_60_fahrenheit::temperature() ? "60 °F" : fmt::format("{:.4g} °C", t.celsius());
+    return t == at_60_fahrenheit::temperature() ? "60 °F" : fmt::format("{:.4g} °C", written(t.celsius()));
 }
 
 /// A scale in words, with the temperature it is for.

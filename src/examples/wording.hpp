@@ -4,6 +4,8 @@
 /// @file
 /// Quantities on paper: in words, in JSON, and on a page with what to do first.
 
+#include "quantities.hpp"
+
 #include <aqueth/aqueth.hpp>
 
 #include <fmt/format.h>
@@ -48,7 +50,8 @@ struct wording {
         return v < litre ? number(in(v, millilitre)) + " mL" : number(in(v, litre)) + " L";
     }
     std::string temperature(units::temperature t) const {
-        return us ? fmt::format("{:.4g} °F", t.fahrenheit()) : fmt::format("{:.4g} °C", t.celsius());
+        return us ? fmt::format("{:.4g} °F", written(t.fahrenheit()))
+                  : fmt::format("{:.4g} °C", written(t.celsius()));
     }
     /// A temperature of which hundredths matter: that of boiling.
     std::string exact_temperature(units::temperature t) const {
@@ -142,7 +145,8 @@ inline void say_fresh(page& text, json& data, wording const& in_words, std::opti
                  in_words.volume(fresh->volume()),
                  fresh->temperature() > later + kelvins ? ": let it cool before you read it" : "");
     } else {
-        text.row("comes out", "nobody knows how warm: a part is below 0 °C, or the mixture above 40 °C");
+        text.row("comes out",
+                 "nobody knows how warm: a part or the mixture is below 0 °C, or it is above 40 °C");
     }
     data["fresh_mixture"] = fresh ? to_json(*fresh) : json();
 }

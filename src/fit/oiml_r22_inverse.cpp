@@ -22,8 +22,9 @@ namespace {
 namespace r22 = aqueth::correlation::oiml_r22;
 using namespace aqueth::fit;
 
-constexpr std::size_t density_intervals = 32;
-constexpr std::size_t ratio_intervals = 32;
+constexpr std::size_t temperature_bands = 6;
+constexpr std::size_t density_intervals = 64;
+constexpr std::size_t ratio_intervals = 128;
 
 bool liquid(decimal const& w, decimal const& t) {
     namespace ice = aqueth::correlation::freezing_point;
@@ -46,37 +47,39 @@ std::vector<sample> compositions() {
     return samples;
 }
 
-// The same within one interval of density, over the place in it (-1 to 1) and tau.
-std::vector<sample> compositions_within(std::size_t interval) {
+// The same within a band of temperature and an interval of density, over the place in both (0 to 1).
+std::vector<sample> compositions_within(std::size_t band, std::size_t interval) {
     decimal const width = decimal(r22::highest_density - r22::lowest_density) / density_intervals;
-    decimal const middle = decimal(r22::lowest_density) + width * (interval + decimal("0.5"));
+    decimal const begins = decimal(r22::lowest_density) + width * interval;
+    decimal const warmth = decimal(r22::highest_celsius - r22::lowest_celsius) / temperature_bands;
+    decimal const coldest = decimal(r22::lowest_celsius) + warmth * band;
     std::vector<sample> samples;
-    for (decimal const& tau : chebyshev_places(61)) {
-        decimal const t = 10 + 30 * tau;
+    for (decimal const& y : chebyshev_places(9)) {
+        decimal const in_band = (y + 1) / 2, t = coldest + warmth * in_band;
         r22::isotherm<decimal> const at_t(t);
         decimal const heaviest = at_t.density(decimal(0)), lightest = at_t.density(decimal(1));
-        for (decimal const& place : chebyshev_places(9)) {
-            decimal const rho = middle + place * width / 2;
+        for (decimal const& x : chebyshev_places(9)) {
+            decimal const in_interval = (x + 1) / 2, rho = begins + width * in_interval;
             if (rho < lightest || rho > heaviest) continue;
             decimal const w = at_t.mass_fraction_from_density(rho);
-            // What is warmer than ice is asked for most: one step shall do there, two below.
-            if (liquid(w, t)) samples.push_back({place, tau, 2 * w - 1, decimal(t < 0 ? 0.001 : 1.0)});
+            if (liquid(w, t)) samples.push_back({in_interval, in_band, 2 * w - 1});
         }
     }
     return samples;
 }
 
-// w/q at 20 °C over a place from -1 to 1 between two volume fractions: a ratio, so that the weakest mixtures
-// have all their digits.
-std::vector<sample> ratios(decimal const& from, decimal const& to, int count) {
+// How mixtures at 20 °C compare with ethanol in density, over a place between two volume fractions; which
+// is q/w: ratios, so that the weakest mixtures have all their digits.
+// @param first the place of the first: -1 or 0; that of the second is 1
+std::vector<sample> density_ratios(decimal const& from, decimal const& to, int first, int count) {
     decimal const t = 20;
     r22::isotherm<decimal> const at_t(t);
     decimal const ethanol = at_t.density(decimal(1));
     std::vector<sample> samples;
-    for (decimal const& place : chebyshev_places(count)) {
-        decimal const q = from + (to - from) * (place + 1) / 2;
+    for (decimal const& x : chebyshev_places(count)) {
+        decimal const share = (x + 1) / 2, q = from + (to - from) * share;
         decimal const w = at_t.mass_fraction_from_concentration(decimal(q * ethanol));
-        samples.push_back({place, decimal(0), ethanol / at_t.density(w)});
+        samples.push_back({first + (1 - first) * share, decimal(0), at_t.density(w) / ethanol});
     }
     return samples;
 }
@@ -102,7 +105,7 @@ void print_pairs(std::vector<decimal> const& firsts, std::vector<decimal> const&
 
 void print_composition_guess() {
     auto const samples = compositions();
-    polynomial const fitted = fit(samples, std::vector<std::size_t>(8, 3));
+    polynomial const fitted = fit(samples, std::vector<std::size_t>(12, 4));
     std::puts("/// First guess of s = 2 w - 1 for liquid mixtures: the sum over i of x^i times polynomial i "
               "in tau");
     std::puts("/// (lowest power first), with x = (density - middle)/span.");
@@ -111,28 +114,40 @@ void print_composition_guess() {
 }
 
 void print_composition_table() {
-    double worst = 0.0;
+    double worst = 0.0, worst_warm = 0.0;
     std::puts(
-        "\n/// The same by intervals of density: polynomials in the place within each, -1 to 1, and tau.");
-    std::printf("inline constexpr std::array<std::array<std::array<numeric::pair<double>, 6>, 2>, %zu> "
-                "composition_table{{\n",
-                density_intervals);
-    for (std::size_t k = 0; k < density_intervals; ++k) {
-        auto const within = compositions_within(k);
-        polynomial const fitted = fit(within, std::vector<std::size_t>(4, 5));
-        worst = (std::max)(worst, worst_miss(within, fitted));
-        std::printf("    {{");
-        print_pairs(fitted[0], fitted[1]);
-        std::printf(",\n      ");
-        print_pairs(fitted[2], fitted[3]);
-        std::puts("}},");
+        "\n/// The same by bands of temperature and intervals of density: in the place within both, 0 to 1;");
+    std::puts("/// powers of the former outside, of the latter inside. Cells without a liquid are zero.");
+    std::printf(
+        "alignas(64) inline constexpr std::array<std::array<std::array<std::array<float, 4>, 4>, %zu>, "
+        "%zu> composition_table{{\n",
+        density_intervals, temperature_bands);
+    for (std::size_t band = 0; band < temperature_bands; ++band) {
+        std::puts("    {{");
+        for (std::size_t k = 0; k < density_intervals; ++k) {
+            auto const within = compositions_within(band, k);
+            polynomial const fitted = fit(within, std::vector<std::size_t>(4, 3));
+            double const miss = worst_miss(within, fitted);
+            worst = (std::max)(worst, miss);
+            if (band >= 2) worst_warm = (std::max)(worst_warm, miss);
+            std::printf("        {{");
+            for (std::size_t j = 0; j < 4; ++j) {
+                std::printf("%s{", j > 0 ? ", " : "");
+                for (std::size_t i = 0; i < 4; ++i)
+                    std::printf("%s%.8ef", i > 0 ? ", " : "", static_cast<double>(fitted[i][j]));
+                std::printf("}");
+            }
+            std::puts("}},");
+        }
+        std::puts("    }},");
     }
-    std::printf("}};  // within %.4f\n", worst);
+    std::printf("}};  // within %.1g, from 0 °C up within %.1g\n", worst, worst_warm);
 }
 
 void print_ratio_guess() {
-    auto const samples = ratios(0, 1, 61);
-    polynomial const fitted = fit_in_one_variable(samples, 11);
+    auto samples = density_ratios(0, 1, -1, 61);
+    for (sample& each : samples) each.value = 1 / each.value;
+    polynomial const fitted = fit_in_one_variable(samples, 17);
     std::puts("\n/// First guess of w/q, mass fraction over volume fraction at 20 °C, in powers of 2 q - 1.");
     std::printf("/// Within %.6f.\n", worst_miss(samples, fitted));
     std::printf("inline constexpr std::array<double, %zu> ratio_guess", fitted.size());
@@ -140,15 +155,19 @@ void print_ratio_guess() {
     std::puts(";");
 }
 
-void print_ratio_table() {
+void print_density_ratio_table() {
+    constexpr std::size_t pairs = 5;
     double worst = 0.0;
     std::puts(
-        "\n/// The same by intervals of q, in powers of the place within each, -1 to 1: to the last digit.");
-    std::printf("inline constexpr std::array<std::array<numeric::pair<double>, 7>, %zu> ratio_table{{\n",
-                ratio_intervals);
+        "\n/// The inverse of that, which is the density at 20 °C over that of ethanol, by intervals of q");
+    std::puts("/// in powers of the place within each, 0 to 1: to the last digit.");
+    std::printf(
+        "inline constexpr std::array<std::array<numeric::pair<double>, %zu>, %zu> density_ratio_table{{\n",
+        pairs, ratio_intervals);
     for (std::size_t k = 0; k < ratio_intervals; ++k) {
-        auto const within = ratios(decimal(k) / ratio_intervals, decimal(k + 1) / ratio_intervals, 40);
-        polynomial const fitted = fit_in_one_variable(within, 14);
+        auto const within =
+            density_ratios(decimal(k) / ratio_intervals, decimal(k + 1) / ratio_intervals, 0, 30);
+        polynomial const fitted = fit_in_one_variable(within, 2 * pairs);
         worst = (std::max)(worst, worst_miss(within, fitted));
         std::vector<decimal> even, odd;
         for (std::size_t i = 0; i < fitted.size(); ++i) (i % 2 == 0 ? even : odd).push_back(fitted[i][0]);
@@ -173,7 +192,7 @@ int main() try {
     print_composition_guess();
     print_composition_table();
     print_ratio_guess();
-    print_ratio_table();
+    print_density_ratio_table();
     std::puts("// clang-format on\n");
     std::puts("}  // namespace aqueth::correlation::oiml_r22");
     return 0;

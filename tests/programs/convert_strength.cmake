@@ -81,6 +81,8 @@ refuses(convert_strength.ice "convert_strength --strength '0 %vol' --temperature
     "--temperature '-5 C': temperature -5 °C is outside 0 to 40 °C .*freezing point")
 refuses(convert_strength.frozen "convert_strength --strength '12 %vol' --temperature '-10 C'"
     "--temperature '-10 C': temperature -10 °C is outside .*freezing point")
+refuses(convert_strength.too_hot "convert_strength --strength '12 %vol' --temperature '41 C'"
+    "--temperature '41 C': temperature 41 °C is outside -4[.][0-9]+ to 40 °C .*freezing point")
 refuses(convert_strength.mass_with_reference "convert_strength --strength '45 %mass at 60 F'"
     "--strength '45 %mass at 60 F': a mass fraction has no temperature")
 refuses(convert_strength.moles_with_reference "convert_strength --strength '0.2 mol/mol at 20 C'"

@@ -129,6 +129,12 @@ refuses(correct_reading.blank_temperature "correct_reading --reading '84 %vol' -
 refuses(correct_reading.value_left_out "correct_reading --reading --temperature '31 C'"
     "--reading needs a value")
 refuses(correct_reading.twice "correct_reading --reading '84 %vol' --reading '85 %vol' --temperature '31 C'"
-    "--reading")
+    "^correct_reading: --reading is given more than once\n$")
 refuses(correct_reading.line_break "correct_reading --reading '84 %vol' --temperature $'31\\nC'"
     "unknown unit")
+# What is refused can be told from the range.
+refuses(correct_reading.hair_too_hot "correct_reading --reading '40 %vol' --temperature '40.00000001 C'"
+    "temperature 40[.]00000001 °C is outside -20 to 40 °C")
+# What the parser of options refuses is said in plain words.
+refuses(correct_reading.nothing_behind "correct_reading --reading '40 %vol' --temperature"
+    "^correct_reading: --temperature needs a value\n$")

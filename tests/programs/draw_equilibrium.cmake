@@ -44,6 +44,18 @@ draw_equilibrium --output a.svg --replace --pressure '900 kPa'
 PATH=$(dirname $(command -v draw_equilibrium)) draw_equilibrium --output a.svg --replace
 echo $? * $(cat a.svg)"
     "^1 a[.]svg old\n$")
+# A picture to which no answer belongs is not put in place, and nothing is left beside.
+foreach(output full closed)
+  set(to_full ">/dev/full")
+  set(to_closed ">&-")
+  add_case(draw_equilibrium.nothing_without_an_answer.${output}
+      "${in_folder} draw_equilibrium --output a.svg ${to_${output}}; status=$?; ls; exit $status" 1
+      "^$" "standard output cannot be written: ")
+  add_case(draw_equilibrium.nothing_replaced_without_an_answer.${output}
+      "${in_folder} echo old >a.svg
+draw_equilibrium --output a.svg --replace ${to_${output}}; status=$?; ls | grep -v '^a.svg$'; grep -v old a.svg; exit $status" 1
+      "^$" "standard output cannot be written: ")
+endforeach()
 refuses(draw_equilibrium.there_already "${in_folder} touch a.svg && draw_equilibrium --output a.svg"
     "--output 'a[.]svg': is there already; --replace")
 refuses(draw_equilibrium.dangling_link "${in_folder} ln -s nowhere a.svg && draw_equilibrium --output a.svg"

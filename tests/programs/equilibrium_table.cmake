@@ -59,7 +59,7 @@ refuses(equilibrium_table.no_file "equilibrium_table --measured /nonexistent/x.c
 refuses(equilibrium_table.folder "equilibrium_table --measured /" "cannot be read: Is a directory")
 refuses(equilibrium_table.endless_file "equilibrium_table --measured /dev/zero" "longer than 1 MiB")
 refuses(equilibrium_table.no_text "equilibrium_table --measured <(printf 'a\\0b')" "no text")
-refuses(equilibrium_table.empty_file "equilibrium_table --measured /dev/null" "no point in it")
+refuses(equilibrium_table.empty_file "equilibrium_table --measured /dev/null" "--measured '/dev/null': no point in it\n$")
 refuses(equilibrium_table.other_pressure "equilibrium_table --measured ${carey_lewis} --altitude '1500 m'"
     "no point in it for 84[.]56 kPa; 15 of other pressures")
 refuses(equilibrium_table.three_points

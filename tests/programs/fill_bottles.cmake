@@ -47,3 +47,8 @@ refuses(fill_bottles.frozen
 refuses(fill_bottles.slightly_frozen
     "fill_bottles --amount '3 L' --strength '2 %vol' --temperature '-2 C' --bottle '700 mL'"
     "--temperature '-2 C': temperature -2 °C is outside .*freezing")
+foreach(zero "-0 C" "1e-300 C" "31.9999999999 F" "273.15 K")  # as somebody would have written it
+  answers(fill_bottles.freezing.${zero}
+      "fill_bottles --amount '3 L' --strength '45 %vol' --temperature '${zero}' --bottle '500 mL'"
+      "^Fill 492[.]78 mL at 0 °C, ")
+endforeach()

@@ -78,6 +78,11 @@ answers(forecast_run.extract "${run} --extract '10 plato' --end 'collected 1 L' 
 answers(forecast_run.drawing "${folder} ${run} --end 'collected 1 L' --draw a.svg && grep -c '</svg>' a.svg" "drawing +a[.]svg.*\n1\n$")
 answers(forecast_run.drawing_replaced
     "${folder} echo old > a.svg; ${run} --end 'collected 1 L' --draw a.svg --replace > /dev/null && grep -c old a.svg || true" "^0\n$")
+foreach(form "" --csv --json)  # an answer that cannot be written leaves no picture
+  add_case(forecast_run.no_drawing_without_an_answer${form}
+      "${folder} ${run} --end 'collected 1 L' --draw a.svg ${form} >/dev/full; status=$?; ls; exit $status" 1
+      "^$" "standard output cannot be written: No space left")
+endforeach()
 refuses(forecast_run.drawing_there "${folder} echo old > a.svg; ${run} --end 'collected 1 L' --draw a.svg" "is there already; --replace")
 refuses(forecast_run.drawing_png "${run} --end 'collected 1 L' --draw a.png" "SVG")
 
@@ -92,6 +97,15 @@ refuses(forecast_run.discards_too_much "${run} --discard '30 L' --end 'collected
 refuses(forecast_run.names_the_cut "${run} --cuts 'collected 100 mL; still 12 %vol' --end 'collected 1 L'"
     "--cuts 'still 12 %vol': strength in the still 12 % vol at 20 °C is outside 0 to 10[.]")
 refuses(forecast_run.names_the_end "${run} --cuts 'collected 100 mL' --end 'boiling 120 C; elapsed 9 h'" "--end 'boiling 120 C': boiling temperature")
+answers(forecast_run.hot_room "${run} --pot-loss '3 W/K' --room '45 C' --end 'collected 1 L'" "^Kept: ")
+refuses(forecast_run.hotter_room "${run} --pot-loss '3 W/K' --room '61 C' --end 'collected 1 L'"
+    "--room '61 C': temperature of the room 61 °C is outside -40 to 60 °C")
+foreach(extract "0 plato" "5 plato")  # the range told is the one that holds
+  refuses(forecast_run.hot.${extract} "${run} --temperature 41C --extract '${extract}' --end 'collected 1 L'"
+      "--temperature '41C': temperature 41 °C is outside -[34][.][0-9]+ to 40 °C .*above its freezing point")
+  refuses(forecast_run.glowing.${extract} "${run} --temperature 1e6K --extract '${extract}' --end 'collected 1 L'"
+      "--temperature '1e6K': temperature 999726[.][89] °C is outside -[34][.][0-9]+ to 40 °C")
+endforeach()
 refuses(forecast_run.frozen "${run} --temperature -10C --end 'collected 1 L'" "--temperature '-10C': temperature -10 °C is outside -3[.]8")
 refuses(forecast_run.frozen_wash "${run} --temperature -10C --extract '5 plato' --end 'collected 1 L'" "--temperature '-10C': temperature -10 °C is outside")
 refuses(forecast_run.too_hot "${run} --end 'boiling 120 C'" "boiling temperature 120 °C is outside 91[.]6[0-9]* to 99[.]9")

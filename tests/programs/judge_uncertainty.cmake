@@ -63,7 +63,7 @@ refuses(judge_uncertainty.limits_without_unit "judge_uncertainty ${spirit} --the
 refuses(judge_uncertainty.certain "judge_uncertainty ${spirit} --confidence '100 %'"
     "--confidence '100 %': probability 1 is outside 0[.]51 to 0[.]999999")
 refuses(judge_uncertainty.percent_forgotten "judge_uncertainty ${spirit} --confidence 95" "probability 95 is outside")
-refuses(judge_uncertainty.few_draws "judge_uncertainty ${spirit} --draws 10" "--draws '10': draws 10 is outside 10000")
+refuses(judge_uncertainty.few_draws "judge_uncertainty ${spirit} --draws 10" "--draws '10': expected a whole number from 10000 to 10000000")
 refuses(judge_uncertainty.no_draws "judge_uncertainty ${spirit} --draws nan" "expected a whole number")
 refuses(judge_uncertainty.strengthening "judge_uncertainty ${spirit} --amount '2 L' --target '85 %vol'"
     "--target '85 %vol': target strength 85 % vol at 20 °C is outside")

@@ -61,20 +61,20 @@ template <class T>
 struct attempt {
     T mass_fraction;  ///< the place
     /// how much nearer to the root the step began than it had to; negative if it began too far away. Near
-    /// enough, what it leaves, the fourth power of where it began, is below rounding.
+    /// enough, what it leaves, the cube of where it began, is below rounding.
     T reserve;
 };
 
 /// Inverses of the formula for double and float, quick and without a loop: a polynomial as first guess, then
-/// steps that multiply the number of good digits by four. They succeed for practically every mixture, and
-/// `settled` says whether they did; if not, bracketing takes over.
+/// steps that multiply the number of good digits, the last of them by three. They succeed for practically
+/// every mixture, and `settled` says whether they did; if not, bracketing takes over.
 /// @tparam T scalar type
 template <class T>
 struct quick_inverse {
     /// whether there is one for this scalar; the others take their time
     static constexpr bool exists = std::is_same_v<T, double> || std::is_same_v<T, float>;
-    /// how near the last step must begin: fourth root of rounding
-    static constexpr double near = std::is_same_v<T, float> ? 1e-2 : 1e-4;
+    /// how near the last step must begin: cube root of rounding
+    static constexpr double near = std::is_same_v<T, float> ? 3e-3 : 4e-6;
     /// nearer than this to a pure liquid the last digit is not left to chance
     static constexpr double edge = 32.0 * static_cast<double>(std::numeric_limits<T>::epsilon());
 
@@ -92,16 +92,13 @@ struct quick_inverse {
 
 /// @tparam Pair how two numbers are worked on at once
 /// @param q volume fraction at 20 °C, 0 to 1
-/// @return mass fraction over volume fraction, from a table: good to rounding there, and as first guess at
-///         any temperature
+/// @return density at 20 °C over that of ethanol, which is volume fraction over mass fraction, from a table:
+///         good to rounding there, and as first guess at any temperature; NaN for any other q
 template <class Pair, class T>
-constexpr T ratio_at_20_celsius(T const& q) {
-    constexpr std::size_t intervals = std::tuple_size_v<std::remove_const_t<decltype(ratio_table)>>;
+constexpr T density_ratio_at_20_celsius(T const& q) {
+    constexpr std::size_t intervals = std::tuple_size_v<std::remove_const_t<decltype(density_ratio_table)>>;
     auto const at = numeric::interval_of<intervals>(T(q * T(static_cast<double>(intervals))));
-    auto const& row = ratio_table[at.index];
-    std::array<Pair, 7> halves{};
-    for (std::size_t k = 0; k < halves.size(); ++k) halves[k] = Pair(T(row[k].first()), T(row[k].second()));
-    return numeric::halved_polynomial(halves, at.place);
+    return numeric::halved_polynomial(numeric::pairs_from<Pair>(density_ratio_table[at.index]), at.place);
 }
 
 namespace detail {
@@ -130,22 +127,24 @@ template <class T, class Pair = numeric::pair<T>>
 class isotherm {
 public:
     /// @param t temperature, °C
-    explicit constexpr isotherm(T const& t)
-        : isotherm(T((t - T(10)) * (T(1) / T(30))), std::make_index_sequence<pairs>{}) {}
+    explicit constexpr isotherm(T const& t) : isotherm(centred_temperature(t), each_pair{}) {}
 
     /// @param w mass fraction
     /// @return density, kg/m3
-    constexpr T density(T const& w) const { return numeric::halved_polynomial(c_, centred(w)); }
+    constexpr T density(T const& w) const {
+        if (std::is_constant_evaluated()) return numeric::halved_polynomial(c_, centred(w));
+        return numeric::halved_polynomial(numeric::pairs_from<numeric::quick_pair<T>>(c_), centred(w));
+    }
+
+    /// What `density` does, for loops over arrays: fewer operations, which wait more for each other.
+    /// @param w mass fraction
+    /// @return density, kg/m3
+    constexpr T density_of_many(T const& w) const { return numeric::polynomial(powers(), centred(w)); }
 
     /// @param w mass fraction
     /// @return density in kg/m3 and its derivative with respect to the mass fraction
     constexpr numeric::value_and_slope<T> density_and_slope(T const& w) const {
-        std::array<T, 2 * pairs> powers{};
-        for (std::size_t j = 0; j < pairs; ++j) {
-            powers[2 * j] = c_[j].first();
-            powers[2 * j + 1] = c_[j].second();
-        }
-        auto const in_s = numeric::polynomial_with_slope(powers, centred(w));
+        auto const in_s = numeric::polynomial_with_slope(powers(), centred(w));
         return {in_s.value, T(2) * in_s.slope};
     }
 
@@ -162,23 +161,25 @@ public:
     /// @return mass fraction, to working precision; the nearer end if rho lies outside
     constexpr T mass_fraction_from_density(T const& rho) const {
         if constexpr (quick_inverse<T>::exists) {
-            T s = composition_from_table(rho);
-            for (int k = 0; k < 3; ++k) {
-                auto const tried = step_to_density(rho, s);
-                if (quick_inverse<T>::settled(tried)) return tried.mass_fraction;
-                s = centred(tried.mass_fraction);
-            }
+            return mass_fraction_from_guess(rho, composition_from_table(rho, tau_));
+        } else {
+            return patient_mass_fraction(rho);
         }
-        T const water = density(T(0));
-        T const ethanol = density(T(1));
-        if (rho >= water && std::is_floating_point_v<T>) return T(0);
-        if (rho <= ethanol && std::is_floating_point_v<T>) return T(1);
-        T const guess = (water - rho) / (water - ethanol);
-        auto const residual = [&](T const& w) {
-            auto const at = density_and_slope(w);
-            return numeric::value_and_slope<T>{at.value - rho, at.slope};
-        };
-        return solve(residual, guess);
+    }
+
+    /// The same for one density only. The guess comes before the isotherm, which can then be made while the
+    /// processor waits for the table.
+    /// @param rho density, kg/m3
+    /// @param t   temperature, °C
+    /// @return as the other
+    static constexpr T mass_fraction_from_density_at(T rho, T t) {
+        T const tau = centred_temperature(t);
+        if constexpr (quick_inverse<T>::exists) {
+            T const s = composition_from_table(rho, tau);
+            return isotherm(tau, each_pair{}).mass_fraction_from_guess(rho, s);
+        } else {
+            return isotherm(tau, each_pair{}).patient_mass_fraction(rho);
+        }
     }
 
     /// Inverse of `ethanol_concentration`.
@@ -187,9 +188,12 @@ public:
     constexpr T mass_fraction_from_concentration(T const& concentration) const {
         if constexpr (quick_inverse<T>::exists) {
             T const q = concentration / density(T(1));
-            T w = q * ratio_at_20_celsius<Pair>(q);
+            T w = q / density_ratio_at_20_celsius<Pair>(q);
             for (int k = 0; k < 3; ++k) {
-                auto const tried = step_to_concentration(concentration, w);
+                auto const tried = step_to_concentration(
+                    miss_of_concentration(numeric::halved_polynomial_taylor(c_, centred(w)), w,
+                                          concentration),
+                    w);
                 if (quick_inverse<T>::settled_relative(tried)) return tried.mass_fraction;
                 w = tried.mass_fraction;
             }
@@ -204,34 +208,50 @@ public:
         return solve(residual, guess);
     }
 
-    /// What `mass_fraction_from_density` does, for loops over arrays: without a table or a branch.
+    /// @name For loops over arrays
+    /// What `mass_fraction_from_density` and `mass_fraction_from_concentration` do, without a table or a
+    /// branch, in two parts: one to come near, for which single precision will do, and a last step.
+    /// @{
+
     /// @param rho density, kg/m3
-    /// @return a mass fraction that is the answer if `quick_inverse::settled` says so
-    [[gnu::flatten]] constexpr attempt<T> attempt_from_density(T const& rho) const {
+    /// @return 2 w - 1 within about 1e-6 for a liquid above 0 °C
+    [[gnu::flatten]] constexpr T near_density(T const& rho) const {
         T const x = (rho - T(middle_density)) * (T(1) / T(density_span));
-        auto const first = step_to_density(rho, numeric::polynomial(composition_guess, x, tau_));
-        return step_to_density(rho, centred(first.mass_fraction));
+        T const guess = numeric::polynomial(composition_guess, x, tau_);
+        return guess + numeric::householder_step(miss_of_many<4>(guess, rho));
+    }
+    /// @param rho density, kg/m3
+    /// @param s   2 w - 1 from `near_density`
+    /// @return a mass fraction that is the answer if `quick_inverse::settled` says so
+    [[gnu::flatten]] constexpr attempt<T> attempt_from_density(T const& rho, T const& s) const {
+        return step_to_density(miss_of_many<3>(s, rho), s);
     }
 
-    /// What `mass_fraction_from_concentration` does, for loops over arrays: without a table or a branch.
-    /// @tparam Steps how many: one is enough at 20 °C, two from 0 to 30 °C
-    /// @param concentration kg of ethanol per m3 of mixture
-    /// @return a mass fraction that is the answer if `quick_inverse::settled_relative` says so
-    template <int Steps>
-    [[gnu::flatten]] constexpr attempt<T> attempt_from_concentration(T const& concentration) const {
-        static_assert(Steps == 1 || Steps == 2);
-        T const q = concentration * (T(1) / density(T(1)));
-        auto const first =
-            step_to_concentration(concentration, T(q * numeric::polynomial(ratio_guess, centred(q))));
-        if constexpr (Steps == 1) {
-            return first;
-        } else {
-            return step_to_concentration(concentration, first.mass_fraction);
-        }
+    /// @param q concentration over the density of pure ethanol: the volume fraction
+    /// @return mass fraction within 3e-6 of itself at 20 °C
+    static constexpr T near_volume_fraction_at_20_celsius(T const& q) {
+        return q * numeric::polynomial(ratio_guess, centred(q));
     }
+    /// @param q concentration over the density of pure ethanol: the volume fraction
+    /// @return mass fraction within about 1e-6 of itself from 0 to 30 °C
+    [[gnu::flatten]] constexpr T near_volume_fraction(T const& q) const {
+        T const w = near_volume_fraction_at_20_celsius(q), concentration = q * density_of_many(T(1));
+        return w + numeric::householder_step(miss_of_concentration(
+                       numeric::polynomial_taylor<4>(powers(), centred(w)), w, concentration));
+    }
+    /// @param concentration kg of ethanol per m3 of mixture
+    /// @param w             mass fraction from one of these
+    /// @return a mass fraction that is the answer if `quick_inverse::settled_relative` says so
+    [[gnu::flatten]] constexpr attempt<T> attempt_from_concentration(T const& concentration,
+                                                                     T const& w) const {
+        return step_to_concentration(
+            miss_of_concentration(numeric::polynomial_taylor<3>(powers(), centred(w)), w, concentration), w);
+    }
+    /// @}
 
 private:
     static constexpr std::size_t pairs = std::tuple_size_v<std::remove_const_t<decltype(coefficients)>> / 2;
+    using each_pair = std::make_index_sequence<pairs>;
 
     template <std::size_t... J>
     constexpr isotherm(T const& tau, std::index_sequence<J...>) : tau_(tau), c_{collapsed<J>(tau)...} {}
@@ -242,42 +262,100 @@ private:
             return Pair(numeric::polynomial(std::get<2 * J>(coefficients), tau),
                         numeric::polynomial(std::get<2 * J + 1>(coefficients), tau));
         } else {
-            return numeric::pair_polynomial(detail::halves<J>, Pair(tau, tau));
+            return numeric::pair_polynomial(numeric::pairs_from<Pair>(detail::halves<J>), Pair(tau, tau));
         }
     }
 
     static constexpr T centred(T const& w) { return T(2) * w - T(1); }
+    static constexpr T centred_temperature(T const& t) { return (t - T(10)) * (T(1) / T(30)); }
 
-    constexpr T composition_from_table(T const& rho) const {
-        constexpr std::size_t intervals = std::tuple_size_v<std::remove_const_t<decltype(composition_table)>>;
-        constexpr double per_density = static_cast<double>(intervals) / (highest_density - lowest_density);
-        auto const at = numeric::interval_of<intervals>(T((rho - T(lowest_density)) * T(per_density)));
-        auto const& cell = composition_table[at.index];
-        return numeric::halved_polynomial(std::array<Pair, 2>{numeric::pair_quintic<Pair>(cell[0], tau_),
-                                                              numeric::pair_quintic<Pair>(cell[1], tau_)},
-                                          at.place);
+    constexpr T mass_fraction_from_guess(T const& rho, T s) const {
+        for (int k = 0; k < 3; ++k) {
+            auto const tried = step_to_density(miss_of_one(s, rho), s);
+            if (quick_inverse<T>::settled(tried)) return tried.mass_fraction;
+            s = centred(tried.mass_fraction);
+        }
+        return patient_mass_fraction(rho);
+    }
+    constexpr T patient_mass_fraction(T const& rho) const {
+        T const water = density(T(0));
+        T const ethanol = density(T(1));
+        if (rho >= water && std::is_floating_point_v<T>) return T(0);
+        if (rho <= ethanol && std::is_floating_point_v<T>) return T(1);
+        T const guess = (water - rho) / (water - ethanol);
+        auto const residual = [&](T const& w) {
+            auto const at = density_and_slope(w);
+            return numeric::value_and_slope<T>{at.value - rho, at.slope};
+        };
+        return solve(residual, guess);
     }
 
-    [[gnu::flatten]] constexpr attempt<T> step_to_density(T const& rho, T const& s) const {
+    // First guess of s within about 1e-6: single precision will do, and works on four polynomials at once.
+    static constexpr T composition_from_table(T const& rho, T const& tau) {
+        constexpr std::size_t bands = std::tuple_size_v<std::remove_const_t<decltype(composition_table)>>;
+        constexpr std::size_t intervals =
+            std::tuple_size_v<std::remove_cvref_t<decltype(composition_table[0])>>;
+        constexpr double per_density = static_cast<double>(intervals) / (highest_density - lowest_density);
+        auto const x = numeric::interval_of<intervals>(T((rho - T(lowest_density)) * T(per_density)));
+        auto const y = numeric::interval_of<bands>(T((tau + T(1)) * T(0.5 * bands)));
+        auto const& cell = composition_table[y.index][x.index];
+        float const p = static_cast<float>(x.place), p2 = p * p;
+        float const q = static_cast<float>(y.place), q2 = q * q;
+        std::array<float, 4> in_p{};
+        for (std::size_t k = 0; k < 4; ++k)
+            in_p[k] = (cell[3][k] * q + cell[2][k]) * q2 + (cell[1][k] * q + cell[0][k]);
+        return T((in_p[0] + in_p[2] * p2) + p * (in_p[1] + in_p[3] * p2));
+    }
+
+    constexpr std::array<T, 2 * pairs> powers() const {
+        return powers(std::make_index_sequence<2 * pairs>{});
+    }
+    template <std::size_t... K>
+    constexpr std::array<T, 2 * pairs> powers(std::index_sequence<K...>) const {
+        return {(K % 2 == 0 ? c_[K / 2].first() : c_[K / 2].second())...};
+    }
+
+    // The density less a value, as a series in s: for one mixture, by halves, which wait less for each
+    // other; for arrays in one chain, which has fewer operations.
+    constexpr numeric::taylor_terms<T, 3> miss_of_one(T const& s, T const& rho) const {
         std::array<Pair, pairs> from_rho = c_;
         from_rho[0] = from_rho[0] + Pair(T(-rho), T(0));
-        auto const miss = numeric::halved_polynomial_taylor(from_rho, s);
-        // Near, measured in s and measured by the bend of the curve: miss/first and miss second/first^2.
-        T const slope = miss.first * miss.first, far = T(quick_inverse<T>::near) * slope;
-        T const reserve = far * far - miss.value * miss.value * (slope + miss.second * miss.second);
-        return {T(0.5) * (s + numeric::householder_step(miss)) + T(0.5), reserve};
+        return numeric::halved_polynomial_taylor(from_rho, s);
+    }
+    template <std::size_t Terms>
+    constexpr numeric::taylor_terms<T, Terms> miss_of_many(T const& s, T const& rho) const {
+        std::array<T, 2 * pairs> from_rho = powers();
+        from_rho[0] = from_rho[0] - rho;
+        return numeric::polynomial_taylor<Terms>(from_rho, s);
     }
 
-    [[gnu::flatten]] constexpr attempt<T> step_to_concentration(T const& concentration, T const& w) const {
-        auto const rho = numeric::halved_polynomial_taylor(c_, centred(w));
-        T const twice = T(2) * w;  // in terms of w: each order of s = 2 w - 1 brings a factor of two
-        numeric::taylor_terms<T> const miss{w * rho.value - concentration, rho.value + twice * rho.first,
-                                            T(2) * (rho.first + twice * rho.second),
-                                            T(4) * (rho.second + twice * rho.third)};
+    // What a last step comes to.
+    static constexpr attempt<T> step_to_density(numeric::taylor_terms<T, 3> const& miss, T const& s) {
+        // Near, measured in s and measured by the bend of the curve: miss/first and miss second/first^2.
+        T const slope = miss[1] * miss[1], far = T(quick_inverse<T>::near) * slope;
+        T const reserve = far * far - miss[0] * miss[0] * (slope + miss[2] * miss[2]);
+        return {T(0.5) * s + T(0.5) + T(0.5) * numeric::halley_step(miss), reserve};
+    }
+
+    // The series of w rho(w) less a concentration, from that of rho: in terms of w, where each order of s =
+    // 2 w - 1 brings a factor of two.
+    template <std::size_t Terms>
+    static constexpr numeric::taylor_terms<T, Terms>
+    miss_of_concentration(numeric::taylor_terms<T, Terms> const& rho, T const& w, T const& concentration) {
+        T const twice = T(2) * w;
+        numeric::taylor_terms<T, Terms> miss{};
+        miss[0] = w * rho[0] - concentration;
+        miss[1] = rho[0] + twice * rho[1];
+        miss[2] = T(2) * (rho[1] + twice * rho[2]);
+        if constexpr (Terms > 3) miss[3] = T(4) * (rho[2] + twice * rho[3]);
+        return miss;
+    }
+
+    static constexpr attempt<T> step_to_concentration(numeric::taylor_terms<T, 3> const& miss, T const& w) {
         // A concentration is hardly bent; near is relative, so that the weakest mixtures have their digits.
         // (Of the very weakest the squares vanish, and count as settled: rightly, it is a straight line.)
-        T const far = T(quick_inverse<T>::near) * w * miss.first;
-        return {w + numeric::householder_step(miss), far * far - miss.value * miss.value};
+        T const far = T(quick_inverse<T>::near) * w * miss[1];
+        return {w + numeric::halley_step(miss), far * far - miss[0] * miss[0]};
     }
 
     template <class F>
@@ -331,28 +409,36 @@ constexpr density_derivatives<T> density_with_derivatives(T const& w, T const& t
 /// @return mass fraction, to working precision; the nearer end if rho is not a density of the mixture at t
 template <class T>
 constexpr T mass_fraction_from_density(T const& rho, T const& t) {
-    if (std::is_constant_evaluated()) return isotherm<T>(t).mass_fraction_from_density(rho);
-    return quick_isotherm<T>(t).mass_fraction_from_density(rho);
+    if (std::is_constant_evaluated()) return isotherm<T>::mass_fraction_from_density_at(rho, t);
+    return quick_isotherm<T>::mass_fraction_from_density_at(rho, t);
 }
 
 /// A mixture from its alcoholic strength by volume at 20 °C, the reference temperature that everybody uses:
 /// from a table, to working precision.
-struct mixture_at_20_celsius {
-    double mass_fraction;  ///< `mass_fraction_from_volume_fraction` at 20 °C
-    double density;        ///< at 20 °C, kg/m3
-
+class mixture_at_20_celsius {
+public:
     /// @param q volume fraction at 20 °C, 0 to 1
-    explicit constexpr mixture_at_20_celsius(double q) {
-        double const ratio = std::is_constant_evaluated()
-                                 ? ratio_at_20_celsius<numeric::pair<double>>(q)
-                                 : ratio_at_20_celsius<numeric::quick_pair<double>>(q);
-        double const w = q * ratio;
-        mass_fraction = q < 1.0 && w < 1.0 ? w : (q >= 1.0 ? 1.0 : w);  // rounding may reach 1; NaN stays
-        density = ethanol / ratio;  // because w/q is the density of ethanol over that of the mixture
+    explicit constexpr mixture_at_20_celsius(double q)
+        : ratio_(std::is_constant_evaluated() ? density_ratio_at_20_celsius<numeric::pair<double>>(q)
+                                              : density_ratio_at_20_celsius<numeric::quick_pair<double>>(q)),
+          q_(q) {}
+
+    /// @return mass fraction, `mass_fraction_from_volume_fraction` at 20 °C
+    constexpr double mass_fraction() const {
+        double const w = q_ / ratio_;
+        return q_ < 1.0 ? (w < 1.0 ? w : 1.0) : (q_ == 1.0 ? 1.0 : w);  // rounding may reach 1
+    }
+
+    /// @param expansion by which factor the volume of something is to have grown
+    /// @return density at 20 °C over that factor, kg/m3
+    constexpr double density(double expansion = 1.0) const {
+        constexpr double ethanol = isotherm<double>(20.0).density(1.0);
+        return ethanol / expansion * ratio_;
     }
 
 private:
-    static constexpr double ethanol = isotherm<double>(20.0).density(1.0);
+    double ratio_;
+    double q_;
 };
 
 /// Alcoholic strength by volume, q = w rho(w, t) / rho(1, t) with t the reference temperature.

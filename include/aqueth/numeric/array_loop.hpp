@@ -34,6 +34,11 @@
 /// without a branch, which the compiler turns into vector instructions; besides its value it says, in one
 /// bit, whether that value is in doubt (out of range, not converged, or merely not certain). Only those
 /// elements are done again by `careful`, the scalar function with all its branches.
+///
+/// Where that line is long, each step waiting for the one before, an operation has `prepare` besides: it
+/// works out a number for every element of the block in a loop of its own, and gets it as one more
+/// argument. Of short loops a processor has several elements under way at a time, of a long one not even
+/// one.
 namespace aqueth::numeric {
 
 /// The bits of a floating-point number, as an unsigned integer of its size.
@@ -66,20 +71,32 @@ struct doubtful {
     bits<T> doubt;  ///< highest bit set: look again
 };
 
+/// Hands doubt on in the value itself.
+/// @param x a value and its doubt
+/// @return the value; NaN, which is outside every range, if there is doubt
+template <class T>
+constexpr T certain_or_nan(doubtful<T> const& x) {
+    using whole = std::make_signed_t<bits<T>>;
+    whole const spread = static_cast<whole>(x.doubt) >> (8 * sizeof(T) - 1);  // all ones, or none
+    return std::bit_cast<T>(bits_of(x.value) | static_cast<bits<T>>(spread));
+}
+
 namespace detail {
 
 inline constexpr std::size_t block = 64;
 
 /// The elements of a block that are in doubt, done again.
 /// @return how many are refused
-template <class T, class Operation, std::size_t N>
+template <std::size_t Given, class T, class Operation, std::size_t N>
 [[gnu::noinline, gnu::cold]] std::size_t do_again(Operation const& operation,
                                                   std::array<T const*, N> const& in, T* out,
                                                   bits<T> const* doubt, bool* valid) {
+    std::array<T const*, Given> given{};
+    std::copy_n(in.begin(), Given, given.begin());
     std::size_t refused = 0;
     for (std::size_t i = 0; i < block; ++i) {
         if ((doubt[i] >> (8 * sizeof(T) - 1)) == 0) continue;
-        out[i] = std::apply([&](auto... each) { return operation.careful(each[i]...); }, in);
+        out[i] = std::apply([&](auto... each) { return operation.careful(each[i]...); }, given);
         if (out[i] == out[i]) continue;
         if (valid != nullptr) valid[i] = false;
         ++refused;
@@ -91,20 +108,29 @@ template <class T, class Operation, std::size_t N>
 #pragma clang diagnostic push
 #pragma clang diagnostic ignored "-Wpass-failed"  // not every operation, nor -O1, can make vectors of it
 #endif
-template <class T, class Operation, std::size_t N, std::size_t... I>
+// Of the N inputs the operation was given the first; the others are prepared.
+template <std::size_t Given, class T, class Operation, std::size_t N, std::size_t... I>
 [[gnu::flatten]] inline std::size_t do_block(Operation const& operation, std::array<T const*, N> const& in,
                                              T* out, bool* valid, std::index_sequence<I...>) {
-    bits<T> doubt[block];
-    bits<T> any = 0;
-    AQUETH_INDEPENDENT_ELEMENTS
-    for (std::size_t i = 0; i < block; ++i) {
-        doubtful<T> const result = operation.quick(std::get<I>(in)[i]...);
-        out[i] = result.value;
-        doubt[i] = result.doubt;
-        any |= result.doubt;
+    if constexpr (requires { operation.quick(*std::get<I>(in)...); }) {
+        bits<T> doubt[block];
+        bits<T> any = 0;
+        AQUETH_INDEPENDENT_ELEMENTS
+        for (std::size_t i = 0; i < block; ++i) {
+            doubtful<T> const result = operation.quick(std::get<I>(in)[i]...);
+            out[i] = result.value;
+            doubt[i] = result.doubt;
+            any |= result.doubt;
+        }
+        if ((any >> (8 * sizeof(T) - 1)) == 0) return 0;
+        return do_again<Given>(operation, in, out, doubt, valid);
+    } else {
+        T prepared[block];
+        AQUETH_INDEPENDENT_ELEMENTS
+        for (std::size_t i = 0; i < block; ++i) prepared[i] = operation.prepare(std::get<I>(in)[i]...);
+        std::array<T const*, N + 1> const more{std::get<I>(in)..., prepared};
+        return do_block<Given>(operation, more, out, valid, std::make_index_sequence<N + 1>{});
     }
-    if ((any >> (8 * sizeof(T) - 1)) == 0) return 0;
-    return do_again(operation, in, out, doubt, valid);
 }
 
 template <class T, class Operation, std::size_t N>
@@ -114,7 +140,7 @@ template <class T, class Operation, std::size_t N>
     constexpr auto each = std::make_index_sequence<N>{};
     std::size_t refused = 0;
     for (; size >= block; size -= block) {
-        refused += do_block(operation, in, out, valid, each);
+        refused += do_block<N>(operation, in, out, valid, each);
         for (T const*& start : in) start += block;
         out += block;
         if (valid != nullptr) valid += block;
@@ -166,8 +192,8 @@ std::size_t do_whole_blocks(Operation const& operation, std::array<T const*, N> 
 
 /// Does an operation on every element.
 /// @tparam T         float or double
-/// @param operation  with `quick` (N numbers -> doubtful<T>, no branch) and `careful` (N numbers -> T, NaN if
-///                   the arguments are out of range); copied
+/// @param operation  with `quick` (N numbers, and what `prepare` made of them -> doubtful<T>, no branch) and
+///                   `careful` (N numbers -> T, NaN if the arguments are out of range); copied
 /// @param in         where each of the N inputs begins
 /// @param out        where the results go; may be one of the inputs, but must not overlap one in part
 /// @param valid      where false goes for an element that is refused, true for the others; may be null

@@ -83,60 +83,36 @@ using quick_pair = pair<T>;
 
 namespace detail {
 
-template <class Pair, class C, std::size_t N, std::size_t... K>
-constexpr Pair one_chain_of_pairs(std::array<pair<C>, N> const& c, Pair const& x, std::index_sequence<K...>) {
-    Pair value(c[N - 1].first(), c[N - 1].second());
-    ((value = multiply_add(value, x, Pair(c[N - 2 - K].first(), c[N - 2 - K].second()))), ...);
-    return value;
+template <class Pair, class From, std::size_t N, std::size_t... K>
+constexpr std::array<Pair, N> pairs_from(std::array<From, N> const& c, std::index_sequence<K...>) {
+    using T = std::remove_cvref_t<decltype(Pair().first())>;
+    return {Pair(T(c[K].first()), T(c[K].second()))...};
 }
 
 template <class Pair, std::size_t N, std::size_t... K>
-constexpr Pair all_but_the_first(std::array<Pair, N> const& c, Pair const& u, std::index_sequence<K...>) {
+constexpr Pair one_chain_of_pairs(std::array<Pair, N> const& c, Pair const& x, std::index_sequence<K...>) {
     Pair value = c[N - 1];
-    ((value = multiply_add(value, u, c[N - 2 - K])), ...);
+    ((value = multiply_add(value, x, c[N - 2 - K])), ...);
     return value;
-}
-
-// Value and derivatives of both halves; the first turns are written out, because a compiler may not drop a
-// product with zero.
-template <class Pair, std::size_t N, std::size_t... K>
-constexpr taylor_terms<Pair> taylor(std::array<Pair, N> const& c, Pair const& u, std::index_sequence<K...>) {
-    Pair third = c[N - 1];
-    Pair second = multiply_add(third, u, c[N - 2]);
-    Pair first = multiply_add(second, u, c[N - 3]);
-    second = multiply_add(third, u, second);
-    Pair value = multiply_add(first, u, c[N - 4]);
-    first = multiply_add(second, u, first);
-    second = multiply_add(third, u, second);
-    ((third = multiply_add(third, u, second), second = multiply_add(second, u, first),
-      first = multiply_add(first, u, value), value = multiply_add(value, u, c[N - 5 - K])),
-     ...);
-    return {value, first, second, third};
 }
 
 }  // namespace detail
+
+/// @tparam Pair how two numbers are worked on at once
+/// @param c pairs from a table
+/// @return the same in that form
+template <class Pair, class From, std::size_t N>
+constexpr std::array<Pair, N> pairs_from(std::array<From, N> const& c) {
+    return detail::pairs_from<Pair>(c, std::make_index_sequence<N>{});
+}
 
 /// Two polynomials of the same argument, by Horner's rule.
 /// @param c coefficients of both, lowest power first
 /// @param x the argument, twice
 /// @return both values
-template <class Pair, class C, std::size_t N>
-constexpr Pair pair_polynomial(std::array<pair<C>, N> const& c, Pair const& x) {
+template <class Pair, std::size_t N>
+constexpr Pair pair_polynomial(std::array<Pair, N> const& c, Pair const& x) {
     return detail::one_chain_of_pairs(c, x, std::make_index_sequence<N - 1>{});
-}
-
-/// Two polynomials of fifth degree of the same argument, even and odd powers apart.
-/// @param c coefficients of both, lowest power first
-/// @param x the argument
-/// @return both values
-template <class Pair, class C, class T>
-constexpr Pair pair_quintic(std::array<pair<C>, 6> const& c, T const& x) {
-    auto const at = [&](std::size_t k) { return Pair(T(c[k].first()), T(c[k].second())); };
-    T const square = x * x;
-    Pair const u(square, square);
-    Pair const even = multiply_add(multiply_add(at(4), u, at(2)), u, at(0));
-    Pair const odd = multiply_add(multiply_add(at(5), u, at(3)), u, at(1));
-    return multiply_add(odd, Pair(x, x), even);
 }
 
 /// A polynomial from its halves.
@@ -147,28 +123,25 @@ template <class Pair, std::size_t N, class T>
 constexpr T halved_polynomial(std::array<Pair, N> const& c, T const& x) {
     static_assert(N >= 2);
     T const u = x * x;
-    Pair const upper = detail::all_but_the_first(c, Pair(u, u), std::make_index_sequence<N - 2>{});
+    Pair const upper = detail::one_chain_of_pairs(c, Pair(u, u), std::make_index_sequence<N - 2>{});
     // The first coefficient, often the largest, comes last: then it costs one rounding only.
     T const odd = upper.second() * u + c[0].second();
     return (odd * x + upper.first() * u) + c[0].first();
 }
 
-/// A polynomial from its halves, with its first three derivatives.
-/// @param c coefficients of the powers 2 k and 2 k + 1 at k, lowest first; at least four pairs
+/// A polynomial from its halves, with its first two derivatives.
+/// @param c coefficients of the powers 2 k and 2 k + 1 at k, lowest first; at least three pairs
 /// @param x argument; any value (NaN in gives NaN out)
-/// @return the Taylor series at x up to the cube
+/// @return the Taylor series at x up to the square
 template <class Pair, std::size_t N, class T>
-constexpr taylor_terms<T> halved_polynomial_taylor(std::array<Pair, N> const& c, T const& x) {
-    static_assert(N >= 4);
+constexpr taylor_terms<T, 3> halved_polynomial_taylor(std::array<Pair, N> const& c, T const& x) {
     T const u = x * x;
-    auto const half = detail::taylor(c, Pair(u, u), std::make_index_sequence<N - 4>{});
+    auto const half = polynomial_taylor<3>(c, Pair(u, u));
     // even(v) + (x + h) odd(v) at v = (x + h)^2 = u + 2 x h + h^2, by powers of h
-    T const x2 = T(2) * x, u4 = T(4) * u;
-    T const e0 = half.value.first(), o0 = half.value.second(), e1 = half.first.first(),
-            o1 = half.first.second(), e2 = half.second.first(), o2 = half.second.second(),
-            e3 = half.third.first(), o3 = half.third.second();
-    return {x * o0 + e0, x2 * e1 + (T(2) * u * o1 + o0), x * (T(3) * o1 + u4 * o2) + (u4 * e2 + e1),
-            x2 * (T(2) * e2 + u4 * e3) + (T(2) * u4 * (o2 + u * o3) + o1)};
+    T const e0 = half[0].first(), o0 = half[0].second(), e1 = half[1].first(), o1 = half[1].second(),
+            e2 = half[2].first(), o2 = half[2].second();
+    T const u4 = T(4) * u;
+    return {x * o0 + e0, T(2) * x * e1 + (T(2) * u * o1 + o0), x * (T(3) * o1 + u4 * o2) + (u4 * e2 + e1)};
 }
 
 }  // namespace aqueth::numeric

@@ -5,7 +5,9 @@
 
 #include <array>
 #include <cstddef>
+#include <limits>
 #include <tuple>
+#include <type_traits>
 #include <utility>
 
 /// Numerical helpers of the ground floor: polynomials and roots, generic in the scalar type.
@@ -24,15 +26,20 @@ struct value_and_slope {
     T slope;  ///< its first derivative at the same point
 };
 
-/// The first terms of a Taylor series: f(x + h) = value + h (first + h (second + h third)) + ...
-/// @tparam T scalar type
+/// The first terms of a Taylor series: f(x + h) = terms[0] + h (terms[1] + h (terms[2] + ...)).
+/// @tparam T     scalar type
+/// @tparam Terms how many
+template <class T, std::size_t Terms>
+using taylor_terms = std::array<T, Terms>;
+
+/// @param a a factor
+/// @param b a factor
+/// @param c what is added to their product
+/// @return a b + c, written so that the compiler may fuse it
 template <class T>
-struct taylor_terms {
-    T value;   ///< the function's value
-    T first;   ///< its first derivative at the same point
-    T second;  ///< half its second derivative
-    T third;   ///< a sixth of its third derivative
-};
+constexpr T multiply_add(T const& a, T const& b, T const& c) {
+    return a * b + c;
+}
 
 namespace detail {
 
@@ -68,6 +75,26 @@ constexpr value_and_slope<T> with_slope(std::array<C, N> const& c, T const& x, s
     return {value, slope};
 }
 
+// Turn number K of Horner's rule: from the highest derivative down each takes up the one below it; in turn
+// 0 the first derivative begins, in turn 1 the second.
+template <std::size_t K, class T, std::size_t Terms, std::size_t... J>
+constexpr void taylor_turn(taylor_terms<T, Terms>& f, T const& x, T const& c, std::index_sequence<J...>) {
+    auto const take_up = [&]<std::size_t I>(std::integral_constant<std::size_t, I>) {
+        if constexpr (I <= K) f[I] = multiply_add(f[I], x, f[I - 1]);
+        if constexpr (I == K + 1) f[I] = f[I - 1];
+    };
+    (take_up(std::integral_constant<std::size_t, Terms - 1 - J>{}), ...);
+    f[0] = multiply_add(f[0], x, c);
+}
+
+template <std::size_t Terms, class T, std::size_t N, std::size_t... K>
+constexpr taylor_terms<T, Terms> taylor(std::array<T, N> const& c, T const& x, std::index_sequence<K...>) {
+    taylor_terms<T, Terms> f{};
+    f[0] = c[N - 1];
+    (taylor_turn<K>(f, x, c[N - 2 - K], std::make_index_sequence<Terms - 1>{}), ...);
+    return f;
+}
+
 }  // namespace detail
 
 /// Evaluates c[0] + c[1] x + ... + c[N-1] x^(N-1) by Horner's rule; from six terms on the even and the odd
@@ -86,6 +113,16 @@ constexpr T polynomial(std::array<C, N> const& c, T const& x) {
     }
 }
 
+namespace detail {
+
+template <class Rows, class T, std::size_t... I>
+[[gnu::always_inline]] constexpr T by_rows(Rows const& rows, T const& x, T const& y,
+                                           std::index_sequence<I...>) {
+    return polynomial(std::array<T, sizeof...(I)>{polynomial(std::get<I>(rows), y)...}, x);
+}
+
+}  // namespace detail
+
 /// Evaluates a polynomial in x whose coefficients are polynomials in y.
 /// @param rows std::tuple or std::array with an array of coefficients for each power of x, lowest powers
 ///             first
@@ -93,30 +130,27 @@ constexpr T polynomial(std::array<C, N> const& c, T const& x) {
 /// @param y    second argument; likewise
 /// @return the polynomial's value, computed in T
 template <class Rows, class T>
-constexpr T polynomial(Rows const& rows, T const& x, T const& y) {
-    return std::apply(
-        [&](auto const&... each) {
-            return polynomial(std::array<T, sizeof...(each)>{polynomial(each, y)...}, x);
-        },
-        rows);
+[[gnu::always_inline]] constexpr T polynomial(Rows const& rows, T const& x, T const& y) {
+    return detail::by_rows(rows, x, y, std::make_index_sequence<std::tuple_size_v<Rows>>{});
 }
 
 /// One of several intervals of equal length, and the place in it.
 template <class T>
 struct interval {
     std::size_t index;  ///< which
-    T place;            ///< -1 to 1 from end to end; beyond, outside of all intervals
+    T place;            ///< 0 to 1 from end to end; NaN outside of all intervals
 };
 
 /// @tparam Count how many intervals there are
-/// @param x argument in units of an interval, 0 at the beginning of the first; NaN gives a place of NaN
-/// @return the interval it lies in, or the nearest
+/// @param x argument in units of an interval, 0 at the beginning of the first; any value
+/// @return the interval it lies in, and where
 template <std::size_t Count, class T>
 constexpr interval<T> interval_of(T const& x) {
-    T const begun = x > T(0) ? x : T(0);  // false for NaN
-    T const held = begun < T(Count - 1) ? begun : T(Count - 1);
-    int const k = static_cast<int>(held);
-    return {static_cast<std::size_t>(k), T(2) * (x - T(k)) - T(1)};
+    if (!(x >= T(0) && x <= T(Count))) [[unlikely]]
+        return {0, std::numeric_limits<T>::quiet_NaN()};
+    int const begun = static_cast<int>(x), last = static_cast<int>(Count) - 1;
+    int const index = begun < last ? begun : last;  // the end belongs to the last
+    return {static_cast<std::size_t>(index), x - T(index)};
 }
 
 /// Evaluates a polynomial and its derivative in one pass of Horner's rule.
@@ -127,6 +161,17 @@ template <class C, std::size_t N, class T>
 constexpr value_and_slope<T> polynomial_with_slope(std::array<C, N> const& c, T const& x) {
     static_assert(N > 1);
     return detail::with_slope(c, x, std::make_index_sequence<N - 2>{});
+}
+
+/// Evaluates a polynomial and its first derivatives in one pass of Horner's rule.
+/// @tparam Terms how many terms of the series; at most as many as there are coefficients
+/// @param c coefficients, lowest power first
+/// @param x argument; any value (NaN in gives NaN out)
+/// @return the Taylor series at x
+template <std::size_t Terms, class T, std::size_t N>
+constexpr taylor_terms<T, Terms> polynomial_taylor(std::array<T, N> const& c, T const& x) {
+    static_assert(1 < Terms && Terms <= N);
+    return detail::taylor<Terms>(c, x, std::make_index_sequence<N - 1>{});
 }
 
 }  // namespace aqueth::numeric

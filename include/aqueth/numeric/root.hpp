@@ -65,18 +65,29 @@ constexpr T bracketed_newton(F const& f, T lower, T upper, T const& guess, T con
     return x;
 }
 
-/// One step of Householder's method of the third order towards a root: a miss of e becomes one of the order
-/// e^4. One division, no branch.
-/// @param f the function where one stands, with its first derivatives
+/// One step of Halley's method towards a root: a miss of e becomes one of the order e^3. One division, no
+/// branch.
+/// @param f the function where one stands, up to the square
 /// @return what to add to the argument; NaN or infinite where the method has no step
 /// @par Source
 /// A. S. Householder, The Numerical Treatment of a Single Nonlinear Equation, McGraw-Hill 1970 (cited from
 /// memory)
 template <class T>
-constexpr T householder_step(taylor_terms<T> const& f) {
-    T const bend = f.value * f.second;
-    T const steep = f.first * f.first - bend;
-    return -f.value * steep / (f.first * (steep - bend) + f.value * f.value * f.third);
+constexpr T halley_step(taylor_terms<T, 3> const& f) {
+    return -f[0] * f[1] / (f[1] * f[1] - f[0] * f[2]);
+}
+
+/// The next of the same family, Householder's method of the third order: a miss of e becomes one of the order
+/// e^4.
+/// @param f the function where one stands, up to the cube
+/// @return what to add to the argument; NaN or infinite where the method has no step
+/// @par Source
+/// as `halley_step`
+template <class T>
+constexpr T householder_step(taylor_terms<T, 4> const& f) {
+    T const bend = f[0] * f[2];
+    T const steep = f[1] * f[1] - bend;
+    return -f[0] * steep / (f[1] * (steep - bend) + f[0] * f[0] * f[3]);
 }
 
 /// Finds where a function whose slope nobody knows changes sign: inverse quadratic interpolation where three
