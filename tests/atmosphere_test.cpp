@@ -24,7 +24,12 @@ TEST(Atmosphere, FallsWithAltitude) {
 }
 
 TEST(Atmosphere, RefusesWhatTheLayerDoesNotReach) {
-    for (double const bad : {-501.0, 11001.0, std::numeric_limits<double>::quiet_NaN()}) {
+    for (double const end : {-500.0, 11000.0}) {
+        EXPECT_TRUE(correlation::icao_atmosphere::covers(end));
+        EXPECT_NO_THROW(pressure_at_altitude(end * metre));
+    }
+    for (double const bad : {-500.05, 11000.05, std::numeric_limits<double>::quiet_NaN()}) {
+        EXPECT_FALSE(correlation::icao_atmosphere::covers(bad));
         test::expect_range_error([&] { pressure_at_altitude(bad * metre); }, "altitude");
     }
 }

@@ -272,6 +272,13 @@ TEST(MakeUp, GivesTheVolumeAndTheStrength) {
     EXPECT_NEAR(check.addition.mass().value(), plan.water.mass().value(), 1e-13);
 }
 
+TEST(MakeUp, OfWaterFromWaterTakesNoOther) {
+    auto const made =
+        make_up(10.0 * litre, celsius(20.0), by_volume(0), by_volume(0), celsius(20.0), celsius(14.0));
+    EXPECT_NEAR(in(made.spirit.volume(), litre), 10.0, 1e-12);
+    EXPECT_EQ(made.water.mass().value(), 0.0);
+}
+
 TEST(MakeUp, RefusesTheImpossible) {
     auto const make = [](double litres, double target, double stock) {
         return make_up(litres * litre, celsius(20.0), by_volume(target), by_volume(stock), celsius(20.0),

@@ -316,6 +316,9 @@ TEST(Column, RefusesBadInput) {
     auto const low = expect_range_error([&] { stages_needed(m, by_volume(10), by_volume(92), 0.9 * least); },
                                         "reflux ratio");
     EXPECT_NEAR(low.lower(), least, 1e-12);
+    auto const close = 1.001 * minimum_reflux(m, by_volume(10), by_volume(97));  // near the azeotrope
+    expect_range_error([&] { stages_needed(m, by_volume(10), by_volume(97), close); },
+                       "number of stages above");
     expect_range_error([&] { fenske_stages(by_moles(10), by_moles(5), 2.0); },
                        "mole fraction of the distillate");
 }

@@ -57,6 +57,10 @@ TEST(AcceptanceInterval, EndsWhereTheConfidenceEnds) {
                 auto const b = acceptance_interval(one, u, confidence, nu);
                 EXPECT_NEAR(conformance_probability(one, {b.lower, u, nu}), confidence, 1e-11);
                 EXPECT_EQ(b.upper, infinity);
+                tolerance_interval const other{-infinity, 40.3};
+                auto const c = acceptance_interval(other, u, confidence, nu);
+                EXPECT_NEAR(conformance_probability(other, {c.upper, u, nu}), confidence, 1e-11);
+                EXPECT_EQ(c.lower, -infinity);
                 EXPECT_GE(a.lower, b.lower - 1e-12);
             }
         }

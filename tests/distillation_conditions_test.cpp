@@ -73,6 +73,22 @@ TEST(ColumnDistillation, AnEndTogetherWithTheLastCutEndsTheRun) {
     }
 }
 
+// An end that comes before the cut by less than the steps are exact comes together with it, whatever the
+// rounding. The volumes of the first such pair that the fuzzer found were 1e-13 apart.
+TEST(ColumnDistillation, AnEndThatRoundingPutsBeforeTheCutIsTogetherWithIt) {
+    auto const charge = quillbeck_charge();
+    for (double litres = 0.5; litres < 4.0; litres += 0.25)
+        for (double const earlier : {1e-15, 1e-13, 1e-11, 1e-9}) {
+            run_plan plan = until(condition::collected(litres * (1.0 - earlier) * litre));
+            plan.cuts = {{condition::collected(litres * litre), true}};
+            auto const r = distil(charge, quillbeck(), plan, sea_level());
+            EXPECT_EQ(r.fractions.size(), 1U) << litres << ' ' << earlier;
+        }
+    run_plan plan = until(condition::collected((1.0 - 1e-6) * litre));
+    plan.cuts = {{condition::collected(1.0 * litre), true}};
+    expect_range_error([&] { distil(charge, quillbeck(), plan, sea_level()); }, "collected volume");
+}
+
 TEST(ColumnDistillation, PointsLieOnTheRun) {
     run_plan plan = until(condition::still_strength(by_volume(0.5)));
     plan.points = 1000;

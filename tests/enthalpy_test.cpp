@@ -72,6 +72,21 @@ TEST(Enthalpy, HeatCapacityOfTheVapourAgainstTheSlopeOfItsEnthalpy) {
 
 // Conservation of energy over a path: liquid at the bubble point to the vapour in equilibrium and on to
 // another isobar.
+// Beyond the ideal gases -T p d2B/dT2, with the second virial coefficient of the mixture written out,
+// B = y1^2 B11 + 2 y1 y2 B12 + y2^2 B22 and B12 = cross_ratio (B11 + B22)/2.
+TEST(Enthalpy, PressureOnTheHeatCapacityOfTheVapour) {
+    for (double t = 280.0; t <= 390.0; t += 10.0)
+        for (double y = 0.0; y <= 1.0; y += 0.125) {
+            double const b11 = ethanol_second_virial::coefficient(t).curvature;
+            double const b22 = second_virial_crc::water(t).curvature;
+            double const b12 = modified_raoult::cross_ratio * (b11 + b22) / 2.0;
+            double const mixed = y * y * b11 + 2.0 * y * (1.0 - y) * b12 + (1.0 - y) * (1.0 - y) * b22;
+            double const ideal = y * heat_capacity_perry::ethanol_ideal_gas(t) +
+                                 (1.0 - y) * heat_capacity_perry::water_ideal_gas(t);
+            EXPECT_NEAR(vapour_heat_capacity(y, t, 5e4), ideal - t * 5e4 * mixed, 1e-11) << y << ' ' << t;
+        }
+}
+
 TEST(Enthalpy, VapourCostsMoreThanLiquid) {
     for (double const p : {20e3, 101325.0})
         for (int i = 0; i <= 20; ++i) {

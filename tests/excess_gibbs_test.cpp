@@ -38,6 +38,10 @@ TEST(ExcessGibbs, PartialMolarPropertiesAndCurvatureAreTheDerivatives) {
         EXPECT_NEAR(g.molar.derivative(1), plain.ethanol - plain.water, 1e-13) << x << ' ' << t;
         EXPECT_NEAR(g.molar.derivative(2), plain.curvature, 1e-12) << x << ' ' << t;
         EXPECT_NEAR(x * plain.ethanol + (1.0 - x) * plain.water, plain.molar, 1e-15) << x << ' ' << t;
+        dual const at = make_fvar<double, 2>(x);
+        EXPECT_NEAR(enthalpy<dual>(at, dual(t)).molar.derivative(2), enthalpy(x, t).curvature, 1e-8);
+        EXPECT_NEAR(heat_capacity<dual>(at, dual(t)).molar.derivative(2), heat_capacity(x, t).curvature,
+                    1e-9);
     });
 }
 

@@ -43,8 +43,9 @@ TEST(HeatCapacityPerry, CoversItsRangeOnlyAndPassesNaNThrough) {
     double const nan = std::numeric_limits<double>::quiet_NaN();
     EXPECT_TRUE(perry::covers(273.16) && perry::covers(390.0));
     EXPECT_FALSE(perry::covers(390.1) || perry::covers(273.15) || perry::covers(nan));
-    EXPECT_TRUE(vaporization_perry::covers(514.0));
-    EXPECT_FALSE(vaporization_perry::covers(514.1) || vaporization_perry::covers(nan));
+    EXPECT_TRUE(vaporization_perry::covers(273.16) && vaporization_perry::covers(514.0));
+    EXPECT_FALSE(vaporization_perry::covers(273.155) || vaporization_perry::covers(514.1));
+    EXPECT_FALSE(vaporization_perry::covers(nan));
     EXPECT_TRUE(std::isnan(perry::ethanol_liquid(nan)) && std::isnan(perry::water_ideal_gas(nan)));
     EXPECT_TRUE(std::isnan(vaporization_perry::ethanol(nan)) && std::isnan(vaporization_perry::water(nan)));
 }

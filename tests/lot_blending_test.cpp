@@ -185,6 +185,26 @@ TEST(LotBlending, SaysWhatIsReachable) {
     EXPECT_NO_THROW(blend_to_strength(lots, by_volume(error.upper() - 1e-6), celsius(20.0)));
 }
 
+// What is asked for at least and what there is at most, as volumes of the strength wanted; all that there is
+// is no more than that.
+TEST(LotBlending, NamesTheVolumesThatTheLimitsAddUpTo) {
+    std::vector<lot> const lots{some(10.0, 80.0, 1.0), some(5.0, 40.0, 0.5)};
+    auto const kilograms = in(parcel::of(1.0 * litre, by_volume(60), celsius(20)).mass(), kilogram);
+    for (double const litres : {0.1, 100.0}) {
+        auto const e = expect_range_error(
+            [&] { blend_to_strength(lots, by_volume(60), celsius(20), litres * litre); }, "volume wanted");
+        EXPECT_NEAR(e.lower(), in(lots[0].at_least + lots[1].at_least, kilogram) / kilograms, 1e-12);
+        EXPECT_NEAR(e.upper(), in(lots[0].available.mass() + lots[1].available.mass(), kilogram) / kilograms,
+                    1e-12);
+    }
+    for (double litres = 1.0; litres < 20.0; litres += 1.0) {
+        std::vector<lot> const all{some(litres, 80.0), some(5.0, 40.0)};
+        auto const whole = mix({all[0].available, all[1].available}, celsius(20)).product;
+        EXPECT_NO_THROW(blend_to_strength(all, whole.composition(), celsius(20), whole.volume(celsius(20))))
+            << litres;
+    }
+}
+
 TEST(LotBlending, RefusesBadLotsAndVolumes) {
     std::vector<lot> const none;
     expect_range_error([&] { blend_to_strength(none, by_volume(40.0), celsius(20.0)); }, "number of lots");

@@ -24,6 +24,7 @@ TEST(MeasurementModel, GivesWhatTheTypedFunctionsGive) {
             EXPECT_NEAR(w, to<mass_fraction>(by_volume(percent)).value(), 1e-15);
             EXPECT_NEAR(model::volume_fraction(w), percent / 100.0, 1e-15);
             double const read = model::mass_fraction_from_reading(percent / 100.0, t, 25e-6, 0.0);
+            EXPECT_EQ(model::mass_fraction_from_reading(percent / 100.0, t), read);
             EXPECT_NEAR(read, alcoholmeter{}.composition(by_volume(percent), celsius(t)).value(), 1e-15);
         }
     }

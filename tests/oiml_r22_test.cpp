@@ -261,5 +261,18 @@ TEST(OimlR22, CoversItsRangeOnly) {
 static_assert(density(0.0, 20.0) > 998.2012 && density(0.0, 20.0) < 998.2013);
 static_assert(mass_fraction_from_volume_fraction(1.0, 20.0) == 1.0);
 
+// Scalars that have no quick inverse solve for the root of these.
+TEST(OimlR22, ConcentrationIsMassFractionTimesDensityAndSoIsItsInverse) {
+    for (double const t : {-10.0, 20.0, 40.0}) {
+        isotherm<double> const at(t);
+        isotherm<long double> const slow(t);
+        for (double w = 0.3; w <= 1.0; w += 0.05) {
+            EXPECT_NEAR(at.ethanol_concentration(w).value, w * at.density(w), 1e-11);
+            long double const c = w * slow.density(static_cast<long double>(w));
+            EXPECT_NEAR(static_cast<double>(slow.mass_fraction_from_concentration(c)), w, 1e-14) << w;
+        }
+    }
+}
+
 }  // namespace
 }  // namespace aqueth::correlation::oiml_r22

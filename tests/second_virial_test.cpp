@@ -36,8 +36,10 @@ TEST(SecondVirial, WorksAtCompileTime) {
 
 TEST(SecondVirial, CoversItsRangeOnlyAndPassesNaNThrough) {
     double const nan = std::numeric_limits<double>::quiet_NaN();
-    EXPECT_TRUE(ethanol_second_virial::covers(273.15) && second_virial_crc::covers(393.15));
-    EXPECT_FALSE(ethanol_second_virial::covers(400.0) || second_virial_crc::covers(273.0));
+    for (double const end : {273.15, 393.15})
+        EXPECT_TRUE(ethanol_second_virial::covers(end) && second_virial_crc::covers(end)) << end;
+    for (double const beyond : {273.145, 393.155})
+        EXPECT_FALSE(ethanol_second_virial::covers(beyond) || second_virial_crc::covers(beyond)) << beyond;
     EXPECT_FALSE(ethanol_second_virial::covers(nan) || second_virial_crc::covers(nan));
     EXPECT_TRUE(std::isnan(ethanol_second_virial::coefficient(nan).value));
     EXPECT_TRUE(std::isnan(second_virial_crc::water(nan).slope));

@@ -139,6 +139,19 @@ TEST(StillEstimate, RunsThatAgreeNarrowTheRange) {
     EXPECT_NEAR(detail::forecast_strength(one, e.highest, returned, sea_level()), measured + 0.25, 1e-3);
 }
 
+// The integration goes through the compositions of the strongest charge, whichever run had it.
+TEST(StillEstimate, OrderOfTheRunsDoesNotMatter) {
+    reflux const returned = reflux::constant(3.0);
+    past_run strong = made_by(3.0, returned, 1.5), weak = strong;
+    weak.charge = wash::of(parcel::of(25.0 * litre, by_volume(8), celsius(20)));
+    weak.strength = by_volume(detail::forecast_strength(weak, 3.0, returned, sea_level()));
+    for (auto const& past : {std::array{strong, weak}, std::array{weak, strong}}) {
+        auto const e = estimate_stages(std::span<past_run const>(past), returned, 0.5, sea_level());
+        EXPECT_NEAR(e.stages, 3.0, 1e-4);
+        EXPECT_NEAR(e.disagreement, 0.0, 1e-4);
+    }
+}
+
 // Two runs alike but for 4 % vol: their standard deviation is 4/sqrt(2), that of their mean is 2 (GUM, 4.2.2
 // and 4.2.3), whatever uncertainty was stated.
 TEST(StillEstimate, RunsThatContradictWidenTheRange) {

@@ -6,6 +6,7 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
+#include <cstddef>
 #include <limits>
 
 namespace aqueth {
@@ -40,6 +41,44 @@ TEST(Wash, WithoutExtractIsAParcelAndWithoutAlcoholASugarSolution) {
     auto const must = wash::of(water(0.85 * kilogram, celsius(20)), 0.15 * kilogram);
     EXPECT_NEAR(must.extract().degrees(), 15.0, 1e-12);
     EXPECT_NEAR(must.density(celsius(35)).value(), density(plato(15.0), celsius(35)).value(), 1e-9);
+}
+
+// The equation term by term, as it is written: powers of w and of (t - 20 °C)/(100 °C).
+TEST(SucroseDensity, IsTheSumOfItsTerms) {
+    namespace sucrose = correlation::sucrose_density;
+    for (double w = 0.0; w <= 0.7; w += 0.1)
+        for (double t = 0.0; t <= 80.0; t += 10.0) {
+            double sum = 0.0, slope = 0.0;
+            for (int i = 0; i < 5; ++i)
+                for (int k = 0; k < 6; ++k) {
+                    double const term =
+                        sucrose::coefficients[static_cast<std::size_t>(i)][static_cast<std::size_t>(k)] *
+                        std::pow((t - 20.0) / 100.0, i);
+                    sum += term * std::pow(w, k + 1);
+                    slope += term * (k + 1) * std::pow(w, k);
+                }
+            EXPECT_NEAR(sucrose::excess(w, t).value, sum, 1e-12);
+            EXPECT_NEAR(sucrose::excess(w, t).slope, slope, 1e-12);
+        }
+}
+
+TEST(SucroseDensity, CoversItsRangeOnlyAndPassesNaNThrough) {
+    namespace sucrose = correlation::sucrose_density;
+    EXPECT_TRUE(sucrose::covers(0.0, 0.0) && sucrose::covers(0.7, 80.0));
+    EXPECT_FALSE(sucrose::covers(-0.001, 20.0) || sucrose::covers(0.701, 20.0));
+    EXPECT_FALSE(sucrose::covers(0.3, -0.05) || sucrose::covers(0.3, 80.05));
+    EXPECT_FALSE(sucrose::covers(nan, 20.0) || sucrose::covers(0.3, nan));
+    EXPECT_TRUE(std::isnan(sucrose::excess(nan, 20.0).value) && std::isnan(sucrose::excess(0.3, nan).slope));
+}
+
+// Nothing of a wash has no strength and no extract, and is as dense as the liquid that there is none of.
+TEST(Wash, OfNothing) {
+    auto const none = wash::of(parcel::of(0.0 * kilogram, by_mass(5), celsius(20)));
+    EXPECT_EQ(none.mass().value(), 0.0);
+    EXPECT_EQ(none.extract().degrees(), 0.0);
+    EXPECT_EQ(none.strength().percent(), 0.0);
+    EXPECT_EQ(none.density(celsius(20)), density(by_mass(5), celsius(20)));
+    EXPECT_EQ(none.volume().value(), 0.0);
 }
 
 TEST(Wash, MadeFromVolumeAndStrengthHasThem) {

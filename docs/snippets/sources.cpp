@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
 // The sources as the library itself carries them.
+#include <aqueth/conformity.hpp>
 #include <aqueth/correlation/air_buoyancy.hpp>
 #include <aqueth/correlation/balling.hpp>
 #include <aqueth/correlation/cipm_2001_water.hpp>
@@ -24,6 +25,8 @@
 #include <aqueth/correlation/vaporization_perry.hpp>
 #include <aqueth/correlation/vapour_liquid.hpp>
 #include <aqueth/correlation/water_saturation_wagner_pruss.hpp>
+#include <aqueth/monte_carlo.hpp>
+#include <aqueth/uncertainty.hpp>
 
 #include <cstdio>
 #include <string>
@@ -48,7 +51,7 @@ void paragraph(std::string const& label, std::string text) {
 }
 
 void show(char const* name, aqueth::correlation::source const& cited, bool first = false) {
-    std::printf("%scorrelation::%s\n", first ? "" : "\n", name);
+    std::printf("%s%s\n", first ? "" : "\n", name);
     paragraph("source", cited.citation);
     paragraph("range", cited.range);
     paragraph("accuracy", cited.accuracy);
@@ -58,29 +61,32 @@ void show(char const* name, aqueth::correlation::source const& cited, bool first
 
 int main() {
     using namespace aqueth::correlation;
-    show("oiml_r22", oiml_r22::cited, true);
-    show("cipm_2001_water", cipm_2001_water::cited);
-    show("freezing_point", freezing_point::cited);
-    show("glass_expansion", glass_expansion::cited);
-    show("its90", its90::cited);
-    show("air_buoyancy", air_buoyancy::cited);
-    show("molar_mass", molar_mass::cited);
-    show("gas_constant", gas_constant::cited);
-    show("vapour_liquid", vapour_liquid::cited);
-    show("excess_gibbs", excess_gibbs::cited);
-    show("modified_raoult", modified_raoult::cited);
-    show("water_saturation_wagner_pruss", water_saturation_wagner_pruss::cited);
-    show("ethanol_saturation_poling", ethanol_saturation_poling::cited);
-    show("second_virial_crc", second_virial_crc::cited);
-    show("ethanol_second_virial", ethanol_second_virial::cited);
-    show("enthalpy", enthalpy::cited);
-    show("heat_capacity_perry", heat_capacity_perry::cited);
-    show("vaporization_perry", vaporization_perry::cited);
-    show("icao_atmosphere", icao_atmosphere::cited);
-    show("sucrose_density", sucrose_density::cited);
-    show("nbs_1942_brix", nbs_1942_brix::cited);
-    show("balling", balling::cited);
-    show("balling, factors", balling::factors_cited);
-    show("fermentation", fermentation::cited);
-    show("excise_notice_226", excise_notice_226::cited);
+    show("correlation::oiml_r22", oiml_r22::cited, true);
+    show("correlation::cipm_2001_water", cipm_2001_water::cited);
+    show("correlation::freezing_point", freezing_point::cited);
+    show("correlation::glass_expansion", glass_expansion::cited);
+    show("correlation::its90", its90::cited);
+    show("correlation::air_buoyancy", air_buoyancy::cited);
+    show("correlation::molar_mass", molar_mass::cited);
+    show("correlation::gas_constant", gas_constant::cited);
+    show("correlation::vapour_liquid", vapour_liquid::cited);
+    show("correlation::excess_gibbs", excess_gibbs::cited);
+    show("correlation::modified_raoult", modified_raoult::cited);
+    show("correlation::water_saturation_wagner_pruss", water_saturation_wagner_pruss::cited);
+    show("correlation::ethanol_saturation_poling", ethanol_saturation_poling::cited);
+    show("correlation::second_virial_crc", second_virial_crc::cited);
+    show("correlation::ethanol_second_virial", ethanol_second_virial::cited);
+    show("correlation::enthalpy", enthalpy::cited);
+    show("correlation::heat_capacity_perry", heat_capacity_perry::cited);
+    show("correlation::vaporization_perry", vaporization_perry::cited);
+    show("correlation::icao_atmosphere", icao_atmosphere::cited);
+    show("correlation::sucrose_density", sucrose_density::cited);
+    show("correlation::nbs_1942_brix", nbs_1942_brix::cited);
+    show("correlation::balling", balling::cited);
+    show("correlation::balling, factors", balling::factors_cited);
+    show("correlation::fermentation", fermentation::cited);
+    show("correlation::excise_notice_226", excise_notice_226::cited);
+    show("uncertainty", aqueth::gum_cited);
+    show("monte_carlo", aqueth::jcgm_101_cited);
+    show("conformity", aqueth::jcgm_106_cited);
 }

@@ -278,9 +278,12 @@ private:
         batch_point const reached = point_of(now, first.at, step);
         if (!first.what && tried == longest) raise_unreached(reached);
         if (first.what) {
-            bool const at_last_cut = first.reaches_cut && starts_.size() == plan_.cuts.size();
+            // The state where the run ends has the last word: it may be at the cut by rounding alone.
+            bool const at_cut =
+                first.reaches_cut || (next_cut() && excess(*next_cut(), starts_.back(), reached) >= 0.0);
+            bool const at_last_cut = at_cut && starts_.size() == plan_.cuts.size();
             if (first.ends_run && next_cut() && !at_last_cut) {
-                if (first.reaches_cut) begin_fraction(reached);  // with a cut that never comes
+                if (at_cut) begin_fraction(reached);  // with a cut that never comes
                 raise_cut_unreached(*next_cut(), reached);
             }
             ends_.push_back(reached);
@@ -291,16 +294,15 @@ private:
     event first_event(batch_point const& now, double length, batch_point const& end) const {
         event first{length, nullptr, false, false};
         // The cut comes first: what does not come to pass before it need not be looked for. If both come
-        // together the run ends, so ends are sought a little beyond the cut.
-        constexpr double together = 1.0 + 1e-11;
+        // together the run ends, so ends are sought a little beyond the cut: as far as the steps are exact.
         batch_point last = end;
         double reach = length;
         auto const watch = [&](condition const& c, batch_point const& since, bool ends_run) {
             if (excess(c, since, last) < 0.0) return;
             double const at = when(c, since, now, reach);
-            if (first.what && at > first.at * together) return;
-            first = {at, &c, ends_run, !ends_run || (first.reaches_cut && at * together >= first.at)};
-            reach = (std::min)(reach, at * together);
+            if (first.what && at > first.at + tolerance) return;
+            first = {at, &c, ends_run, !ends_run || (first.reaches_cut && at + tolerance >= first.at)};
+            reach = (std::min)(reach, at + tolerance);
             last = point_of(now, reach, advance(now, reach));
         };
         if (next_cut()) watch(*next_cut(), starts_.back(), false);

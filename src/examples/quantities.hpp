@@ -282,7 +282,10 @@ inline units::temperature read_any_temperature(given const& g, std::string_view 
     number_and_unit const q = read_quantity(g, text, w);
     char const scale = temperature_scale(squeezed(q.unit));
     if (!scale) refuse_unit(g, q.unit, w);
-    return temperature_of(q.number, scale);
+    units::temperature const t = temperature_of(q.number, scale);
+    // what is a number in another unit may be none in celsius
+    if (!std::isfinite(t.celsius())) refuse(g, "the number is too large; " + w.text());
+    return t;
 }
 
 /// The temperature of a liquid whose density is asked for and whose composition is not known yet.

@@ -207,20 +207,22 @@ template <class F>
 void with_instrument(instrument const& options, F const& f) {
     units::cubic_expansion const glass = read_expansion(options.glass);
     notation const n = read_notation(options.scale, options.scale.text);
+    // The scale may ask for a reference temperature that no instrument has.
+    auto const use = [&](auto const& make) { f(on_behalf_of(options.scale, make), n); };
     switch (n.kind) {
     case basis::volume:
         return with_reference(options.scale, n.reference, [&](auto tag) {
-            f(hydrometer<basic_volume_fraction<decltype(tag)>>(glass), n);
+            use([&] { return hydrometer<basic_volume_fraction<decltype(tag)>>(glass); });
         });
     case basis::concentration:
         return with_reference(options.scale, n.reference, [&](auto tag) {
-            f(hydrometer<basic_mass_concentration<decltype(tag)>>(glass), n);
+            use([&] { return hydrometer<basic_mass_concentration<decltype(tag)>>(glass); });
         });
-    case basis::mass: return f(hydrometer<mass_fraction>(n.reference, glass), n);
-    case basis::moles: return f(hydrometer<mole_fraction>(n.reference, glass), n);
-    case basis::proof: return f(proof_hydrometer(glass), n);
-    case basis::density: return f(density_hydrometer(n.reference, glass), n);
-    case basis::gravity: return f(gravity_hydrometer(n.gravity, glass), n);
+    case basis::mass: return use([&] { return hydrometer<mass_fraction>(n.reference, glass); });
+    case basis::moles: return use([&] { return hydrometer<mole_fraction>(n.reference, glass); });
+    case basis::proof: return use([&] { return proof_hydrometer(glass); });
+    case basis::density: return use([&] { return density_hydrometer(n.reference, glass); });
+    case basis::gravity: return use([&] { return gravity_hydrometer(n.gravity, glass); });
     }
 }
 

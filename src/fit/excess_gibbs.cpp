@@ -78,7 +78,9 @@ std::string report(std::vector<data_set> const& sets, std::string const& tables)
            list_freezing(m, tables);
 }
 
-/// Largest differences of the library's properties from those of a fresh fit, over the whole range.
+/// Largest differences of the library's properties from those of a fresh fit, over the whole range. The ten
+/// digits that are printed make 2e-10, by g++, clang and with x87 alike; the sixth digit of the smallest
+/// coefficient makes 1e-8.
 bool agrees(std::vector<data_set> const& sets) {
     namespace gibbs = correlation::excess_gibbs;
     namespace equilibrium = correlation::vapour_liquid;
@@ -106,7 +108,7 @@ bool agrees(std::vector<data_set> const& sets) {
                 "y %.1e\n",
                 gamma, enthalpy, heat_capacity, pressure, vapour);
     bool good = true;
-    for (double const d : {gamma, enthalpy, heat_capacity, pressure, vapour}) good = good && d <= 1e-6;
+    for (double const d : {gamma, enthalpy, heat_capacity, pressure, vapour}) good = good && d <= 5e-9;
     return good;
 }
 

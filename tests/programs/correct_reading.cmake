@@ -111,6 +111,9 @@ refuses(correct_reading.unknown_scale
 refuses(correct_reading.unknown_reference
     "correct_reading --scale '%vol at 18 C' --reading '84 %vol' --temperature '31 C'"
     "20 C, 15 C, 15.56 C or 60 F")
+refuses(correct_reading.reference_of_ice
+    "correct_reading --scale '%mass at 1 F' --reading '38 %mass' --temperature '20 C'"
+    "--scale '%mass at 1 F': reference temperature -17.2.* °C is outside 0 to 40 °C")
 refuses(correct_reading.half_a_gravity
     "correct_reading --scale 'sg 20 C' --reading '0.95 sg' --temperature '20 C'" "sg 20/20 C")
 refuses(correct_reading.unknown_glass

@@ -49,6 +49,8 @@ refuses(read_thermometer.strength "read_thermometer --pot '8 %vol'"
     "unit of a strength; expected a temperature")
 refuses(read_thermometer.comma "read_thermometer --pot '93,4 C'" "decimal point")
 refuses(read_thermometer.nan "read_thermometer --pot 'nan C'" "no number")
+refuses(read_thermometer.beyond_numbers "read_thermometer --pot '1e308 F'"
+    "--pot '1e308 F': the number is too large; expected a temperature")
 refuses(read_thermometer.wild_pressure "read_thermometer --pot '93 C' --pressure '1 kPa'"
     "--pressure '1 kPa': pressure 1 kPa is outside")
 refuses(read_thermometer.two_airs "read_thermometer --pot '93 C' --pressure '1 bar' --altitude '0 m'"

@@ -49,8 +49,8 @@ TEST(SugarSolution, NbsBrix) {
     }
     report.report();
     EXPECT_LE(report.largest(), 0.03);
-    EXPECT_TRUE(nbs::covers(1.17));
-    EXPECT_FALSE(nbs::covers(1.2));
+    EXPECT_TRUE(nbs::covers(1.0) && nbs::covers(1.17874));
+    EXPECT_FALSE(nbs::covers(0.999995) || nbs::covers(1.178745));
     EXPECT_NEAR(nbs::brix(1.0), -0.0048, 0.0001);  // as its citation says
 }
 
@@ -140,6 +140,29 @@ TEST(ExciseNotice226, FactorsAndStrengthsOfTheTable) {
         EXPECT_NEAR(q.percent(), fall * row["factor"], 1e-9);
         // the strengths printed beside it, cut or rounded to 0.1
         EXPECT_NEAR(q.percent(), row["greatest_strength_percent_vol"], 0.1);
+    }
+}
+
+// A row holds up to its greatest fall, which is printed to 0.1 degrees.
+TEST(ExciseNotice226, RowsEndWhereTheTableSays) {
+    namespace notice = correlation::excise_notice_226;
+    published::table const t("excise_notice_226_factors.csv");
+    ASSERT_EQ(t.rows().size(), notice::rows.size());
+    for (std::size_t k = 0; k < notice::rows.size(); ++k) {
+        double const fall = t.rows()[k]["greatest_fall_degrees"], factor = t.rows()[k]["factor"];
+        EXPECT_EQ(notice::rows[k].most, fall);
+        EXPECT_NEAR(notice::percent_vol(fall + 0.045), (fall + 0.045) * factor, 1e-12) << fall;
+        if (k + 1 < notice::rows.size()) {
+            EXPECT_NEAR(notice::percent_vol(fall + 0.055), (fall + 0.055) * t.rows()[k + 1]["factor"], 1e-12)
+                << fall;
+        } else {
+            auto const drop = [](double degrees) {
+                return alcohol_by_gravity_fall(specific_gravity(1.0 + degrees / 1000.0),
+                                               specific_gravity(1.0));
+            };
+            EXPECT_NO_THROW(drop(fall + 0.045));
+            EXPECT_THROW(drop(fall + 0.055), range_error);
+        }
     }
 }
 
