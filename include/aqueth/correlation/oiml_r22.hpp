@@ -417,7 +417,7 @@ constexpr T mass_fraction_from_density(T const& rho, T const& t) {
 /// from a table, to working precision.
 class mixture_at_20_celsius {
 public:
-    /// @param q volume fraction at 20 °C, 0 to 1
+    /// @param q volume fraction at 20 °C, 0 to 1; any other gives NaN
     explicit constexpr mixture_at_20_celsius(double q)
         : ratio_(std::is_constant_evaluated() ? density_ratio_at_20_celsius<numeric::pair<double>>(q)
                                               : density_ratio_at_20_celsius<numeric::quick_pair<double>>(q)),
@@ -426,7 +426,7 @@ public:
     /// @return mass fraction, `mass_fraction_from_volume_fraction` at 20 °C
     constexpr double mass_fraction() const {
         double const w = q_ / ratio_;
-        return q_ < 1.0 ? (w < 1.0 ? w : 1.0) : (q_ == 1.0 ? 1.0 : w);  // rounding may reach 1
+        return q_ < 1.0 ? (w > 1.0 ? 1.0 : w) : (q_ == 1.0 ? 1.0 : w);  // rounding may pass 1; NaN stays
     }
 
     /// @param expansion by which factor the volume of something is to have grown
