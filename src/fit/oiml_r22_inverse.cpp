@@ -141,7 +141,8 @@ void print_composition_table() {
         }
         std::puts("    }},");
     }
-    std::printf("}};  // within %.1g, from 0 °C up within %.1g\n", worst, worst_warm);
+    std::printf("}};  // within %.1g, from 0 °C up within %.1g, at the places it is fitted to\n", worst,
+                worst_warm);
 }
 
 void print_ratio_guess() {

@@ -426,7 +426,7 @@ alignas(64) inline constexpr std::array<std::array<std::array<std::array<float, 
         {{{-9.70616252e-01f, -3.86674054e-02f, 1.12476077e-03f, 1.26404081e-05f}, {-3.31734917e-02f, 2.43985886e-03f, 1.28690711e-05f, 2.86753289e-05f}, {-3.89563240e-03f, 6.05979639e-04f, 9.19434969e-04f, -1.81363617e-03f}, {1.04279630e-03f, 3.18676099e-04f, -2.08136265e-03f, 4.76968505e-03f}}},
         {{{0.00000000e+00f, 0.00000000e+00f, 0.00000000e+00f, 0.00000000e+00f}, {0.00000000e+00f, 0.00000000e+00f, 0.00000000e+00f, 0.00000000e+00f}, {0.00000000e+00f, 0.00000000e+00f, 0.00000000e+00f, 0.00000000e+00f}, {0.00000000e+00f, 0.00000000e+00f, 0.00000000e+00f, 0.00000000e+00f}}},
     }},
-}};  // within 0.0001, from 0 °C up within 1e-05
+}};  // within 0.0001, from 0 °C up within 1e-05, at the places it is fitted to
 
 /// First guess of w/q, mass fraction over volume fraction at 20 °C, in powers of 2 q - 1.
 /// Within 0.000003.
