@@ -271,6 +271,29 @@ TEST(Array, SinglePrecisionKeepsItsDigits) {
     }
 }
 
+// As float it may be more than it is; that is rounding, and no reason to refuse it, let alone to throw.
+template <class Reference>
+void expect_highest_concentration_is_ethanol() {
+    using concentration = basic_mass_concentration<Reference>;
+    double const highest = to<concentration>(mass_fraction(1.0)).grams_per_100_millilitres();
+    EXPECT_DOUBLE_EQ(to<mass_fraction>(concentration(highest)).value(), 1.0);
+    std::vector<double> const grams(70, highest);
+    std::vector<double> w(70);
+    EXPECT_EQ((array::to<mass_fraction, concentration>(grams, w)), 0u);
+    for (double const each : w) EXPECT_DOUBLE_EQ(each, 1.0);
+    std::vector<float> const nearly(70, static_cast<float>(highest));
+    std::vector<float> single(70);
+    EXPECT_EQ((array::to<mass_fraction, concentration>(nearly, single)), 0u);
+    for (float const each : single) EXPECT_NEAR(each, 1.0f, 1e-6f);
+}
+
+TEST(Array, TheHighestMassConcentrationIsPureEthanol) {
+    expect_highest_concentration_is_ethanol<at_15_celsius>();
+    expect_highest_concentration_is_ethanol<at_15_56_celsius>();
+    expect_highest_concentration_is_ethanol<at_60_fahrenheit>();
+    expect_highest_concentration_is_ethanol<at_20_celsius>();
+}
+
 TEST(Array, EveryLengthAndPlace) {
     // Lengths around the block, in the middle of a longer array whose rest must stay as it was.
     auto const w = spread(0.1, 0.9, 13, 400);

@@ -250,6 +250,19 @@ TEST(OimlR22, NaNInNaNOut) {
     EXPECT_TRUE(std::isnan(mass_fraction_from_volume_fraction(nan, 20.0)));
 }
 
+TEST(OimlR22, StrengthsAt20CelsiusOutsideZeroToOneGiveNaN) {
+    double const infinity = std::numeric_limits<double>::infinity();
+    double const nan = std::numeric_limits<double>::quiet_NaN();
+    double const past_one = std::nextafter(1.0, 2.0);
+    for (double const q :
+         {-infinity, -1.0, -std::numeric_limits<double>::denorm_min(), past_one, infinity, nan}) {
+        EXPECT_TRUE(std::isnan(mixture_at_20_celsius(q).mass_fraction())) << q;
+        EXPECT_TRUE(std::isnan(mixture_at_20_celsius(q).density())) << q;
+    }
+    EXPECT_EQ(mixture_at_20_celsius(0.0).mass_fraction(), 0.0);
+    EXPECT_EQ(mixture_at_20_celsius(1.0).mass_fraction(), 1.0);
+}
+
 TEST(OimlR22, CoversItsRangeOnly) {
     double const nan = std::numeric_limits<double>::quiet_NaN();
     EXPECT_TRUE(covers(0.0, -20.0) && covers(1.0, 40.0));

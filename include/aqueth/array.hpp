@@ -15,6 +15,7 @@
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <concepts>
@@ -271,7 +272,7 @@ struct quick_basis<us_proof> {
 
 template <class Reference>
 struct quick_basis<basic_mass_concentration<Reference>> {
-    static constexpr double highest = aqueth::detail::reference_isotherm<Reference>.density(1.0) / 10.0;
+    static constexpr double highest = aqueth::detail::basis<basic_mass_concentration<Reference>>::highest;
     template <class T>
     static T near(T grams) {
         constexpr T per_ethanol = T(10) / reference_isotherm<Reference, T>.density(T(1));
@@ -311,7 +312,8 @@ struct conversion {
     }
     T careful(T strength) const {
         if (!(strength >= T(0) && strength <= T(from::highest))) return nothing<T>;
-        return T(number(aqueth::to<Target>(Source(strength))));
+        double const as_double = strength;  // as float, the highest may have been rounded up
+        return T(number(aqueth::to<Target>(Source((std::min)(as_double, from::highest)))));
     }
 };
 

@@ -45,17 +45,18 @@ struct basis<mole_fraction> {
 
 template <class Reference>
 struct basis<basic_mass_concentration<Reference>> {
+    // g/100 mL, pure ethanol; one constant, which no build can round in two ways
+    static constexpr double highest = reference_isotherm<Reference>.density(1.0) / 10.0;
     static constexpr mass_fraction to_mass(basic_mass_concentration<Reference> c) {
         auto const& isotherm = reference_isotherm<Reference>;
         double const kg_per_m3 = 10.0 * c.grams_per_100_millilitres();
         require_range("strength", basic_mass_concentration<Reference>::name, c.grams_per_100_millilitres(),
-                      basic_mass_concentration<Reference>::unit, 0.0, isotherm.density(1.0) / 10.0,
-                      "pure ethanol, OIML R 22");
+                      basic_mass_concentration<Reference>::unit, 0.0, highest, "pure ethanol, OIML R 22");
         return mass_fraction(isotherm.mass_fraction_from_concentration(kg_per_m3));
     }
     static constexpr basic_mass_concentration<Reference> from_mass(mass_fraction w) {
-        return basic_mass_concentration<Reference>(w.value() *
-                                                   reference_isotherm<Reference>.density(w.value()) / 10.0);
+        double const c = w.value() * reference_isotherm<Reference>.density(w.value()) / 10.0;
+        return basic_mass_concentration<Reference>(c < highest ? c : highest);  // rounding may pass it
     }
 };
 

@@ -47,22 +47,35 @@ std::vector<sample> compositions() {
     return samples;
 }
 
-// The same within a band of temperature and an interval of density, over the place in both (0 to 1).
+// The density of the weakest mixture that is liquid at t.
+decimal heaviest_liquid(r22::isotherm<decimal> const& at_t, decimal const& t) {
+    decimal frozen = 0, weakest = 1;
+    if (liquid(frozen, t)) return at_t.density(frozen);
+    for (int k = 0; k < 60; ++k) {
+        decimal const middle = (frozen + weakest) / 2;
+        (liquid(middle, t) ? weakest : frozen) = middle;
+    }
+    return at_t.density(weakest);
+}
+
+// The same within a band of temperature and an interval of density, over the place in both (0 to 1). Where only a
+// part of the cell is liquid, all samples lie in that part.
 std::vector<sample> compositions_within(std::size_t band, std::size_t interval) {
     decimal const width = decimal(r22::highest_density - r22::lowest_density) / density_intervals;
     decimal const begins = decimal(r22::lowest_density) + width * interval;
     decimal const warmth = decimal(r22::highest_celsius - r22::lowest_celsius) / temperature_bands;
     decimal const coldest = decimal(r22::lowest_celsius) + warmth * band;
     std::vector<sample> samples;
-    for (decimal const& y : chebyshev_places(9)) {
+    for (decimal const& y : chebyshev_places(13)) {
         decimal const in_band = (y + 1) / 2, t = coldest + warmth * in_band;
         r22::isotherm<decimal> const at_t(t);
-        decimal const heaviest = at_t.density(decimal(0)), lightest = at_t.density(decimal(1));
+        decimal const from = (std::max)(begins, at_t.density(decimal(1)));
+        decimal const to = (std::min)(decimal(begins + width), heaviest_liquid(at_t, t));
+        if (from > to) continue;
         for (decimal const& x : chebyshev_places(9)) {
-            decimal const in_interval = (x + 1) / 2, rho = begins + width * in_interval;
-            if (rho < lightest || rho > heaviest) continue;
-            decimal const w = at_t.mass_fraction_from_density(rho);
-            if (liquid(w, t)) samples.push_back({in_interval, in_band, 2 * w - 1});
+            decimal const rho = from + (to - from) * (x + 1) / 2;
+            samples.push_back(
+                {(rho - begins) / width, in_band, 2 * at_t.mass_fraction_from_density(rho) - 1});
         }
     }
     return samples;
@@ -141,7 +154,8 @@ void print_composition_table() {
         }
         std::puts("    }},");
     }
-    std::printf("}};  // within %.1g, from 0 °C up within %.1g\n", worst, worst_warm);
+    std::printf("}};  // within %.1g, from 0 °C up within %.1g, at the places it is fitted to\n", worst,
+                worst_warm);
 }
 
 void print_ratio_guess() {
