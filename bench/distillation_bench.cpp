@@ -42,8 +42,9 @@ void vapour_of_the_curve(benchmark::State& timing) {
 }
 BENCHMARK(vapour_of_the_curve);
 
-// The forecast that distillation_columns_test.cpp holds against fine steps (ForecastOfFiveStagesAgainstFineSteps:
-// collected strength to 1e-8 at the cuts, 2e-8 between), with so many recorded states.
+// The forecast that distillation_columns_test.cpp holds against fine steps
+// (ForecastOfFiveStagesAgainstFineSteps: collected strength to 1e-8 at the cuts, 2e-8 between), with so many
+// recorded states.
 void forecast_of_five_stages(benchmark::State& timing) {
     auto const s = five_stages();
     auto const p = plan(static_cast<int>(timing.range(0)));

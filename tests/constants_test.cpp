@@ -23,7 +23,8 @@ TEST(Constants, MolarMassesAreSumsOfTheAtomicWeights) {
     EXPECT_DOUBLE_EQ(molar_mass::water, 18.01528);
 }
 
-// So many moles of each, weighed: the fractions follow from the masses, and back; the mean is mass over moles.
+// So many moles of each, weighed: the fractions follow from the masses, and back; the mean is mass over
+// moles.
 TEST(Constants, FractionsCountTheSameMixture) {
     for (double ethanol = 0.0; ethanol <= 3.0; ethanol += 0.25)
         for (double water = 0.25; water <= 3.0; water += 0.25) {

@@ -58,8 +58,8 @@ decimal heaviest_liquid(r22::isotherm<decimal> const& at_t, decimal const& t) {
     return at_t.density(weakest);
 }
 
-// The same within a band of temperature and an interval of density, over the place in both (0 to 1). Where only a
-// part of the cell is liquid, all samples lie in that part.
+// The same within a band of temperature and an interval of density, over the place in both (0 to 1). Where
+// only a part of the cell is liquid, all samples lie in that part.
 std::vector<sample> compositions_within(std::size_t band, std::size_t interval) {
     decimal const width = decimal(r22::highest_density - r22::lowest_density) / density_intervals;
     decimal const begins = decimal(r22::lowest_density) + width * interval;
