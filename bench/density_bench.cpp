@@ -71,10 +71,10 @@ double by_eigen(double w, double t) {
 as_printed const printed;
 bench::states const all(-20.0);
 bench::states const warm(0.0);
-std::vector<float> const wf(all.w.begin(), all.w.end());
-std::vector<float> const tf(all.t.begin(), all.t.end());
-std::vector<double> out(bench::elements);
-std::vector<float> outf(bench::elements);
+bench::numbers<float> const wf(all.w.begin(), all.w.end());
+bench::numbers<float> const tf(all.t.begin(), all.t.end());
+bench::numbers<double> out(bench::elements);
+bench::numbers<float> outf(bench::elements);
 
 void register_all() {
     using bench::all_at_once;

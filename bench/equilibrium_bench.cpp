@@ -27,7 +27,7 @@ namespace tools = boost::math::tools;
 // Weak to strong, under the pressures of weather and altitude, so that no branch and no first guess suits
 // all.
 struct questions {
-    std::vector<double> x, pressure, kelvin;
+    bench::numbers<double> x, pressure, kelvin;
     questions() {
         std::mt19937_64 random(3);
         std::uniform_real_distribution<double> unit(0.0, 1.0);
@@ -39,7 +39,7 @@ struct questions {
     }
 };
 questions const asked;
-std::vector<double> out(bench::elements);
+bench::numbers<double> out(bench::elements);
 
 double toms748(double x, double pressure) {
     std::uintmax_t rounds = 100;

@@ -50,13 +50,15 @@ double boost_correction(double reading, double t) {
 
 bench::states const all(-20.0);
 bench::states const warm(0.0);
-std::vector<double> readings;  // that belong to strengths from 20 to 80 % vol, so that none leaves the scale
+bench::numbers<double>
+    readings;  // that belong to strengths from 20 to 80 % vol, so that none leaves the scale
 alcoholmeter const meter;
-std::vector<double> out(bench::elements);
+bench::numbers<double> out(bench::elements);
 
 void register_all() {
     using bench::all_at_once;
     using bench::one_by_one;
+    readings.reserve(bench::elements);
     for (double const q : warm.q) {
         std::size_t const i = readings.size();
         auto const w = to<mass_fraction>(volume_fraction(0.2 + 0.6 * q));

@@ -7,22 +7,22 @@
 
 #include <cstddef>
 #include <random>
-#include <vector>
 
 namespace aqueth::bench {
 
 /// Liquid mixtures over the whole range of OIML R 22, the same every time.
 struct states {
-    std::vector<double> w;    ///< mass fraction
-    std::vector<double> t;    ///< temperature, °C
-    std::vector<double> rho;  ///< density, kg/m3
-    std::vector<double> q;    ///< volume fraction at 20 °C
+    numbers<double> w;    ///< mass fraction
+    numbers<double> t;    ///< temperature, °C
+    numbers<double> rho;  ///< density, kg/m3
+    numbers<double> q;    ///< volume fraction at 20 °C
 
     /// @param coldest temperature at which the range shall begin, °C
     explicit states(double coldest) {
         std::mt19937_64 random(22);
         std::uniform_real_distribution<double> fraction(0.0, 1.0);
         std::uniform_real_distribution<double> degrees(coldest, 40.0);
+        for (auto* each : {&w, &t, &rho, &q}) each->reserve(elements);
         while (w.size() < elements) {
             double const one_w = fraction(random), one_t = degrees(random);
             if (one_t < aqueth::detail::coldest_liquid(mass_fraction(one_w)).celsius()) continue;
