@@ -36,6 +36,13 @@ TYPED_TEST(StrengthBasis, ThereAndBackClosesToWorkingPrecision) {
     EXPECT_LE(worst, 2e-15);
 }
 
+TYPED_TEST(StrengthBasis, ToItselfIsTheSameToTheDigit) {
+    for (int i = 0; i <= 2000; ++i) {
+        auto const strength = to<TypeParam>(mass_fraction(i / 2000.0));
+        EXPECT_EQ(to<TypeParam>(strength), strength);
+    }
+}
+
 TYPED_TEST(StrengthBasis, GrowsWithTheMassFractionFromZeroToPure) {
     EXPECT_EQ(to<TypeParam>(mass_fraction(0.0)).number(), 0.0);
     auto previous = to<TypeParam>(mass_fraction(0.0));

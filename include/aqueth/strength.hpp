@@ -107,7 +107,11 @@ struct basis<us_proof> {
 /// US proof 27 CFR 30.11, @ref source_us_gauging
 template <strength_basis Target, strength_basis Source>
 constexpr Target to(Source strength) {
-    return detail::basis<Target>::from_mass(detail::basis<Source>::to_mass(strength));
+    if constexpr (std::is_same_v<Target, Source>) {
+        return strength;  // to the digit, where a way through the mass fraction could round
+    } else {
+        return detail::basis<Target>::from_mass(detail::basis<Source>::to_mass(strength));
+    }
 }
 
 /// @name Weighing in air

@@ -51,7 +51,8 @@ sugar_name const& read_sugar(given const& g) {
 void plan_sugar(session& s, units::volume volume, given const& wanted_strength, given const& kind,
                 given const& share) {
     sugar_name const& weighed = read_sugar(kind);
-    auto const strength = to<volume_fraction>(composition(read_strength(wanted_strength)));
+    auto const strength = std::visit([](auto const& each) { return to<volume_fraction>(each); },
+                                     read_strength(wanted_strength));
     double const reached =
         share.present
             ? on_behalf_of(share,
