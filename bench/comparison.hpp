@@ -18,9 +18,9 @@
 /// ratios of medians of interleaved repetitions do. Each way works through the same elements.
 namespace aqueth::bench {
 
-/// How many elements every way works through in one go: small enough for the first cache. Not a power of two:
-/// arrays one behind the other would then lie a multiple of 4096 bytes apart, and a processor take a load from
-/// one for that of what it has just stored in another.
+/// How many elements every way works through in one go: small enough for the first cache. Not a power of
+/// two: arrays one behind the other would then lie a multiple of 4096 bytes apart, and a processor take a
+/// load from one for that of what it has just stored in another.
 inline constexpr std::size_t elements = 960;
 
 /// Elements that begin where a line of the cache does, as those of aligned allocations do.
