@@ -24,6 +24,22 @@ using test::sea_level;
 using test::until;
 using test::x_of;
 
+struct planned_run {
+    still apparatus;
+    run_plan plan;
+};
+
+/// five stages, first runnings cut by volume and the rest by strength
+planned_run five_stages(flow_model flow) {
+    auto s = quillbeck();
+    s.tower = column::of_stages(5);
+    s.flow = flow;
+    run_plan plan = until(condition::still_strength(by_volume(0.5)));
+    plan.cuts = {{condition::collected(100.0 * millilitre), false},
+                 {condition::distillate_strength(by_volume(80))}};
+    return {s, plan};
+}
+
 /// collected strength by Simpson's rule over x: d ln n = dx/(d - x), an independent way through the same run
 double reference_mean(column const& c, double ratio, double x0, double x1) {
     auto const f = [&](double x) {
@@ -79,12 +95,7 @@ struct correlations {
 // correlations.
 TEST(ColumnDistillation, TablesDoNotChangeTheCollectedStrength) {
     for (auto const flow : {flow_model::constant_molar_overflow, flow_model::enthalpy_balance}) {
-        auto s = quillbeck();
-        s.tower = column::of_stages(5);
-        s.flow = flow;
-        run_plan plan = until(condition::still_strength(by_volume(0.5)));
-        plan.cuts = {{condition::collected(100.0 * millilitre), false},
-                     {condition::distillate_strength(by_volume(80))}};
+        auto [s, plan] = five_stages(flow);
         auto const by_table = distil(quillbeck_charge(), s, plan, sea_level());
         auto const by_model = distil(quillbeck_charge(), s, plan, correlations{});
         for (std::size_t k = 0; k < 3; ++k) {
@@ -140,12 +151,7 @@ struct fine_run {
 // strength at the ends of the fractions and at every hundredth state; promised is 1e-6.
 TEST(ColumnDistillation, ForecastOfFiveStagesAgainstFineSteps) {
     for (auto const flow : {flow_model::constant_molar_overflow, flow_model::enthalpy_balance}) {
-        auto s = quillbeck();
-        s.tower = column::of_stages(5);
-        s.flow = flow;
-        run_plan plan = until(condition::still_strength(by_volume(0.5)));
-        plan.cuts = {{condition::collected(100.0 * millilitre), false},
-                     {condition::distillate_strength(by_volume(80))}};
+        auto [s, plan] = five_stages(flow);
         plan.points = 1000;
         auto const charge = quillbeck_charge();
         auto const r = distil(charge, s, plan, sea_level());
