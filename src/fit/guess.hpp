@@ -25,7 +25,6 @@ struct sample {
     decimal x;
     decimal y;
     decimal value;
-    decimal weight = 1;
 };
 
 /// A polynomial in x whose coefficients are polynomials in y, lowest powers first.
@@ -64,8 +63,8 @@ inline polynomial fit(std::vector<sample> const& samples, std::vector<std::size_
         Eigen::Index k = 0;
         for (std::size_t i = 0; i < degrees.size(); ++i)
             for (std::size_t j = 0; j <= degrees[i]; ++j) row(k++) = power(each.x, i) * power(each.y, j);
-        normal += each.weight * (row * row.transpose());
-        right += row * (each.weight * each.value);
+        normal += row * row.transpose();
+        right += row * each.value;
     }
     // What the samples leave undetermined stays small, where it would otherwise be anything.
     for (Eigen::Index k = 0; k < columns; ++k) normal(k, k) += decimal("1e-20");
