@@ -151,16 +151,16 @@ struct fine_run {
 // strength at the ends of the fractions and at every hundredth state; promised is 1e-6.
 TEST(ColumnDistillation, ForecastOfFiveStagesAgainstFineSteps) {
     for (auto const flow : {flow_model::constant_molar_overflow, flow_model::enthalpy_balance}) {
-        auto [s, plan] = five_stages(flow);
-        plan.points = 1000;
+        auto run = five_stages(flow);
+        run.plan.points = 1000;
         auto const charge = quillbeck_charge();
-        auto const r = distil(charge, s, plan, sea_level());
+        auto const r = distil(charge, run.apparatus, run.plan, sea_level());
         ASSERT_EQ(r.points.size(), 1000U);
         double const all = moles(charge.liquid());
         double const distilled = all - moles(r.residue.liquid());
         auto const expect = [&](double collected, double ethanol, double still, double seconds, int steps,
                                 double strength) {
-            fine_run const fine(charge, s, -std::log1p(-collected / all), steps);
+            fine_run const fine(charge, run.apparatus, -std::log1p(-collected / all), steps);
             EXPECT_NEAR(ethanol / collected, fine.ethanol / collected, strength) << collected;
             EXPECT_NEAR(still, fine.x, 1e-9) << collected;                // 2e-10
             EXPECT_NEAR(seconds / fine.seconds, 1.0, 1e-8) << collected;  // 5e-10
