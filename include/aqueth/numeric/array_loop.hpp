@@ -165,6 +165,14 @@ template <class T, class Operation, std::size_t N>
     return do_blocks(operation, in, out, valid, size);
 }
 
+// A function of its own has its constants ready; inlined, GCC copies them anew at every call.
+template <class T, class Operation, std::size_t N>
+[[gnu::flatten, gnu::noinline]] std::size_t do_blocks_apart(Operation const& operation,
+                                                            std::array<T const*, N> const& in, T* out,
+                                                            bool* valid, std::size_t size) {
+    return do_blocks(operation, in, out, valid, size);
+}
+
 #if defined(__clang__)
 #pragma clang diagnostic pop
 #endif
@@ -179,6 +187,8 @@ std::size_t do_whole_blocks(Operation const& operation, std::array<T const*, N> 
     if (__builtin_cpu_supports("avx2") && __builtin_cpu_supports("fma"))
         return do_blocks_avx2(operation, in, out, valid, size);
 #endif
+    constexpr bool has_own_numbers = sizeof(Operation) > sizeof(T);
+    if constexpr (!has_own_numbers) return do_blocks_apart(operation, in, out, valid, size);
     return do_blocks_as_compiled(operation, in, out, valid, size);
 }
 

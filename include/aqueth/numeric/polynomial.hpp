@@ -97,7 +97,7 @@ constexpr taylor_terms<T, Terms> taylor(std::array<T, N> const& c, T const& x, s
 
 }  // namespace detail
 
-/// Evaluates c[0] + c[1] x + ... + c[N-1] x^(N-1) by Horner's rule; from six terms on the even and the odd
+/// Evaluates c[0] + c[1] x + ... + c[N-1] x^(N-1) by Horner's rule; from eight terms on the even and the odd
 /// powers apart, two sums that a processor works on at the same time.
 /// @param c coefficients, lowest power first
 /// @param x argument; any value (NaN in gives NaN out)
@@ -105,7 +105,7 @@ constexpr taylor_terms<T, Terms> taylor(std::array<T, N> const& c, T const& x, s
 template <class C, std::size_t N, class T>
 constexpr T polynomial(std::array<C, N> const& c, T const& x) {
     static_assert(N > 0);
-    if constexpr (N < 6) {
+    if constexpr (N < 8) {
         return detail::one_chain(c, x, std::make_index_sequence<N - 1>{});
     } else {
         return detail::two_chains(c, x, std::make_index_sequence<(N - 2) / 2>{},
