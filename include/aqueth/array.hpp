@@ -325,18 +325,24 @@ struct reading_correction {
     using volume = quick_basis<basic_volume_fraction<Reference>>;
 
     // The composition that would read so at the reference temperature; the density in which the instrument
-    // floats at t; and from there as `composition_operation` does it.
+    // floats at t; the composition that has it there, as `composition_operation` finds it; its strength.
     [[gnu::flatten]] T prepare(T reading, T) const { return volume::near(reading); }
-    [[gnu::flatten]] T prepare(T reading, T t, T near) const {
+    [[gnu::flatten]] T prepare(T reading, T, T near) const {
         doubtful<T> const apparent = volume::to_mass(reading, near);
-        T const floats_at = reference_isotherm<Reference, T>.density_of_many(apparent.value);
-        return certain_or_nan(doubtful<T>{floats_at / (T(1) + glass * (t - reference)),
-                                          apparent.doubt | outside(reading, T(0), T(1))});
+        return certain_or_nan(doubtful<T>{apparent.value, apparent.doubt | outside(reading, T(0), T(1))});
     }
-    [[gnu::flatten]] T prepare(T, T t, T, T rho) const { return composition_operation<T>{}.prepare(rho, t); }
-    [[gnu::flatten]] doubtful<T> quick(T, T t, T, T rho, T near) const {
-        doubtful<T> const actual = composition_operation<T>{}.quick(rho, t, near);
-        return {volume::from_mass(actual.value), actual.doubt};
+    [[gnu::flatten]] T prepare(T, T t, T, T apparent) const {
+        T const floats_at = reference_isotherm<Reference, T>.density_of_many(apparent);
+        return floats_at / (T(1) + glass * (t - reference));
+    }
+    [[gnu::flatten]] T prepare(T, T t, T, T, T rho) const {
+        return composition_operation<T>{}.prepare(rho, t);
+    }
+    [[gnu::flatten]] T prepare(T, T t, T, T, T rho, T near) const {
+        return certain_or_nan(composition_operation<T>{}.quick(rho, t, near));
+    }
+    [[gnu::flatten]] doubtful<T> quick(T, T, T, T, T, T, T actual) const {
+        return {volume::from_mass(actual), outside(actual, T(0), T(1))};
     }
     T careful(T reading, T t) const {
         if (!(reading >= T(0) && reading <= T(1))) return nothing<T>;
