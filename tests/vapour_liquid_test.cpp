@@ -225,6 +225,34 @@ TEST(VapourLiquid, SearchesTakeFewRounds) {
     EXPECT_EQ(counting::rounds, 1);  // NaN ends a search at once
 }
 
+// Dew points and azeotropes are searched among bubble points. How many of them that takes shows what the
+// first guess is worth; averages, because rounding decides about the last one or two.
+TEST(VapourLiquid, DewPointsAndAzeotropesTakeFewBubblePoints) {
+    int bubbles = 0, searches = 0;
+    over_the_range([&](equilibrium<double> const& e) {
+        auto const bubble = [&](double x) {
+            ++bubbles;
+            return bubble_at_temperature(x, e.temperature);
+        };
+        auto const slope = [](equilibrium<double> const& at) { return along_isotherm(at).y_x; };
+        EXPECT_NEAR(detail::dew(e.y, bubble, slope).x, e.x, 2e-14);
+        ++searches;
+    });
+    EXPECT_LT(bubbles, 7 * searches);
+    bubbles = searches = 0;
+    for (double t = 310.0; t <= 390.0; t += 2.0) {
+        auto const bubble = [&](double x) {
+            ++bubbles;
+            return bubble_at_temperature(x, t);
+        };
+        auto const slope = [](equilibrium<double> const& at) { return along_isotherm(at).ln_alpha_x; };
+        auto const a = detail::azeotrope<double>(bubble, slope);
+        EXPECT_NEAR(a.y, a.x, 1e-15) << t;
+        ++searches;
+    }
+    EXPECT_LT(2 * bubbles, 17 * searches);
+}
+
 TEST(VapourLiquid, CoversItsRangeOnlyAndPassesNaNThrough) {
     double const nan = std::numeric_limits<double>::quiet_NaN();
     EXPECT_TRUE(covers(273.16) && covers(393.15));
