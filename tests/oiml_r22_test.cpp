@@ -9,6 +9,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <limits>
 #include <random>
@@ -214,6 +215,75 @@ TEST(OimlR22, QuickInverseSettlesForPracticallyEveryLiquid) {
             << w;
     }
     EXPECT_LT(100 * unsettled, 2 * cold);
+}
+
+/// Two numbers that count what is done to them: an inverse for one mixture looks at the formula through such
+/// pairs, so that its steps can be counted.
+template <class T>
+class counting_pair {
+public:
+    counting_pair() = default;
+    counting_pair(T a, T b) : first_(a), second_(b) {}
+    T first() const { return first_; }
+    T second() const { return second_; }
+    friend counting_pair operator*(counting_pair const& a, counting_pair const& b) {
+        return {a.first_ * b.first_, a.second_ * b.second_};
+    }
+    friend counting_pair operator+(counting_pair const& a, counting_pair const& b) {
+        return {a.first_ + b.first_, a.second_ + b.second_};
+    }
+    friend counting_pair multiply_add(counting_pair const& a, counting_pair const& b,
+                                      counting_pair const& c) {
+        ++operations;
+        return {a.first_ * b.first_ + c.first_, a.second_ * b.second_ + c.second_};
+    }
+
+    static inline int operations = 0;
+
+private:
+    T first_{};
+    T second_{};
+};
+
+/// What f costs, in steps of an inverse.
+template <class T, class F>
+double steps(F const& f) {
+    using pair = counting_pair<T>;
+    pair::operations = 0;
+    numeric::halved_polynomial_taylor(std::array<pair, 6>{}, T(0));
+    double const one = pair::operations;
+    pair::operations = 0;
+    f();
+    return pair::operations / one;
+}
+
+// What a first guess is worth, and a step, shows in how many steps it takes.
+template <class T>
+void expect_few_steps() {
+    int warm = 0, cold = 0, several_if_warm = 0, several_if_cold = 0;
+    for (int i = 1; i < 200; ++i) {
+        T const w = static_cast<T>(i) / T(200);
+        for (T t = T(-20); t <= T(40); t += T(1)) {
+            if (freezing_point::covers(w) && t < freezing_point::celsius(w)) continue;
+            isotherm<T, counting_pair<T>> const at(t);
+            T const rho = at.density(w);
+            double const from_density = steps<T>([&] { at.mass_fraction_from_density(rho); });
+            EXPECT_GE(from_density, 1.0) << w << " " << t;
+            ++(t < T(0) ? cold : warm);
+            if (from_density > 1.0) ++(t < T(0) ? several_if_cold : several_if_warm);
+            double const from_concentration = steps<T>([&] { at.mass_fraction_from_concentration(w * rho); });
+            // and the table of the first guess, which costs a fraction of a step
+            EXPECT_GT(from_concentration, 1.0) << w << " " << t;
+            EXPECT_LT(from_concentration, t == T(20) ? 2.0 : 3.0) << w << " " << t;
+        }
+    }
+    EXPECT_LT(100 * several_if_warm, 2 * warm);
+    EXPECT_LT(100 * several_if_cold, 15 * cold);
+}
+
+TEST(OimlR22, InversesForOneMixtureTakeFewSteps) {
+    expect_few_steps<double>();
+    expect_few_steps<float>();
 }
 
 TEST(OimlR22, QuickInverseDoesNotSettleOnNonsense) {
