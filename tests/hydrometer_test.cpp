@@ -71,6 +71,31 @@ TEST(Hydrometer, GlassGrowsWithTheLiquid) {
     EXPECT_EQ(rigid.density(900.0 * kilogram_per_cubic_metre, celsius(30.0)).value(), 900.0);
 }
 
+// The alcoholmeter's own strength has a way of its own, which must lead where the way over the composition leads,
+// errors included.
+TEST(Hydrometer, StrengthIsThatOfTheComposition) {
+    alcoholmeter const meter;
+    int readable = 0, refused = 0;
+    for (int i = 0; i <= 4000; ++i) {
+        volume_fraction const shown(i / 4000.0);
+        for (double t = -20.0; t <= 40.0; t += 1.25) {
+            try {
+                double const expected = to<volume_fraction>(meter.composition(shown, celsius(t))).value();
+                EXPECT_NEAR(meter.strength(shown, celsius(t)).value(), expected, 2e-15 + 4e-16 * expected)
+                    << shown.value() << " " << t;
+                ++readable;
+            } catch (range_error const& expected) {
+                expect_range_error([&] { meter.strength(shown, celsius(t)); },
+                                   std::string(expected.argument()));
+                ++refused;
+            }
+        }
+    }
+    EXPECT_GT(readable, 150000);
+    EXPECT_GT(refused, 5000);
+    static_assert(alcoholmeter{}.strength(volume_fraction(0.45), celsius(20)).value() > 0.4499999999999999);
+}
+
 TEST(Hydrometer, ADensityScaleGivesTheStrengthToo) {
     density_hydrometer const meter{celsius(20.0)};
     auto const rho = density(to<mass_fraction>(by_volume(40.0)), celsius(20.0));

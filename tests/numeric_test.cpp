@@ -51,6 +51,18 @@ static_assert(interval_of<3>(0.0).index == 0 && interval_of<3>(0.0).place == 0.0
 static_assert(interval_of<3>(1.5).index == 1 && interval_of<3>(1.5).place == 0.5);
 static_assert(interval_of<3>(3.0).index == 2 && interval_of<3>(3.0).place == 1.0);
 
+// The nearest one reaches as far as it is asked.
+static_assert(nearest_interval_of<3>(1.5).index == 1 && nearest_interval_of<3>(1.5).place == 0.5);
+static_assert(nearest_interval_of<3>(3.0).index == 2 && nearest_interval_of<3>(3.0).place == 1.0);
+static_assert(nearest_interval_of<3>(-2.0).index == 0 && nearest_interval_of<3>(-2.0).place == -2.0);
+static_assert(nearest_interval_of<3>(1e300).index == 2 && nearest_interval_of<3>(1e300).place == 1e300);
+
+TEST(Interval, NearestToNoNumberIsTheFirst) {
+    auto const none = nearest_interval_of<3>(std::numeric_limits<double>::quiet_NaN());
+    EXPECT_EQ(none.index, 0u);
+    EXPECT_TRUE(std::isnan(none.place));
+}
+
 TEST(Interval, HasNoPlaceOutside) {
     for (double const x : {-1e-300, 3.0000001, -1e300, 1e300, std::numeric_limits<double>::infinity(),
                            std::numeric_limits<double>::quiet_NaN()}) {

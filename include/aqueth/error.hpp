@@ -127,8 +127,8 @@ namespace detail {
 [[gnu::always_inline]] constexpr double require_range(std::string_view property, std::string_view argument,
                                                       double value, std::string_view unit, double lower,
                                                       double upper, std::string_view reason = {}) {
-    bool const finite = value <= (std::numeric_limits<double>::max)();
-    if (!(lower <= value && value <= upper && finite)) [[unlikely]]
+    constexpr double highest = (std::numeric_limits<double>::max)();
+    if (!(lower <= value && value <= (upper < highest ? upper : highest))) [[unlikely]]
         detail::raise_out_of_range(property, argument, value, unit, lower, upper, reason);
     return value;
 }

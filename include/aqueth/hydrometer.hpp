@@ -137,9 +137,7 @@ public:
     /// @return density of the liquid at t
     /// @throws range_error if the temperature, or a density scale's reading, is outside its range
     constexpr units::mass_density density(Scale reading, units::temperature t) const {
-        namespace r22 = correlation::oiml_r22;
-        require_range(property, "temperature", t.celsius(), "°C", r22::lowest_celsius, r22::highest_celsius,
-                      "OIML R 22");
+        require_temperature(t);
         if constexpr (std::same_as<Scale, units::mass_density>) {
             require_range(property, "reading", number(reading), unit(), 500.0, 1500.0,
                           "liquids a hydrometer floats in");
@@ -160,7 +158,7 @@ public:
             detail::require_liquid(property, mass_fraction(w), t);
             return mass_fraction(w);
         }
-        return composition_at_an_end(reading, t, rho);
+        return composition_at_an_end(reading, t);
     }
 
     /// True strength of a liquid from a reading.
@@ -171,7 +169,19 @@ public:
     /// @throws range_error as `composition`
     template <strength_basis Basis = std::conditional_t<strength_basis<Scale>, Scale, volume_fraction>>
     constexpr Basis strength(Scale reading, units::temperature t) const {
-        return to<Basis>(composition(reading, t));
+        if constexpr (std::same_as<Scale, volume_fraction> && std::same_as<Basis, volume_fraction>) {
+            // What is asked for most often comes with the composition.
+            require_temperature(t);
+            auto const found =
+                correlation::oiml_r22::mixture_from_reading(reading.value(), t.celsius(), expansion(t));
+            if (found.mass_fraction > 0.0 && found.mass_fraction < 1.0) {
+                detail::require_liquid(property, mass_fraction(found.mass_fraction), t);
+                return volume_fraction(found.volume_fraction);
+            }
+            return to<Basis>(composition_at_an_end(reading, t));
+        } else {
+            return to<Basis>(composition(reading, t));
+        }
     }
 
     /// What the instrument shows in a mixture.
@@ -205,6 +215,12 @@ private:
                       correlation::oiml_r22::highest_celsius, "OIML R 22, water liquid");
     }
 
+    static constexpr void require_temperature(units::temperature t) {
+        namespace r22 = correlation::oiml_r22;
+        require_range(property, "temperature", t.celsius(), "°C", r22::lowest_celsius, r22::highest_celsius,
+                      "OIML R 22");
+    }
+
     static constexpr units::temperature own_temperature() {
         if constexpr (std::same_as<Scale, us_proof>) {
             return at_60_fahrenheit::temperature();
@@ -215,8 +231,9 @@ private:
 
     /// the composition where the density is that of water or ethanol, or of no mixture; out of the way of the
     /// others
-    [[gnu::cold, gnu::noinline]] constexpr mass_fraction
-    composition_at_an_end(Scale reading, units::temperature t, units::mass_density rho) const {
+    [[gnu::cold, gnu::noinline]] constexpr mass_fraction composition_at_an_end(Scale reading,
+                                                                               units::temperature t) const {
+        units::mass_density const rho = density(reading, t);
         correlation::oiml_r22::isotherm<double> const at_t(t.celsius());
         double const ethanol = at_t.density(1.0);
         double const water = at_t.density(0.0);

@@ -4,6 +4,7 @@
 #include <aqueth/correlation/oiml_r22_coefficients.hpp>
 #include <aqueth/correlation/oiml_r22_inverse_guess.hpp>
 #include <aqueth/correlation/source.hpp>
+#include <aqueth/numeric/instructions.hpp>
 #include <aqueth/numeric/pair.hpp>
 #include <aqueth/numeric/polynomial.hpp>
 #include <aqueth/numeric/root.hpp>
@@ -56,6 +57,12 @@ struct density_derivatives {
     T d_temperature;    ///< change per kelvin, kg/(m3 K)
 };
 
+/// A mixture that an instrument has been read in.
+struct gauged_mixture {
+    double mass_fraction;    ///< mass fraction of ethanol
+    double volume_fraction;  ///< the same as volume fraction at 20 °C
+};
+
 /// Where a step towards a mass fraction has led.
 template <class T>
 struct attempt {
@@ -90,16 +97,37 @@ struct quick_inverse {
     }
 };
 
+/// Density at 20 °C over that of ethanol, which is volume fraction over mass fraction, from a table.
 /// @tparam Pair how two numbers are worked on at once
-/// @param q volume fraction at 20 °C, 0 to 1
-/// @return density at 20 °C over that of ethanol, which is volume fraction over mass fraction, from a table:
-///         good to rounding there, and as first guess at any temperature; NaN for any other q
+/// @tparam T    scalar type
 template <class Pair, class T>
-constexpr T density_ratio_at_20_celsius(T const& q) {
-    constexpr std::size_t intervals = std::tuple_size_v<std::remove_const_t<decltype(density_ratio_table)>>;
-    auto const at = numeric::interval_of<intervals>(T(q * T(static_cast<double>(intervals))));
-    return numeric::halved_polynomial(numeric::pairs_from<Pair>(density_ratio_table[at.index]), at.place);
-}
+class density_ratio_at_20_celsius {
+    static constexpr std::size_t intervals =
+        std::tuple_size_v<std::remove_const_t<decltype(density_ratio_table)>>;
+
+public:
+    /// @param q volume fraction at 20 °C, 0 to 1; any other gives NaN
+    explicit constexpr density_ratio_at_20_celsius(T const& q)
+        : density_ratio_at_20_celsius(
+              numeric::interval_of<intervals>(T(q * T(static_cast<double>(intervals))))) {}
+
+    /// @return the ratio, to rounding; as first guess good at any temperature
+    constexpr T value() const { return numeric::halved_polynomial(terms_, place_); }
+
+    /// @return the ratio from its first terms, within 2e-7, sooner
+    constexpr T near() const {
+        T const u = place_ * place_;
+        auto const line = [&](Pair const& c) { return c.first() + c.second() * place_; };
+        return line(terms_[0]) + u * (line(terms_[1]) + u * terms_[2].first());
+    }
+
+private:
+    explicit constexpr density_ratio_at_20_celsius(numeric::interval<T> const& at)
+        : terms_(numeric::pairs_from<Pair>(density_ratio_table[at.index])), place_(at.place) {}
+
+    std::array<Pair, std::tuple_size_v<std::remove_cvref_t<decltype(density_ratio_table[0])>>> terms_;
+    T place_;
+};
 
 namespace detail {
 
@@ -182,13 +210,32 @@ public:
         }
     }
 
+    /// What an instrument floats in: the inverse of `density` for the density that it shows, where the first
+    /// guess need not wait for the last digit of that.
+    /// @param q       volume fraction that an instrument for 20 °C shows, 0 to 1
+    /// @param t       temperature of liquid and instrument, °C
+    /// @param expansion factor by which the volume of the instrument has grown
+    /// @return mass fraction and volume fraction at 20 °C; NaN for any other q
+    static constexpr Pair gauged(T q, T t, T expansion) {
+        T const tau = centred_temperature(t);
+        constexpr isotherm<T> at_20(T(20));
+        constexpr T ethanol = at_20.density(T(1)), per_ethanol = T(1) / ethanol;
+        T const scale = ethanol / expansion;
+        density_ratio_at_20_celsius<Pair, T> const ratio(q);
+        T const s = composition_from_table(scale * ratio.near(), tau);
+        isotherm const at_t(tau, each_pair{});
+        T const rho = scale * ratio.value();
+        T const w = at_t.mass_fraction_from_guess(rho, s);
+        return {w, w * (per_ethanol * at_20.density(w))};
+    }
+
     /// Inverse of `ethanol_concentration`.
     /// @param concentration kg of ethanol per m3 of mixture, between 0 and the density of pure ethanol
     /// @return mass fraction, to working precision; the nearer end if the argument lies outside
     constexpr T mass_fraction_from_concentration(T const& concentration) const {
         if constexpr (quick_inverse<T>::exists) {
             T const q = concentration / density(T(1));
-            T w = q / density_ratio_at_20_celsius<Pair>(q);
+            T w = q / density_ratio_at_20_celsius<Pair, T>(q).value();
             for (int k = 0; k < 3; ++k) {
                 auto const tried = step_to_concentration(
                     miss_of_concentration(numeric::halved_polynomial_taylor(c_, centred(w)), w,
@@ -269,13 +316,21 @@ private:
     static constexpr T centred(T const& w) { return T(2) * w - T(1); }
     static constexpr T centred_temperature(T const& t) { return (t - T(10)) * (T(1) / T(30)); }
 
-    constexpr T mass_fraction_from_guess(T const& rho, T s) const {
-        for (int k = 0; k < 3; ++k) {
-            auto const tried = step_to_density(miss_of_one(s, rho), s);
+    constexpr T mass_fraction_from_guess(T const& rho, T const& s) const {
+        auto const tried = step_to_density(miss_of_one(s, rho), s);
+        if (quick_inverse<T>::settled(tried)) [[likely]]
+            return tried.mass_fraction;
+        return mass_fraction_from_afar(rho, tau_, centred(tried.mass_fraction));
+    }
+    // out of the way of the others; an isotherm of its own, so that theirs need not be kept in memory
+    [[gnu::cold, gnu::noinline]] static constexpr T mass_fraction_from_afar(T const& rho, T const& tau, T s) {
+        isotherm const at_t(tau, each_pair{});
+        for (int k = 0; k < 2; ++k) {
+            auto const tried = step_to_density(at_t.miss_of_one(s, rho), s);
             if (quick_inverse<T>::settled(tried)) return tried.mass_fraction;
             s = centred(tried.mass_fraction);
         }
-        return patient_mass_fraction(rho);
+        return at_t.patient_mass_fraction(rho);
     }
     constexpr T patient_mass_fraction(T const& rho) const {
         T const water = density(T(0));
@@ -297,8 +352,8 @@ private:
         constexpr std::size_t intervals =
             std::tuple_size_v<std::remove_cvref_t<decltype(composition_table[0])>>;
         constexpr double per_density = static_cast<double>(intervals) / (highest_density - lowest_density);
-        auto const x = numeric::interval_of<intervals>(T((rho - T(lowest_density)) * T(per_density)));
-        auto const y = numeric::interval_of<bands>(T((tau + T(1)) * T(0.5 * bands)));
+        auto const x = numeric::nearest_interval_of<intervals>(T((rho - T(lowest_density)) * T(per_density)));
+        auto const y = numeric::nearest_interval_of<bands>(T((tau + T(1)) * T(0.5 * bands)));
         auto const& cell = composition_table[y.index][x.index];
         float const p = static_cast<float>(x.place), p2 = p * p;
         float const q = static_cast<float>(y.place), q2 = q * q;
@@ -410,8 +465,24 @@ constexpr density_derivatives<T> density_with_derivatives(T const& w, T const& t
 /// @return mass fraction, to working precision; the nearer end if rho is not a density of the mixture at t
 template <class T>
 constexpr T mass_fraction_from_density(T const& rho, T const& t) {
-    if (std::is_constant_evaluated()) return isotherm<T>::mass_fraction_from_density_at(rho, t);
-    return quick_isotherm<T>::mass_fraction_from_density_at(rho, t);
+    if constexpr (quick_inverse<T>::exists) {
+        if (!std::is_constant_evaluated())
+            return numeric::fused_where_possible(
+                [](auto... x) { return quick_isotherm<T>::mass_fraction_from_density_at(x...); }, rho, t);
+    }
+    return isotherm<T>::mass_fraction_from_density_at(rho, t);
+}
+
+/// The mixture that an instrument for strengths at 20 °C has been read in.
+/// @param q         volume fraction that it shows, 0 to 1
+/// @param t         temperature of liquid and instrument, °C
+/// @param expansion factor by which the volume of the instrument has grown since 20 °C
+/// @return the mixture, to working precision; the nearer end if none is so light or heavy; NaN for any other q
+constexpr gauged_mixture mixture_from_reading(double q, double t, double expansion) {
+    auto const as_struct = [](auto const& found) { return gauged_mixture{found.first(), found.second()}; };
+    if (std::is_constant_evaluated()) return as_struct(isotherm<double>::gauged(q, t, expansion));
+    return as_struct(numeric::fused_where_possible(
+        [](auto... x) { return quick_isotherm<double>::gauged(x...); }, q, t, expansion));
 }
 
 /// A mixture from its alcoholic strength by volume at 20 °C, the reference temperature that everybody uses:
@@ -420,8 +491,8 @@ class mixture_at_20_celsius {
 public:
     /// @param q volume fraction at 20 °C, 0 to 1; any other gives NaN
     explicit constexpr mixture_at_20_celsius(double q)
-        : ratio_(std::is_constant_evaluated() ? density_ratio_at_20_celsius<numeric::pair<double>>(q)
-                                              : density_ratio_at_20_celsius<numeric::quick_pair<double>>(q)),
+        : ratio_(std::is_constant_evaluated() ? from_table<numeric::pair<double>>(q)
+                                              : from_table<numeric::quick_pair<double>>(q)),
           q_(q) {}
 
     /// @return mass fraction, `mass_fraction_from_volume_fraction` at 20 °C
@@ -438,6 +509,11 @@ public:
     }
 
 private:
+    template <class Pair>
+    static constexpr double from_table(double q) {
+        return density_ratio_at_20_celsius<Pair, double>(q).value();
+    }
+
     double ratio_;
     double q_;
 };

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
+#include <aqueth/numeric/instructions.hpp>
+
 #include <algorithm>
 #include <array>
 #include <bit>
@@ -10,14 +12,6 @@
 #include <tuple>
 #include <type_traits>
 #include <utility>
-
-// Where one program can hold code for several generations of a processor and choose when it runs. A
-// consumer's flags stay what they are: only the loops below are compiled for more than those flags allow.
-#if defined(__GNUC__) && defined(__x86_64__) && !defined(__AVX512F__)
-#define AQUETH_CHOOSES_INSTRUCTIONS 1
-#else
-#define AQUETH_CHOOSES_INSTRUCTIONS 0
-#endif
 
 // A loop over a block has no dependence between its elements, which the compiler could not know of pointers.
 #if defined(__clang__)
@@ -148,7 +142,7 @@ template <class T, class Operation, std::size_t N>
     return refused;
 }
 
-#if AQUETH_CHOOSES_INSTRUCTIONS
+#if AQUETH_CHOOSES_INSTRUCTIONS && !defined(__AVX512F__)
 template <class T, class Operation, std::size_t N>
 __attribute__((target("avx512f,avx512dq,avx512vl,avx2,fma"), flatten)) std::size_t
 do_blocks_avx512(Operation const& operation, std::array<T const*, N> const& in, T* out, bool* valid,
@@ -178,7 +172,7 @@ template <class T, class Operation, std::size_t N>
 template <class T, class Operation, std::size_t N>
 std::size_t do_whole_blocks(Operation const& operation, std::array<T const*, N> const& in, T* out,
                             bool* valid, std::size_t size) {
-#if AQUETH_CHOOSES_INSTRUCTIONS
+#if AQUETH_CHOOSES_INSTRUCTIONS && !defined(__AVX512F__)
     if (__builtin_cpu_supports("avx512f") && __builtin_cpu_supports("avx512dq") &&
         __builtin_cpu_supports("avx512vl"))
         return do_blocks_avx512(operation, in, out, valid, size);
@@ -231,5 +225,4 @@ std::size_t for_each_element(Operation const& operation, std::array<T const*, N>
 
 }  // namespace aqueth::numeric
 
-#undef AQUETH_CHOOSES_INSTRUCTIONS
 #undef AQUETH_INDEPENDENT_ELEMENTS

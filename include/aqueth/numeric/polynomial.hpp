@@ -153,6 +153,18 @@ constexpr interval<T> interval_of(T const& x) {
     return {static_cast<std::size_t>(index), x - T(index)};
 }
 
+/// The same without a branch, for first guesses.
+/// @tparam Count how many intervals there are
+/// @param x as before
+/// @return the nearest interval, and where counted from its beginning: outside of 0 to 1 if x lies in none
+template <std::size_t Count, class T>
+constexpr interval<T> nearest_interval_of(T const& x) {
+    T const from_first = x > T(0) ? x : T(0);  // NaN is not
+    T const within = from_first < T(Count - 1) ? from_first : T(Count - 1);
+    int const index = static_cast<int>(within);
+    return {static_cast<std::size_t>(index), x - T(index)};
+}
+
 /// Evaluates a polynomial and its derivative in one pass of Horner's rule.
 /// @param c coefficients, lowest power first
 /// @param x argument; any value (NaN in gives NaN out)
