@@ -286,6 +286,26 @@ TEST(OimlR22, InversesForOneMixtureTakeFewSteps) {
     expect_few_steps<float>();
 }
 
+// What an instrument shows leads over a density to the mixture it floats in: here by the two ways of others.
+TEST(OimlR22, ReadingsGiveTheMixtureOfTheirDensity) {
+    // one unit in the last place of a density is 1e-13 kg/m3, and a liquid's falls by 6 kg/m3 at least
+    double const noise = 4e-14;
+    for (int i = 1; i < 400; ++i) {
+        double const q = i / 400.0;
+        density_ratio_at_20_celsius<numeric::pair<double>, double> const ratio(q);
+        EXPECT_NEAR(ratio.near(), ratio.value(), 2e-7) << q;
+        for (double t = -20.0; t <= 40.0; t += 2.5) {
+            for (double const expansion : {0.999, 1.0, 1.0005}) {
+                auto const found = mixture_from_reading(q, t, expansion);
+                double const w = mass_fraction_from_density(mixture_at_20_celsius(q).density(expansion), t);
+                EXPECT_NEAR(found.mass_fraction, w, noise) << q << " " << t;
+                EXPECT_NEAR(found.volume_fraction, volume_fraction_from_mass_fraction(w, 20.0), noise)
+                    << q << " " << t;
+            }
+        }
+    }
+}
+
 TEST(OimlR22, QuickInverseDoesNotSettleOnNonsense) {
     // Densities that no mixture has, and what an iteration might run away from.
     double const nan = std::numeric_limits<double>::quiet_NaN();
