@@ -245,40 +245,52 @@ private:
     T second_{};
 };
 
-/// What f costs, in steps of an inverse.
+/// What f costs.
 template <class T, class F>
-double steps(F const& f) {
-    using pair = counting_pair<T>;
-    pair::operations = 0;
-    numeric::halved_polynomial_taylor(std::array<pair, 6>{}, T(0));
-    double const one = pair::operations;
-    pair::operations = 0;
+int operations(F const& f) {
+    counting_pair<T>::operations = 0;
     f();
-    return pair::operations / one;
+    return counting_pair<T>::operations;
 }
 
 // What a first guess is worth, and a step, shows in how many steps it takes.
 template <class T>
 void expect_few_steps() {
-    int warm = 0, cold = 0, several_if_warm = 0, several_if_cold = 0;
+    using pair = counting_pair<T>;
+    int const step = operations<T>([] { numeric::halved_polynomial_taylor(std::array<pair, 6>{}, T(0)); });
+    int warm = 0, cold = 0, several_if_warm = 0, several_if_cold = 0, readings = 0, several_for_reading = 0;
     for (int i = 1; i < 200; ++i) {
-        T const w = static_cast<T>(i) / T(200);
+        T const w = static_cast<T>(i) / T(200), q = w;
+        int const table = operations<T>([&] { density_ratio_at_20_celsius<pair, T>(q).value(); });
         for (T t = T(-20); t <= T(40); t += T(1)) {
-            if (freezing_point::covers(w) && t < freezing_point::celsius(w)) continue;
-            isotherm<T, counting_pair<T>> const at(t);
+            auto const is_ice = [&](T const& mass_fraction) {
+                return freezing_point::covers(mass_fraction) && t < freezing_point::celsius(mass_fraction);
+            };
+            T reading = T(0);
+            int const from_reading =
+                operations<T>([&] { reading = isotherm<T, pair>::gauged(q, t, T(1)).first(); });
+            if (reading > T(0) && reading < T(1) && !is_ice(reading)) {
+                int const beside = operations<T>([&] { isotherm<T, pair>{t}; }) + table;
+                EXPECT_GE(from_reading, beside + step) << q << " " << t;
+                ++readings;
+                if (from_reading > beside + step) ++several_for_reading;
+            }
+            if (is_ice(w)) continue;
+            isotherm<T, pair> const at(t);
             T const rho = at.density(w);
-            double const from_density = steps<T>([&] { at.mass_fraction_from_density(rho); });
-            EXPECT_GE(from_density, 1.0) << w << " " << t;
+            int const from_density = operations<T>([&] { at.mass_fraction_from_density(rho); });
+            EXPECT_GE(from_density, step) << w << " " << t;
             ++(t < T(0) ? cold : warm);
-            if (from_density > 1.0) ++(t < T(0) ? several_if_cold : several_if_warm);
-            double const from_concentration = steps<T>([&] { at.mass_fraction_from_concentration(w * rho); });
-            // and the table of the first guess, which costs a fraction of a step
-            EXPECT_GT(from_concentration, 1.0) << w << " " << t;
-            EXPECT_LT(from_concentration, t == T(20) ? 2.0 : 3.0) << w << " " << t;
+            if (from_density > step) ++(t < T(0) ? several_if_cold : several_if_warm);
+            int const from_concentration =
+                operations<T>([&] { at.mass_fraction_from_concentration(w * rho); }) - table;
+            EXPECT_GE(from_concentration, step) << w << " " << t;
+            EXPECT_LE(from_concentration, t == T(20) ? step : 2 * step) << w << " " << t;
         }
     }
     EXPECT_LT(100 * several_if_warm, 2 * warm);
     EXPECT_LT(100 * several_if_cold, 15 * cold);
+    EXPECT_LT(100 * several_for_reading, 5 * readings);
 }
 
 TEST(OimlR22, InversesForOneMixtureTakeFewSteps) {
