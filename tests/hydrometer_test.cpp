@@ -104,6 +104,18 @@ TEST(Hydrometer, ADensityScaleGivesTheStrengthToo) {
                 to<mass_fraction>(by_volume(40.0)).value(), 1e-14);
 }
 
+TEST(Hydrometer, OtherScalesAndBasesGoOverTheComposition) {
+    alcoholmeter const meter;
+    gravity_hydrometer const gravity{gravity_reference{fahrenheit(60.0), fahrenheit(60.0), medium::air}};
+    volume_fraction const shown = by_volume(45.0);
+    specific_gravity const mark(0.95);
+    for (double const t : {5.0, 20.0, 35.0}) {
+        EXPECT_EQ(meter.strength<mass_fraction>(shown, celsius(t)), meter.composition(shown, celsius(t)));
+        EXPECT_EQ(gravity.strength(mark, celsius(t)),
+                  to<volume_fraction>(gravity.composition(mark, celsius(t))));
+    }
+}
+
 TEST(Hydrometer, RefusesReadingsNoMixtureGives) {
     alcoholmeter const meter;
     // At 31 °C pure water already shows about 1.7 % vol.
@@ -120,7 +132,11 @@ TEST(Hydrometer, RefusesReadingsNoMixtureGives) {
     // Colder water floats the stem out beyond its zero.
     expect_range_error([&] { meter.reading(mass_fraction(0.0), celsius(10.0)); }, "density it floats by");
     // A reading that only ice could give.
-    expect_range_error([&] { meter.strength(by_volume(5.0), celsius(-10.0)); }, "temperature");
+    auto const ice = [&](auto const& call) {
+        EXPECT_EQ(expect_range_error(call, "temperature").property(), "hydrometer");
+    };
+    ice([&] { meter.strength(by_volume(5.0), celsius(-10.0)); });
+    ice([&] { meter.composition(by_volume(5.0), celsius(-10.0)); });
 }
 
 TEST(Hydrometer, RefusesBadTemperaturesAndGlass) {

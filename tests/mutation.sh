@@ -124,7 +124,7 @@ try() { # kind header n test...
             # a test that the compiler makes
             if grep -q 'static.assert' "$room/errors"; then verdict=killed; fi
             break
-        elif ! timeout 60 "$room/test" $(arguments_of "$test") >/dev/null 2>&1; then
+        elif ! GTEST_FAIL_FAST=1 timeout 60 "$room/test" $(arguments_of "$test") >/dev/null 2>&1; then
             verdict=killed
             break
         fi
@@ -203,7 +203,7 @@ run() {
             numbers constants air_buoyancy constants
             numbers constants glass_expansion constants
             ;;
-        r22-code) operators r22-code oiml_r22 published/oiml_r22_formula strength density oiml_r22 ;;
+        r22-code) operators r22-code oiml_r22 published/oiml_r22_formula oiml_r22 strength density ;;
         formulas)
             operators formulas cipm_2001_water published/water_density cipm_2001_water
             operators formulas its90 published/water_density its90

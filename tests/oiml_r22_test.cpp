@@ -9,6 +9,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <limits>
 #include <random>
@@ -214,6 +215,107 @@ TEST(OimlR22, QuickInverseSettlesForPracticallyEveryLiquid) {
             << w;
     }
     EXPECT_LT(100 * unsettled, 2 * cold);
+}
+
+/// Two numbers that count what is done to them: an inverse for one mixture looks at the formula through such
+/// pairs, so that its steps can be counted.
+template <class T>
+class counting_pair {
+public:
+    counting_pair() = default;
+    counting_pair(T a, T b) : first_(a), second_(b) {}
+    T first() const { return first_; }
+    T second() const { return second_; }
+    friend counting_pair operator*(counting_pair const& a, counting_pair const& b) {
+        return {a.first_ * b.first_, a.second_ * b.second_};
+    }
+    friend counting_pair operator+(counting_pair const& a, counting_pair const& b) {
+        return {a.first_ + b.first_, a.second_ + b.second_};
+    }
+    friend counting_pair multiply_add(counting_pair const& a, counting_pair const& b,
+                                      counting_pair const& c) {
+        ++operations;
+        return {a.first_ * b.first_ + c.first_, a.second_ * b.second_ + c.second_};
+    }
+
+    static inline int operations = 0;
+
+private:
+    T first_{};
+    T second_{};
+};
+
+/// What f costs.
+template <class T, class F>
+int operations(F const& f) {
+    counting_pair<T>::operations = 0;
+    f();
+    return counting_pair<T>::operations;
+}
+
+// What a first guess is worth, and a step, shows in how many steps it takes.
+template <class T>
+void expect_few_steps() {
+    using pair = counting_pair<T>;
+    int const step = operations<T>([] { numeric::halved_polynomial_taylor(std::array<pair, 6>{}, T(0)); });
+    int warm = 0, cold = 0, several_if_warm = 0, several_if_cold = 0, readings = 0, several_for_reading = 0;
+    for (int i = 1; i < 200; ++i) {
+        T const w = static_cast<T>(i) / T(200), q = w;
+        int const table = operations<T>([&] { density_ratio_at_20_celsius<pair, T>(q).value(); });
+        for (T t = T(-20); t <= T(40); t += T(1)) {
+            auto const is_ice = [&](T const& mass_fraction) {
+                return freezing_point::covers(mass_fraction) && t < freezing_point::celsius(mass_fraction);
+            };
+            T reading = T(0);
+            int const from_reading =
+                operations<T>([&] { reading = isotherm<T, pair>::gauged(q, t, T(1)).first(); });
+            if (reading > T(0) && reading < T(1) && !is_ice(reading)) {
+                int const beside = operations<T>([&] { isotherm<T, pair>{t}; }) + table;
+                EXPECT_GE(from_reading, beside + step) << q << " " << t;
+                ++readings;
+                if (from_reading > beside + step) ++several_for_reading;
+            }
+            if (is_ice(w)) continue;
+            isotherm<T, pair> const at(t);
+            T const rho = at.density(w);
+            int const from_density = operations<T>([&] { at.mass_fraction_from_density(rho); });
+            EXPECT_GE(from_density, step) << w << " " << t;
+            ++(t < T(0) ? cold : warm);
+            if (from_density > step) ++(t < T(0) ? several_if_cold : several_if_warm);
+            int const from_concentration =
+                operations<T>([&] { at.mass_fraction_from_concentration(w * rho); }) - table;
+            EXPECT_GE(from_concentration, step) << w << " " << t;
+            EXPECT_LE(from_concentration, t == T(20) ? step : 2 * step) << w << " " << t;
+        }
+    }
+    EXPECT_LT(100 * several_if_warm, 2 * warm);
+    EXPECT_LT(100 * several_if_cold, 15 * cold);
+    EXPECT_LT(100 * several_for_reading, 5 * readings);
+}
+
+TEST(OimlR22, InversesForOneMixtureTakeFewSteps) {
+    expect_few_steps<double>();
+    expect_few_steps<float>();
+}
+
+// What an instrument shows leads over a density to the mixture it floats in: here by the two ways of others.
+TEST(OimlR22, ReadingsGiveTheMixtureOfTheirDensity) {
+    // one unit in the last place of a density is 1e-13 kg/m3, and a liquid's falls by 6 kg/m3 at least
+    double const noise = 4e-14;
+    for (int i = 1; i < 400; ++i) {
+        double const q = i / 400.0;
+        density_ratio_at_20_celsius<numeric::pair<double>, double> const ratio(q);
+        EXPECT_NEAR(ratio.near(), ratio.value(), 2e-7) << q;
+        for (double t = -20.0; t <= 40.0; t += 2.5) {
+            for (double const expansion : {0.999, 1.0, 1.0005}) {
+                auto const found = mixture_from_reading(q, t, expansion);
+                double const w = mass_fraction_from_density(mixture_at_20_celsius(q).density(expansion), t);
+                EXPECT_NEAR(found.mass_fraction, w, noise) << q << " " << t;
+                EXPECT_NEAR(found.volume_fraction, volume_fraction_from_mass_fraction(w, 20.0), noise)
+                    << q << " " << t;
+            }
+        }
+    }
 }
 
 TEST(OimlR22, QuickInverseDoesNotSettleOnNonsense) {

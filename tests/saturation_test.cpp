@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 // Published check values and measurements are in published/pure_components_test.cpp.
 #include <aqueth/correlation/ethanol_saturation_poling.hpp>
+#include <aqueth/correlation/wagner_form.hpp>
 #include <aqueth/correlation/water_saturation_wagner_pruss.hpp>
 
 #include <boost/math/differentiation/autodiff.hpp>
@@ -50,6 +51,36 @@ TEST(Saturation, SlopesAreTheDerivatives) {
             EXPECT_NEAR(back.value.derivative(1) / temperature(p).slope, 1.0, 1e-12) << t;
             EXPECT_NEAR(p * ln_pressure(t).slope * temperature(p).slope, 1.0, 1e-12) << t;
         }
+    });
+}
+
+TEST(Saturation, BeyondTheEndsTheTemperatureIsTheNearerEnd) {
+    for_both([](auto const& ln_pressure, auto const& temperature, double lowest, double highest) {
+        double const least = std::exp(ln_pressure(lowest).value), most = std::exp(ln_pressure(highest).value);
+        for (double const factor : {1.001, 1.1, 2.0, 10.0}) {
+            EXPECT_NEAR(temperature(least / factor).value, lowest, 1e-12) << factor;
+            EXPECT_NEAR(temperature(most * factor).value, highest, 1e-12) << factor;
+        }
+    });
+}
+
+// How often the search looks at the curve shows what its start and its stop are worth. An average, because
+// rounding decides about the last time.
+TEST(Saturation, InverseTakesFewLooksAtTheCurve) {
+    for_both([](auto const& ln_pressure, auto const& temperature, double lowest, double highest) {
+        int looks = 0, searches = 0;
+        auto const curve = [&](double t) {
+            ++looks;
+            return ln_pressure(t);
+        };
+        double const boiling = temperature(101325.0).value;
+        for (double t = 274.0; t < 394.0; t += 0.5) {
+            double const p = std::exp(ln_pressure(t).value);
+            EXPECT_NEAR(wagner_form::temperature_and_slope(curve, lowest, highest, boiling, p).value, t,
+                        1e-12);
+            ++searches;
+        }
+        EXPECT_LT(2 * looks, 11 * searches);
     });
 }
 

@@ -12,6 +12,44 @@
 namespace aqueth::correlation::vapour_liquid {
 namespace {
 
+/// A double that counts how often two of it are asked whether they are equal: the solvers of the bubble point
+/// ask that once a round, and nothing else does.
+class counting {
+public:
+    counting() = default;
+    explicit counting(double value) : value_(value) {}
+    friend counting operator+(counting a, counting b) { return counting(a.value_ + b.value_); }
+    friend counting operator-(counting a, counting b) { return counting(a.value_ - b.value_); }
+    friend counting operator*(counting a, counting b) { return counting(a.value_ * b.value_); }
+    friend counting operator/(counting a, counting b) { return counting(a.value_ / b.value_); }
+    counting operator-() const { return counting(-value_); }
+    counting& operator+=(counting other) { return *this = *this + other; }
+    friend bool operator>(counting a, counting b) { return a.value_ > b.value_; }
+    friend bool operator<=(counting a, counting b) { return a.value_ <= b.value_; }
+    friend bool operator==(counting a, counting b) {
+        ++rounds;
+        return a.value_ == b.value_;
+    }
+    friend counting exp(counting a) { return counting(std::exp(a.value_)); }
+    friend counting log(counting a) { return counting(std::log(a.value_)); }
+    friend counting sqrt(counting a) { return counting(std::sqrt(a.value_)); }
+
+    static inline int rounds = 0;
+
+private:
+    double value_ = 0.0;
+};
+
+}  // namespace
+}  // namespace aqueth::correlation::vapour_liquid
+
+template <>
+class std::numeric_limits<aqueth::correlation::vapour_liquid::counting> : public std::numeric_limits<double> {
+};
+
+namespace aqueth::correlation::vapour_liquid {
+namespace {
+
 using boost::math::differentiation::make_fvar;
 using dual = decltype(make_fvar<double, 1>(0.0));
 
@@ -168,6 +206,51 @@ TEST(VapourLiquid, WorksInOtherScalars) {
         EXPECT_NEAR(rough.temperature, e.temperature, 1e-3);
         EXPECT_NEAR(rough.y, e.y, 1e-5);
     }
+}
+
+// What the documentation says of the rounds, and one more: a scalar that is no floating-point type could
+// carry derivatives, which arrive one round later.
+TEST(VapourLiquid, SearchesTakeFewRounds) {
+    over_the_range([](equilibrium<double> const& e) {
+        counting::rounds = 0;
+        bubble_at_pressure(counting(e.x), counting(e.pressure));
+        EXPECT_EQ(counting::rounds, 2 + 1) << e.x << ' ' << e.pressure;
+        counting::rounds = 0;
+        bubble_at_temperature(counting(e.x), counting(e.temperature));
+        EXPECT_GE(counting::rounds, 1 + 1) << e.x << ' ' << e.temperature;
+        EXPECT_LE(counting::rounds, 3 + 1) << e.x << ' ' << e.temperature;
+    });
+    counting::rounds = 0;
+    bubble_at_pressure(counting(0.5), counting(std::numeric_limits<double>::quiet_NaN()));
+    EXPECT_EQ(counting::rounds, 1);  // NaN ends a search at once
+}
+
+// Dew points and azeotropes are searched among bubble points. How many of them that takes shows what the
+// first guess is worth; averages, because rounding decides about the last one or two.
+TEST(VapourLiquid, DewPointsAndAzeotropesTakeFewBubblePoints) {
+    int bubbles = 0, searches = 0;
+    over_the_range([&](equilibrium<double> const& e) {
+        auto const bubble = [&](double x) {
+            ++bubbles;
+            return bubble_at_temperature(x, e.temperature);
+        };
+        auto const slope = [](equilibrium<double> const& at) { return along_isotherm(at).y_x; };
+        EXPECT_NEAR(detail::dew(e.y, bubble, slope).x, e.x, 2e-14);
+        ++searches;
+    });
+    EXPECT_LT(bubbles, 7 * searches);
+    bubbles = searches = 0;
+    for (double t = 310.0; t <= 390.0; t += 2.0) {
+        auto const bubble = [&](double x) {
+            ++bubbles;
+            return bubble_at_temperature(x, t);
+        };
+        auto const slope = [](equilibrium<double> const& at) { return along_isotherm(at).ln_alpha_x; };
+        auto const a = detail::azeotrope<double>(bubble, slope);
+        EXPECT_NEAR(a.y, a.x, 1e-15) << t;
+        ++searches;
+    }
+    EXPECT_LT(2 * bubbles, 17 * searches);
 }
 
 TEST(VapourLiquid, CoversItsRangeOnlyAndPassesNaNThrough) {
