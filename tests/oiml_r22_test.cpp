@@ -343,6 +343,23 @@ TEST(OimlR22, InversesAreExactAtTheEnds) {
     }
 }
 
+template <class T>
+void expect_nothing_stronger_than_ethanol() {
+    for (int i = 0; i <= 1200; ++i) {
+        quick_isotherm<T> const at(T(-20) + T(i) / T(20));
+        T concentration = at.density(T(1));
+        for (int k = 0; k < 10; ++k) {
+            EXPECT_LE(at.mass_fraction_from_concentration(concentration), T(1)) << i << " " << k;
+            concentration = std::nextafter(concentration, T(0));
+        }
+    }
+}
+
+TEST(OimlR22, RoundingMakesNothingStrongerThanEthanol) {
+    expect_nothing_stronger_than_ethanol<double>();
+    expect_nothing_stronger_than_ethanol<float>();
+}
+
 TEST(OimlR22, NaNInNaNOut) {
     double const nan = std::numeric_limits<double>::quiet_NaN();
     EXPECT_TRUE(std::isnan(density(nan, 20.0)));
