@@ -224,7 +224,10 @@ class counting_pair {
 public:
     counting_pair() = default;
     counting_pair(T a, T b) : first_(a), second_(b) {}
-    T first() const { return first_; }
+    T first() const {
+        ++looks;
+        return first_;
+    }
     T second() const { return second_; }
     friend counting_pair operator*(counting_pair const& a, counting_pair const& b) {
         return {a.first_ * b.first_, a.second_ * b.second_};
@@ -239,6 +242,7 @@ public:
     }
 
     static inline int operations = 0;
+    static inline int looks = 0;
 
 private:
     T first_{};
@@ -296,6 +300,32 @@ void expect_few_steps() {
 TEST(OimlR22, InversesForOneMixtureTakeFewSteps) {
     expect_few_steps<double>();
     expect_few_steps<float>();
+}
+
+// The same for scalars that have no quick inverse. Averages, because rounding decides about the last look.
+TEST(OimlR22, PatientInversesLookAtTheFormulaAFewTimes) {
+    using patient = long double;
+    if (std::numeric_limits<patient>::digits != 64) GTEST_SKIP() << "more digits take more looks";
+    using pair = counting_pair<patient>;
+    int liquids = 0, for_density = 0, for_concentration = 0;
+    auto const looks = [](auto const& f) {
+        pair::looks = 0;
+        f();
+        return pair::looks / 6;  // there are as many pairs of coefficients
+    };
+    for (int i = 1; i < 100; ++i) {
+        double const w = i / 100.0;
+        for (double t = -20.0; t <= 40.0; t += 4.0) {
+            if (freezing_point::covers(w) && t < freezing_point::celsius(w)) continue;
+            isotherm<patient, pair> const at{patient(t)};
+            patient const rho = at.density(patient(w)), concentration = patient(w) * rho;
+            ++liquids;
+            for_density += looks([&] { at.mass_fraction_from_density(rho); });
+            for_concentration += looks([&] { at.mass_fraction_from_concentration(concentration); });
+        }
+    }
+    EXPECT_LT(10 * for_density, 77 * liquids);
+    EXPECT_LT(10 * for_concentration, 57 * liquids);
 }
 
 // What an instrument shows leads over a density to the mixture it floats in: here by the two ways of others.
