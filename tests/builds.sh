@@ -40,6 +40,13 @@ clang++ -O2 -ffast-math -fno-finite-math-only|clang++ -O2 -ffast-math -fno-finit
 32 bits, x87 arithmetic|i686-linux-gnu-g++ -O2 -static|qemu-i386
 big-endian, s390x|s390x-linux-gnu-g++ -O2 -static|qemu-s390x
 BUILDS
+# What chooses its instructions when it runs, chooses as it would on older processors ("max" has no AVX-512).
+if [[ $(uname --machine) == x86_64 ]]; then
+    cat >>"$work/builds" <<BUILDS
+g++ -O2 on a processor without AVX|g++ -O2 -static|qemu-x86_64 -cpu Nehalem
+g++ -O2 on a processor without AVX-512|g++ -O2 -static|qemu-x86_64 -cpu max
+BUILDS
+fi
 if grep --quiet --word-regexp avx2 /proc/cpuinfo && grep --quiet --word-regexp fma /proc/cpuinfo; then
     cat >>"$work/builds" <<BUILDS
 g++ -O2 -march=x86-64-v3|g++ -O2 -march=x86-64-v3|
