@@ -150,6 +150,23 @@ TEST(OimlR22, DensityFallsWithStrengthAtEveryTemperature) {
     EXPECT_GT(least_steep, -6.1);
 }
 
+TEST(OimlR22, FirstGuessesForArraysAreAsNearAsTheySay) {
+    for (int i = 1; i <= 200; ++i) {
+        double const w = i / 200.0;
+        for (double t = -20.0; t <= 40.0; t += 0.5) {
+            if (freezing_point::covers(w) && t < freezing_point::celsius(w)) continue;
+            isotherm<double> const at(t);
+            isotherm<float> const nearly(static_cast<float>(t));
+            double const rho = at.density(w), q = w * rho / at.density(1.0);
+            double const s = nearly.near_density(static_cast<float>(rho));
+            EXPECT_NEAR(s, 2.0 * w - 1.0, t < 0.0 ? 2e-5 : 2e-6) << w << " " << t;
+            double const from_float = nearly.near_volume_fraction(static_cast<float>(q));
+            EXPECT_NEAR(from_float / w, 1.0, 4e-7) << w << " " << t;
+            EXPECT_NEAR(at.near_volume_fraction(q) / w, 1.0, 1e-8) << w << " " << t;  // the step itself
+        }
+    }
+}
+
 TEST(OimlR22, QuickInverseSettlesForPracticallyEveryLiquid) {
     // From 0 °C up for all; below, a few of the weakest need the patient way, which the tests of a million
     // points cover.
@@ -316,6 +333,20 @@ TEST(OimlR22, ReadingsGiveTheMixtureOfTheirDensity) {
             }
         }
     }
+}
+
+// How near a step must begin is measured by the bend of the curve too: 3.4 times the slope for the liquid
+// that is hardest to invert, so that from 3e-6 on it is too far there, though not elsewhere.
+TEST(OimlR22, QuickInverseSettlesLaterWhereTheCurveIsBent) {
+    double const allowed = quick_inverse<double>::near;
+    auto const settled_from = [](double w, double t, double off) {
+        isotherm<double> const at(t);
+        return quick_inverse<double>::settled(at.attempt_from_density(at.density(w), 2.0 * w - 1.0 + off));
+    };
+    EXPECT_FALSE(settled_from(0.2925, -19.7, 0.75 * allowed));
+    EXPECT_TRUE(settled_from(0.2925, -19.7, 0.2 * allowed));
+    EXPECT_TRUE(settled_from(0.5, 20.0, 0.75 * allowed));
+    EXPECT_FALSE(settled_from(0.5, 20.0, 1.25 * allowed));
 }
 
 TEST(OimlR22, QuickInverseDoesNotSettleOnNonsense) {
