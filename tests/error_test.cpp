@@ -54,8 +54,9 @@ TEST(Error, ShowsTheRefusedValueApartFromTheRange) {
     // Neighbouring doubles need up to seventeen digits.
     for (double const bound : {40.0, 0.1, 1.0 / 3.0, 99.97432, 1e-310, 1.7e308}) {
         for (double const value : {std::nextafter(bound, infinity), std::nextafter(bound, -infinity)}) {
-            for (std::string const text : {range_error("a", "b", value, "", bound, bound, "").what(),
-                                           range_error("a", "b", value, "", bound, infinity, "").what()}) {
+            std::string const outside = range_error("a", "b", value, "", bound, bound, "").what();
+            std::string const no_number = range_error("a", "b", value, "", bound, infinity, "").what();
+            for (auto const& text : {outside, no_number}) {
                 auto const after = [&](char const* word) {
                     return std::strtod(text.c_str() + text.find(word) + std::strlen(word), nullptr);
                 };

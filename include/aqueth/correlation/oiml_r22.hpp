@@ -212,8 +212,8 @@ public:
 
     /// What an instrument floats in: the inverse of `density` for the density that it shows, where the first
     /// guess need not wait for the last digit of that.
-    /// @param q       volume fraction that an instrument for 20 °C shows, 0 to 1
-    /// @param t       temperature of liquid and instrument, °C
+    /// @param q         volume fraction that an instrument for 20 °C shows, 0 to 1
+    /// @param t         temperature of liquid and instrument, °C
     /// @param expansion factor by which the volume of the instrument has grown
     /// @return mass fraction and volume fraction at 20 °C; NaN for any other q
     static constexpr Pair gauged(T q, T t, T expansion) {
@@ -477,7 +477,8 @@ constexpr T mass_fraction_from_density(T const& rho, T const& t) {
 /// @param q         volume fraction that it shows, 0 to 1
 /// @param t         temperature of liquid and instrument, °C
 /// @param expansion factor by which the volume of the instrument has grown since 20 °C
-/// @return the mixture, to working precision; the nearer end if none is so light or heavy; NaN for any other q
+/// @return the mixture, to working precision; the nearer end if none is so light or heavy; NaN for any
+///         other q
 constexpr gauged_mixture mixture_from_reading(double q, double t, double expansion) {
     auto const as_struct = [](auto const& found) { return gauged_mixture{found.first(), found.second()}; };
     if (std::is_constant_evaluated()) return as_struct(isotherm<double>::gauged(q, t, expansion));

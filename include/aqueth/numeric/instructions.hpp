@@ -17,7 +17,7 @@ namespace aqueth::numeric {
 namespace detail {
 
 template <class F, class... T>
-__attribute__((target("avx2,fma"), flatten, noinline)) auto with_fused_multiply_adds(F f, T... x) {
+__attribute__((target("fma"), flatten, noinline)) auto with_fused_multiply_adds(F f, T... x) {
     return f(x...);
 }
 
@@ -30,7 +30,7 @@ __attribute__((target("avx2,fma"), flatten, noinline)) auto with_fused_multiply_
 /// @return what it returns; fused, the last digit may be another
 template <class F, class... T>
 inline auto fused_where_possible(F f, T... x) {
-    if (__builtin_cpu_supports("avx2") && __builtin_cpu_supports("fma")) [[likely]]
+    if (__builtin_cpu_supports("fma")) [[likely]]
         return detail::with_fused_multiply_adds(f, x...);
     return f(x...);
 }
