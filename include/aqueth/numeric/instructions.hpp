@@ -5,8 +5,9 @@
 /// Where one program can hold code for several generations of a processor and choose when it runs. A
 /// consumer's flags stay what they are: only what is marked here is compiled for more than those flags allow.
 
-#if defined(__GNUC__) && defined(__x86_64__)
+/// @def AQUETH_CHOOSES_INSTRUCTIONS
 /// 1 where compiler and processor let a function be compiled for other instructions than the rest, else 0
+#if defined(__GNUC__) && defined(__x86_64__)
 #define AQUETH_CHOOSES_INSTRUCTIONS 1
 #else
 #define AQUETH_CHOOSES_INSTRUCTIONS 0
