@@ -220,7 +220,7 @@ namespace detail {
 /// because the liquid is stable, so there is one answer.
 template <class T, class Bubble, class Slope>
 equilibrium<T> dew(T const& y, Bubble const& bubble, Slope const& y_slope) {
-    // A vapour comes with the rounding of two exponentials of some ten; closer would be chance.
+    // Exponentials of some ten leave a vapour tens of units of its last place off; closer would be chance.
     T const z = T(1) - y, guess = y / (T(1) + T(11) * z * z),
             noise = T(32) * T(std::numeric_limits<T>::epsilon()) * y;
     auto const miss = [&](T const& x) -> numeric::value_and_slope<T> {

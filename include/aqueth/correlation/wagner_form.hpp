@@ -48,7 +48,7 @@ numeric::value_and_slope<T> temperature_and_slope(Curve const& curve, double low
         auto const s = curve(t);
         return {s.value - aim, -t * t * s.slope};
     };
-    // the logarithm is a sum of terms of about thirty
+    // A logarithm is a sum of terms of up to thirty, and has their rounding.
     T const noise = T(32) * T(std::numeric_limits<T>::epsilon()) * (aim < T(1) ? T(1) : aim);
     T const t = T(1) / numeric::bracketed_newton(miss, hottest, coldest, guess, noise);
     return {t, T(1) / (p * curve(t).slope)};
