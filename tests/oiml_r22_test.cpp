@@ -150,47 +150,55 @@ TEST(OimlR22, DensityFallsWithStrengthAtEveryTemperature) {
     EXPECT_GT(least_steep, -6.1);
 }
 
-TEST(OimlR22, FirstGuessesForArraysAreAsNearAsTheySay) {
-    for (int i = 1; i <= 200; ++i) {
-        double const w = i / 200.0;
-        for (double t = -20.0; t <= 40.0; t += 0.5) {
+/// Calls f(w, t, isotherm) for mixtures that are liquid from -20 to 40 °C.
+/// @param parts  of the range of mass fractions, pure water left out
+/// @param degree step of the temperature
+template <class F>
+void over_liquids(int parts, double degree, F const& f) {
+    for (int i = 1; i <= parts; ++i) {
+        double const w = static_cast<double>(i) / parts;
+        for (double t = -20.0; t <= 40.0; t += degree) {
             if (freezing_point::covers(w) && t < freezing_point::celsius(w)) continue;
-            isotherm<double> const at(t);
-            isotherm<float> const nearly(static_cast<float>(t));
-            double const rho = at.density(w), q = w * rho / at.density(1.0);
-            double const s = nearly.near_density(static_cast<float>(rho));
-            EXPECT_NEAR(s, 2.0 * w - 1.0, t < 0.0 ? 2e-5 : 2e-6) << w << " " << t;
-            double const from_float = nearly.near_volume_fraction(static_cast<float>(q));
-            EXPECT_NEAR(from_float / w, 1.0, 4e-7) << w << " " << t;
-            EXPECT_NEAR(at.near_volume_fraction(q) / w, 1.0, 1e-8) << w << " " << t;  // the step itself
+            f(w, t, isotherm<double>(t));
         }
     }
+}
+
+TEST(OimlR22, FirstGuessesForArraysAreAsNearAsTheySay) {
+    over_liquids(200, 0.5, [](double w, double t, isotherm<double> const& at_t) {
+        isotherm<float> const nearly(static_cast<float>(t));
+        double const rho = at_t.density(w), q = w * rho / at_t.density(1.0);
+        double const s = nearly.near_density(static_cast<float>(rho));
+        EXPECT_NEAR(s, 2.0 * w - 1.0, t < 0.0 ? 2e-5 : 2e-6) << w << " " << t;
+        double const from_float = nearly.near_volume_fraction(static_cast<float>(q));
+        EXPECT_NEAR(from_float / w, 1.0, 4e-7) << w << " " << t;
+        EXPECT_NEAR(at_t.near_volume_fraction(q) / w, 1.0, 1e-8) << w << " " << t;  // the step itself
+    });
 }
 
 TEST(OimlR22, QuickInverseSettlesForPracticallyEveryLiquid) {
     // From 0 °C up for all; below, a few of the weakest need the patient way, which the tests of a million
     // points cover.
     std::size_t cold = 0, unsettled = 0;
+    over_liquids(500, 0.25, [&](double w, double t, isotherm<double> const& at_t) {
+        if (w == 1.0) return;  // nearly pure ones are left to the patient way
+        isotherm<float> const nearly(static_cast<float>(t));
+        double const rho = at_t.density(w), q = w * rho / at_t.density(1.0);
+        double const near_density = nearly.near_density(static_cast<float>(rho));
+        double const near_volume = nearly.near_volume_fraction(static_cast<float>(q));
+        bool const settled = quick_inverse<double>::settled(at_t.attempt_from_density(rho, near_density));
+        bool const settled_relative =
+            quick_inverse<double>::settled_relative(at_t.attempt_from_concentration(w * rho, near_volume));
+        EXPECT_TRUE(settled_relative || t < 0.0 || t > 30.0) << w << " " << t;
+        if (t >= 0.0) {
+            EXPECT_TRUE(settled) << w << " " << t;
+        } else {
+            ++cold;
+            if (!settled) ++unsettled;
+        }
+    });
     for (int i = 1; i < 500; ++i) {
         double const w = i / 500.0;
-        for (double t = -20.0; t <= 40.0; t += 0.25) {
-            if (freezing_point::covers(w) && t < freezing_point::celsius(w)) continue;
-            isotherm<double> const at_t(t);
-            isotherm<float> const nearly(static_cast<float>(t));
-            double const rho = at_t.density(w), q = w * rho / at_t.density(1.0);
-            double const near_density = nearly.near_density(static_cast<float>(rho));
-            double const near_volume = nearly.near_volume_fraction(static_cast<float>(q));
-            bool const settled = quick_inverse<double>::settled(at_t.attempt_from_density(rho, near_density));
-            bool const settled_relative = quick_inverse<double>::settled_relative(
-                at_t.attempt_from_concentration(w * rho, near_volume));
-            EXPECT_TRUE(settled_relative || t < 0.0 || t > 30.0) << w << " " << t;
-            if (t >= 0.0) {
-                EXPECT_TRUE(settled) << w << " " << t;
-            } else {
-                ++cold;
-                if (!settled) ++unsettled;
-            }
-        }
         isotherm<double> const at_20(20.0);
         double const q = volume_fraction_from_mass_fraction(w, 20.0);
         double const near_volume = isotherm<float>::near_volume_fraction_at_20_celsius(static_cast<float>(q));

@@ -188,8 +188,11 @@ std::size_t do_whole_blocks(Operation const& operation, std::array<T const*, N> 
         return do_blocks_avx2(operation, in, out, valid, size);
 #endif
     constexpr bool has_own_numbers = sizeof(Operation) > sizeof(T);
-    if constexpr (!has_own_numbers) return do_blocks_apart(operation, in, out, valid, size);
-    return do_blocks_as_compiled(operation, in, out, valid, size);
+    if constexpr (has_own_numbers) {
+        return do_blocks_as_compiled(operation, in, out, valid, size);
+    } else {
+        return do_blocks_apart(operation, in, out, valid, size);
+    }
 }
 
 }  // namespace detail

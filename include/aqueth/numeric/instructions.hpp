@@ -16,7 +16,6 @@
 namespace aqueth::numeric {
 
 #if AQUETH_CHOOSES_INSTRUCTIONS && !defined(__FMA__)
-
 namespace detail {
 
 template <class F, class... T>
@@ -25,6 +24,7 @@ __attribute__((target("fma"), flatten, noinline)) auto with_fused_multiply_adds(
 }
 
 }  // namespace detail
+#endif
 
 /// Evaluates a function with fused multiply-adds if the processor has them: they halve the operations of a
 /// polynomial, and what they wait for each other. Worth the call for some dozens of them.
@@ -33,22 +33,11 @@ __attribute__((target("fma"), flatten, noinline)) auto with_fused_multiply_adds(
 /// @return what it returns; fused, the last digit may be another
 template <class F, class... T>
 inline auto fused_where_possible(F f, T... x) {
+#if AQUETH_CHOOSES_INSTRUCTIONS && !defined(__FMA__)
     if (__builtin_cpu_supports("fma")) [[likely]]
         return detail::with_fused_multiply_adds(f, x...);
-    return f(x...);
-}
-
-#else
-
-/// Evaluates a function; the compiler may fuse its multiply-adds already, or there is nothing to choose.
-/// @param f callable without a state
-/// @param x its arguments, plain numbers
-/// @return what it returns
-template <class F, class... T>
-inline auto fused_where_possible(F f, T... x) {
-    return f(x...);
-}
-
 #endif
+    return f(x...);
+}
 
 }  // namespace aqueth::numeric
