@@ -156,8 +156,8 @@ constexpr interval<T> interval_of(T const& x) {
 /// The same without a branch, for first guesses.
 /// @tparam Count how many intervals there are
 /// @param x argument in units of an interval, 0 at the beginning of the first; any value
-/// @return the nearest interval, for NaN the first, and the place counted from its beginning, which is outside
-///         of 0 to 1 (or NaN) if x lies in none
+/// @return the nearest interval, for NaN the first, and the place counted from its beginning, which is
+///         outside of 0 to 1 (or NaN) if x lies in none
 template <std::size_t Count, class T>
 constexpr interval<T> nearest_interval_of(T const& x) {
     T const from_first = x > T(0) ? x : T(0);  // NaN is not
