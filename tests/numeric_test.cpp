@@ -82,12 +82,25 @@ TEST(Root, StepsOfHigherOrderMultiplyTheDigits) {
     // x^2 - 2 from a miss of 1e-2: the next miss is of the order of its cube, or its fourth power.
     double const root = std::sqrt(2.0), x = root + 1e-2;
     double const halley = std::abs(x + halley_step<double>({x * x - 2.0, 2.0 * x, 1.0}) - root);
-    double const householder =
-        std::abs(x + householder_step<double>({x * x - 2.0, 2.0 * x, 1.0, 0.0}) - root);
+    auto const third = householder_step<double>({x * x - 2.0, 2.0 * x, 1.0, 0.0});
+    double const householder = std::abs(x + third.step - root);
     EXPECT_LT(halley, 1e-6);
     EXPECT_GT(halley, 1e-8);
     EXPECT_LT(householder, 1e-8);
     EXPECT_GT(householder, 1e-10);
+}
+
+TEST(Root, AStepKnowsTheSlopeWhereItLeads) {
+    // x^3 + x^2 - 2, whose root is 1 and slope there 5; the slope is off by the cube of the step.
+    auto const miss = [](double off) {
+        double const x = 1.0 + off;
+        auto const found =
+            householder_step<double>({x * x * x + x * x - 2.0, 3.0 * x * x + 2.0 * x, 3.0 * x + 1.0, 1.0});
+        return std::abs(5.0 * found.inverse_slope - 1.0);
+    };
+    EXPECT_LT(miss(1e-2), 3e-6);
+    EXPECT_NEAR(miss(1e-2) / miss(5e-3), 8.0, 0.5);
+    EXPECT_NEAR(miss(-1e-2) / miss(-5e-3), 8.0, 0.5);
 }
 
 constexpr auto square_less_two = [](double x) { return value_and_slope<double>{x * x - 2.0, 2.0 * x}; };

@@ -82,10 +82,14 @@ using flags = std::span<bool>;
 namespace detail {
 
 using aqueth::detail::coldest_liquid;
+using numeric::bits;
 using numeric::bits_of;
+using numeric::block;
 using numeric::certain_or_nan;
+using numeric::columns;
 using numeric::doubtful;
 using numeric::outside;
+using numeric::results;
 
 namespace r22 = correlation::oiml_r22;
 
@@ -100,26 +104,26 @@ inline constexpr double rounding = std::is_same_v<T, float> ? 2e-4 : aqueth::det
 template <class Reference, class T>
 inline constexpr r22::isotherm<T> reference_isotherm{T(Reference::temperature().celsius())};
 
-/// Below 0 °C a mixture is liquid beyond doubt if it is warmer than this parabola, which runs up to 0.4 K
-/// above the freezing points.
+/// Kelvins above a parabola that runs up to 0.4 K above the freezing points from 0 down to -20 °C: a mixture
+/// is liquid beyond doubt where they are not negative.
 template <class T>
-constexpr T surely_liquid(T w) {
-    return T(0.05) - w * (T(28.8) + T(128) * w);
+constexpr T above_freezing(T w, T t) {
+    return t + w * (T(28) + T(132) * w);
 }
 
 /// Bits whose highest is set unless OIML R 22 covers w at t and the mixture is liquid beyond doubt.
 template <class T>
-constexpr numeric::bits<T> perhaps_not_liquid(T w, T t) {
-    return outside(w, T(0), T(1)) | outside(T(t - T(r22::lowest_celsius)), T(0), T(60)) |
-           (bits_of(t) & bits_of(T(t - surely_liquid(w))));
+constexpr numeric::bits<T> perhaps_not_liquid(T w, T t, T edge = T(0)) {
+    return outside(w, edge, T(T(1) - edge)) | outside(T(t - T(r22::lowest_celsius)), T(0), T(60)) |
+           bits_of(above_freezing(w, t));
 }
 
 /// The least mass fraction that is liquid beyond doubt at t, where the parabola comes down to t.
 template <class T>
 T weakest_liquid(T t) {
     if (t >= T(0)) return T(0);
-    T const root = std::sqrt(T(28.8 * 28.8) + T(4 * 128) * (T(0.05) - t));
-    return (root - T(28.8)) / T(2 * 128) + T(1e-6);
+    T const root = std::sqrt(T(28 * 28) - T(4 * 132) * t);
+    return (root - T(28)) / T(2 * 132) + T(1e-6);
 }
 
 /// @return whether OIML R 22 covers a liquid mixture there: what the scalar functions require
@@ -139,20 +143,26 @@ inline double composition(double rho, double t, double tolerance) {
     return liquid(w, t) ? w : nothing<double>;
 }
 
+/// Nearer than this to a pure liquid the last digit of a composition is not left to chance.
 template <class T>
-constexpr numeric::bits<T> unsettled(r22::attempt<T> const& a) {
-    using quick = r22::quick_inverse<T>;
-    return bits_of(a.reserve) | outside(a.mass_fraction, T(quick::edge), T(1.0 - quick::edge));
-}
-template <class T>
-constexpr numeric::bits<T> unsettled_relative(r22::attempt<T> const& a) {
-    return bits_of(a.reserve) | outside(a.mass_fraction, T(0), T(1.0 - r22::quick_inverse<T>::edge));
-}
+inline constexpr T edge{r22::quick_inverse<T>::edge};
+
+// An operation goes a block's way in `quick`, an element's in `careful`: see `numeric::for_each_element`.
+
+#if defined(__clang__)
+#pragma clang diagnostic push
+#pragma clang diagnostic ignored "-Wpass-failed"  // not every loop, nor -O1, can be made of vectors
+#endif
 
 template <class T>
 struct density_operation {
-    [[gnu::flatten]] doubtful<T> quick(T w, T t) const {
-        return {r22::isotherm<T>(t).density_of_many(w), perhaps_not_liquid(w, t)};
+    [[gnu::always_inline, gnu::flatten]] bits<T> quick(T const* w, T const* t, results<T> out) const {
+        bits<T> any = 0;
+        AQUETH_EACH_OF_BLOCK(i) {
+            T const rho = r22::isotherm<T>(t[i]).density_of_many(w[i]);
+            any |= out.set(i, {rho, perhaps_not_liquid(w[i], t[i])});
+        }
+        return any;
     }
     T careful(T w, T t) const { return liquid(w, t) ? r22::density(w, t) : nothing<T>; }
 };
@@ -160,22 +170,57 @@ struct density_operation {
 template <class T>
 struct density_at_operation {
     explicit density_at_operation(T degrees) : t(degrees), weakest(weakest_liquid(degrees)), at_t(degrees) {}
-    [[gnu::flatten]] doubtful<T> quick(T w) const {
-        return {at_t.density_of_many(w), outside(w, weakest, T(1))};
+    [[gnu::always_inline, gnu::flatten]] bits<T> quick(T const* w, results<T> out) const {
+        bits<T> any = 0;
+        AQUETH_EACH_OF_BLOCK(i) any |= out.set(i, {at_t.density_of_many(w[i]), outside(w[i], weakest, T(1))});
+        return any;
     }
     T careful(T w) const { return liquid(w, t) ? at_t.density(w) : nothing<T>; }
     T t, weakest;
     r22::isotherm<T> at_t;
 };
 
+/// What `isotherm::near_density` gives; single precision will do.
+template <class T>
+[[gnu::always_inline]] inline T near_density(T rho, T t) {
+    return T(r22::isotherm<float>::near_density(static_cast<float>(rho), static_cast<float>(t)));
+}
+
+/// Compositions from densities: a first guess, a step of Householder's method and one of Newton's.
+/// @param rho densities, kg/m3
+/// @param t   temperatures, °C
+/// @param w   where the mass fractions go; NaN where one is not certain
+template <class T>
+[[gnu::always_inline]] inline void compositions(T const* rho, T const* t, T* w) {
+    using isotherm = r22::isotherm<T>;
+    T s[block], inverse_slope[block];
+    columns<T, isotherm::terms> miss;
+    columns<T, 4> series;
+    AQUETH_EACH_OF_BLOCK(i) s[i] = near_density(rho[i], t[i]);
+    AQUETH_EACH_OF_BLOCK(i) {
+        auto const each = isotherm(t[i]).density_less(rho[i]);
+        miss.set(i, each);
+        series.set(i, numeric::polynomial_taylor<4>(each, s[i]));
+    }
+    AQUETH_EACH_OF_BLOCK(i) {
+        auto const first = numeric::householder_step(series[i]);
+        s[i] += first.step;
+        inverse_slope[i] = first.inverse_slope;
+    }
+    AQUETH_EACH_OF_BLOCK(i) {
+        auto const last = isotherm::last_step(miss[i], s[i], inverse_slope[i]);
+        w[i] = certain_or_nan<T>({last.mass_fraction, bits_of(last.reserve)});
+    }
+}
+
 template <class T>
 struct composition_operation {
-    [[gnu::flatten]] T prepare(T rho, T t) const {
-        return T(r22::isotherm<float>(static_cast<float>(t)).near_density(static_cast<float>(rho)));
-    }
-    [[gnu::flatten]] doubtful<T> quick(T rho, T t, T near) const {
-        auto const tried = r22::isotherm<T>(t).attempt_from_density(rho, near);
-        return {tried.mass_fraction, unsettled(tried) | perhaps_not_liquid(tried.mass_fraction, t)};
+    [[gnu::always_inline, gnu::flatten]] bits<T> quick(T const* rho, T const* t, results<T> out) const {
+        T w[block];
+        compositions(rho, t, w);
+        bits<T> any = 0;
+        AQUETH_EACH_OF_BLOCK(i) any |= out.set(i, {w[i], perhaps_not_liquid(w[i], t[i], edge<T>)});
+        return any;
     }
     T careful(T rho, T t) const { return T(composition(rho, t, rounding<T>)); }
 };
@@ -183,20 +228,27 @@ struct composition_operation {
 template <class T>
 struct composition_at_operation {
     explicit composition_at_operation(T degrees)
-        : t(degrees), weakest(weakest_liquid(degrees)), at_t(degrees), nearly(static_cast<float>(degrees)) {}
-    [[gnu::flatten]] T prepare(T rho) const { return T(nearly.near_density(static_cast<float>(rho))); }
-    [[gnu::flatten]] doubtful<T> quick(T rho, T near) const {
-        auto const tried = at_t.attempt_from_density(rho, near);
-        return {tried.mass_fraction, unsettled(tried) | outside(tried.mass_fraction, weakest, T(1))};
+        : t(degrees), least((std::max)(weakest_liquid(degrees), edge<T>)), at_t(degrees) {}
+    [[gnu::always_inline, gnu::flatten]] bits<T> quick(T const* rho, results<T> out) const {
+        T s[block];
+        AQUETH_EACH_OF_BLOCK(i) s[i] = near_density(rho[i], t);
+        bits<T> any = 0;
+        AQUETH_EACH_OF_BLOCK(i) {
+            auto const miss = at_t.density_less(rho[i]);
+            auto const first = numeric::householder_step(numeric::polynomial_taylor<4>(miss, s[i]));
+            auto const last = at_t.last_step(miss, s[i] + first.step, first.inverse_slope);
+            T const w = last.mass_fraction;
+            any |= out.set(i, {w, bits_of(last.reserve) | outside(w, least, T(T(1) - edge<T>))});
+        }
+        return any;
     }
     T careful(T rho) const { return T(composition(rho, t, rounding<T>)); }
-    T t, weakest;
+    T t, least;
     r22::isotherm<T> at_t;
-    r22::isotherm<float> nearly;
 };
 
-/// How a basis of strength is turned into a mass fraction and back without a branch. Where that means to
-/// solve an equation, `near` comes near its root, and `to_mass` takes the last step from there.
+/// How a basis of strength is turned into a mass fraction and back without a branch: directly, or by way of
+/// the volume fraction at a reference temperature, which takes an equation.
 template <class Basis>
 struct quick_basis;
 
@@ -204,8 +256,8 @@ template <>
 struct quick_basis<mass_fraction> {
     static constexpr double highest = 1.0;
     template <class T>
-    static doubtful<T> to_mass(T w) {
-        return {w, 0};
+    static T to_mass(T w) {
+        return w;
     }
     template <class T>
     static T from_mass(T w) {
@@ -217,8 +269,8 @@ template <>
 struct quick_basis<mole_fraction> {
     static constexpr double highest = 1.0;
     template <class T>
-    static doubtful<T> to_mass(T x) {
-        return {correlation::molar_mass::mass_fraction_from_mole_fraction(x), 0};
+    static T to_mass(T x) {
+        return correlation::molar_mass::mass_fraction_from_mole_fraction(x);
     }
     template <class T>
     static T from_mass(T w) {
@@ -228,23 +280,14 @@ struct quick_basis<mole_fraction> {
 
 template <class Reference>
 struct quick_basis<basic_volume_fraction<Reference>> {
+    using reference = Reference;
     static constexpr double highest = 1.0;
     template <class T>
-    [[gnu::flatten]] static T near(T q) {
-        if constexpr (std::is_same_v<Reference, at_20_celsius>) {
-            return T(r22::isotherm<float>::near_volume_fraction_at_20_celsius(static_cast<float>(q)));
-        } else {
-            return T(reference_isotherm<Reference, float>.near_volume_fraction(static_cast<float>(q)));
-        }
+    static T to_volume(T q) {
+        return q;
     }
     template <class T>
-    [[gnu::flatten]] static doubtful<T> to_mass(T q, T near) {
-        constexpr auto const& at_t = reference_isotherm<Reference, T>;
-        auto const tried = at_t.attempt_from_concentration(T(q * at_t.density(T(1))), near);
-        return {tried.mass_fraction, unsettled_relative(tried)};
-    }
-    template <class T>
-    [[gnu::flatten]] static T from_mass(T w) {
+    static T from_mass(T w) {
         constexpr auto const& at_t = reference_isotherm<Reference, T>;
         constexpr T per_ethanol = T(1) / at_t.density(T(1));
         T const q = w * (at_t.density_of_many(w) * per_ethanol);
@@ -254,40 +297,64 @@ struct quick_basis<basic_volume_fraction<Reference>> {
 
 template <>
 struct quick_basis<us_proof> {
-    using volume = quick_basis<basic_volume_fraction<at_60_fahrenheit>>;
+    using reference = at_60_fahrenheit;
     static constexpr double highest = 200.0;
     template <class T>
-    static T near(T degrees) {
-        return volume::near(T(degrees / T(200)));
-    }
-    template <class T>
-    static doubtful<T> to_mass(T degrees, T near) {
-        return volume::to_mass(T(degrees / T(200)), near);
+    static T to_volume(T degrees) {
+        return degrees / T(200);
     }
     template <class T>
     static T from_mass(T w) {
-        return T(200) * volume::from_mass(w);
+        return T(200) * quick_basis<basic_volume_fraction<reference>>::from_mass(w);
     }
 };
 
 template <class Reference>
 struct quick_basis<basic_mass_concentration<Reference>> {
+    using reference = Reference;
     static constexpr double highest = aqueth::detail::basis<basic_mass_concentration<Reference>>::highest;
     template <class T>
-    static T near(T grams) {
+    static T to_volume(T grams) {
         constexpr T per_ethanol = T(10) / reference_isotherm<Reference, T>.density(T(1));
-        return quick_basis<basic_volume_fraction<Reference>>::near(T(per_ethanol * grams));
+        return per_ethanol * grams;
     }
     template <class T>
-    [[gnu::flatten]] static doubtful<T> to_mass(T grams, T near) {
-        constexpr auto const& at_t = reference_isotherm<Reference, T>;
-        auto const tried = at_t.attempt_from_concentration(T(T(10) * grams), near);
-        return {tried.mass_fraction, unsettled_relative(tried)};
-    }
-    template <class T>
-    [[gnu::flatten]] static T from_mass(T w) {
+    static T from_mass(T w) {
         return w * (reference_isotherm<Reference, T>.density_of_many(w) * T(0.1));
     }
+};
+
+/// Mixtures of a block from their strengths in a basis of volume, all but the last step.
+template <class Basis, class T>
+class mixtures_by_volume {
+    using basis = quick_basis<Basis>;
+
+public:
+    /// @param strength strengths
+    [[gnu::always_inline]] explicit mixtures_by_volume(T const* strength) {
+        AQUETH_EACH_OF_BLOCK(i) {
+            auto const q = static_cast<float>(basis::to_volume(strength[i]));
+            if constexpr (std::is_same_v<typename basis::reference, at_20_celsius>) {
+                near_[i] = T(r22::isotherm<float>::near_volume_fraction_at_20_celsius(q));
+            } else {
+                near_[i] = T(reference_isotherm<typename basis::reference, float>.near_volume_fraction(q));
+            }
+        }
+        AQUETH_EACH_OF_BLOCK(i) series_.set(i, at_reference.series(near_[i]));
+    }
+
+    /// @param i        index of an element
+    /// @param strength its strength, again
+    /// @return its mixture
+    [[gnu::always_inline]] r22::composition_and_density<T> operator()(std::size_t i, T strength) const {
+        T const concentration = basis::to_volume(strength) * at_reference.density(T(1));
+        return at_reference.mixture_from_concentration(concentration, near_[i], series_[i]);
+    }
+
+private:
+    static constexpr auto const& at_reference = reference_isotherm<typename basis::reference, T>;
+    T near_[block];
+    columns<T, 3> series_;
 };
 
 /// The number that makes a strength of this kind, and is made from one.
@@ -303,12 +370,21 @@ constexpr double number(Basis const& strength) {
 template <class T, class Target, class Source>
 struct conversion {
     using from = quick_basis<Source>;
-    [[gnu::flatten]] T prepare(T strength) const { return from::near(strength); }
-    template <class... Near>
-    [[gnu::flatten]] auto quick(T strength, Near... near) const
-        -> decltype(from::to_mass(strength, near...)) {
-        doubtful<T> const w = from::to_mass(strength, near...);
-        return {quick_basis<Target>::from_mass(w.value), w.doubt | outside(strength, T(0), T(from::highest))};
+    [[gnu::always_inline, gnu::flatten]] bits<T> quick(T const* strength, results<T> out) const {
+        bits<T> any = 0;
+        if constexpr (requires { typename from::reference; }) {
+            mixtures_by_volume<Source, T> const mixtures(strength);
+            AQUETH_EACH_OF_BLOCK(i) {
+                T const w = mixtures(i, strength[i]).mass_fraction;
+                any |= out.set(i, into(w, outside(w, T(0), T(T(1) - edge<T>)), strength[i]));
+            }
+        } else {
+            AQUETH_EACH_OF_BLOCK(i) any |= out.set(i, into(from::to_mass(strength[i]), 0, strength[i]));
+        }
+        return any;
+    }
+    static doubtful<T> into(T w, bits<T> doubt, T strength) {
+        return {quick_basis<Target>::from_mass(w), doubt | outside(strength, T(0), T(from::highest))};
     }
     T careful(T strength) const {
         if (!(strength >= T(0) && strength <= T(from::highest))) return nothing<T>;
@@ -322,27 +398,22 @@ template <class T, class Reference>
 struct reading_correction {
     T glass;
     static constexpr T reference = T(Reference::temperature().celsius());
-    using volume = quick_basis<basic_volume_fraction<Reference>>;
 
-    // The composition that would read so at the reference temperature; the density in which the instrument
-    // floats at t; the composition that has it there, as `composition_operation` finds it; its strength.
-    [[gnu::flatten]] T prepare(T reading, T) const { return volume::near(reading); }
-    [[gnu::flatten]] T prepare(T reading, T, T near) const {
-        doubtful<T> const apparent = volume::to_mass(reading, near);
-        return certain_or_nan(doubtful<T>{apparent.value, apparent.doubt | outside(reading, T(0), T(1))});
-    }
-    [[gnu::flatten]] T prepare(T, T t, T, T apparent) const {
-        T const floats_at = reference_isotherm<Reference, T>.density_of_many(apparent);
-        return floats_at / (T(1) + glass * (t - reference));
-    }
-    [[gnu::flatten]] T prepare(T, T t, T, T, T rho) const {
-        return composition_operation<T>{}.prepare(rho, t);
-    }
-    [[gnu::flatten]] T prepare(T, T t, T, T, T rho, T near) const {
-        return certain_or_nan(composition_operation<T>{}.quick(rho, t, near));
-    }
-    [[gnu::flatten]] doubtful<T> quick(T, T, T, T, T, T, T actual) const {
-        return {volume::from_mass(actual), outside(actual, T(0), T(1))};
+    // The density that the instrument shows, at the reference temperature; that in which it floats at t; the
+    // composition that has it there; its strength.
+    [[gnu::always_inline, gnu::flatten]] bits<T> quick(T const* reading, T const* t, results<T> out) const {
+        using volume_fraction = basic_volume_fraction<Reference>;
+        T rho[block], w[block];
+        mixtures_by_volume<volume_fraction, T> const apparent(reading);
+        AQUETH_EACH_OF_BLOCK(i)
+        rho[i] = apparent(i, reading[i]).density / (T(1) + glass * (t[i] - reference));
+        compositions(rho, t, w);
+        bits<T> any = 0;
+        AQUETH_EACH_OF_BLOCK(i) {
+            any |= out.set(i, {quick_basis<volume_fraction>::from_mass(w[i]),
+                               outside(reading[i], T(0), T(1)) | perhaps_not_liquid(w[i], t[i], edge<T>)});
+        }
+        return any;
     }
     T careful(T reading, T t) const {
         if (!(reading >= T(0) && reading <= T(1))) return nothing<T>;
@@ -357,9 +428,14 @@ struct reading_correction {
 
 struct vapour_operation {
     equilibrium_curve const* curve;
-    doubtful<double> quick(double x) const {
-        bool const inside = x >= 0.0 && x <= 1.0;
-        return {curve->vapour(mole_fraction(inside ? x : 0.0)).value(), outside(x, 0.0, 1.0)};
+    [[gnu::always_inline, gnu::flatten]] bits<double> quick(double const* x, results<double> out) const {
+        bits<double> any = 0;
+        AQUETH_EACH_OF_BLOCK(i) {
+            bool const inside = x[i] >= 0.0 && x[i] <= 1.0;
+            any |= out.set(
+                i, {curve->vapour(mole_fraction(inside ? x[i] : 0.0)).value(), outside(x[i], 0.0, 1.0)});
+        }
+        return any;
     }
     double careful(double x) const {
         return x >= 0.0 && x <= 1.0 ? curve->vapour(mole_fraction(x)).value() : nothing<double>;
@@ -373,10 +449,16 @@ struct bubble_point_operation {
     static double solve(double x, double pascals) {
         return correlation::vapour_liquid::bubble_at_pressure(x, pascals).*Member;
     }
-    doubtful<double> quick(double x, double pascals) const {
-        bool const inside = x >= 0.0 && x <= 1.0 && pascals >= aqueth::detail::surely_low &&
-                            pascals <= aqueth::detail::surely_high;
-        return {inside ? solve(x, pascals) : nothing<double>, inside ? 0u : ~numeric::bits<double>{0}};
+    [[gnu::always_inline, gnu::flatten]] bits<double> quick(double const* x, double const* pascals,
+                                                            results<double> out) const {
+        bits<double> any = 0;
+        AQUETH_EACH_OF_BLOCK(i) {
+            bool const inside = x[i] >= 0.0 && x[i] <= 1.0 && pascals[i] >= aqueth::detail::surely_low &&
+                                pascals[i] <= aqueth::detail::surely_high;
+            any |= out.set(
+                i, {inside ? solve(x[i], pascals[i]) : nothing<double>, inside ? 0 : ~bits<double>{0}});
+        }
+        return any;
     }
     double careful(double x, double pascals) const {
         namespace vle = correlation::vapour_liquid;
@@ -386,6 +468,10 @@ struct bubble_point_operation {
         return boils ? solve(x, pascals) : nothing<double>;
     }
 };
+
+#if defined(__clang__)
+#pragma clang diagnostic pop
+#endif
 
 inline void require_same_size(char const* what, std::size_t size, std::size_t expected) {
     require_range("array", what, static_cast<double>(size), "elements", static_cast<double>(expected),
@@ -562,3 +648,5 @@ std::size_t bubble_temperature(X const& liquid, P const& pascal, R&& kelvin, fla
 }
 
 }  // namespace aqueth::array
+
+#undef AQUETH_EACH_OF_BLOCK

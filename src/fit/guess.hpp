@@ -48,47 +48,150 @@ inline decimal power(decimal const& x, std::size_t exponent) {
     return result;
 }
 
+namespace detail {
+
+/// @param x       first argument
+/// @param y       second argument
+/// @param degrees for each power of x the degree in y
+/// @return x^i y^j for all of them, one power of x after the other
+inline std::vector<decimal> terms_at(decimal const& x, decimal const& y,
+                                     std::vector<std::size_t> const& degrees) {
+    std::vector<decimal> terms;
+    for (std::size_t i = 0; i < degrees.size(); ++i)
+        for (std::size_t j = 0; j <= degrees[i]; ++j) terms.push_back(power(x, i) * power(y, j));
+    return terms;
+}
+
+/// Linear least squares by the normal equations.
+class normal_equations {
+public:
+    explicit normal_equations(std::size_t unknowns)
+        : matrix_(matrix::Zero(static_cast<Eigen::Index>(unknowns), static_cast<Eigen::Index>(unknowns))),
+          right_(column::Zero(static_cast<Eigen::Index>(unknowns))) {}
+
+    /// One more equation: the sum of the unknowns, times these factors, shall be this.
+    void add(std::vector<decimal> const& factors, decimal const& wanted) {
+        auto const row = Eigen::Map<column const>(factors.data(), right_.size());
+        matrix_.selfadjointView<Eigen::Lower>().rankUpdate(row);
+        right_ += row * wanted;
+    }
+
+    std::vector<decimal> solution() const {
+        matrix all = matrix_.selfadjointView<Eigen::Lower>();
+        // What the samples leave undetermined stays small, where it would otherwise be anything.
+        for (Eigen::Index k = 0; k < right_.size(); ++k) all(k, k) += decimal("1e-20");
+        column const solved = all.ldlt().solve(right_);
+        return {solved.data(), solved.data() + solved.size()};
+    }
+
+private:
+    using matrix = Eigen::Matrix<decimal, Eigen::Dynamic, Eigen::Dynamic>;
+    using column = Eigen::Matrix<decimal, Eigen::Dynamic, 1>;
+
+    matrix matrix_;
+    column right_;
+};
+
+/// @param next    the first coefficient; moved behind the last
+/// @param degrees for each power of x the degree in y
+/// @return the polynomial of these coefficients
+inline polynomial take(std::vector<decimal>::const_iterator& next, std::vector<std::size_t> const& degrees) {
+    polynomial taken;
+    for (std::size_t const degree : degrees) {
+        auto const end = next + static_cast<std::ptrdiff_t>(degree) + 1;
+        taken.emplace_back(next, end);
+        next = end;
+    }
+    return taken;
+}
+
+}  // namespace detail
+
+/// @param p a polynomial
+/// @param x first argument
+/// @param y second argument
+/// @return its value
+inline decimal value(polynomial const& p, decimal const& x, decimal const& y) {
+    decimal sum = 0;
+    for (std::size_t i = 0; i < p.size(); ++i)
+        for (std::size_t j = 0; j < p[i].size(); ++j) sum += p[i][j] * power(x, i) * power(y, j);
+    return sum;
+}
+
 /// @param samples what to fit
 /// @param degrees for each power of x the degree in y
 /// @return the polynomial that fits best
 inline polynomial fit(std::vector<sample> const& samples, std::vector<std::size_t> const& degrees) {
-    using matrix = Eigen::Matrix<decimal, Eigen::Dynamic, Eigen::Dynamic>;
-    using column = Eigen::Matrix<decimal, Eigen::Dynamic, 1>;
-    Eigen::Index columns = 0;
-    for (std::size_t const degree : degrees) columns += static_cast<Eigen::Index>(degree) + 1;
-    matrix normal = matrix::Zero(columns, columns);
-    column right = column::Zero(columns);
+    detail::normal_equations equations(detail::terms_at(0, 0, degrees).size());
+    for (sample const& each : samples) equations.add(detail::terms_at(each.x, each.y, degrees), each.value);
+    std::vector<decimal> const solution = equations.solution();
+    auto next = solution.begin();
+    return detail::take(next, degrees);
+}
+
+/// One polynomial over another.
+struct quotient {
+    polynomial above;
+    polynomial below;
+};
+
+/// @param q a quotient
+/// @param x first argument
+/// @param y second argument
+/// @return its value
+inline decimal value(quotient const& q, decimal const& x, decimal const& y) {
+    return value(q.above, x, y) / value(q.below, x, y);
+}
+
+/// The quotient that fits best, nearly: above less value times below, over the below of the round before, is
+/// linear in the coefficients. Below is 1 in the mean over the samples.
+/// @param samples what to fit
+/// @param above   for each power of x the degree in y, above
+/// @param below   the same below
+/// @return the quotient
+/// @par Source
+/// C. K. Sanathanan, J. Koerner, IEEE Trans. Autom. Control 8 (1963) 56 (cited from memory)
+inline quotient fit(std::vector<sample> const& samples, std::vector<std::size_t> const& above,
+                    std::vector<std::size_t> const& below) {
+    constexpr int rounds = 12;
+    std::size_t const terms_above = detail::terms_at(0, 0, above).size();
+    std::vector<decimal> means(detail::terms_at(0, 0, below).size());
     for (sample const& each : samples) {
-        column row(columns);
-        Eigen::Index k = 0;
-        for (std::size_t i = 0; i < degrees.size(); ++i)
-            for (std::size_t j = 0; j <= degrees[i]; ++j) row(k++) = power(each.x, i) * power(each.y, j);
-        normal += row * row.transpose();
-        right += row * each.value;
+        std::vector<decimal> const terms = detail::terms_at(each.x, each.y, below);
+        for (std::size_t k = 0; k < means.size(); ++k) means[k] += terms[k] / samples.size();
     }
-    // What the samples leave undetermined stays small, where it would otherwise be anything.
-    for (Eigen::Index k = 0; k < columns; ++k) normal(k, k) += decimal("1e-20");
-    column const solution = normal.ldlt().solve(right);
-    polynomial result;
-    Eigen::Index k = 0;
-    for (std::size_t const degree : degrees) {
-        result.emplace_back();
-        for (std::size_t j = 0; j <= degree; ++j) result.back().push_back(solution(k++));
+    quotient result{{}, {{1}}};
+    for (int round = 0; round < rounds; ++round) {
+        detail::normal_equations equations(terms_above + means.size() - 1);
+        for (sample const& each : samples) {
+            std::vector<decimal> factors = detail::terms_at(each.x, each.y, above);
+            std::vector<decimal> const terms = detail::terms_at(each.x, each.y, below);
+            for (std::size_t k = 1; k < terms.size(); ++k)
+                factors.push_back(each.value * (means[k] - terms[k]));
+            decimal const weight = 1 / value(result.below, each.x, each.y);
+            for (decimal& factor : factors) factor *= weight;
+            equations.add(factors, each.value * weight);
+        }
+        std::vector<decimal> solution = equations.solution();
+        decimal first = 1;
+        for (std::size_t k = 1; k < means.size(); ++k) first -= solution[terms_above + k - 1] * means[k];
+        solution.insert(solution.begin() + static_cast<std::ptrdiff_t>(terms_above), first);
+        auto next = solution.cbegin();
+        result.above = detail::take(next, above);
+        result.below = detail::take(next, below);
     }
     return result;
 }
 
 /// @param samples what was fitted
-/// @param fitted  the polynomial
+/// @param fitted  the polynomial, or quotient
 /// @return the largest difference between the two
-inline double worst_miss(std::vector<sample> const& samples, polynomial const& fitted) {
+template <class Fitted>
+double worst_miss(std::vector<sample> const& samples, Fitted const& fitted) {
     decimal worst = 0;
     for (sample const& each : samples) {
-        decimal sum = 0;
-        for (std::size_t i = 0; i < fitted.size(); ++i)
-            for (std::size_t j = 0; j < fitted[i].size(); ++j)
-                sum += fitted[i][j] * power(each.x, i) * power(each.y, j);
-        if (abs(sum - each.value) > worst) worst = abs(sum - each.value);
+        decimal const miss = abs(value(fitted, each.x, each.y) - each.value);
+        if (miss > worst) worst = miss;
     }
     return static_cast<double>(worst);
 }

@@ -8,6 +8,7 @@
 #include <gtest/gtest.h>
 #include <sstream>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -22,7 +23,7 @@ public:
     /// @param name short name, also used for the properties: letters, digits and underscores
     /// @param unit unit of the figures, or relative: deviations are then parts of the printed figure
     deviations(std::string name, std::string unit)
-        : name_(std::move(name)), unit_(std::move(unit)), scaled_(unit_ == "relative") {}
+        : name_(std::move(name)), unit_(std::move(unit)), scaled_(std::string_view(unit_) == "relative") {}
 
     /// Counts one cell.
     /// @param cell     where it stands, for the report

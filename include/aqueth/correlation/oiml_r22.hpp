@@ -57,6 +57,13 @@ struct density_derivatives {
     T d_temperature;    ///< change per kelvin, kg/(m3 K)
 };
 
+/// A mixture and how heavy it is.
+template <class T>
+struct composition_and_density {
+    T mass_fraction;  ///< mass fraction of ethanol
+    T density;        ///< density, kg/m3
+};
+
 /// A mixture that an instrument has been read in.
 struct gauged_mixture {
     double mass_fraction;    ///< mass fraction of ethanol
@@ -82,6 +89,9 @@ struct quick_inverse {
     static constexpr bool exists = std::is_same_v<T, double> || std::is_same_v<T, float>;
     /// how near the last step must begin: cube root of rounding
     static constexpr double near = std::is_same_v<T, float> ? 3e-3 : 4e-6;
+    /// the same for a last step of Newton's method after one of Householder's: nearer, as its slope is only
+    /// nearly that at the root
+    static constexpr double near_enough = std::is_same_v<T, float> ? 1e-4 : 1e-9;
     /// nearer than this to a pure liquid the last digit is not left to chance
     static constexpr double edge = 32.0 * static_cast<double>(std::numeric_limits<T>::epsilon());
 
@@ -154,6 +164,9 @@ inline constexpr auto halves = side_by_side<J>();
 template <class T, class Pair = numeric::pair<T>>
 class isotherm {
 public:
+    /// of the polynomial
+    static constexpr std::size_t terms = std::tuple_size_v<std::remove_const_t<decltype(coefficients)>>;
+
     /// @param t temperature, °C
     explicit constexpr isotherm(T const& t) : isotherm(centred_temperature(t), each_pair{}) {}
 
@@ -167,7 +180,9 @@ public:
     /// What `density` does, for loops over arrays: fewer operations, which wait more for each other.
     /// @param w mass fraction
     /// @return density, kg/m3
-    constexpr T density_of_many(T const& w) const { return numeric::polynomial(powers(), centred(w)); }
+    constexpr T density_of_many(T const& w) const {
+        return numeric::polynomial_of_many(powers(), centred(w));
+    }
 
     /// @param w mass fraction
     /// @return density in kg/m3 and its derivative with respect to the mass fraction
@@ -229,6 +244,17 @@ public:
         return {w, w * (per_ethanol * at_20.density(w))};
     }
 
+    /// The step that the inverse of `density` takes from its first guess.
+    /// @param miss density less the one whose composition is wanted, as a series in 2 w - 1
+    /// @param s    2 w - 1 where the series begins
+    /// @return what the step comes to
+    static constexpr attempt<T> step_to_density(numeric::taylor_terms<T, 3> const& miss, T const& s) {
+        // Near, measured in s and measured by the bend of the curve: miss/first and miss second/first^2.
+        T const slope = miss[1] * miss[1], far = T(quick_inverse<T>::near) * slope;
+        T const reserve = far * far - miss[0] * miss[0] * (slope + miss[2] * miss[2]);
+        return {T(0.5) * s + T(0.5) + T(0.5) * numeric::halley_step(miss), reserve};
+    }
+
     /// Inverse of `ethanol_concentration`.
     /// @param concentration kg of ethanol per m3 of mixture, between 0 and the density of pure ethanol
     /// @return mass fraction, to working precision; the nearer end if the argument lies outside
@@ -257,21 +283,36 @@ public:
 
     /// @name For loops over arrays
     /// What `mass_fraction_from_density` and `mass_fraction_from_concentration` do, without a table or a
-    /// branch, in two parts: one to come near, for which single precision will do, and a last step.
+    /// branch and in parts, each for a loop of its own. To come near, single precision will do.
+    /// - From a density: `near_density`, a Householder step on the Taylor series of `density_less`,
+    ///   `last_step`.
+    /// - From a concentration: `near_volume_fraction`, `series`, `mixture_from_concentration`.
     /// @{
 
     /// @param rho density, kg/m3
-    /// @return 2 w - 1, in single precision within 2e-6 for a liquid from 0 °C up, 2e-5 for a colder one
-    [[gnu::flatten]] constexpr T near_density(T const& rho) const {
-        T const x = (rho - T(middle_density)) * (T(1) / T(density_span));
-        T const guess = numeric::polynomial(composition_guess, x, tau_);
-        return guess + numeric::householder_step(miss_of_many<4>(guess, rho));
+    /// @param t   temperature, °C
+    /// @return 2 w - 1 of a liquid mixture, in single precision within 0.003
+    static constexpr T near_density(T const& rho, T const& t) {
+        T const x = (rho - T(middle_density)) * (T(1) / T(density_span)), tau = centred_temperature(t);
+        return numeric::polynomial(composition_guess_above, x, tau) /
+               numeric::polynomial(composition_guess_below, x, tau);
     }
     /// @param rho density, kg/m3
-    /// @param s   2 w - 1 from `near_density`
-    /// @return a mass fraction that is the answer if `quick_inverse::settled` says so
-    [[gnu::flatten]] constexpr attempt<T> attempt_from_density(T const& rho, T const& s) const {
-        return step_to_density(miss_of_many<3>(s, rho), s);
+    /// @return the density less rho, as a polynomial in s = 2 w - 1
+    constexpr std::array<T, terms> density_less(T const& rho) const {
+        std::array<T, terms> c = powers();
+        c[0] = c[0] - rho;
+        return c;
+    }
+    /// @param miss          `density_less` the one whose composition is wanted
+    /// @param s             2 w - 1 after a step from `near_density`
+    /// @param inverse_slope one over the slope of the polynomial there, nearly
+    /// @return a mass fraction that is the answer if `reserve` is not negative
+    static constexpr attempt<T> last_step(std::array<T, terms> const& miss, T const& s,
+                                          T const& inverse_slope) {
+        T const step = numeric::polynomial_of_many(miss, s) * inverse_slope;
+        T const near = T(quick_inverse<T>::near_enough);
+        return {(T(0.5) * s + T(0.5)) - T(0.5) * step, near * near - step * step};
     }
 
     /// @param q concentration over the density of pure ethanol: the volume fraction
@@ -283,21 +324,31 @@ public:
     /// @return mass fraction, in single precision within 4e-7 of itself
     [[gnu::flatten]] constexpr T near_volume_fraction(T const& q) const {
         T const w = near_volume_fraction_at_20_celsius(q), concentration = q * density_of_many(T(1));
-        return w + numeric::householder_step(miss_of_concentration(
-                       numeric::polynomial_taylor<4>(powers(), centred(w)), w, concentration));
+        return w + numeric::householder_step(
+                       miss_of_concentration(numeric::polynomial_taylor<4>(powers(), centred(w)), w,
+                                             concentration))
+                       .step;
+    }
+    /// @param w mass fraction
+    /// @return the density around it as a series in 2 w - 1
+    [[gnu::flatten]] constexpr numeric::taylor_terms<T, 3> series(T const& w) const {
+        return numeric::polynomial_taylor<3>(powers(), centred(w));
     }
     /// @param concentration kg of ethanol per m3 of mixture
-    /// @param w             mass fraction from one of these
-    /// @return a mass fraction that is the answer if `quick_inverse::settled_relative` says so
-    [[gnu::flatten]] constexpr attempt<T> attempt_from_concentration(T const& concentration,
-                                                                     T const& w) const {
-        return step_to_concentration(
-            miss_of_concentration(numeric::polynomial_taylor<3>(powers(), centred(w)), w, concentration), w);
+    /// @param near          mass fraction from one of the two
+    /// @param rho           `series` there
+    /// @return the mixture: from so near, to rounding
+    static constexpr composition_and_density<T>
+    mixture_from_concentration(T const& concentration, T const& near,
+                               numeric::taylor_terms<T, 3> const& rho) {
+        T const step = numeric::halley_step(miss_of_concentration(rho, near, concentration));
+        T const in_s = T(2) * step;
+        return {near + step, rho[0] + in_s * (rho[1] + in_s * rho[2])};
     }
     /// @}
 
 private:
-    static constexpr std::size_t pairs = std::tuple_size_v<std::remove_const_t<decltype(coefficients)>> / 2;
+    static constexpr std::size_t pairs = terms / 2;
     using each_pair = std::make_index_sequence<pairs>;
 
     template <std::size_t... J>
@@ -363,36 +414,18 @@ private:
         return T((in_p[0] + in_p[2] * p2) + p * (in_p[1] + in_p[3] * p2));
     }
 
-    constexpr std::array<T, 2 * pairs> powers() const {
-        return powers(std::make_index_sequence<2 * pairs>{});
-    }
+    constexpr std::array<T, terms> powers() const { return powers(std::make_index_sequence<terms>{}); }
     template <std::size_t... K>
-    constexpr std::array<T, 2 * pairs> powers(std::index_sequence<K...>) const {
+    constexpr std::array<T, terms> powers(std::index_sequence<K...>) const {
         return {(K % 2 == 0 ? c_[K / 2].first() : c_[K / 2].second())...};
     }
 
-    // The density less a value, as a series in s: for one mixture, by halves, which wait less for each
-    // other; for arrays in one chain, which has fewer operations.
+    // The density less a value, as a series in s: by halves, which wait less for each other.
     constexpr numeric::taylor_terms<T, 3> miss_of_one(T const& s, T const& rho) const {
         std::array<Pair, pairs> from_rho = c_;
         from_rho[0] = from_rho[0] + Pair(T(-rho), T(0));
         return numeric::halved_polynomial_taylor(from_rho, s);
     }
-    template <std::size_t Terms>
-    constexpr numeric::taylor_terms<T, Terms> miss_of_many(T const& s, T const& rho) const {
-        std::array<T, 2 * pairs> from_rho = powers();
-        from_rho[0] = from_rho[0] - rho;
-        return numeric::polynomial_taylor<Terms>(from_rho, s);
-    }
-
-    // What a last step comes to.
-    static constexpr attempt<T> step_to_density(numeric::taylor_terms<T, 3> const& miss, T const& s) {
-        // Near, measured in s and measured by the bend of the curve: miss/first and miss second/first^2.
-        T const slope = miss[1] * miss[1], far = T(quick_inverse<T>::near) * slope;
-        T const reserve = far * far - miss[0] * miss[0] * (slope + miss[2] * miss[2]);
-        return {T(0.5) * s + T(0.5) + T(0.5) * numeric::halley_step(miss), reserve};
-    }
-
     // The series of w rho(w) less a concentration, from that of rho: in terms of w, where each order of s =
     // 2 w - 1 brings a factor of two.
     template <std::size_t Terms>

@@ -13,26 +13,28 @@
 #include <type_traits>
 #include <utility>
 
-// A loop over a block has no dependence between its elements, which the compiler could not know of pointers.
+/// @def AQUETH_EACH_OF_BLOCK(i)
+/// Begins a loop over the elements of a block. What is done for one must touch nothing that belongs to
+/// another: the compiler, which could not know that of pointers, is told so.
 #if defined(__clang__)
-#define AQUETH_INDEPENDENT_ELEMENTS _Pragma("clang loop vectorize(assume_safety)")
+#define AQUETH_EACH_OF_BLOCK(i)                                                                              \
+    _Pragma("clang loop vectorize(assume_safety)") for (std::size_t i = 0; i < numeric::block; ++i)
 #elif defined(__GNUC__)
-#define AQUETH_INDEPENDENT_ELEMENTS _Pragma("GCC ivdep")
+#define AQUETH_EACH_OF_BLOCK(i) _Pragma("GCC ivdep") for (std::size_t i = 0; i < numeric::block; ++i)
 #else
-#define AQUETH_INDEPENDENT_ELEMENTS
+#define AQUETH_EACH_OF_BLOCK(i) for (std::size_t i = 0; i < numeric::block; ++i)
 #endif
 
 /// One operation over many elements.
 ///
-/// Elements are taken in blocks of 64. For a block the operation's `quick` is a straight line of arithmetic
-/// without a branch, which the compiler turns into vector instructions; besides its value it says, in one
-/// bit, whether that value is in doubt (out of range, not converged, or merely not certain). Only those
-/// elements are done again by `careful`, the scalar function with all its branches.
+/// Elements are taken in blocks of 64. For a block the operation's `quick` is loops of straight arithmetic
+/// without a branch, which the compiler turns into vector instructions; besides a value it says of each
+/// element, in one bit, whether that value is in doubt (out of range, not converged, or merely not certain).
+/// Only those elements are done again by `careful`, the scalar function with all its branches.
 ///
-/// Where that line is long, each step waiting for the one before, an operation has `prepare` besides: it
-/// works out a number for every element of the block in a loop of its own, and gets it as one more
-/// argument. Of short loops a processor has several elements under way at a time, of a long one not even
-/// one.
+/// Where each step waits for the one before, a long loop is cut into short ones that hand on their numbers in
+/// arrays of a block's length: of short loops a processor has many elements under way at a time, of a long
+/// one hardly two.
 namespace aqueth::numeric {
 
 /// The bits of a floating-point number, as an unsigned integer of its size.
@@ -75,22 +77,65 @@ constexpr T certain_or_nan(doubtful<T> const& x) {
     return std::bit_cast<T>(bits_of(x.value) | static_cast<bits<T>>(spread));
 }
 
+inline constexpr std::size_t block = 64;  ///< elements that are taken together
+
+/// Several numbers for each element of a block.
+template <class T, std::size_t N>
+class columns {
+public:
+    /// @param i index of an element
+    /// @return its numbers
+    [[gnu::always_inline]] std::array<T, N> operator[](std::size_t i) const {
+        return [&]<std::size_t... K>(std::index_sequence<K...>) {
+            return std::array<T, N>{numbers_[K][i]...};
+        }
+        (std::make_index_sequence<N>{});
+    }
+    /// @param i       index of an element
+    /// @param numbers what its numbers shall be
+    [[gnu::always_inline]] void set(std::size_t i, std::array<T, N> const& numbers) {
+        [&]<std::size_t... K>(std::index_sequence<K...>) { ((numbers_[K][i] = numbers[K]), ...); }
+        (std::make_index_sequence<N>{});
+    }
+
+private:
+    alignas(64) T numbers_[N][block];
+};
+
+/// Where the results of a block go.
+template <class T>
+struct results {
+    T* value;        ///< of each element
+    bits<T>* doubt;  ///< highest bit set: look again
+
+    /// @param i      index of an element
+    /// @param result what it has come to
+    /// @return its doubt
+    [[gnu::always_inline]] bits<T> set(std::size_t i, doubtful<T> const& result) const {
+        value[i] = result.value;
+        doubt[i] = result.doubt;
+        return result.doubt;
+    }
+};
+
 namespace detail {
 
-inline constexpr std::size_t block = 64;
+/// What a block has left in doubt, element by element.
+template <class T>
+struct doubts {
+    alignas(64) bits<T> of[block];
+};
 
 /// The elements of a block that are in doubt, done again.
 /// @return how many are refused
-template <std::size_t Given, class T, class Operation, std::size_t N>
+template <class T, class Operation, std::size_t N>
 [[gnu::noinline, gnu::cold]] std::size_t do_again(Operation const& operation,
                                                   std::array<T const*, N> const& in, T* out,
-                                                  bits<T> const* doubt, bool* valid) {
-    std::array<T const*, Given> given{};
-    std::copy_n(in.begin(), Given, given.begin());
+                                                  doubts<T> const& doubt, bool* valid) {
     std::size_t refused = 0;
     for (std::size_t i = 0; i < block; ++i) {
-        if ((doubt[i] >> (8 * sizeof(T) - 1)) == 0) continue;
-        out[i] = std::apply([&](auto... each) { return operation.careful(each[i]...); }, given);
+        if ((doubt.of[i] >> (8 * sizeof(T) - 1)) == 0) continue;
+        out[i] = std::apply([&](auto... each) { return operation.careful(each[i]...); }, in);
         if (out[i] == out[i]) continue;
         if (valid != nullptr) valid[i] = false;
         ++refused;
@@ -98,109 +143,88 @@ template <std::size_t Given, class T, class Operation, std::size_t N>
     return refused;
 }
 
-#if defined(__clang__)
-#pragma clang diagnostic push
-#pragma clang diagnostic ignored "-Wpass-failed"  // not every operation, nor -O1, can make vectors of it
-#endif
-// Of the N inputs the operation was given the first; the others are prepared.
-template <std::size_t Given, class T, class Operation, std::size_t N, std::size_t... I>
-[[gnu::flatten]] inline std::size_t do_block(Operation const& operation, std::array<T const*, N> const& in,
-                                             T* out, bool* valid, std::index_sequence<I...>) {
-    if constexpr (requires { operation.quick(*std::get<I>(in)...); }) {
-        bits<T> doubt[block];
-        bits<T> any = 0;
-        AQUETH_INDEPENDENT_ELEMENTS
-        for (std::size_t i = 0; i < block; ++i) {
-            doubtful<T> const result = operation.quick(std::get<I>(in)[i]...);
-            out[i] = result.value;
-            doubt[i] = result.doubt;
-            any |= result.doubt;
-        }
-        if ((any >> (8 * sizeof(T) - 1)) == 0) return 0;
-        return do_again<Given>(operation, in, out, doubt, valid);
-    } else {
-        T prepared[block];
-        AQUETH_INDEPENDENT_ELEMENTS
-        for (std::size_t i = 0; i < block; ++i) prepared[i] = operation.prepare(std::get<I>(in)[i]...);
-        std::array<T const*, N + 1> const more{std::get<I>(in)..., prepared};
-        return do_block<Given>(operation, more, out, valid, std::make_index_sequence<N + 1>{});
-    }
-}
-
-template <class T, class Operation, std::size_t N>
-[[gnu::flatten]] inline std::size_t do_blocks(Operation const& shared, std::array<T const*, N> in, T* out,
-                                              bool* valid, std::size_t size) {
+// Does blocks until one leaves a doubt, which is for the caller: a call from this loop would cost it the
+// constants it holds in registers.
+// @return how many are done without a doubt; the doubts of the next are in `doubt`
+template <class T, class Operation, std::size_t N, std::size_t... I>
+[[gnu::always_inline]] inline std::size_t do_blocks(Operation const& shared, std::array<T const*, N> in,
+                                                    T* out, doubts<T>& doubt, std::size_t blocks,
+                                                    std::index_sequence<I...>) {
     Operation const operation = shared;  // our own, so that no store can change it
-    constexpr auto each = std::make_index_sequence<N>{};
-    std::size_t refused = 0;
-    for (; size >= block; size -= block) {
-        refused += do_block<N>(operation, in, out, valid, each);
+    for (std::size_t done = 0; done < blocks; ++done) {
+        bits<T> const any = operation.quick(in[I]..., results<T>{out, doubt.of});
+        if ((any >> (8 * sizeof(T) - 1)) != 0) [[unlikely]]
+            return done;
         for (T const*& start : in) start += block;
         out += block;
-        if (valid != nullptr) valid += block;
     }
-    return refused;
+    return blocks;
 }
 
 #if AQUETH_CHOOSES_INSTRUCTIONS && !defined(__AVX512F__)
 template <class T, class Operation, std::size_t N>
 __attribute__((target("avx512f,avx512dq,avx512vl,avx2,fma"), flatten)) std::size_t
-do_blocks_avx512(Operation const& operation, std::array<T const*, N> const& in, T* out, bool* valid,
-                 std::size_t size) {
-    return do_blocks(operation, in, out, valid, size);
+do_blocks_avx512(Operation const& operation, std::array<T const*, N> const& in, T* out, doubts<T>& doubt,
+                 std::size_t blocks) {
+    return do_blocks(operation, in, out, doubt, blocks, std::make_index_sequence<N>{});
 }
 
 template <class T, class Operation, std::size_t N>
 __attribute__((target("avx2,fma"), flatten)) std::size_t
-do_blocks_avx2(Operation const& operation, std::array<T const*, N> const& in, T* out, bool* valid,
-               std::size_t size) {
-    return do_blocks(operation, in, out, valid, size);
+do_blocks_avx2(Operation const& operation, std::array<T const*, N> const& in, T* out, doubts<T>& doubt,
+               std::size_t blocks) {
+    return do_blocks(operation, in, out, doubt, blocks, std::make_index_sequence<N>{});
 }
 #endif
-
-template <class T, class Operation, std::size_t N>
-[[gnu::flatten]] std::size_t do_blocks_as_compiled(Operation const& operation,
-                                                   std::array<T const*, N> const& in, T* out, bool* valid,
-                                                   std::size_t size) {
-    return do_blocks(operation, in, out, valid, size);
-}
 
 // A function of its own has its constants ready; inlined, GCC copies them anew at every call.
 template <class T, class Operation, std::size_t N>
-[[gnu::flatten, gnu::noinline]] std::size_t do_blocks_apart(Operation const& operation,
-                                                            std::array<T const*, N> const& in, T* out,
-                                                            bool* valid, std::size_t size) {
-    return do_blocks(operation, in, out, valid, size);
+[[gnu::flatten, gnu::noinline]] std::size_t do_blocks_as_compiled(Operation const& operation,
+                                                                  std::array<T const*, N> const& in, T* out,
+                                                                  doubts<T>& doubt, std::size_t blocks) {
+    return do_blocks(operation, in, out, doubt, blocks, std::make_index_sequence<N>{});
 }
 
-#if defined(__clang__)
-#pragma clang diagnostic pop
-#endif
-
 template <class T, class Operation, std::size_t N>
-std::size_t do_whole_blocks(Operation const& operation, std::array<T const*, N> const& in, T* out,
-                            bool* valid, std::size_t size) {
+std::size_t do_blocks_as_processor_can(Operation const& operation, std::array<T const*, N> const& in, T* out,
+                                       doubts<T>& doubt, std::size_t blocks) {
 #if AQUETH_CHOOSES_INSTRUCTIONS && !defined(__AVX512F__)
     if (__builtin_cpu_supports("avx512f") && __builtin_cpu_supports("avx512dq") &&
         __builtin_cpu_supports("avx512vl"))
-        return do_blocks_avx512(operation, in, out, valid, size);
+        return do_blocks_avx512(operation, in, out, doubt, blocks);
     if (__builtin_cpu_supports("avx2") && __builtin_cpu_supports("fma"))
-        return do_blocks_avx2(operation, in, out, valid, size);
+        return do_blocks_avx2(operation, in, out, doubt, blocks);
 #endif
-    constexpr bool has_own_numbers = sizeof(Operation) > sizeof(T);
-    if constexpr (has_own_numbers) {
-        return do_blocks_as_compiled(operation, in, out, valid, size);
-    } else {
-        return do_blocks_apart(operation, in, out, valid, size);
+    return do_blocks_as_compiled(operation, in, out, doubt, blocks);
+}
+
+template <class T, class Operation, std::size_t N>
+std::size_t do_whole_blocks(Operation const& operation, std::array<T const*, N> in, T* out, bool* valid,
+                            std::size_t blocks) {
+    doubts<T> doubt;
+    std::size_t refused = 0;
+    while (blocks > 0) {
+        std::size_t const certain = do_blocks_as_processor_can(operation, in, out, doubt, blocks);
+        if (certain == blocks) break;
+        auto const advance = [&](std::size_t by) {
+            for (T const*& start : in) start += by * block;
+            out += by * block;
+            if (valid != nullptr) valid += by * block;
+            blocks -= by;
+        };
+        advance(certain);
+        refused += do_again(operation, in, out, doubt, valid);
+        advance(1);
     }
+    return refused;
 }
 
 }  // namespace detail
 
 /// Does an operation on every element.
 /// @tparam T         float or double
-/// @param operation  with `quick` (N numbers, and what `prepare` made of them -> doubtful<T>, no branch) and
-///                   `careful` (N numbers -> T, NaN if the arguments are out of range); copied
+/// @param operation  with `quick` (where a block of each input begins, N of them, and `results<T>` -> all
+///                   doubts together) and `careful` (N numbers -> T, NaN if they are out of range); copied
 /// @param in         where each of the N inputs begins
 /// @param out        where the results go; may be one of the inputs, but must not overlap one in part
 /// @param valid      where false goes for an element that is refused, true for the others; may be null
@@ -211,21 +235,21 @@ std::size_t for_each_element(Operation const& operation, std::array<T const*, N>
                              std::size_t size) {
     if (valid != nullptr) std::fill_n(valid, size, true);
     bool const in_place = std::find(in.begin(), in.end(), out) != in.end();
-    std::size_t done = in_place ? 0 : size - size % detail::block;
-    std::size_t refused = detail::do_whole_blocks(operation, in, out, valid, done);
+    std::size_t done = in_place ? 0 : size - size % block;
+    std::size_t refused = detail::do_whole_blocks(operation, in, out, valid, done / block);
     // An element in doubt needs its inputs again, and the last ones make no whole block: through a copy.
     while (done < size) {
-        std::size_t const count = (std::min)(detail::block, size - done);
-        T copies[N][detail::block], results[detail::block];
-        bool flags[detail::block];
+        std::size_t const count = (std::min)(block, size - done);
+        T copies[N][block], results[block];
+        bool flags[block];
         std::array<T const*, N> from{};
         for (std::size_t k = 0; k < N; ++k) {
             std::copy_n(in[k] + done, count, copies[k]);
-            std::fill(copies[k] + count, copies[k] + detail::block, copies[k][0]);
+            std::fill(copies[k] + count, copies[k] + block, copies[k][0]);
             from[k] = copies[k];
         }
-        std::fill_n(flags, detail::block, true);
-        detail::do_whole_blocks(operation, from, results, flags, detail::block);
+        std::fill_n(flags, block, true);
+        detail::do_whole_blocks(operation, from, results, flags, 1);
         for (std::size_t i = 0; i < count; ++i) {
             out[done + i] = results[i];
             if (valid != nullptr) valid[done + i] = flags[i];
@@ -237,5 +261,3 @@ std::size_t for_each_element(Operation const& operation, std::array<T const*, N>
 }
 
 }  // namespace aqueth::numeric
-
-#undef AQUETH_INDEPENDENT_ELEMENTS

@@ -113,6 +113,16 @@ constexpr T polynomial(std::array<C, N> const& c, T const& x) {
     }
 }
 
+/// The same by Horner's rule alone, for loops over arrays, where a processor has other elements to work on
+/// while one waits: an operation less.
+/// @param c coefficients, lowest power first
+/// @param x argument; any value (NaN in gives NaN out)
+/// @return the polynomial's value, computed in T
+template <class C, std::size_t N, class T>
+constexpr T polynomial_of_many(std::array<C, N> const& c, T const& x) {
+    return detail::one_chain(c, x, std::make_index_sequence<N - 1>{});
+}
+
 namespace detail {
 
 template <class Rows, class T, std::size_t... I>

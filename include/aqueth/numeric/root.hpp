@@ -77,17 +77,29 @@ constexpr T halley_step(taylor_terms<T, 3> const& f) {
     return -f[0] * f[1] / (f[1] * f[1] - f[0] * f[2]);
 }
 
+/// A step towards a root, and the slope where it leads.
+template <class T>
+struct step_and_slope {
+    T step;           ///< what to add to the argument
+    T inverse_slope;  ///< one over the derivative there, to the cube of the step: good for a last Newton step
+};
+
 /// The next of the same family, Householder's method of the third order: a miss of e becomes one of the order
 /// e^4.
 /// @param f the function where one stands, up to the cube
-/// @return what to add to the argument; NaN or infinite where the method has no step
+/// @return the step, NaN or infinite where the method has none, and the slope after it
 /// @par Source
 /// as `halley_step`
 template <class T>
-constexpr T householder_step(taylor_terms<T, 4> const& f) {
+constexpr step_and_slope<T> householder_step(taylor_terms<T, 4> const& f) {
     T const bend = f[0] * f[2];
     T const steep = f[1] * f[1] - bend;
-    return -f[0] * steep / (f[1] * (steep - bend) + f[0] * f[0] * f[3]);
+    // One over the slope of the chord from here to the root, f[1] + f[2] step + f[3] step^2.
+    T const chord = steep / (f[1] * (steep - bend) + f[0] * f[0] * f[3]);
+    T const step = -(f[0] * chord);
+    // The slope at the root is steeper than the chord by this fraction, which is small.
+    T const steeper = chord * (step * (f[2] + T(2) * f[3] * step));
+    return {step, chord + chord * (steeper * steeper - steeper)};
 }
 
 /// Finds where a function whose slope nobody knows changes sign: inverse quadratic interpolation where three
