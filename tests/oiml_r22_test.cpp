@@ -208,9 +208,9 @@ TEST(OimlR22, StepsForArraysSettleForEveryLiquid) {
 TEST(OimlR22, OneStepFromNearAConcentrationIsEnough) {
     auto const expect_mixture = [](isotherm<double> const& at_t, double w, double near) {
         double const rho = at_t.density(w);
-        auto const found = at_t.mixture_from_concentration(w * rho, near, at_t.series(near));
-        EXPECT_NEAR(found.mass_fraction / w, 1.0, 1.5e-15) << w;
-        EXPECT_NEAR(found.density, rho, 5e-13) << w;
+        auto const series = at_t.series(near);
+        EXPECT_NEAR(at_t.mass_fraction_from_near(w * rho, near, series) / w, 1.0, 1.5e-15) << w;
+        EXPECT_NEAR(at_t.density_from_near(w * rho, near, series), rho, 5e-13) << w;
     };
     over_liquids(500, 0.5, [&](double w, double t, isotherm<double> const& at_t) {
         float const q = static_cast<float>(volume_fraction_from_mass_fraction(w, t));
@@ -397,7 +397,7 @@ TEST(OimlR22, QuickInverseDoesNotSettleOnNonsense) {
     for (double const c : {-1e30, -1.0, 800.0, 1e30, nan}) {
         double const near =
             isotherm<float>::near_volume_fraction_at_20_celsius(static_cast<float>(c / 789.0));
-        double const w = at_20.mixture_from_concentration(c, near, at_20.series(near)).mass_fraction;
+        double const w = at_20.mass_fraction_from_near(c, near, at_20.series(near));
         EXPECT_FALSE(w >= 0.0 && w <= 1.0) << c;
     }
 }

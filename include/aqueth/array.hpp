@@ -149,17 +149,12 @@ inline constexpr T edge{r22::quick_inverse<T>::edge};
 
 // An operation goes a block's way in `quick`, an element's in `careful`: see `numeric::for_each_element`.
 
-#if defined(__clang__)
-#pragma clang diagnostic push
-#pragma clang diagnostic ignored "-Wpass-failed"  // not every loop, nor -O1, can be made of vectors
-#endif
-
 template <class T>
 struct density_operation {
     [[gnu::always_inline, gnu::flatten]] bits<T> quick(T const* w, T const* t, results<T> out) const {
         bits<T> any = 0;
         AQUETH_EACH_OF_BLOCK(i) {
-            T const rho = r22::isotherm<T>(t[i]).density_of_many(w[i]);
+            T const rho = r22::isotherm<T>(t[i]).density_across(w[i]);
             any |= out.set(i, {rho, perhaps_not_liquid(w[i], t[i])});
         }
         return any;
@@ -172,7 +167,7 @@ struct density_at_operation {
     explicit density_at_operation(T degrees) : t(degrees), weakest(weakest_liquid(degrees)), at_t(degrees) {}
     [[gnu::always_inline, gnu::flatten]] bits<T> quick(T const* w, results<T> out) const {
         bits<T> any = 0;
-        AQUETH_EACH_OF_BLOCK(i) any |= out.set(i, {at_t.density_of_many(w[i]), outside(w[i], weakest, T(1))});
+        AQUETH_EACH_OF_BLOCK(i) any |= out.set(i, {at_t.density_along(w[i]), outside(w[i], weakest, T(1))});
         return any;
     }
     T careful(T w) const { return liquid(w, t) ? at_t.density(w) : nothing<T>; }
@@ -290,7 +285,7 @@ struct quick_basis<basic_volume_fraction<Reference>> {
     static T from_mass(T w) {
         constexpr auto const& at_t = reference_isotherm<Reference, T>;
         constexpr T per_ethanol = T(1) / at_t.density(T(1));
-        T const q = w * (at_t.density_of_many(w) * per_ethanol);
+        T const q = w * (at_t.density_along(w) * per_ethanol);
         return q < T(1) ? q : T(1);
     }
 };
@@ -320,7 +315,7 @@ struct quick_basis<basic_mass_concentration<Reference>> {
     }
     template <class T>
     static T from_mass(T w) {
-        return w * (reference_isotherm<Reference, T>.density_of_many(w) * T(0.1));
+        return w * (reference_isotherm<Reference, T>.density_along(w) * T(0.1));
     }
 };
 
@@ -345,14 +340,21 @@ public:
 
     /// @param i        index of an element
     /// @param strength its strength, again
-    /// @return its mixture
-    [[gnu::always_inline]] r22::composition_and_density<T> operator()(std::size_t i, T strength) const {
-        T const concentration = basis::to_volume(strength) * at_reference.density(T(1));
-        return at_reference.mixture_from_concentration(concentration, near_[i], series_[i]);
+    /// @return its mass fraction
+    [[gnu::always_inline]] T mass_fraction(std::size_t i, T strength) const {
+        return at_reference.mass_fraction_from_near(concentration(strength), near_[i], series_[i]);
+    }
+    /// @param i        index of an element
+    /// @param strength its strength, again
+    /// @return its density at the reference temperature, kg/m3
+    [[gnu::always_inline]] T density(std::size_t i, T strength) const {
+        return at_reference.density_from_near(concentration(strength), near_[i], series_[i]);
     }
 
 private:
     static constexpr auto const& at_reference = reference_isotherm<typename basis::reference, T>;
+    static T concentration(T strength) { return basis::to_volume(strength) * at_reference.density(T(1)); }
+
     T near_[block];
     columns<T, 3> series_;
 };
@@ -375,7 +377,7 @@ struct conversion {
         if constexpr (requires { typename from::reference; }) {
             mixtures_by_volume<Source, T> const mixtures(strength);
             AQUETH_EACH_OF_BLOCK(i) {
-                T const w = mixtures(i, strength[i]).mass_fraction;
+                T const w = mixtures.mass_fraction(i, strength[i]);
                 any |= out.set(i, into(w, outside(w, T(0), T(T(1) - edge<T>)), strength[i]));
             }
         } else {
@@ -406,7 +408,7 @@ struct reading_correction {
         T rho[block], w[block];
         mixtures_by_volume<volume_fraction, T> const apparent(reading);
         AQUETH_EACH_OF_BLOCK(i)
-        rho[i] = apparent(i, reading[i]).density / (T(1) + glass * (t[i] - reference));
+        rho[i] = apparent.density(i, reading[i]) / (T(1) + glass * (t[i] - reference));
         compositions(rho, t, w);
         bits<T> any = 0;
         AQUETH_EACH_OF_BLOCK(i) {
@@ -468,10 +470,6 @@ struct bubble_point_operation {
         return boils ? solve(x, pascals) : nothing<double>;
     }
 };
-
-#if defined(__clang__)
-#pragma clang diagnostic pop
-#endif
 
 inline void require_same_size(char const* what, std::size_t size, std::size_t expected) {
     require_range("array", what, static_cast<double>(size), "elements", static_cast<double>(expected),

@@ -57,13 +57,6 @@ struct density_derivatives {
     T d_temperature;    ///< change per kelvin, kg/(m3 K)
 };
 
-/// A mixture and how heavy it is.
-template <class T>
-struct composition_and_density {
-    T mass_fraction;  ///< mass fraction of ethanol
-    T density;        ///< density, kg/m3
-};
-
 /// A mixture that an instrument has been read in.
 struct gauged_mixture {
     double mass_fraction;    ///< mass fraction of ethanol
@@ -177,11 +170,17 @@ public:
         return numeric::halved_polynomial(numeric::pairs_from<numeric::quick_pair<T>>(c_), centred(w));
     }
 
-    /// What `density` does, for loops over arrays: fewer operations, which wait more for each other.
+    /// What `density` does, for a loop along this isotherm.
     /// @param w mass fraction
     /// @return density, kg/m3
-    constexpr T density_of_many(T const& w) const {
-        return numeric::polynomial_of_many(powers(), centred(w));
+    constexpr T density_along(T const& w) const { return numeric::polynomial(powers(), centred(w)); }
+
+    /// The same for a loop across isotherms. To make them there is much to do that need not wait, so that the
+    /// rest may take the way of fewest operations.
+    /// @param w mass fraction
+    /// @return density, kg/m3
+    constexpr T density_across(T const& w) const {
+        return numeric::polynomial_in_one_chain(powers(), centred(w));
     }
 
     /// @param w mass fraction
@@ -286,7 +285,7 @@ public:
     /// branch and in parts, each for a loop of its own. To come near, single precision will do.
     /// - From a density: `near_density`, a Householder step on the Taylor series of `density_less`,
     ///   `last_step`.
-    /// - From a concentration: `near_volume_fraction`, `series`, `mixture_from_concentration`.
+    /// - From a concentration: `near_volume_fraction`, `series`, `mass_fraction_from_near`.
     /// @{
 
     /// @param rho density, kg/m3
@@ -310,7 +309,7 @@ public:
     /// @return a mass fraction that is the answer if `reserve` is not negative
     static constexpr attempt<T> last_step(std::array<T, terms> const& miss, T const& s,
                                           T const& inverse_slope) {
-        T const step = numeric::polynomial_of_many(miss, s) * inverse_slope;
+        T const step = numeric::polynomial(miss, s) * inverse_slope;
         T const near = T(quick_inverse<T>::near_enough);
         return {(T(0.5) * s + T(0.5)) - T(0.5) * step, near * near - step * step};
     }
@@ -323,7 +322,7 @@ public:
     /// @param q concentration over the density of pure ethanol: the volume fraction
     /// @return mass fraction, in single precision within 4e-7 of itself
     [[gnu::flatten]] constexpr T near_volume_fraction(T const& q) const {
-        T const w = near_volume_fraction_at_20_celsius(q), concentration = q * density_of_many(T(1));
+        T const w = near_volume_fraction_at_20_celsius(q), concentration = q * density_along(T(1));
         return w + numeric::householder_step(
                        miss_of_concentration(numeric::polynomial_taylor<4>(powers(), centred(w)), w,
                                              concentration))
@@ -337,13 +336,19 @@ public:
     /// @param concentration kg of ethanol per m3 of mixture
     /// @param near          mass fraction from one of the two
     /// @param rho           `series` there
-    /// @return the mixture: from so near, to rounding
-    static constexpr composition_and_density<T>
-    mixture_from_concentration(T const& concentration, T const& near,
-                               numeric::taylor_terms<T, 3> const& rho) {
-        T const step = numeric::halley_step(miss_of_concentration(rho, near, concentration));
-        T const in_s = T(2) * step;
-        return {near + step, rho[0] + in_s * (rho[1] + in_s * rho[2])};
+    /// @return mass fraction: from so near, to rounding
+    static constexpr T mass_fraction_from_near(T const& concentration, T const& near,
+                                               numeric::taylor_terms<T, 3> const& rho) {
+        return near + numeric::halley_step(miss_of_concentration(rho, near, concentration));
+    }
+    /// @param concentration kg of ethanol per m3 of mixture
+    /// @param near          mass fraction from one of the two
+    /// @param rho           `series` there
+    /// @return the density that belongs to that mass fraction, kg/m3
+    static constexpr T density_from_near(T const& concentration, T const& near,
+                                         numeric::taylor_terms<T, 3> const& rho) {
+        T const step_in_s = T(2) * numeric::halley_step(miss_of_concentration(rho, near, concentration));
+        return rho[0] + step_in_s * (rho[1] + step_in_s * rho[2]);
     }
     /// @}
 

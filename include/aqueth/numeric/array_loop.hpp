@@ -143,6 +143,11 @@ template <class T, class Operation, std::size_t N>
     return refused;
 }
 
+#if defined(__clang__)
+#pragma clang diagnostic push
+#pragma clang diagnostic ignored "-Wpass-failed"  // not every loop, nor -O1, can be made of vectors
+#endif
+
 // Does blocks until one leaves a doubt, which is for the caller: a call from this loop would cost it the
 // constants it holds in registers.
 // @return how many are done without a doubt; the doubts of the next are in `doubt`
@@ -184,6 +189,10 @@ template <class T, class Operation, std::size_t N>
                                                                   doubts<T>& doubt, std::size_t blocks) {
     return do_blocks(operation, in, out, doubt, blocks, std::make_index_sequence<N>{});
 }
+
+#if defined(__clang__)
+#pragma clang diagnostic pop
+#endif
 
 template <class T, class Operation, std::size_t N>
 std::size_t do_blocks_as_processor_can(Operation const& operation, std::array<T const*, N> const& in, T* out,

@@ -32,7 +32,7 @@ __attribute__((target("fma"), flatten, noinline)) auto with_fused_multiply_adds(
 /// @param x its arguments, plain numbers
 /// @return what it returns; fused, the last digit may be another
 template <class F, class... T>
-inline auto fused_where_possible(F f, T... x) {
+[[gnu::flatten]] inline auto fused_where_possible(F f, T... x) {
 #if AQUETH_CHOOSES_INSTRUCTIONS && !defined(__FMA__)
     if (__builtin_cpu_supports("fma")) [[likely]]
         return detail::with_fused_multiply_adds(f, x...);

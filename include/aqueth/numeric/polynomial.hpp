@@ -119,7 +119,7 @@ constexpr T polynomial(std::array<C, N> const& c, T const& x) {
 /// @param x argument; any value (NaN in gives NaN out)
 /// @return the polynomial's value, computed in T
 template <class C, std::size_t N, class T>
-constexpr T polynomial_of_many(std::array<C, N> const& c, T const& x) {
+constexpr T polynomial_in_one_chain(std::array<C, N> const& c, T const& x) {
     return detail::one_chain(c, x, std::make_index_sequence<N - 1>{});
 }
 
