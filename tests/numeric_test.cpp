@@ -6,11 +6,13 @@
 #include <aqueth/numeric/root.hpp>
 #include <aqueth/numeric/runge_kutta.hpp>
 
-#include <gtest/gtest.h>
-
 #include <array>
+#include <bit>
 #include <cmath>
+#include <cstdint>
+#include <gtest/gtest.h>
 #include <limits>
+#include <utility>
 
 namespace aqueth::numeric {
 namespace {
@@ -68,6 +70,37 @@ TEST(Interval, HasNoPlaceOutside) {
                            std::numeric_limits<double>::quiet_NaN()}) {
         EXPECT_EQ(interval_of<3>(x).index, 0u) << x;
         EXPECT_TRUE(std::isnan(interval_of<3>(x).place)) << x;
+    }
+}
+
+TEST(ArrayLoop, OutsideIsWhatComparisonsSay) {
+    auto const is_outside = [](auto x, auto low, auto high) {
+        return (outside(x, low, high) >> (8 * sizeof(x) - 1)) != 0;
+    };
+    // Numbers of all sizes and both signs, infinities and NaN, by their bits; and the neighbours of the ends.
+    for (auto const& [low, high] : {std::pair{0.0f, 1.0f},
+                                    {1e-30f, 1.0f},
+                                    {3.8e-6f, 0.999f},
+                                    {0.0f, 60.0f},
+                                    {2.0f, 3e38f},
+                                    {1e-45f, 1e-44f},
+                                    {5.0f, 5.0f}}) {
+        for (std::uint64_t bits = 0; bits <= 0xffffffffu; bits += 9973) {
+            float const x = std::bit_cast<float>(static_cast<std::uint32_t>(bits));
+            EXPECT_EQ(is_outside(x, low, high), !(x >= low && x <= high) || std::signbit(x)) << x;
+        }
+        for (float const end : {low, high}) {
+            for (float const x : {end, std::nextafter(end, 1e38f), std::nextafter(end, -1.0f), -end}) {
+                EXPECT_EQ(is_outside(x, low, high), !(x >= low && x <= high) || std::signbit(x)) << x;
+            }
+        }
+    }
+    double const nan = std::numeric_limits<double>::quiet_NaN(),
+                 inf = std::numeric_limits<double>::infinity();
+    for (double const x : {-1e300, -2.0, -1.0, -0.5, -5e-324, -0.0, 0.0, 5e-324, 1e-16, 1.0,
+                           1.0000000000000002, 2.0, 1e300, inf, -inf, nan, -nan}) {
+        EXPECT_EQ(is_outside(x, 0.0, 1.0), !(x >= 0.0 && x <= 1.0) || std::signbit(x)) << x;
+        EXPECT_EQ(is_outside(x, 1e-14, 1.0), !(x >= 1e-14 && x <= 1.0)) << x;
     }
 }
 

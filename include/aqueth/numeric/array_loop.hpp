@@ -50,14 +50,15 @@ constexpr bits<T> bits_of(T x) {
 }
 
 /// Range check in integer arithmetic, which floating-point units do not have to wait for. Numbers of one sign
-/// are ordered like their bits, and a NaN comes after infinity.
+/// are ordered like their bits, and a NaN comes after infinity. Negative ones, whose highest bit is set, lose
+/// it by at most one of the two differences.
 /// @param x    any number
 /// @param low  lower end of the range, 0 or more
 /// @param high upper end of the range, above 0
 /// @return bits whose highest is set if x is outside the range, NaN, or negative zero
 template <class T>
 constexpr bits<T> outside(T x, T low, T high) {
-    return bits_of(x) | (bits_of(x) - bits_of(low)) | (bits_of(high) - bits_of(x));
+    return (bits_of(x) - bits_of(low)) | (bits_of(high) - bits_of(x));
 }
 
 /// A value, and in the highest bit of `doubt` whether it may be wrong.
