@@ -20,6 +20,7 @@ namespace {
 // 1 + 2x + 3x2 at 2: value 17, slope 2 + 6x = 14
 constexpr std::array<double, 3> quadratic{1.0, 2.0, 3.0};
 static_assert(polynomial(quadratic, 2.0) == 17.0);
+static_assert(polynomial_in_one_chain(quadratic, 2.0) == 17.0);
 static_assert(polynomial_with_slope(quadratic, 2.0).value == 17.0);
 static_assert(polynomial_with_slope(quadratic, 2.0).slope == 14.0);
 static_assert(polynomial(std::array<double, 1>{5.0}, 3.0) == 5.0);
@@ -101,6 +102,18 @@ TEST(ArrayLoop, OutsideIsWhatComparisonsSay) {
                            1.0000000000000002, 2.0, 1e300, inf, -inf, nan, -nan}) {
         EXPECT_EQ(is_outside(x, 0.0, 1.0), !(x >= 0.0 && x <= 1.0) || std::signbit(x)) << x;
         EXPECT_EQ(is_outside(x, 1e-14, 1.0), !(x >= 1e-14 && x <= 1.0)) << x;
+    }
+}
+
+TEST(ArrayLoop, ColumnsKeepWhatIsSet) {
+    columns<double, 3> kept;
+    for (std::size_t i = 0; i < block; ++i) {
+        double const x = static_cast<double>(i);
+        kept.set(i, {x, -x, x * x});
+    }
+    for (std::size_t i = 0; i < block; ++i) {
+        double const x = static_cast<double>(i);
+        EXPECT_EQ(kept[i], (std::array<double, 3>{x, -x, x * x})) << i;
     }
 }
 

@@ -149,6 +149,11 @@ inline constexpr T edge{r22::quick_inverse<T>::edge};
 
 // An operation goes a block's way in `quick`, an element's in `careful`: see `numeric::for_each_element`.
 
+#if defined(__clang__)
+#pragma clang diagnostic push
+#pragma clang diagnostic ignored "-Wpass-failed"  // not every loop, nor -O1, can be made of vectors
+#endif
+
 template <class T>
 struct density_operation {
     [[gnu::always_inline, gnu::flatten]] bits<T> quick(T const* w, T const* t, results<T> out) const {
@@ -407,8 +412,10 @@ struct reading_correction {
         using volume_fraction = basic_volume_fraction<Reference>;
         T rho[block], w[block];
         mixtures_by_volume<volume_fraction, T> const apparent(reading);
-        AQUETH_EACH_OF_BLOCK(i)
-        rho[i] = apparent.density(i, reading[i]) / (T(1) + glass * (t[i] - reference));
+        AQUETH_EACH_OF_BLOCK(i) {
+            T const expansion = T(1) + glass * (t[i] - reference);
+            rho[i] = apparent.density(i, reading[i]) / expansion;
+        }
         compositions(rho, t, w);
         bits<T> any = 0;
         AQUETH_EACH_OF_BLOCK(i) {
@@ -470,6 +477,10 @@ struct bubble_point_operation {
         return boils ? solve(x, pascals) : nothing<double>;
     }
 };
+
+#if defined(__clang__)
+#pragma clang diagnostic pop
+#endif
 
 inline void require_same_size(char const* what, std::size_t size, std::size_t expected) {
     require_range("array", what, static_cast<double>(size), "elements", static_cast<double>(expected),
