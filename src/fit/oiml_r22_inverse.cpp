@@ -119,12 +119,12 @@ void print_pairs(std::vector<decimal> const& firsts, std::vector<decimal> const&
 void print_composition_guess() {
     auto const samples = compositions();
     quotient const fitted = fit(samples, {4, 4, 3, 2, 2, 1, 0}, {3, 3, 2, 2, 1, 0});
-    std::puts("/// First guess of s = 2 w - 1 for liquid mixtures: a quotient. Above and below stands the "
-              "sum over");
-    std::puts(
-        "/// i of x^i times polynomial i in tau (lowest power first), with x = (density - middle)/span.");
+    std::puts("/// First guess of s = 2 w - 1 for liquid mixtures, a quotient: what stands above. The sum "
+              "over i of");
+    std::puts("/// x^i times polynomial i in tau (lowest power first), with x = (density - middle)/span.");
     std::printf("/// Within %.4f.\n", worst_miss(samples, fitted));
     print_tuple("composition_guess_above", fitted.above);
+    std::puts("/// What stands below.");
     print_tuple("composition_guess_below", fitted.below);
 }
 

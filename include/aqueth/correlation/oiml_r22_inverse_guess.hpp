@@ -10,8 +10,8 @@
 namespace aqueth::correlation::oiml_r22 {
 
 // clang-format off
-/// First guess of s = 2 w - 1 for liquid mixtures: a quotient. Above and below stands the sum over
-/// i of x^i times polynomial i in tau (lowest power first), with x = (density - middle)/span.
+/// First guess of s = 2 w - 1 for liquid mixtures, a quotient: what stands above. The sum over i of
+/// x^i times polynomial i in tau (lowest power first), with x = (density - middle)/span.
 /// Within 0.0021.
 inline constexpr auto composition_guess_above = std::make_tuple(
     std::array<double, 5>{0.10972895132156026, -0.05681224220503496, -0.0092966024030709075, -0.0082457647799155202, -0.0011395003465314419},
@@ -21,6 +21,7 @@ inline constexpr auto composition_guess_above = std::make_tuple(
     std::array<double, 3>{0.31141490480131423, 0.76503085794039793, -0.044076258599219986},
     std::array<double, 2>{1.0855170282276072, -0.34038790017072085},
     std::array<double, 1>{-0.56083861008623648});
+/// What stands below.
 inline constexpr auto composition_guess_below = std::make_tuple(
     std::array<double, 4>{0.39140803831177817, 0.092642793546566293, 0.044893920215594768, 0.0064686861654008445},
     std::array<double, 4>{-1.6033599635423286, -0.31381435950887338, -0.092583400349288678, -0.0076835643280522316},
