@@ -224,6 +224,25 @@ TEST(Array, PressuresThatNeedNoSecondLookAreInEveryMixturesRange) {
     }
 }
 
+TEST(Array, NearlyPureEthanolIsNeverMoreThanPure) {
+    for (double const t : {-20.0, 0.0, 20.0, 40.0}) {
+        std::vector<double> rho;
+        // To both sides of pure ethanol, as far as rounding may put it.
+        double const ethanol = correlation::oiml_r22::density(1.0, t);
+        for (int k = -64; k < 64; ++k) rho.push_back(ethanol * (1.0 + k * 2.3e-16));
+        std::vector<double> const all_at(rho.size(), t);
+        std::vector<double> each(rho.size()), at_t(rho.size());
+        EXPECT_EQ(array::mass_fraction_from_density(rho, all_at, each), 0u);
+        EXPECT_EQ(array::mass_fraction_from_density(rho, celsius(t), at_t), 0u);
+        for (std::size_t i = 0; i < rho.size(); ++i) {
+            EXPECT_LE(each[i], 1.0) << t << " " << i;
+            EXPECT_LE(at_t[i], 1.0) << t << " " << i;
+            EXPECT_GT(each[i], 1.0 - 1e-13) << t << " " << i;
+            EXPECT_GT(at_t[i], 1.0 - 1e-13) << t << " " << i;
+        }
+    }
+}
+
 TEST(Array, WhatNeedsNoSecondLookIsLiquid) {
     // The parabola lies above the freezing points, which are straight lines between the rows of their table,
     // so that a fine grid says it all.
