@@ -111,10 +111,11 @@ constexpr T above_freezing(T w, T t) {
     return t + w * (T(28) + T(132) * w);
 }
 
-/// Bits whose highest is set unless OIML R 22 covers w at t and the mixture is liquid beyond doubt.
+/// Bits whose highest is set unless OIML R 22 covers w at t and the mixture is liquid beyond doubt, and w is
+/// at least `apart` from both pure liquids.
 template <class T>
-constexpr numeric::bits<T> perhaps_not_liquid(T w, T t, T edge = T(0)) {
-    return outside(w, edge, T(T(1) - edge)) | outside(T(t - T(r22::lowest_celsius)), T(0), T(60)) |
+constexpr bits<T> perhaps_not_liquid(T w, T t, T apart = T(0)) {
+    return outside(w, apart, T(T(1) - apart)) | outside(T(t - T(r22::lowest_celsius)), T(0), T(60)) |
            bits_of(above_freezing(w, t));
 }
 

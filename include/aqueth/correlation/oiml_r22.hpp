@@ -68,7 +68,7 @@ template <class T>
 struct attempt {
     T mass_fraction;  ///< the place
     /// how much nearer to the root the step began than it had to; negative if it began too far away. Near
-    /// enough, what it leaves, the cube of where it began, is below rounding.
+    /// enough, what it leaves is below rounding.
     T reserve;
 };
 
@@ -431,6 +431,7 @@ private:
         from_rho[0] = from_rho[0] + Pair(T(-rho), T(0));
         return numeric::halved_polynomial_taylor(from_rho, s);
     }
+
     // The series of w rho(w) less a concentration, from that of rho: in terms of w, where each order of s =
     // 2 w - 1 brings a factor of two.
     template <std::size_t Terms>

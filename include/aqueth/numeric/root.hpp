@@ -81,7 +81,7 @@ constexpr T halley_step(taylor_terms<T, 3> const& f) {
 template <class T>
 struct step_and_slope {
     T step;           ///< what to add to the argument
-    T inverse_slope;  ///< one over the derivative there, to the cube of the step: good for a last Newton step
+    T inverse_slope;  ///< one over the derivative there; off by the order of the cube of the step
 };
 
 /// The next of the same family, Householder's method of the third order: a miss of e becomes one of the order
