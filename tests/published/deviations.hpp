@@ -25,8 +25,8 @@ public:
                              std::string basis = "half a unit of the last printed digit") {
         return {kind::printed, units, std::move(basis)};
     }
-    /// The printed digits say it, but the copy lost the zeros at their end: all figures of a column have as many
-    /// decimals as the longest.
+    /// The printed digits say it, but the copy lost the zeros at their end: all figures of a column have as
+    /// many decimals as the longest.
     /// @param t      table
     /// @param column column of it
     static precision printed_as_longest(table const& t, std::string_view column) {
