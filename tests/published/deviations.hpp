@@ -21,8 +21,7 @@ public:
     /// The printed digits say it.
     /// @param units in units of the last printed digit; 0.5 for figures that are rounded, 1 for figures cut
     /// @param basis how that is known
-    static precision printed(double units = 0.5,
-                             std::string basis = "half a unit of the last printed digit") {
+    static precision printed(double units = 0.5, std::string basis = "half a unit in the last digit") {
         return {kind::printed, units, std::move(basis)};
     }
     /// The printed digits say it, but the copy lost the zeros at their end: all figures of a column have as

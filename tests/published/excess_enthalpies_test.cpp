@@ -123,8 +123,7 @@ TEST(ExcessHeatCapacities, Melinder) {
 
 TEST(ExcessHeatCapacities, Perry) {
     table const t("perry_heat_capacity.csv");
-    deviations d("perry_heat_capacity", "J/molK",
-                 precision::each_cell("half a unit of the last printed digit"));
+    deviations d("perry_heat_capacity", "J/molK", precision::each_cell("half a unit in the last digit"));
     for (auto const& row : t.rows()) {
         double const x = row["ethanol_mole_percent"] / 100, kelvin = row["temperature_c"] + 273.15;
         auto const cell = row.text("ethanol_mole_percent") + " % mol, " + row.text("temperature_c") + " °C";

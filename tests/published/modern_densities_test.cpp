@@ -10,6 +10,8 @@
 #include <aqueth/density.hpp>
 #include <aqueth/strength.hpp>
 
+#include <cmath>
+#include <cstdio>
 #include <gtest/gtest.h>
 #include <string>
 
@@ -25,6 +27,11 @@ double r22(double x, double t90) {
     return in(density(to<mass_fraction>(by_moles(100.0 * x)), t68), kilogram_per_cubic_metre);
 }
 
+// R 22 refuses a frozen mixture; the freezing points end at 68 % mass.
+bool liquid(mass_fraction w, double degrees) {
+    return w.percent() > 68.0 || celsius(degrees) > freezing_point(w);
+}
+
 std::string cell(table::row const& row) {
     return "x = " + row.text("ethanol_mole_fraction") + ", " + row.text("temperature_c") + " °C";
 }
@@ -32,9 +39,8 @@ std::string cell(table::row const& row) {
 double computed(table::row const& row) { return r22(row["ethanol_mole_fraction"], row["temperature_c"]); }
 
 deviations set(table const& t, std::string const& id) {
-    deviations d(
-        id, "kg/m3",
-        precision::stated(id == "jct_2018" ? 0.0005 : 0.005, "half a unit of the last printed digit"));
+    deviations d(id, "kg/m3",
+                 precision::stated(id == "jct_2018" ? 0.0005 : 0.005, "half a unit in the last digit"));
     for (auto const& row : t.rows()) {
         if (row.text("id") == id) d.add(cell(row), computed(row), row.printed("density_kg_per_m3"));
     }
@@ -60,6 +66,30 @@ TEST(ModernDensities, WithinTheStatedUncertainty) {
     for (auto const& row : t.rows()) d.add(cell(row), computed(row), row.printed("density_kg_per_m3"));
     EXPECT_EQ(d.cells(), 164);
     d.judges();  // largest at pure ethanol, which was a little wet
+}
+
+// What 0.1 kg/m3 is in % vol at 20 °C: the README and the documentation of `to` say so.
+TEST(ModernDensities, ATenthOfAKilogramInStrength) {
+    struct {
+        double celsius, least, most;
+    } constexpr said[]{{20, 0.02, 0.093}, {0, 0.02, 0.144}, {-10, 0.02, 0.238}};
+    for (auto const& row : said) {
+        double least = 1.0, most = 0.0;
+        for (double percent = 0.5; percent < 99.75; percent += 0.5) {
+            auto const w = to<mass_fraction>(by_volume(percent));
+            if (!liquid(w, row.celsius)) continue;
+            auto const stronger = to<mass_fraction>(by_volume(percent + 0.01));
+            double const slope =
+                in(density(w, celsius(row.celsius)) - density(stronger, celsius(row.celsius)),
+                   kilogram_per_cubic_metre) /
+                0.01;
+            least = std::fmin(least, 0.1 / slope);
+            most = std::fmax(most, 0.1 / slope);
+        }
+        std::printf("0.1 kg/m3 at %g °C is %.3f to %.3f %% vol\n", row.celsius, least, most);
+        EXPECT_NEAR(least, row.least, 0.0005) << row.celsius;
+        EXPECT_NEAR(most, row.most, 0.0005) << row.celsius;
+    }
 }
 
 // An offset of calibration drops out of the change with temperature: a check of R 22's thermal expansion.

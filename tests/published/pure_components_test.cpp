@@ -105,7 +105,7 @@ TEST(PureComponents, IapwsCheckValues) {
     deviations own("iapws_sr1_86", "relative", precision::printed());
     deviations slopes("iapws_sr1_86_slopes", "kPa/K", precision::printed());
     // Its table 35 prints pressures, its table 36 temperatures of whole pressures.
-    deviations other("iapws_if97", "relative", precision::each_cell("half a unit of the last printed digit"));
+    deviations other("iapws_if97", "relative", precision::each_cell("half a unit in the last digit"));
     deviations boiling("iapws_if97_boiling", "K", precision::unknown("the cells of iapws_if97"));
     for (auto const& row : t.rows()) {
         double const kelvin = row["temperature_k"], pascal = 1e6 * row["pressure_mpa"];
