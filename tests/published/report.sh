@@ -2,7 +2,8 @@
 # SPDX-License-Identifier: BSL-1.0
 # report.sh <test program>...
 # Runs programs of tests/published and prints the rows of their checks as one table, with totals. Fails when one of
-# the programs fails.
+# the programs fails. Other cells: printed ones that are compared once more in another quantity, those of sources whose
+# precision is not known, and values of printed formulas.
 set -euo pipefail
 
 rows=
@@ -31,9 +32,9 @@ awk '
         printed[$NF] += cells
         meeting[$NF] += meet
     }
-    function line(name, a, b, c, d) { printf "%-7s %7d %13d %21d %16d\n", name, a, b, c, d }
+    function line(name, a, b, c, d) { printf "%-7s %7d %14d %31d %12d\n", name, a, b, c, d }
     END {
-        print "totals   checks  source cells  meet its precision  no source cells"
+        print "totals   checks  printed cells  within the source\047s precision  other cells"
         count = split("judges guards fitted", roles)
         for (i = 1; i <= count; ++i) {
             r = roles[i]
