@@ -47,9 +47,10 @@ public:
     static precision each_cell(std::string basis) { return {kind::each_cell, 0.0, std::move(basis)}; }
     /// The source prints a formula, whose coefficients are exact. Its values are no printed cells: they are
     /// not counted with those.
-    /// @param rounding what double arithmetic may add, in the unit of the report
-    static precision formula(double rounding) {
-        return {kind::formula, rounding, "rounding of double arithmetic"};
+    /// @param value in the unit of the report
+    /// @param basis how that is known
+    static precision formula(double value, std::string basis = "rounding of double arithmetic") {
+        return {kind::formula, value, std::move(basis)};
     }
     /// Not known, or the cells are counted by another check already.
     /// @param basis why

@@ -37,8 +37,8 @@ TEST(FreezingPoints, CrcHandbook) {
 TEST(FreezingPoints, Melinder) {
     table const t("melinder_2010_freezing_point.csv");
     // Table and polynomial of the same author are 0.4 K apart: no figure of theirs can be surer than that.
-    auto const source = precision::stated(0.4, "the source's table and its polynomial differ by 0.4 K");
-    deviations d("melinder_freezing_point", "K", source);
+    char const* const basis = "the source's table and its polynomial differ by 0.4 K";
+    deviations d("melinder_freezing_point", "K", precision::stated(0.4, basis));
     for (auto const& row : t.rows()) {
         double const w = row["ethanol_mass_percent"];
         d.add(row.text("ethanol_mass_percent") + " % mass", library(w) - row["freezing_point_c"]);
@@ -47,7 +47,7 @@ TEST(FreezingPoints, Melinder) {
     d.judges({.largest = 0.36});  // at 16 % mass, where this fit also misses its author's polynomial by 0.4 K
 
     table const coefficients("melinder_2010_coefficients.csv");
-    deviations p("melinder_freezing_polynomial", "K", precision::unknown("no printed cells"));
+    deviations p("melinder_freezing_polynomial", "K", precision::formula(0.4, basis));
     for (double w = 0.0; w <= 60.0; w += 1.0) {
         double sum = 0.0;
         for (auto const& row : coefficients.rows()) {
@@ -56,7 +56,7 @@ TEST(FreezingPoints, Melinder) {
         }
         p.add(std::to_string(static_cast<int>(w)) + " % mass", library(w) - sum);
     }
-    p.guards({.largest = 0.39});  // a polynomial of degree 5 through a curve that bends twice
+    p.judges({.largest = 0.39});  // a polynomial of degree 5 through a curve that bends twice
 }
 
 TEST(FreezingPoints, Lange) {

@@ -95,26 +95,31 @@ TEST(Balling, HisOwnExamples) {
     namespace b = correlation::balling;
     published::table const t("balling_beers.csv");
     published::deviations weights("usual_weights_on_ballings_beers", "deg Plato", precision::printed());
-    int alcohols = 0, quotients = 0;
+    published::deviations alcohols("ballings_alcohol", "% mass",
+                                   precision::each_cell("half a unit in the last digit, and in his factor"));
+    published::deviations quotients("ballings_quotients", "1", precision::printed());
     for (auto const& row : t.rows()) {
         double const oe = row["original_extract_percent"], re = row["real_extract_percent"];
         if (!row.text("alcohol_percent_mass").empty()) {
-            ++alcohols;  // his factor has four decimals: 0.0001 of up to 12 degrees
-            EXPECT_NEAR(alcohol_by_balling(plato(oe), plato(re)).percent(), row["alcohol_percent_mass"],
-                        0.002);
+            // his factor has four decimals
+            alcohols.add(row.text("id"),
+                         alcohol_by_balling(plato(oe), plato(re)).percent() - row["alcohol_percent_mass"],
+                         0.0005 + 0.00005 * (oe - re));
         }
         if (row.text("quotient").empty()) continue;
-        ++quotients;
         double const whole = std::round(oe), ae = row["apparent_extract_percent"];
-        EXPECT_NEAR(b::alcohol(whole, 0.0) / whole / b::factor(whole), row["quotient"], 0.0006);
+        quotients.add(row.text("id"), b::alcohol(whole, 0.0) / whole / b::factor(whole),
+                      row.printed("quotient"));
         // factor and balance agree on one beer as far as the third decimal of the quotient goes
         EXPECT_NEAR(alcohol_by_balling_factors(plato(oe), apparent_extract(ae)).percent(),
                     alcohol_by_balling(plato(oe), plato(re)).percent(), 0.003);
         weights.add(row.text("id"), real_extract(plato(oe), apparent_extract(ae)).degrees(),
                     row.printed("real_extract_percent"));
     }
-    EXPECT_EQ(alcohols, 2);
-    EXPECT_EQ(quotients, 4);
+    EXPECT_EQ(alcohols.cells(), 2);
+    EXPECT_EQ(quotients.cells(), 4);
+    alcohols.guards({.largest = 0.0017, .meeting = 1});
+    quotients.judges();
     weights.guards({.largest = 0.065});
     EXPECT_LE(weights.bias(), -0.04);  // they are not his
 }
@@ -154,13 +159,16 @@ TEST(WashStrength, BrewsOfToday) {
 
 TEST(ExciseNotice226, FactorsAndStrengthsOfTheTable) {
     published::table const t("excise_notice_226_factors.csv");
+    published::deviations d("excise_notice_226_strengths", "% vol", precision::printed(1.0, "some are cut"));
     for (auto const& row : t.rows()) {
         double const fall = row["greatest_fall_degrees"];
         auto const q = alcohol_by_gravity_fall(specific_gravity(1.0 + fall / 1000.0), specific_gravity(1.0));
         EXPECT_NEAR(q.percent(), fall * row["factor"], 1e-9);
-        // the strengths printed beside it, cut or rounded to 0.1
-        EXPECT_NEAR(q.percent(), row["greatest_strength_percent_vol"], 0.1);
+        // the strengths printed beside it, cut or rounded to 0.1; some may be cut
+        d.add(row.text("greatest_fall_degrees") + " degrees", q.percent(),
+              row.printed("greatest_strength_percent_vol"));
     }
+    d.judges();
 }
 
 // A row holds up to its greatest fall, which is printed to 0.1 degrees.
