@@ -16,7 +16,7 @@ std::string number(double value, int significant) {
 
 namespace {
 /// Gallons are gauged to a tenth (27 CFR part 30), however many there are.
-std::string gallons(double value) { return value < 1000.0 ? number(value) : fmt::format("{:.1f}", value); }
+std::string gallons(double value) { return value < 1000.0 ? number(value, 5) : fmt::format("{:.1f}", value); }
 }  // namespace
 
 units::mass balance_indication_of(parcel const& p) {
