@@ -65,7 +65,8 @@ TEST(ModernDensities, WithinTheStatedUncertainty) {
     deviations d("je060335h", "kg/m3", precision::stated(0.39, "expanded uncertainty in its record"));
     for (auto const& row : t.rows()) d.add(cell(row), computed(row), row.printed("density_kg_per_m3"));
     EXPECT_EQ(d.cells(), 164);
-    d.judges();  // largest at pure ethanol, which was a little wet
+    // Up to x = 0.6 within 0.15; above, the set lies 0.2 to 0.3 higher, as with some water in its ethanol.
+    d.judges({.largest = 0.339, .mean = 0.069});
 }
 
 // What 0.1 kg/m3 is in % vol at 20 °C: the README and the documentation of `to` say so.
