@@ -184,7 +184,7 @@ void session::parse() {
 }
 
 void session::answer(page const& text, json const& data, std::string const& csv) {
-    output_ = json_ ? data.dump(2) + "\n" : csv_ ? csv : text.text();
+    output_ = json_ ? data.text() + "\n" : csv_ ? csv : text.text();
 }
 
 int session::run(std::function<void(session&)> const& body) {
