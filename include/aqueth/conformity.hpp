@@ -267,7 +267,7 @@ inline double readings_needed(tolerance_interval const& tolerance, reading_serie
     measurement_result const now = result_of(readings);
     // The systematic uncertainty alone, which no number of readings is below.
     double const most = largest_uncertainty(tolerance, now.estimate, confidence);
-    if (!(readings.systematic < most)) {
+    if (readings.systematic > most) {
         raise(range_error(property, "systematic uncertainty", readings.systematic, "", 0.0, most,
                           "less, or no number of readings is enough"));
     }
@@ -278,16 +278,17 @@ inline double readings_needed(tolerance_interval const& tolerance, reading_serie
     };
     double const fewest = readings.from == deviation_known_from::long_experience ? 1.0 : 2.0;
     if (enough(fewest)) return fewest;
+    if (!enough(1e6)) {
+        double const room = (most - readings.systematic) * (most + readings.systematic);
+        double const at_least = readings.deviation * readings.deviation / room;
+        raise(range_error(property, "readings", (std::max)(1e6 + 1.0, at_least), "", fewest, 1e6,
+                          "scatter and systematic uncertainty ask for more"));
+    }
     // More readings are surer, by their number and by their degrees of freedom: bisection.
     double too_few = fewest, plenty = 2.0 * fewest;
-    while (plenty <= 1e6 && !enough(plenty)) {
+    while (!enough(plenty)) {
         too_few = plenty;
-        plenty *= 2.0;
-    }
-    plenty = (std::min)(plenty, 1e6);
-    if (!enough(plenty)) {
-        raise(range_error(property, "systematic uncertainty", readings.systematic, "", 0.0, most,
-                          "less, or more than a million readings are needed"));
+        plenty = (std::min)(2.0 * plenty, 1e6);
     }
     while (plenty - too_few > 1.0) {
         double const middle = std::floor(0.5 * (too_few + plenty));
