@@ -161,8 +161,9 @@ TEST(Conformity, VerdictAndWhatIsNeededAgree) {
             auto const below = [&](double limit) {
                 double const z = (limit - series.mean) / u;
                 if (std::isinf(z)) return z > 0.0 ? 1.0 : 0.0;
-                return nu >= numeric::normal_from ? cdf(boost::math::normal(), z)
-                                                  : cdf(boost::math::students_t(std::floor(nu)), z);
+                return nu >= numeric::normal_from
+                           ? cdf(boost::math::normal(), z)
+                           : cdf(boost::math::students_t(std::floor(nu * (1.0 + 1e-12))), z);
             };
             return below(t.upper) - below(t.lower);
         };
@@ -226,13 +227,12 @@ TEST(ReadingSeries, RefusesBadInput) {
         },
         "measured value");
     expect_range_error([&] { readings_needed({-1.0, 1.0}, {0.0, 3.0, 0.1, these, 0.1}, 0.4); }, "confidence");
-    // The systematic uncertainty leaves room for 1e-10, which would take millions of readings.
+    // The systematic uncertainty leaves room for 1e-15, which would take too many readings; or none.
     double const most = largest_uncertainty({-1.0, 1.0}, 0.0, 0.95);
-    expect_range_error(
-        [&] {
-            readings_needed({-1.0, 1.0}, {0.0, 3.0, 0.1, these, most * (1.0 - 1e-15)}, 0.95);
-        },
-        "systematic uncertainty");
+    reading_series series{0.0, 3.0, 0.1, these, most * (1.0 - 1e-15)};
+    expect_range_error([&] { readings_needed({-1.0, 1.0}, series, 0.95); }, "readings");
+    series.systematic = most * (1.0 + 1e-12);
+    expect_range_error([&] { readings_needed({-1.0, 1.0}, series, 0.95); }, "systematic uncertainty");
 }
 
 // Counted over drawn items and drawn measurements, 4e6 of them: risks of 1 % are sure to about 0.005 %.
