@@ -119,6 +119,10 @@ inline fill_limits eu_fill_limits(units::volume label) {
             "the label means 20 °C: annex I, 2.2"};
 }
 
+/// How far it is known that the volume on a label of distilled spirits in the United States is that at 60 °F.
+inline constexpr char const* us_label_temperature_remark =
+    "27 CFR 19.1 names no temperature for the volume; 60 °F is NIST Handbook 133, from memory";
+
 /// Bottles of distilled spirits in the United States, volumes at 60 °F.
 /// @param label volume on the label, 1 mL to 100 L
 /// @return limits; in a batch about as many bottles may be overfilled as underfilled
@@ -135,7 +139,7 @@ inline fill_limits us_fill_limits(units::volume label) {
             "27 CFR 19.356 (b)",
             {},
             at_60_fahrenheit::temperature(),
-            "27 CFR 19.1 names no temperature for the volume; 60 °F is NIST Handbook 133, from memory"};
+            us_label_temperature_remark};
 }
 
 }  // namespace aqueth

@@ -16,7 +16,7 @@ about const who{
     "Tells what is in a wash from its gravity before and after fermentation; or the sugar for one.",
     "The Quillbeck teaching stillhouse has 25 L of sugar wash that fell from 1.085 to 0.992:\n"
     "  $ judge_wash --volume '25 L' --original '1.085 sg' --final '0.992 sg'\n"
-    "  The wash holds 12.4 % vol: 3.1028 L of pure alcohol in 25.000 L.",
+    "  The wash holds 12.4 % vol: 3.103 L of pure alcohol in 25.00 L.",
     {correlation::sucrose_density::cited, correlation::balling::cited, correlation::balling::factors_cited,
      correlation::excise_notice_226::cited, correlation::fermentation::cited, correlation::oiml_r22::cited}};
 
@@ -30,7 +30,7 @@ specific_gravity corrected(given const& reading, given const& temperature) {
     });
 }
 
-/// What can be weighed in, as it is written and as it is called.
+/// Sugars that can be added, as it is written and as it is called.
 struct sugar_name {
     char const* written;
     char const* words;
@@ -61,20 +61,21 @@ void plan_sugar(session& s, units::volume volume, given const& wanted_strength, 
             : correlation::fermentation::practical_share;
     sugar_plan const plan =
         on_behalf_of(wanted_strength, [&] { return sugar_needed(volume, strength, weighed.kind, reached); });
-    wording const words = s.words();
+    wording words = s.words();
+    words.digits = 4;
     page text;
-    text.say("Weigh in {} of {} and {} of water.", words.mass(plan.practical), weighed.words,
+    text.say("Add {} of {} and {} of water.", words.mass(plan.practical), weighed.words,
              words.mass(plan.water));
     text.gap();
     text.row("wash", "{} at {:.2f} % vol, 20 °C", words.volume(volume), strength.percent());
-    text.row("least sugar", "{}, if nothing but alcohol and gas came of it", words.mass(plan.least));
-    text.row("yield", "{:.1f} % of that reckoned with", 100.0 * reached);
+    text.row("minimum", "{} in theory, if yeast made nothing but alcohol and gas", words.mass(plan.least));
+    text.row("yield assumed", "{:.3g} %", 100.0 * reached);
     if (weighed.kind == sugar::glucose_monohydrate) {
         units::mass const crystals = plan.practical * (correlation::molar_mass::water /
                                                        correlation::fermentation::glucose_monohydrate);
-        text.row("in the crystals", "{} of water, which the wash needs so much less", words.mass(crystals));
+        text.row("in the crystals", "{} of water, already taken off the water above", words.mass(crystals));
     } else if (kind.text == "glucose") {
-        text.row("sold as dextrose", "it holds water of crystallization: reckon with 'glucose monohydrate'");
+        text.row("sold as dextrose", "is mostly the monohydrate: give --sugar 'glucose monohydrate'");
     }
     text.row("before", "{:.2f} °P, gravity {:.4f}", plan.original.degrees(), plan.gravity.value());
     text.row("carbon dioxide", "{} given off", words.mass(plan.carbon_dioxide));
@@ -111,14 +112,16 @@ void run(session& s) {
     given const& original_at = s.option("--original-temperature", "TEMP", "when that was read", "20 C");
     given const& last = s.option("--final", "GRAVITY", "now");
     given const& last_at = s.option("--final-temperature", "TEMP", "of the wash now", "20 C");
-    given const& wanted_strength = s.option("--wanted", "STRENGTH", "instead: the strength a wash shall get");
+    given const& wanted_strength =
+        s.option("--wanted", "STRENGTH", "instead: the strength that a new wash must reach");
     given const& kind =
         s.option("--sugar", "SUGAR",
                  "with --wanted: sucrose, glucose (anhydrous), 'glucose monohydrate' or fructose", "sucrose");
     given const& share =
-        s.option("--yield", "SHARE", "with --wanted: share of the greatest yield (else 90 %)");
+        s.option("--yield", "SHARE", "with --wanted: share of the theoretical yield (default 90 %)");
     surroundings const air = s.surroundings_options();
-    s.explain("Gravities: sg (20/20 C in vacuo), plato.");
+    s.explain("Gravities: sg (20/20 C in vacuo) or plato, read on a hydrometer or a saccharometer.\n"
+              "A refractometer shows too much after fermentation, because alcohol bends light too.");
     s.offer_us_units();
     s.parse();
 
@@ -161,7 +164,8 @@ void run(session& s) {
         return by_volume(100.0 * a.value() *
                          in(now.density(celsius(20)), density(mass_fraction(1.0), celsius(20))));
     };
-    wording const words = s.words();
+    wording words = s.words();
+    words.digits = 4;
     page text;
     text.say("The wash holds {:.1f} % vol: {} of pure alcohol in {}.", now.strength().percent(),
              words.volume(now.pure_alcohol()), words.volume(amount));
@@ -173,7 +177,7 @@ void run(session& s) {
              100.0 * real_attenuation(oe, re));
     text.row("boils at", "{} under {}", words.exact_temperature(boils), air_in_words(words, air, pressure));
     text.gap();
-    text.say("Strength by other ways; they differ by some percent, which is what gravities can tell:");
+    text.say("Strength by several methods; their differences show how little two gravities can tell:");
     text.row("Balling's balance", "{:.2f} % vol, with the density of the library (above)",
              now.strength().percent());
     text.row("usual weights", "{}",
@@ -182,7 +186,7 @@ void run(session& s) {
              if_it_applies([&] { return by_mass_of_wash(alcohol_by_balling_factors(oe, ae)); }));
     text.row("fall in gravity", "{}", if_it_applies([&] { return alcohol_by_gravity_fall(before, after); }));
     text.gap();
-    text.say("{}\n{}", gas_caution, vapour_caution);
+    text.say("{}", gas_caution);
     s.answer(text, {{"strength_percent_vol_20C", now.strength().percent()},
                     {"pure_alcohol_L_20C", in(now.pure_alcohol(), litre)},
                     {"mass_kg", in(now.mass(), kilogram)},

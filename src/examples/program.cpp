@@ -62,15 +62,16 @@ given& session::argument(char const* name, char const* description) {
 
 std::vector<given>& session::repeated(char const* name, char const* type, char const* description,
                                       bool needed) {
-    auto const store = [this, name](std::vector<std::string> const& texts) {
-        for (std::string const& text : texts) repeats_.push_back({name, text, true});
+    std::vector<given>& all = repeats_.emplace_back();
+    auto const store = [&all, name](std::vector<std::string> const& texts) {
+        for (std::string const& text : texts) all.push_back({name, text, true});
     };
     app_->add_option_function<std::vector<std::string>>(name, store, description)
         ->type_name(type)
         ->required(needed)
         ->expected(1)
         ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
-    return repeats_;
+    return all;
 }
 
 bool const& session::flag(char const* name, char const* description) {

@@ -91,7 +91,7 @@ private:
     char** argv_;
     CLI::Option* last_ = nullptr;
     std::deque<given> options_;  // never moves what the programs hold references to
-    std::vector<given> repeats_;
+    std::deque<std::vector<given>> repeats_;
     std::deque<bool> flags_;
     std::string units_, explanation_;  // of this program alone, for the help
     bool json_ = false, csv_ = false, us_ = false;

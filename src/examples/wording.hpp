@@ -31,17 +31,19 @@ std::string number(double value, int significant = 5);
 /// Quantities in text: metric, or US customary.
 struct wording {
     bool us = false;
+    int digits = 5;  ///< significant ones, of masses, volumes and pressures
 
     std::string mass(units::mass m) const {
-        if (us) return m < pound ? number(in(m, ounce)) + " oz" : number(in(m, pound)) + " lb";
-        return m < kilogram ? number(in(m, gram)) + " g" : number(in(m, kilogram)) + " kg";
+        if (us)
+            return m < pound ? number(in(m, ounce), digits) + " oz" : number(in(m, pound), digits) + " lb";
+        return m < kilogram ? number(in(m, gram), digits) + " g" : number(in(m, kilogram), digits) + " kg";
     }
     std::string volume(units::volume v) const {
         if (us) {
-            return v < us_gallon ? number(in(v, us_fluid_ounce)) + " US fl oz"
-                                 : number(in(v, us_gallon)) + " US gal";
+            return v < us_gallon ? number(in(v, us_fluid_ounce), digits) + " US fl oz"
+                                 : number(in(v, us_gallon), digits) + " US gal";
         }
-        return v < litre ? number(in(v, millilitre)) + " mL" : number(in(v, litre)) + " L";
+        return v < litre ? number(in(v, millilitre), digits) + " mL" : number(in(v, litre), digits) + " L";
     }
     std::string temperature(units::temperature t) const {
         return us ? fmt::format("{:.4g} °F", written(t.fahrenheit()))
@@ -62,15 +64,15 @@ struct wording {
                   : fmt::format("{:.1f} % vol", to<volume_fraction>(w).percent());
     }
     std::string pressure(units::pressure p) const {
-        return us ? number(in(p, 25.4 * millimetre_of_mercury)) + " inHg"
-                  : number(in(p, kilopascal)) + " kPa";
+        return us ? number(in(p, 25.4 * millimetre_of_mercury), digits) + " inHg"
+                  : number(in(p, kilopascal), digits) + " kPa";
     }
     std::string strength(mass_fraction w) const {
         return us ? fmt::format("{:.2f} US proof", to<us_proof>(w).degrees())
                   : fmt::format("{:.2f} % vol", to<volume_fraction>(w).percent());
     }
     std::string alcohol(parcel const& p) const {
-        return us ? number(p.proof_gallons()) + " proof gal" : volume(p.pure_alcohol()) + " at 20 °C";
+        return us ? number(p.proof_gallons(), digits) + " proof gal" : volume(p.pure_alcohol()) + " at 20 °C";
     }
     std::string liquid(parcel const& p) const {
         std::string const at =
