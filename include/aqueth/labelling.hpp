@@ -34,9 +34,10 @@ inline constexpr strength_tolerance strength_tolerances[] = {
     {"eu-spirits", "drinks above 1.2 % vol not listed elsewhere, spirits among them", 0.3, "20 °C",
      provenance::read, "Regulation (EU) No 1169/2011, annex XII, item 4",
      "without prejudice to the tolerances of the method of analysis"},
-    {"eu-macerated", "drinks that contain macerated fruit or parts of plants, as sold", 1.5, "20 °C",
-     provenance::read, "Regulation (EU) No 1169/2011, annex XII, item 3",
-     "only while fruit or plant is in the bottle: a filtered drink, a liqueur too, is for item 4 (0.3)"},
+    {"eu-macerated", "drinks that contain macerated fruit or parts of plants", 1.5, "20 °C", provenance::read,
+     "Regulation (EU) No 1169/2011, annex XII, item 3",
+     "without prejudice to the tolerances of the method of analysis; for a filtered drink item 4 counts (UK "
+     "Government Chemist, 2017)"},
     {"eu-cider", "beer above 5.5 % vol, cider, perry, fruit wine, mead", 1.0, "20 °C", provenance::read,
      "Regulation (EU) No 1169/2011, annex XII, item 2",
      "without prejudice to the tolerances of the method of analysis"},

@@ -46,7 +46,7 @@ measured put_together(std::vector<double> const& readings, double systematic, gi
     // Two readings of a normal distribution scatter so much once in a thousand times, more readings less often.
     if (spread > 3.3 * told_deviation) {
         refuse(repeatability,
-               fmt::format("the measurements scatter by {}, more than three times as much: find out "
+               fmt::format("the measurements scatter by {} % vol, more than three times as much: find out "
                            "why, or leave it out",
                            sized(spread, spread)));
     }
@@ -73,6 +73,21 @@ struct notation_of {
 std::string in_words(tolerance_interval const& t, notation_of const& as) {
     if (std::isinf(t.upper)) return fmt::format("{:.{}f} {} or more", t.lower, as.decimals, as.unit);
     return fmt::format("{:.{}f} to {:.{}f} {}", t.lower, as.decimals, t.upper, as.decimals, as.unit);
+}
+
+/// The measured values that pass, rounded inwards: a value that is printed passes.
+std::string to_pass(tolerance_interval const& a, notation_of const& as) {
+    for (int decimals = as.decimals;; ++decimals) {
+        double const unit = std::pow(10.0, -decimals);
+        double const lower = std::ceil(a.lower / unit - 1e-6) * unit;
+        double const upper = std::floor(a.upper / unit + 1e-6) * unit;
+        if (std::isinf(a.upper))
+            return fmt::format("{} must be {:.{}f} {} or more", as.mean, lower, decimals, as.unit);
+        if (lower <= upper || decimals == 9) {
+            return fmt::format("{} must lie between {:.{}f} and {:.{}f} {}", as.mean, lower, decimals, upper,
+                               decimals, as.unit);
+        }
+    }
 }
 
 /// An uncertainty that is needed, rounded down, with so many digits that it differs from the one there is.
@@ -121,16 +136,17 @@ struct judgement {
     std::string enough(notation_of const& as) const {
         double const u = result.standard_uncertainty;
         if (!needed_uncertainty)
-            return fmt::format("nothing: {} is not inside, and a better measurement can only show that",
-                               as.mean);
+            return fmt::format(
+                "nothing: {} is not inside the tolerance; a better measurement can only confirm that",
+                as.mean);
         std::string text =
             fmt::format("a standard uncertainty of {} {}", needed_in_words(*needed_uncertainty, u), as.unit);
         if (needed_readings) {
             text += fmt::format(", as {:.0f} {} have if {} and scatter stay", *needed_readings, as.readings,
                                 as.mean);
         } else if (seen.deviation_known) {
-            text += fmt::format("; more {} are not enough, with a systematic uncertainty of {} {}",
-                                as.readings, number(seen.series.systematic, 2), as.unit);
+            text += fmt::format("; more {} do not help: {} {} is systematic", as.readings,
+                                number(seen.series.systematic, 2), as.unit);
         }
         return text;
     }
@@ -146,12 +162,7 @@ struct judgement {
         try {
             tolerance_interval const a =
                 acceptance_interval(tolerance, u, confidence, result.degrees_of_freedom);
-            if (std::isinf(a.upper)) {
-                text.row("to pass", "{} must be {}", as.mean, in_words(a, as));
-            } else {
-                text.row("to pass", "{} must lie between {:.{}f} and {:.{}f} {}", as.mean, a.lower,
-                         as.decimals, a.upper, as.decimals, as.unit);
-            }
+            text.row("to pass", "{}", to_pass(a, as));
         } catch (range_error const& e) {
             text.row("to pass", "no value is enough: the standard uncertainty must be below {} {}",
                      needed_in_words(e.upper(), u), as.unit);
@@ -260,9 +271,9 @@ bottle_judged judge_bottle(fill_limits const& limits, double ml, double u, doubl
 }
 
 /// What a single bottle is, for the line with the verdict.
-std::string bottle_in_words(bottle_judged const& b, double label) {
-    std::string const is = b.contents < label ? fmt::format("is {} mL short", number(label - b.contents, 3))
-                                              : std::string("is not short");
+std::string bottle_in_words(bottle_judged const& b, double label, double u) {
+    std::string const is = b.contents < label ? fmt::format("{} mL short", sized(label - b.contents, u))
+                                              : std::string("not short");
     if (b.below_least) return is + ", below the lowest contents allowed for any bottle";
     switch (b.decision) {
     case conformity_decision::conforms:
@@ -282,8 +293,8 @@ void say_european_contents(page& text, json& data, fill_limits const& limits,
     bottle_judged const& worst = all.front();
     data["average"] = json();
     if (all.size() == 1) {
-        text.say("Contents: the batch must average {:g} mL; this bottle {}.", label,
-                 bottle_in_words(worst, label));
+        text.say("Contents: the batch must average {:g} mL; this bottle is {}.", label,
+                 bottle_in_words(worst, label, u));
         text.gap();
         text.row("enough", "several bottles: give --contents for each, and their average is judged");
         text.row("measured", "{} mL, standard uncertainty {} mL", sized(worst.contents, u), sized(u, u));
@@ -304,12 +315,13 @@ void say_european_contents(page& text, json& data, fill_limits const& limits,
         }
         j.rows(text, as);
         data["average"] = j.data();
-        text.row("shortest bottle", "{} mL: {}", sized(worst.contents, u), bottle_in_words(worst, label));
+        text.row("shortest bottle", "{} mL, {}", sized(worst.contents, u), bottle_in_words(worst, label, u));
     }
-    text.row("one bottle", "{:g} mL or more, except for a few: {} probability{}", limits.single.lower,
-             percent(worst.probability), all.size() > 1 ? " for the shortest" : "");
-    text.row("any bottle", "{:g} mL is the lowest allowed: {} probability{}", limits.least,
-             percent(worst.above_least), all.size() > 1 ? " for the shortest" : "");
+    char const* const which = all.size() > 1 ? "the shortest is" : "it is";
+    text.row("one bottle", "only a few may be below {:g} mL: {} not, with {} probability",
+             limits.single.lower, which, percent(worst.probability));
+    text.row("lowest allowed", "{:g} mL for any bottle: {} not below, with {} probability", limits.least,
+             which, percent(worst.above_least));
 }
 
 /// United States: every bottle is within the tolerance, and of the batch as many are over as under.
@@ -325,7 +337,7 @@ void say_american_contents(page& text, fill_limits const& limits, std::vector<bo
                  ? "the measurement cannot tell; within the tolerance"
                  : whose + std::string(verdict(j.decision)),
              j.how_sure(), limits.lot);
-    j.rows(text, {"mL at 60 °F", 1, "the contents", "bottles"});
+    j.rows(text, {"mL", 1, "the contents", "bottles"});
     if (all.size() > 1) {
         auto const over =
             std::count_if(all.begin(), all.end(), [&](auto const& b) { return b.contents > label; });
@@ -401,7 +413,7 @@ json check_contents(page& text, contents_options const& o, given const& label_st
         text.row("the batch", "{}", limits.lot);
     }
     if (t != limits.reference) {
-        text.row("temperature", "measured at {}; figures are for {}, {:.2f} % {}", degrees(t),
+        text.row("temperature", "measured at {}; figures above are at {}, {:.2f} % {}", degrees(t),
                  degrees(limits.reference), 100.0 * std::abs(to_label - 1.0),
                  to_label < 1.0 ? "less" : "more");
     }
@@ -474,10 +486,16 @@ void run(session& s) {
     s.parse();
     if (list) return list_laws(s);
 
-    bool const strength_asked = label.present || !readings.empty();
+    bool const contents_only =
+        label.present && readings.empty() && bottle.present;  // the label tells the strength
+    bool const strength_asked = !contents_only && (label.present || !readings.empty());
     bool const contents_asked = bottle.present || !contents.empty() || contents_uncertainty.present;
     if (!strength_asked && !contents_asked)
         throw bad_input("give --label and --measured, or --bottle and --contents");
+    for (given const* each : {&uncertainty, &repeatability, &tolerance})
+        if (each->present && !strength_asked) refuse(*each, "it goes with --label and --measured");
+    for (given const* each : {&contents_temperature, &strength, &rule})
+        if (each->present && !contents_asked) refuse(*each, "it goes with --bottle and --contents");
     if (strength_asked && (!label.present || readings.empty()))
         throw bad_input("give both --label and --measured");
     if (contents_asked && !(bottle.present && !contents.empty() && contents_uncertainty.present))
