@@ -90,14 +90,11 @@ std::string to_pass(tolerance_interval const& a, notation_of const& as) {
     }
 }
 
-/// An uncertainty that is needed, rounded down, with so many digits that it differs from the one there is.
-std::string needed_in_words(double needed, double present) {
-    for (int digits = 2;; ++digits) {
-        double const unit = std::pow(10.0, std::floor(std::log10(needed)) - (digits - 1));
-        double const down = std::floor(needed / unit * (1.0 + 1e-9)) * unit;
-        std::string const text = number(down, digits);
-        if (text != number(present, digits) || digits == 6) return text;
-    }
+/// An uncertainty that is enough, with so many digits that it differs from the one there is.
+std::string enough_in_words(double enough, double present) {
+    int digits = 2;
+    while (digits < 6 && number(enough, digits) == number(present, digits)) ++digits;
+    return number(enough, digits);
 }
 
 /// One quantity judged: the decision, and what would be enough for it to conform.
@@ -139,12 +136,16 @@ struct judgement {
             return fmt::format(
                 "nothing: {} is not inside the tolerance; a better measurement can only confirm that",
                 as.mean);
-        std::string text =
-            fmt::format("a standard uncertainty of {} {}", needed_in_words(*needed_uncertainty, u), as.unit);
         if (needed_readings) {
-            text += fmt::format(", as {:.0f} {} have if {} and scatter stay", *needed_readings, as.readings,
-                                as.mean);
-        } else if (seen.deviation_known) {
+            reading_series more = seen.series;
+            more.count = *needed_readings;
+            return fmt::format("{:.0f} {}, if {} and scatter stay: standard uncertainty {} {}",
+                               *needed_readings, as.readings, as.mean,
+                               enough_in_words(result_of(more).standard_uncertainty, u), as.unit);
+        }
+        std::string text =
+            fmt::format("a standard uncertainty of {} {}", enough_in_words(*needed_uncertainty, u), as.unit);
+        if (seen.deviation_known) {
             text += fmt::format("; more {} do not help: {} {} is systematic", as.readings,
                                 number(seen.series.systematic, 2), as.unit);
         }
@@ -165,7 +166,7 @@ struct judgement {
             text.row("to pass", "{}", to_pass(a, as));
         } catch (range_error const& e) {
             text.row("to pass", "no value is enough: the standard uncertainty must be below {} {}",
-                     needed_in_words(e.upper(), u), as.unit);
+                     enough_in_words(e.upper(), u), as.unit);
         }
     }
 
