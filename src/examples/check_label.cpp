@@ -90,11 +90,13 @@ std::string to_pass(tolerance_interval const& a, notation_of const& as) {
     }
 }
 
-/// An uncertainty that is enough, with so many digits that it differs from the one there is.
+/// An uncertainty that is enough, rounded down, with so many digits that it differs from the one there is.
 std::string enough_in_words(double enough, double present) {
-    int digits = 2;
-    while (digits < 6 && number(enough, digits) == number(present, digits)) ++digits;
-    return number(enough, digits);
+    for (int digits = 2;; ++digits) {
+        double const unit = std::pow(10.0, std::floor(std::log10(enough)) + 1 - digits);
+        std::string const text = number(std::floor(enough / unit + 1e-6) * unit, digits);
+        if (digits == 6 || text != number(present, digits)) return text;
+    }
 }
 
 /// One quantity judged: the decision, and what would be enough for it to conform.
@@ -141,7 +143,7 @@ struct judgement {
             more.count = *needed_readings;
             return fmt::format("{:.0f} {}, if {} and scatter stay: standard uncertainty {} {}",
                                *needed_readings, as.readings, as.mean,
-                               enough_in_words(result_of(more).standard_uncertainty, u), as.unit);
+                               number(result_of(more).standard_uncertainty, 3), as.unit);
         }
         std::string text =
             fmt::format("a standard uncertainty of {} {}", enough_in_words(*needed_uncertainty, u), as.unit);
