@@ -45,7 +45,7 @@ answers(judge_wash.glucose_is_anhydrous "judge_wash --volume '25 L' --wanted '11
 answers(judge_wash.monohydrate "judge_wash --volume '25 L' --wanted '11 %vol' --sugar 'glucose monohydrate'"
     "^Add 5[.]193 kg of glucose monohydrate and 21[.]95 kg of water[.].*in the crystals +472[.][0-9]+ g of water.*before +17[.]40 °P")
 
-# A refractometer shows alcohol as sugar: read as a saccharometer's, 20 -> 8 would be 6.8 % vol where nearly 10 are true.
+# A refractometer shows alcohol as sugar: read as a saccharometer's, 20 -> 8 would be 6.8 % vol where about 10 are true.
 foreach(unit brix Brix bx)
   refuses(judge_wash.refractometer.${unit} "judge_wash --volume '25 L' --original '20 plato' --final '8 ${unit}'"
       "--final '8 ${unit}': which instrument[?] .*saccharometer.*'plato'.*refractometer.*only before fermentation.*read a hydrometer")
