@@ -360,7 +360,8 @@ struct contents_options {
     given const& rule;
 };
 
-json check_contents(page& text, contents_options const& o, given const& label_strength, double confidence) {
+json check_contents(page& text, wording const& words, contents_options const& o, given const& label_strength,
+                    double confidence) {
     units::volume const label = read_volume(o.bottle);
     bool const us = o.rule.text == "us";
     if (!us && o.rule.text != "eu") refuse(o.rule, "expected eu or us");
@@ -415,8 +416,10 @@ json check_contents(page& text, contents_options const& o, given const& label_st
         say_european_contents(text, data, limits, all, contents, u, confidence);
         text.row("the batch", "{}", limits.lot);
     }
-    if (t != limits.reference) {
-        text.row("temperature", "measured at {}; figures above are at {}, {:.2f} % {}", degrees(t),
+    if (t == limits.reference) {
+        text.row("temperature", "measured at {}, for which the label is meant", degrees(t));
+    } else {
+        text.row("temperature", "measured at {}; figures above are at {}, {:.2f} % {}", words.temperature(t),
                  degrees(limits.reference), 100.0 * std::abs(to_label - 1.0),
                  to_label < 1.0 ? "less" : "more");
     }
@@ -472,7 +475,8 @@ void run(session& s) {
                  "systematic standard uncertainty, the same in all measurements: '0.08 %vol'");
     given const& repeatability =
         s.option("--repeatability", "DIFFERENCE", "standard deviation of one measurement, from experience");
-    given const& tolerance = s.option("--tolerance", "LAW", "of --laws, or like '0.3 %vol'", "eu-spirits");
+    given const& tolerance =
+        s.option("--tolerance", "LAW", "of --laws, or like '0.3 %vol'", "eu-spirits", "us-spirits");
     given const& bottle = s.option("--bottle", "VOLUME", "volume on the label");
     std::vector<given>& contents =
         s.repeated("--contents", "VOLUME", "of a bottle, as measured; again for each bottle", false);
@@ -482,10 +486,13 @@ void run(session& s) {
         s.option("--contents-temperature", "TEMP", "of the spirit when its volume was measured", "20 C");
     given const& strength = s.option(
         "--strength", "STRENGTH", "of the spirit, if that is not the label's temperature (default --label)");
-    given const& rule = s.option("--filling", "RULE", "eu (label at 20 C) or us (label at 60 F)", "eu");
+    given const& rule = s.option("--filling", "RULE", "eu (label at 20 C) or us (label at 60 F)", "eu", "us");
     given const& wanted_confidence = s.option("--confidence", "SHARE", "probability wanted", "95 %");
     bool const& list = s.flag("--laws", "list the tolerances and exit");
-    s.explain("An expanded uncertainty of 0.2 with k = 2 is a standard uncertainty of 0.1.");
+    s.offer_us_units();
+    s.explain(
+        "Labels of spirits are metric in the United States too: contents are in mL, strengths in % vol.\n"
+        "An expanded uncertainty of 0.2 with k = 2 is a standard uncertainty of 0.1.");
     s.parse();
     if (list) return list_laws(s);
 
@@ -513,8 +520,8 @@ void run(session& s) {
     if (strength_asked && contents_asked) text.gap();
     if (contents_asked)
         data["contents"] = check_contents(
-            text, {bottle, contents, contents_uncertainty, contents_temperature, strength, rule}, label,
-            confidence);
+            text, s.words(), {bottle, contents, contents_uncertainty, contents_temperature, strength, rule},
+            label, confidence);
     text.gap();
     text.say("{}", no_law);
     s.answer(text, data);

@@ -12,7 +12,7 @@ about const who{
     "the label is meant for, and how many bottles there will be.",
     "The Quillbeck teaching stillhouse fills 3.55 L of 45 % vol at 22 °C into half-litre bottles:\n"
     "  $ fill_bottles --amount '3.55 L' --strength '45 %vol' --temperature '22 C' --bottle '500 mL'\n"
-    "  Fill 500.8 mL at 22 °C, or 469.8 g, into each bottle: 7 bottles.",
+    "  Fill 500.8 mL at 22 °C, or 469.2 g, into each bottle: 7 bottles.",
     {correlation::oiml_r22::cited, correlation::air_buoyancy::cited, correlation::freezing_point::cited}};
 
 void run(session& s) {
@@ -22,21 +22,19 @@ void run(session& s) {
     given const& temperature = s.required("--temperature", "TEMP", "of the spirit while it is filled");
     given const& bottle = s.required("--bottle", "VOLUME", "volume on the label");
     given const& rule =
-        s.option("--filling", "RULE",
-                 "whose label: eu (its volume is at 20 C) or us (60 F) (default eu; with --us, us)");
+        s.option("--filling", "RULE", "whose label: eu (its volume is at 20 C) or us (60 F)", "eu", "us");
     s.offer_us_units();
     s.parse();
 
-    if (rule.present && rule.text != "eu" && rule.text != "us") refuse(rule, "expected eu or us");
-    bool const us_label = rule.present ? rule.text == "us" : s.words().us;
+    bool const us_label = rule.text == "us";
+    if (!us_label && rule.text != "eu") refuse(rule, "expected eu or us");
     units::temperature const reference = us_label ? us_label_temperature : label_temperature;
     parcel const spirit =
         make_parcel(read_amount(how_much), composition(read_strength(strength)), temperature);
     units::temperature const t = spirit.temperature();
     units::volume const label = read_volume(bottle);
     bottling const plan = aqueth::fill_bottles(spirit, label, reference);
-    wording words = s.words();
-    words.digits = 4;
+    wording const words = s.words();
     if (plan.count < 1.0) {
         refuse(bottle, fmt::format("larger than all there is: {} '{}' is {} at {}", how_much.name,
                                    printable(how_much.text), words.volume(spirit.volume(reference)),
@@ -47,18 +45,16 @@ void run(session& s) {
 
     page text;
     text.say("Fill {} at {}, or {}, into each bottle: {:.0f} bottle{}.", words.volume(plan.fill),
-             words.temperature(t), words.mass(plan.fill_mass), plan.count, plan.count == 1.0 ? "" : "s");
+             words.temperature(t), words.weight(each), plan.count, plan.count == 1.0 ? "" : "s");
     text.gap();
     text.row("spirit", "{}", words.liquid(spirit));
-    text.row("label volume", "{} at {}", words.volume(label), degrees(reference));
+    text.row("label volume", "{} at {}", printable(trimmed(bottle.text)), degrees(reference));
     if (us_label) text.row("", "{}", us_label_temperature_remark);
-    text.row("on a balance", "{} a bottle",
-             words.mass(balance_indication(each.mass(), density(each.composition(), t))));
     text.row("pure alcohol", "{} a bottle", words.alcohol(each));
     text.row("left over", "{}", words.liquid(plan.remainder));
-    wording rough = words;
-    rough.digits = 3;
-    text.row("room", "the bottle must hold {} to the cork: its filling at {}", rough.volume(hottest),
+    text.row("room", "the bottle must hold {} to the cork: its filling at {}",
+             words.us ? number(in(hottest, us_fluid_ounce), 3) + " US fl oz"
+                      : number(in(hottest, millilitre), 3) + " mL",
              words.temperature(celsius(40)));
     text.gap();
     text.say(
@@ -67,6 +63,7 @@ void run(session& s) {
     s.answer(text, {{"bottles", plan.count},
                     {"fill_volume_L", in(plan.fill, litre)},
                     {"fill_mass_kg", in(plan.fill_mass, kilogram)},
+                    {"fill_balance_indication_kg", in(balance_indication_of(each), kilogram)},
                     {"filling_temperature_C", t.celsius()},
                     {"label_volume_L", in(label, litre)},
                     {"label_temperature_C", reference.celsius()},

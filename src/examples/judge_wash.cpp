@@ -30,6 +30,10 @@ specific_gravity corrected(given const& reading, given const& temperature) {
     });
 }
 
+/// Of crystals of sucrose, for the buoyancy of air: 1.587 g/cm3 (from memory). Those of glucose and fructose,
+/// 1.54 to 1.69, change what a balance shows by less than 0.01 %.
+constexpr units::mass_density crystals = 1587.0 * kilogram_per_cubic_metre;
+
 /// Sugars that can be added, as it is written and as it is called.
 struct sugar_name {
     char const* written;
@@ -61,19 +65,20 @@ void plan_sugar(session& s, units::volume volume, given const& wanted_strength, 
             : correlation::fermentation::practical_share;
     sugar_plan const plan =
         on_behalf_of(wanted_strength, [&] { return sugar_needed(volume, strength, weighed.kind, reached); });
-    wording words = s.words();
-    words.digits = 4;
+    wording const words = s.words();
     page text;
-    text.say("Add {} of {} and {} of water.", words.mass(plan.practical), weighed.words,
-             words.mass(plan.water));
+    units::mass_density const water = density(mass_fraction(0.0), words.reference_temperature());
+    text.say("Add {} of {} and {} of water.", words.weight(plan.practical, crystals), weighed.words,
+             words.weight(plan.water, water));
     text.gap();
-    text.row("wash", "{} at {:.2f} % vol, 20 °C", words.volume(volume), strength.percent());
-    text.row("minimum", "{} in theory, if yeast made nothing but alcohol and gas", words.mass(plan.least));
+    text.row("wash", "{} of {}", words.volume(volume), words.strength(to<mass_fraction>(strength)));
+    text.row("minimum", "{} in theory, if yeast made nothing but alcohol and gas",
+             words.weight(plan.least, crystals));
     text.row("yield assumed", "{:.3g} %", 100.0 * reached);
     if (weighed.kind == sugar::glucose_monohydrate) {
-        units::mass const crystals = plan.practical * (correlation::molar_mass::water /
-                                                       correlation::fermentation::glucose_monohydrate);
-        text.row("in the crystals", "{} of water, already taken off the water above", words.mass(crystals));
+        units::mass const bound = plan.practical * (correlation::molar_mass::water /
+                                                    correlation::fermentation::glucose_monohydrate);
+        text.row("in the crystals", "{} of water, already taken off the water above", words.mass(bound));
     } else if (kind.text == "glucose") {
         text.row("sold as dextrose", "is mostly the monohydrate: give --sugar 'glucose monohydrate'");
     }
@@ -81,14 +86,17 @@ void plan_sugar(session& s, units::volume volume, given const& wanted_strength, 
     text.row("carbon dioxide", "{} given off", words.mass(plan.carbon_dioxide));
     text.gap();
     text.say("{}", gas_caution);
-    s.answer(text, {{"sugar", weighed.words},
-                    {"sugar_kg", in(plan.practical, kilogram)},
-                    {"sugar_stoichiometric_kg", in(plan.least, kilogram)},
-                    {"share_of_stoichiometric_yield", reached},
-                    {"water_kg", in(plan.water, kilogram)},
-                    {"carbon_dioxide_kg", in(plan.carbon_dioxide, kilogram)},
-                    {"original_extract_P", plan.original.degrees()},
-                    {"original_gravity_20_20C", plan.gravity.value()}});
+    s.answer(text,
+             {{"sugar", weighed.words},
+              {"sugar_kg", in(plan.practical, kilogram)},
+              {"sugar_balance_indication_kg", in(balance_indication(plan.practical, crystals), kilogram)},
+              {"sugar_stoichiometric_kg", in(plan.least, kilogram)},
+              {"share_of_stoichiometric_yield", reached},
+              {"water_kg", in(plan.water, kilogram)},
+              {"water_balance_indication_kg", in(balance_indication(plan.water, water), kilogram)},
+              {"carbon_dioxide_kg", in(plan.carbon_dioxide, kilogram)},
+              {"original_extract_P", plan.original.degrees()},
+              {"original_gravity_20_20C", plan.gravity.value()}});
 }
 
 /// Refuses an option that was given but that the question does not use.
@@ -164,11 +172,18 @@ void run(session& s) {
         return by_volume(100.0 * a.value() *
                          in(now.density(celsius(20)), density(mass_fraction(1.0), celsius(20))));
     };
-    wording words = s.words();
-    words.digits = 4;
+    wording const words = s.words();
     page text;
-    text.say("The wash holds {:.1f} % vol: {} of pure alcohol in {}.", now.strength().percent(),
-             words.volume(now.pure_alcohol()), words.volume(amount));
+    if (words.us) {
+        units::temperature const at_60 = words.reference_temperature();
+        double const proof_gallons = now.liquid().proof_gallons();
+        text.say("The wash holds {:.1f} % vol at 60 °F: {} proof gal in {}.",
+                 50.0 * proof_gallons / in(now.volume(at_60), us_gallon), number(proof_gallons),
+                 words.volume(now.volume(at_60)));
+    } else {
+        text.say("The wash holds {:.1f} % vol: {} of pure alcohol in {}.", now.strength().percent(),
+                 words.volume(now.pure_alcohol()), words.volume(amount));
+    }
     text.gap();
     text.row("before", "{:.2f} °P, gravity {:.4f} at 20 °C", degrees, before.value());
     text.row("now", "{:.2f} °P apparent, gravity {:.4f} at 20 °C", ae.degrees(), after.value());

@@ -82,6 +82,12 @@ answers(check_label.contents_us
 set(us "--bottle '750 mL' --contents '736 mL' --contents-uncertainty '0.5 mL' --filling us")
 answers(check_label.us_label_at_60 "check_label ${us} --strength '40 %vol'"
     "^Contents: outside the tolerance, with 99[.]4[0-9] % .*measured +733[.]74 mL.*measured at 20 °C; figures above are at 60 °F, 0[.]31 % less")
+answers(check_label.us_units "check_label --label '90 proof' --measured '90 proof' --uncertainty '0.1 %vol'"
+    "^Strength: within the tolerance.*44[.]70 to 45[.]30 % vol at 60 °F.*27 CFR 19[.]356")
+answers(check_label.us_flag "check_label --us --bottle '750 mL' --contents '736 mL' --contents-uncertainty '0.5 mL' --strength '40 %vol'"
+    "^Contents: outside the tolerance, .*measured at 68 °F; figures above are at 60 °F, 0[.]31 % less")
+answers(check_label.at_the_label_temperature "check_label ${bottle} --contents-uncertainty '1.5 mL'"
+    "temperature +measured at 20 °C, for which the label is meant")
 answers(check_label.us_label_tells_the_strength "check_label ${us} --label '80 proof'"
     "^Contents: outside the tolerance, .*measured +733[.]7[34] mL")
 answers(check_label.warm_contents_in_europe
@@ -122,7 +128,7 @@ refuses(check_label.no_tolerance
 refuses(check_label.european_label_in_us
     "check_label ${label} --measured '45 %vol' --uncertainty '0.1 %vol' --tolerance us-spirits"
     "--label '45 %vol': this tolerance is for labels in proof, or '%vol at 60 F'")
-refuses(check_label.proof_in_europe "check_label --label '90 proof' --measured '45 %vol' --uncertainty '0.1 %vol'"
+refuses(check_label.proof_in_europe "check_label --tolerance eu-spirits --label '90 proof' --measured '45 %vol' --uncertainty '0.1 %vol'"
     "--label '90 proof': this tolerance is for labels in %vol")
 refuses(check_label.scatter_beyond_experience
     "check_label ${label} --measured '45.1 %vol' --measured '46 %vol' --repeatability '0.1 %vol'"
