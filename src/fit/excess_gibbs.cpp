@@ -3,12 +3,14 @@
 // Fits the excess Gibbs energy of ethanol and water to the published sets of tables/.
 //
 //   excess_gibbs tables coefficients > include/aqueth/correlation/excess_gibbs_coefficients.hpp
+//   excess_gibbs tables vapour       > include/aqueth/correlation/vapour_deviation_table.hpp
 //   excess_gibbs tables report       > docs/fit_report.txt
 //   excess_gibbs tables agreement      exit status 0 if the library's coefficients do what a fresh fit does
-//   excess_gibbs tables search         every form of a family with up to 24 coefficients: minutes
+//   excess_gibbs tables search       > docs/form_search.txt    every form of a family: minutes
 #include "report.hpp"
 #include "sets.hpp"
 #include "solver.hpp"
+#include "vapour_deviations.hpp"
 
 #include <aqueth/correlation/vapour_liquid.hpp>
 
@@ -75,7 +77,7 @@ std::string report(std::vector<data_set> const& sets, std::string const& tables)
                            m.shape.terms[2], m.shape.terms[3], m.shape.cross_ratio);
     return out + list_targets(m, sets) + list_sets(a, sets) + list_isobars(m, tables) +
            list_forms(chosen, sets) + list_vapours(chosen, sets) + list_checks(m) + list_pure(tables) +
-           list_freezing(m, tables);
+           list_freezing(m, tables) + "\n" + list_vapour_deviations(m, tables);
 }
 
 /// Largest differences of the library's properties from those of a fresh fit, over the whole range. The ten
@@ -133,12 +135,14 @@ void search(std::vector<data_set> const& sets) {
 int main(int argc, char** argv) try {
     using namespace aqueth::fit;
     std::string const what = argc == 3 ? argv[2] : "";
-    if (what != "coefficients" && what != "report" && what != "agreement" && what != "search") {
-        std::fputs("usage: excess_gibbs TABLES coefficients|report|agreement|search\n", stderr);
+    if (what != "coefficients" && what != "vapour" && what != "report" && what != "agreement" &&
+        what != "search") {
+        std::fputs("usage: excess_gibbs TABLES coefficients|vapour|report|agreement|search\n", stderr);
         return 2;
     }
     auto const sets = published_sets(argv[1]);
     if (what == "coefficients") std::fputs(header(solve(chosen, sets)).c_str(), stdout);
+    if (what == "vapour") std::fputs(vapour_header(as_printed(solve(chosen, sets)), argv[1]).c_str(), stdout);
     if (what == "report") std::fputs(report(sets, argv[1]).c_str(), stdout);
     if (what == "search") search(sets);
     return what == "agreement" && !agrees(sets) ? 1 : 0;
