@@ -159,7 +159,7 @@ inline input_quantity balance_error(units::mass load, units::mass verification_s
 /// @return input quantity of estimate 0, in kg/m3, rectangular 0.1 kg/m3 to either side
 /// @par Accuracy
 /// A judgement of this library, and a small one: 287 densities of 1913 lie within 0.10 kg/m3 of the formula. Three
-/// sets since 2006 lie 0.09 to 0.29 kg/m3 from it on average, mostly higher, and up to 0.52 (pure ethanol that may
+/// sets since 2006 lie 0.07 to 0.29 kg/m3 from it on average, mostly higher, and up to 0.52 (pure ethanol that may
 /// have been wet). They differ among themselves by as much. 0.1 kg/m3 is worth 0.02 to 0.14 % vol from 0 °C up, and
 /// up to 0.24 % vol at -10 °C.
 inline input_quantity formula_error() {
