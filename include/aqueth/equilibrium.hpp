@@ -43,21 +43,27 @@ inline double require_vle_temperature(char const* property, units::temperature t
     return t.kelvin();
 }
 
+/// The ends of the range as a typed temperature has them in K, to the last digit: 0.01 + 273.15 is not 273.16.
+inline constexpr double coldest_kelvin = celsius(vle::lowest_celsius).kelvin();
+inline constexpr double hottest_kelvin = celsius(vle::highest_celsius).kelvin();
+
 /// Under pressures from the one to the other, in Pa, every mixture boils well within the range.
 inline constexpr double surely_low = 2e3, surely_high = 190e3;
 
 /// Checks that a pressure is one that the liquid x has between the ends of the temperature range.
 inline void require_vle_pressure(char const* property, double x, units::pressure p) {
     if (p.value() >= surely_low && p.value() <= surely_high) return;  // only beyond does x matter
-    double const lowest = vle::bubble_at_temperature(x, vle::lowest_kelvin).pressure;
-    double const highest = vle::bubble_at_temperature(x, vle::highest_kelvin).pressure;
+    double const lowest = vle::bubble_at_temperature(x, coldest_kelvin).pressure;
+    double const highest = vle::bubble_at_temperature(x, hottest_kelvin).pressure;
     require_range(property, "pressure", in(p, kilopascal), "kPa", lowest / 1000.0, highest / 1000.0,
                   vle_source);
 }
 
 inline equilibrium typed(vle::equilibrium<double> const& e) {
     auto const fraction = [](double v) { return mole_fraction(std::clamp(v, 0.0, 1.0)); };  // rounding only
-    return {kelvin(e.temperature), e.pressure * pascal, fraction(e.x), fraction(e.y), std::exp(e.ln_alpha)};
+    auto const t = celsius(  // rounding only: what was found at an end of the range can be asked for again
+        std::clamp(kelvin(e.temperature).celsius(), vle::lowest_celsius, vle::highest_celsius));
+    return {t, e.pressure * pascal, fraction(e.x), fraction(e.y), std::exp(e.ln_alpha)};
 }
 
 }  // namespace detail
