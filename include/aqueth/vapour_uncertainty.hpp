@@ -14,7 +14,7 @@
 
 /// @file
 /// How sure the strength of a vapour is. Over washes this is the largest doubt about a distillation: at 101 kPa
-/// most measured vapours over x = 0.01 to 0.1 lie below the model, by 0.017 mole fraction on average. The model
+/// most measured vapours over x = 0.01 to 0.1 lie below the model, by 0.016 mole fraction on average. The model
 /// sides with static pressures, so the difference is not corrected; it is stated as a standard uncertainty.
 
 namespace aqueth {
