@@ -53,6 +53,18 @@ TEST(VapourUncertainty, OfTheVapourFollowsFromThatOfTheRelativeVolatility) {
                 relative_volatility_uncertainty(mole_fraction(0.03), p), 1e-12);
 }
 
+// A vapour is known and the liquid under it asked for: by the curves that are shifted one uncertainty to either side.
+TEST(VapourUncertainty, OfTheLiquidIsWhatShiftedCurvesGive) {
+    auto const p = standard_atmosphere;
+    boiling_curve const weaker(curve_with_vapour_shifted(p, -1.0)),
+        stronger(curve_with_vapour_shifted(p, 1.0));
+    for (double const y : {0.05, 0.2, 0.45, 0.6, 0.7}) {
+        auto const e = dew_point(mole_fraction(y), p);
+        double const half_width = 0.5 * (weaker.liquid(y) - stronger.liquid(y));
+        EXPECT_NEAR(liquid_uncertainty(e), half_width, 0.06 * half_width) << y;
+    }
+}
+
 TEST(VapourUncertainty, AShiftedVapourIsOneUncertaintyAway) {
     for (double const x : {0.005, 0.03, 0.07, 0.2, 0.5, 0.7}) {
         auto const e = bubble_point(mole_fraction(x), standard_atmosphere);
@@ -102,6 +114,7 @@ TEST(VapourUncertainty, RefusesWhereNoVapoursWereMeasured) {
         expect_range_error([&] { curve_with_vapour_shifted(p, -1.0); }, "pressure");
         equilibrium const e{celsius(80), p, mole_fraction(0.1), mole_fraction(0.4), 6.0};
         expect_range_error([&] { vapour_uncertainty(e); }, "pressure");
+        expect_range_error([&] { liquid_uncertainty(e); }, "pressure");
         expect_range_error([&] { with_vapour_shifted(e, -1.0); }, "pressure");
     }
     for (double const k : {-3.1, 3.1, nan}) {

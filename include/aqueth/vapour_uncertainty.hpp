@@ -68,6 +68,21 @@ inline double vapour_uncertainty(equilibrium const& e) {
     return y * (1.0 - y) * correlation::vapour_deviations::uncertainty(e.liquid.value()).value;
 }
 
+/// Standard uncertainty of the liquid of an equilibrium whose vapour is known, as `dew_point` finds it.
+/// @param e what `dew_point` found, at 25 kPa or more and where all mixtures boil below 120 °C
+/// @return standard uncertainty of the mole fraction of the liquid
+/// @throws range_error if the pressure is outside its range: too few vapours were measured there
+/// @par Accuracy
+/// as `vapour_uncertainty`, to first order
+/// @par Source
+/// @ref source_vapour_deviations
+inline double liquid_uncertainty(equilibrium const& e) {
+    double const of_vapour = vapour_uncertainty(e);
+    detail::require_vle_pressure("uncertainty of the liquid", e.liquid.value(), e.pressure);
+    auto const there = detail::vle::bubble_at_pressure(e.liquid.value(), e.pressure.value());
+    return of_vapour / detail::vle::along_isobar(there).y_x;
+}
+
 namespace detail {
 
 /// Moves the logarithm of a relative volatility by some standard uncertainties. The azeotrope was measured far more
