@@ -14,7 +14,7 @@ about const who{
     "the liquid and the distillate are, and what an error of the thermometer does to that.",
     "The Quillbeck teaching stillhouse, 650 m above the sea, reads 93.4 °C in the pot, 85 °C at the head:\n"
     "  $ read_thermometer --pot '93.4 C' --head '85 C' --altitude '650 m'\n"
-    "  Pot: the liquid has 5.0 % vol, the vapour over it 39.5 % vol.",
+    "  Pot: the liquid has 5.0 % vol, the vapour over it 39.5 % vol (36.8 % vol to 42.0 % vol).",
     boiling_sources()};
 
 double percent_vol(mole_fraction x) { return to<volume_fraction>(x).percent(); }
@@ -58,6 +58,9 @@ struct thermometer {
     }
 };
 
+/// How far two ordinary thermometers may disagree at one temperature: half a kelvin each.
+inline constexpr units::temperature_difference thermometers_differ = 1.0 * kelvins;
+
 /// More than 0.5 % vol a tenth of a kelvin: then a thermometer is no alcoholmeter.
 bool tells_strength(std::pair<double, double> tenth) { return tenth.second - tenth.first < 1.0; }
 
@@ -67,9 +70,12 @@ void say(page& text, json& data, wording const& words, thermometer const& one, b
     text.row("  liquid", "{}{}", fractions(one.state.liquid),
              pot ? "" : ": what runs back, if it wets the bulb");
     text.row("  vapour", "{}{}", fractions(one.state.vapour), pot ? "" : ": the distillate");
+    auto const doubt = doubt_about_vapour(one.state);
+    say_doubt(text, words, doubt);
     json row = {{"temperature_C", one.shows.celsius()},
                 {"liquid", to_json(one.state.liquid)},
-                {"vapour", to_json(one.state.vapour)}};
+                {"vapour", to_json(one.state.vapour)},
+                {"uncertainty_of_vapour", to_json(doubt)}};
     auto const maybe = [&](char const* label, char const* key, std::pair<double, double> between) {
         text.row(label, "{:.2f} to {:.2f} % vol", between.first, between.second);
         row[key] = {between.first, between.second};
@@ -122,13 +128,19 @@ void run(session& s) {
     read(head, &equilibrium::vapour);
 
     wording const words = s.words();
+    if (both.size() == 2 && both[1].shows > both[0].shows + thermometers_differ) {
+        throw bad_input(
+            fmt::format("--head '{}' is hotter than --pot '{}', which no still can be: were the two swapped?",
+                        printable(trimmed(head.text)), printable(trimmed(pot.text))));
+    }
     page text;
     for (thermometer const& one : both) {
         if (one.what == &equilibrium::liquid) {
-            text.say("Pot: the liquid has {}, the vapour over it {}.", words.rounded(one.state.liquid),
-                     words.rounded(one.state.vapour));
+            text.say("Pot: the liquid has {}, the vapour over it {}{}.", words.rounded(one.state.liquid),
+                     words.rounded(one.state.vapour), in_brackets(words, doubt_about_vapour(one.state)));
         } else {
-            text.say("Head: the distillate has {}.", words.rounded(one.state.vapour));
+            text.say("Head: the distillate has {}{}.", words.rounded(one.state.vapour),
+                     in_brackets(words, doubt_about_vapour(one.state)));
         }
     }
     text.gap();

@@ -2,8 +2,8 @@
 set(place "--altitude '650 m'")
 
 answers(read_thermometer.both "read_thermometer --pot '93.4 C' --head '85 C' ${place}"
-    [[^Pot: the liquid has 5[.]0 % vol, the vapour over it 39[.]5 % vol[.]
-Head: the distillate has 72[.]3 % vol[.]
+    [[^Pot: the liquid has 5[.]0 % vol, the vapour over it 39[.]5 % vol .3[67][.][0-9] % vol to 4[12][.][0-9] % vol.[.]
+Head: the distillate has 72[.]3 % vol .7[01][.][0-9] % vol to 7[345][.][0-9] % vol.[.]
 .*pot +93[.]40 °C
 .*if 0[.]1 K off +4[.]8[0-9] to 5[.]1[0-9] % vol
 .*if 0[.]5 K off +4[.]3[0-9] to 5[.]6[0-9] % vol
@@ -22,8 +22,11 @@ answers(read_thermometer.water "read_thermometer --pot '99.97 C'"
     "if 0[.]5 K off +0[.]00 to 0[.][0-9]* % vol")
 answers(read_thermometer.no_alcoholmeter "read_thermometer --head '78.2 C'"
     "if 0[.]5 K off .* to 97[.]2[0-9] % vol.*Head: a tenth of a kelvin is worth [1-9].*Cool a sample.*only dehydrated")
-answers(read_thermometer.hot_head "read_thermometer --pot '90 C' --head '95 C'"
+# Two thermometers of half a kelvin each may cross, more is a swap.
+answers(read_thermometer.hot_head "read_thermometer --pot '90 C' --head '90.9 C'"
     "The head is hotter than the pot")
+refuses(read_thermometer.swapped "read_thermometer --pot '85 C' --head '95 C'"
+    "--head '95 C' is hotter than --pot '85 C', which no still can be: were the two swapped?")
 answers(read_thermometer.vacuum "read_thermometer --head '40 C' --pressure '8 kPa'" "none at this pressure")
 answers(read_thermometer.deep_vacuum "read_thermometer --pot '10 C' --pressure '1.6 kPa'" "^Pot: the liquid has .*if 0[.]5 K off")
 answers(read_thermometer.lowest_air "read_thermometer --head '15 C' --pressure '2.5 kPa'"
@@ -35,7 +38,7 @@ answers(read_thermometer.us "read_thermometer --head '172.7 F' --us"
     "^Head: the distillate has 19[0-9] US proof.*172[.]70 °F")
 answers(read_thermometer.json
     "read_thermometer --pot '93.4 C' --head '78.2 C' --pressure '101.325 kPa' --json"
-    [["pot": {.*"percent_vol_if_off_by_0.1K": .*"tells_strength": true.*"head": {.*"tells_strength": false]])
+    [["pot": {.*"uncertainty_of_vapour": {.*"percent_vol_if_off_by_0.1K": .*"tells_strength": true.*"head": {.*"tells_strength": false]])
 
 refuses(read_thermometer.nothing_read "read_thermometer" "give --pot or --head, or both")
 refuses(read_thermometer.too_hot "read_thermometer --pot '101 C'"
