@@ -46,7 +46,7 @@ answers(boiling_point.how_sure_in_vacuum "boiling_point --strength '8 %vol' --pr
 answers(boiling_point.how_sure_in_vacuum_in_json "boiling_point --strength '8 %vol' --pressure '10 kPa' --json"
     "\"uncertainty_of_vapour\": null")
 answers(boiling_point.us "boiling_point --strength '16 proof' --altitude '5000 ft' --us"
-    "^Boils at 19[0-9][.][0-9] °F; the first distillate has 10[0-9] US proof.*24[.]9[0-9]* inHg")
+    "^Boils at 19[0-9][.][0-9] °F; the first distillate has 10[0-9] US proof.*24[.]90 inHg")
 answers(boiling_point.vacuum "boiling_point --strength '40 %vol' --pressure '50 mbar'"
     "none at this pressure")
 answers(boiling_point.above_the_heats "boiling_point --strength '0 %vol' --pressure '190 kPa'"
