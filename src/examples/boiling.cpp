@@ -29,11 +29,6 @@ std::vector<correlation::source> boiling_sources() {
             vapour_deviations::cited, icao_atmosphere::cited};
 }
 
-std::string fractions(mole_fraction x) {
-    return fmt::format("{:.2f} % vol, {:.2f} % mass, {:.2f} % mol", to<volume_fraction>(x).percent(),
-                       to<mass_fraction>(x).percent(), x.percent());
-}
-
 json to_json(mole_fraction x) {
     return {{"percent_vol_20C", to<volume_fraction>(x).percent()},
             {"percent_mass", to<mass_fraction>(x).percent()},
@@ -49,10 +44,8 @@ std::optional<equilibrium> azeotrope_at(units::pressure p) {
 }
 
 std::string air_in_words(wording const& words, surroundings const& air, units::pressure p) {
-    std::string const four_digits = words.us ? number(in(p, 25.4 * millimetre_of_mercury), 4) + " inHg"
-                                             : number(in(p, kilopascal), 4) + " kPa";
-    if (air.pressure.present) return four_digits;
-    return fmt::format("{}, the mean at {}; weather moves it by up to 4 %", four_digits,
+    if (air.pressure.present) return words.pressure(p);
+    return fmt::format("{}, the mean at {}; weather moves it by up to 4 %", words.pressure(p),
                        printable(trimmed(air.altitude.text)));
 }
 
@@ -64,8 +57,9 @@ std::optional<model_doubt> doubt_about_liquid(equilibrium const& e) {
 }
 
 std::string in_brackets(wording const& words, std::optional<model_doubt> const& doubt) {
-    if (!doubt || doubt->uncertainty == 0.0) return {};
-    return fmt::format(" ({} to {})", words.rounded(doubt->lower), words.rounded(doubt->upper));
+    if (!doubt) return {};
+    std::string const lower = words.rounded(doubt->lower), upper = words.rounded(doubt->upper);
+    return lower == upper ? std::string() : fmt::format(" ({} to {})", lower, upper);
 }
 
 void say_doubt(page& text, wording const& words, std::optional<model_doubt> const& doubt) {
@@ -90,7 +84,7 @@ json to_json(std::optional<model_doubt> const& doubt) {
 void say_azeotrope(page& text, wording const& words, units::pressure p) {
     auto const most = azeotrope_at(p);
     text.row("azeotrope", "{}",
-             most ? fmt::format("{} at {}: distilling goes no further", fractions(most->liquid),
+             most ? fmt::format("{} at {}: distilling goes no further", words.fractions(most->liquid),
                                 words.exact_temperature(most->temperature))
                   : std::string("none at this pressure"));
 }

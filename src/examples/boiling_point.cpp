@@ -75,9 +75,9 @@ void run(session& s) {
     text.gap();
     text.row("pressure", "{}", air_in_words(words, air, p));
     text.row(liquid.present ? "boils at" : "condenses from", "{}", words.exact_temperature(e.temperature));
-    text.row("liquid", "{}", fractions(e.liquid));
+    text.row("liquid", "{}", words.fractions(e.liquid));
     if (vapour.present) say_doubt(text, words, doubt);
-    text.row("vapour", "{}", fractions(e.vapour));
+    text.row("vapour", "{}", words.fractions(e.vapour));
     if (liquid.present) say_doubt(text, words, doubt);
     text.row("volatility", "{}, ethanol relative to water", number(e.relative_volatility, 4));
     say_azeotrope(text, words, p);
@@ -109,8 +109,8 @@ void run(session& s) {
             "Most vapours that were measured over liquids as weak as this were weaker than the model's.");
     }
     text.say(
-        "Of ethanol and water alone: what else is dissolved in a wash raises its boiling temperature by a\n"
-        "tenth of a kelvin or two.");
+        "Of ethanol and water alone: what else is dissolved in a wash raises its boiling temperature by\n{}.",
+        words.us ? "two to four tenths of a degree Fahrenheit" : "a tenth of a kelvin or two");
     text.say("{}", still_caution);
     s.answer(text, data);
 }
