@@ -96,5 +96,12 @@ TEST(TemperatureScaleError, IsAFewMillikelvins) {
     }
 }
 
+TEST(ModelErrors, OfTheVapourRefusesWhatIsNoMoleFraction) {
+    EXPECT_GT(vapour_error(0.0).standard_uncertainty(), 0.0);
+    EXPECT_GT(vapour_error(1.0).standard_uncertainty(), 0.0);
+    for (double const bad : {-0.01, 1.01, nan})
+        expect_range_error([&] { vapour_error(bad); }, "mole fraction of the liquid");
+}
+
 }  // namespace
 }  // namespace aqueth

@@ -6,7 +6,7 @@
 # indices, sizes and loops), each over the headers of correlation/ that hold what was published or fitted:
 #   r22 gibbs raoult saturation freezing water its90 virial heat-capacity sugar wash atmosphere constants
 # GROUPs of operators (+ - * / < > <= >= && ||):
-#   r22-code formulas saturation-code gibbs-code equilibrium-code enthalpy-code blending lots parcel hydrometer
+#   r22-code formulas saturation-code gibbs-code equilibrium-code vapour enthalpy-code blending lots parcel hydrometer
 # Without a GROUP, all of them. Left out are the first guesses (oiml_r22_inverse_guess.hpp, bubble_point_guess.hpp): no
 # published figures, and what they start is checked before it is returned, so that a changed one only costs time.
 # Prints one line for each change that no test noticed (a survivor), then the count of its group. Exit status 1 if
@@ -233,6 +233,11 @@ run() {
             operators equilibrium-code modified_raoult published/total_pressures vapour_liquid
             operators equilibrium-code vapour_liquid published/total_pressures vapour_liquid
             ;;
+        vapour)
+            numbers vapour vapour_deviations vapour_uncertainty
+            operators vapour vapour_deviations vapour_uncertainty
+            group vapour operators include/aqueth/vapour_uncertainty.hpp vapour_uncertainty
+            ;;
         enthalpy-code) operators enthalpy-code enthalpy enthalpy ;;
         blending) group blending operators include/aqueth/blending.hpp blending properties ;;
         lots) group lots operators include/aqueth/lot_blending.hpp lot_blending properties ;;
@@ -247,7 +252,7 @@ run() {
 
 if (($# == 0)); then
     set -- r22 gibbs raoult saturation freezing water its90 virial heat-capacity sugar wash atmosphere constants \
-        r22-code formulas saturation-code gibbs-code equilibrium-code enthalpy-code blending lots parcel hydrometer
+        r22-code formulas saturation-code gibbs-code equilibrium-code vapour enthalpy-code blending lots parcel hydrometer
 fi
 for name in "$@"; do run "$name"; done
 [[ ! -e $scratch/failed ]]
