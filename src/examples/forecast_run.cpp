@@ -329,7 +329,7 @@ void run(session& s) {
                                                               [&](run_progress const& p) { line.show(p); });
                                             });
                                         });
-    if (picture.present) put_picture(s, picture, path, svg_by_gnuplot(picture_of(r)));
+    if (picture.present) put_picture(s, picture, path, replace, svg_by_gnuplot(picture_of(r)));
 
     wording const words = s.words();
     page text;

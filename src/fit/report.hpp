@@ -423,13 +423,13 @@ inline std::string list_pure(std::string const& folder) {
         "     T/K     p/kPa   measured less calculated, %   source\n";
     auto const t = read_table(folder + "/ethanol_vapour_pressure.csv");
     double mean = 0.0, n = 0.0;
-    for (std::size_t i = 0; i < t.rows.size(); ++i) {
+    for (std::size_t i = 0; i < t.rows().size(); ++i) {
         if (t.empty(i, "uncertainty_kpa")) continue;
         double const p = t.number(i, "pressure_kpa"), kelvin = t.kelvin(i);
         if (t.number(i, "uncertainty_kpa") > 0.002 * p) continue;
         double const d = 100.0 * (1e3 * p / ethanol::pressure(kelvin) - 1.0);
         out += text("%9.3f %9.4f           %+7.3f              %s %s\n", kelvin, p, d,
-                    t.rows[i][t.column("publication")].c_str(), t.rows[i][t.column("year")].c_str());
+                    t.text(i, "publication").c_str(), t.text(i, "year").c_str());
         mean += std::abs(d);
         n += 1.0;
     }
@@ -445,12 +445,12 @@ inline std::string list_pure(std::string const& folder) {
                     1e-3 * book::ethanol(k), 1e-3 * heat::water_vaporization(k), 1e-3 * book::water(k));
     out += "\n     T/K   ethanol, kJ/mol   measured less calculated, %   source\n";
     auto const h = read_table(folder + "/ethanol_vaporization.csv");
-    for (std::size_t i = 0; i < h.rows.size(); ++i) {
+    for (std::size_t i = 0; i < h.rows().size(); ++i) {
         double const k = h.kelvin(i), value = h.number(i, "enthalpy_of_vaporization_kj_mol");
         if (k < 400.0)
             out += text("%8.2f        %6.2f               %+7.2f              %s\n", k, value,
                         100.0 * (1e3 * value / heat::ethanol_vaporization(k) - 1.0),
-                        h.rows[i][h.column("publication")].c_str());
+                        h.text(i, "publication").c_str());
     }
     return out + "\n";
 }
@@ -483,7 +483,7 @@ inline std::string list_freezing(model const& m, std::string const& folder) {
           {"lange_freezing_point", "ethanol_mass_percent", "freezing_point_c", "Lange", 1},
           {"melinder_2010_freezing_point", "ethanol_mass_percent", "freezing_point_c", "Melinder", 1}}) {
         auto const t = read_table(folder + "/" + e.table + ".csv");
-        for (std::size_t i = 0; i < t.rows.size(); ++i) {
+        for (std::size_t i = 0; i < t.rows().size(); ++i) {
             double const w = t.number(i, e.percent);
             if (w > 40.0) continue;
             double const x = correlation::molar_mass::mole_fraction_from_mass_fraction(w / 100);
