@@ -111,9 +111,9 @@ struct fine_run {
     double x, ethanol, seconds, left;
 
     fine_run(wash const& charge, still const& s, double depth, int steps) {
-        detail::column_solver<boiling_curve> const solver(sea_level(), s.tower, s.flow);
+        detail::column_solver<boiling_curve> const solver(sea_level(), s.tower, s.neck, s.flow);
         detail::amounts const n(charge);
-        double const phi = s.returned.internal(s.returned.ratio());
+        double const phi = detail::internal_reflux_of(s.returned.ratio(), s.neck.share());
         struct slope {
             double x, ethanol, seconds;
         };
@@ -208,7 +208,7 @@ TEST(ColumnDistillation, HeadHasTheDewPointOfTheDistillate) {
 
 TEST(ColumnDistillation, KeepsAStrengthUntilTheRefluxIsAtItsLimit) {
     auto s = quillbeck();
-    s.returned = reflux::constant_strength(by_volume(85), 6.0).with_heat_loss(0.05);
+    s.returned = reflux::constant_strength(by_volume(85), 6.0);
     run_plan plan = until(condition::distillate_strength(by_volume(60)));
     plan.cuts = {{condition::distillate_strength(by_volume(84.999999))}};
     plan.points = 200;

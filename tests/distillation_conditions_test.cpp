@@ -216,8 +216,8 @@ TEST(Distillation, RefusesWhatCannotBe) {
     EXPECT_GT(kept.upper(), 80.0);
     for (double const bad : {-0.1, 1001.0, nan})
         expect_range_error([&] { reflux::constant(bad); }, "reflux ratio");
-    expect_range_error([] { reflux::none().with_heat_loss(1.0); },
-                       "share of the vapour condensed by heat loss");
+    for (double const bad : {-0.01, 0.91, nan})
+        expect_range_error([&] { neck::condensing(bad); }, "share of the vapour that condenses");
     expect_range_error([] { condition::collected(0.0 * litre); }, "volume to collect");
     expect_range_error([] { condition::elapsed(-1.0 * hour); }, "time to elapse");
 }

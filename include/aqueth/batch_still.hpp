@@ -39,7 +39,7 @@ inline parcel parcel_of_moles(double moles, double ethanol) {
 }
 
 /// The unknowns of a run, in this order: x in the still, moles of ethanol collected, seconds, and the heats
-/// in J: taken out by the condenser, lost by the column, lost by the pot, carried over.
+/// in J: taken out by the condenser, by the neck, lost by the pot, carried over.
 using batch_state = numeric::state<7>;
 
 /// A moment of a run.
@@ -54,7 +54,7 @@ struct batch_point {
     double ethanol() const { return y[1]; }
     double seconds() const { return y[2]; }
     double condenser() const { return y[3]; }
-    double column_loss() const { return y[4]; }
+    double neck() const { return y[4]; }
     double pot_loss() const { return y[5]; }
     double carried() const { return y[6]; }
     double distillate() const { return y[0] - slope[0]; }  ///< composition, as dx/d(depth) = x - distillate
@@ -65,7 +65,7 @@ template <boiling_mixture M>
 class batch_still {
 public:
     batch_still(wash const& charge, still const& s, M const& mixture)
-        : still_(s), mixture_(mixture), column_(mixture, s.tower, s.flow), amounts_(charge) {
+        : still_(s), mixture_(mixture), column_(mixture, s.tower, s.neck, s.flow), amounts_(charge) {
         s.pot.require_possible();
         double const infinite = std::numeric_limits<double>::infinity();
         require_range("distillation", "mass of the charge", charge.mass().value(), "kg", 1e-6, infinite);
@@ -77,7 +77,7 @@ public:
             "distillation", "strength of the charge", shown(x), volume_fraction::unit, shown(1e-5),
             shown(column_.limit() - 1e-6),
             "from some ethanol to below the azeotrope, which no distilling at this pressure passes");
-        greatest_ = s.returned.internal(s.returned.ratio());
+        greatest_ = internal_reflux_of(s.returned.ratio(), s.neck.share());
         if (s.returned.keeps_strength()) require_kept(x);
         auto const [d, phi] = top(x);
         require_duration(amounts_.volatiles() * seconds_per_mole(x, d, phi, amounts_.volatiles()));
@@ -96,7 +96,7 @@ public:
         if (x < exhausted) return {x, greatest_};
         if (r.keeps_strength()) {
             double const phi = column_.internal_reflux(x, r.kept(), greatest_, memory_);
-            if (phi <= greatest_) return {r.kept(), (std::max)(phi, r.heat_loss())};
+            if (phi <= greatest_) return {r.kept(), (std::max)(phi, still_.neck.share())};
         }
         return {column_.distillate(x, greatest_, memory_), greatest_};
     }
@@ -110,16 +110,13 @@ public:
         return t + std::log1p(amounts_.solids / left) * correlation::gas_constant::molar * t * t / latent;
     }
     /// dew point of the distillate
-    double head_temperature(double d) const {
-        auto const miss = [&](double x) {
-            auto const y = mixture_.vapour_with_slope(x);
-            return numeric::value_and_slope<double>{y.value - d, y.slope};
-        };
-        return mixture_.temperature(
-            numeric::bracketed_newton(miss, 0.0, column_.limit(), d < 0.8 ? 0.5 * d * d : d, 1e-14));
-    }
-    /// heat the top of the column gives up, J per mole of distillate
+    double head_temperature(double d) const { return mixture_.temperature(column_.liquid(d)); }
+    /// heat that neck and condenser take out, J per mole of distillate
     double condensation(double d, double phi) const { return column_.condensation(d, phi); }
+    /// that of the condenser alone
+    double condensation_without_neck(double d, double phi) const {
+        return column_.condensation_without_neck(d, phi);
+    }
     /// enthalpy of what boils
     double content_heat(batch_point const& p) const { return p.left * mixture_.liquid_enthalpy(p.x()).value; }
 
@@ -139,13 +136,12 @@ public:
         double const x = (std::max)(y[0], 1e-300);
         auto const [d, phi] = top(x);
         double const seconds = left * seconds_per_mole(x, d, phi, left);
-        double const condensed = left * condensation(d, phi);
-        double const loss = still_.returned.heat_loss();
+        double const condenser = left * condensation_without_neck(d, phi);
         return {x - d,
                 left * d,
                 seconds,
-                (1.0 - loss) * condensed,
-                loss * condensed,
+                condenser,
+                left * condensation(d, phi) - condenser,
                 seconds * still_.pot.loss.value() * (boiling(x, left) - still_.pot.room.kelvin()),
                 left * mixture_.liquid_enthalpy(d).value};
     }
@@ -181,7 +177,7 @@ private:
 
     void require_kept(double x) const {
         reflux const& r = still_.returned;
-        double const weakest = column_.distillate(x, r.heat_loss());
+        double const weakest = column_.distillate(x, still_.neck.share());
         double const strongest = column_.distillate(x, greatest_);
         if (weakest <= r.kept() && r.kept() <= strongest) return;
         raise(range_error("distillation", "strength of the distillate to keep", r.number(), r.unit(),

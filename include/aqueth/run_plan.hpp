@@ -13,7 +13,7 @@
 
 namespace aqueth {
 
-/// What is returned to the column.
+/// What the condenser returns to the column.
 class reflux {
 public:
     /// @return no reflux: everything that condenses is taken
@@ -40,17 +40,6 @@ public:
         kept.shown_ = [](double x) { return to<Strength>(mole_fraction(x)).number(); };
         return kept;
     }
-    /// @param share share of the vapour that condenses on the walls of column and head and runs back, 0 to
-    ///              0.9: heat loss is reflux too
-    /// @return the same reflux with that loss
-    /// @throws range_error if the share is outside that range
-    reflux with_heat_loss(double share) const {
-        require_range("reflux", "share of the vapour condensed by heat loss", share, "", 0.0, 0.9);
-        reflux other = *this;
-        other.loss_ = share;
-        return other;
-    }
-
     /// @return the reflux ratio, or the greatest one
     double ratio() const noexcept { return ratio_; }
     /// @return whether the distillate keeps its strength
@@ -64,30 +53,21 @@ public:
     /// @param x mole fraction of ethanol
     /// @return the same in `unit`; only if a strength is kept
     double shown(double x) const { return shown_(x); }
-    /// @return share of the vapour condensed by heat loss
-    double heat_loss() const noexcept { return loss_; }
-
-    /// @param ratio liquid returned per distillate taken
-    /// @return liquid over vapour at the top of the column, heat loss included
-    double internal(double ratio) const noexcept { return loss_ + (1.0 - loss_) * ratio / (1.0 + ratio); }
-    /// @param phi liquid over vapour at the top of the column
-    /// @return liquid returned on purpose per distillate taken
-    double external(double phi) const noexcept { return (1.0 - loss_) / (1.0 - phi) - 1.0; }
 
 private:
     reflux(double ratio, double strength) : ratio_(ratio), strength_(strength) {}
     double ratio_;
     double strength_;
-    double loss_ = 0.0;
     double number_ = 0.0;
     char const* unit_ = "";
     double (*shown_)(double) = nullptr;
 };
 
-/// A still: pot, column, reflux, and how the flows are found.
+/// A still: pot, column, neck, reflux, and how the flows are found.
 struct still {
     vessel pot;                                             ///< the heated pot
     column tower = column::none();                          ///< what stands on it
+    aqueth::neck neck = aqueth::neck::insulated();          ///< the way from there to the condenser
     aqueth::reflux returned = reflux::none();               ///< what is returned
     flow_model flow = flow_model::constant_molar_overflow;  ///< how flows inside the column are found
 };
