@@ -227,6 +227,41 @@ TEST(StillEstimate, NearestStagesOfARefluxThatExplainsNothing) {
         "measured strength");
 }
 
+// An estimate that explains nothing is still a range: the nearest stages lie in it, and where more of them would
+// change nothing it has no upper end.
+TEST(StillEstimate, RangesOfEstimatesThatDoNotExplainAreRanges) {
+    double const ratios[] = {0.0, 0.25, 0.5, 1.0, 2.0, 3.0, 5.0, 12.0, 50.0};
+    int unexplained = 0;
+    for (double const percent : {15.0, 30.0, 60.0, 75.0, 85.0, 92.0, 96.0, 96.9}) {
+        for (double const litres : {0.3, 1.0, 3.0}) {
+            std::vector<past_run> past{{charge(), 0.1 * litre, litres * litre, by_volume(percent)}};
+            for (int runs = 1; runs <= 2; ++runs) {
+                for (auto const& c :
+                     nearest_stages(std::span<past_run const>(past), std::span<double const>(ratios),
+                                    neck::insulated(), 0.3, sea_level())) {
+                    stage_estimate const& e = c.estimate;
+                    unexplained += !e.explains;
+                    EXPECT_LT(e.lowest, e.highest) << percent << ' ' << litres << ' ' << c.reflux_ratio;
+                    EXPECT_LE(e.lowest, e.stages);
+                    EXPECT_LE(e.stages, e.highest);
+                    EXPECT_TRUE(!std::isinf(e.stages) || std::isinf(e.highest));
+                }
+                past.push_back({charge(), 0.1 * litre, 2.0 * litre, by_volume(percent - 10.0)});
+            }
+        }
+    }
+    EXPECT_GT(unexplained, 200);
+}
+
+TEST(StillEstimate, TellsHowManyRatiosAreTried) {
+    std::array const past{made_by(3.0, reflux::constant(3.0), 1.5)};
+    std::array const ratios{1.0, 3.0, 6.0};
+    std::vector<std::size_t> told;
+    nearest_stages(std::span<past_run const>(past), std::span<double const>(ratios), neck::insulated(), 0.3,
+                   sea_level(), [&](std::size_t tried) { told.push_back(tried); });
+    EXPECT_EQ(told, (std::vector<std::size_t>{1, 2, 3}));
+}
+
 TEST(StillEstimate, OneRunDoesNotTellStagesAndRefluxApart) {
     std::array const past{made_by(4.0, reflux::constant(3.0), 1.5)};
     std::array const ratios{1.0, 2.0, 3.0, 4.0, 6.0, 10.0};

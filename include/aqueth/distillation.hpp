@@ -13,6 +13,7 @@
 #include <cmath>
 #include <concepts>
 #include <cstddef>
+#include <optional>
 #include <vector>
 
 namespace aqueth {
@@ -61,11 +62,13 @@ struct run_balance {
 /// What a run gives.
 struct distillation {
     std::vector<run_fraction> fractions;  ///< in their order
-    wash residue;                   ///< what stays in the pot, with the extract, at the plan's temperature
-    heating warming;                ///< from the temperature of the charge to boiling
-    units::time boiling_time;       ///< from boiling to the end
-    run_heat heat;                  ///< where the heat went while it boiled
-    run_balance balance;            ///< how well the sums close
+    wash residue;              ///< what stays in the pot, with the extract, at the plan's temperature
+    heating warming;           ///< from the temperature of the charge to boiling
+    units::time boiling_time;  ///< from boiling to the end
+    run_heat heat;             ///< where the heat went while it boiled
+    run_balance balance;       ///< how well the sums close
+    /// state when the greatest reflux no longer kept the strength; empty if none was kept or the run ended before
+    std::optional<run_point> strength_lost;
     std::vector<run_point> points;  ///< what was recorded
 
     /// @return mass of the ethanol in the fractions that are kept
@@ -207,12 +210,14 @@ distillation distil(wash const& charge, still const& s, run_plan const& plan, M 
                               last.carried() * joule,
                               gained * joule};
     wash const residue = write.residue(last, charge.solids());
+    auto const& lost = history.strength_lost();
     return {fractions,
             residue,
             heat(charge, s.pot, kelvin(batch.boiling(first.x(), first.left))),
             last.seconds() * second,
             went_where,
             detail::balance_of(charge, fractions, residue, went_where),
+            lost ? std::optional<run_point>(write.point(*lost)) : std::nullopt,
             points};
 }
 

@@ -80,6 +80,7 @@ public:
         still_strength,       ///< of the liquid in the pot, falling
         boiling_temperature,  ///< of the liquid in the pot, rising
         distillate_strength,  ///< of what comes over at the moment, falling
+        kept_strength,        ///< whether the greatest reflux still keeps the strength
         collected_volume,     ///< of the distillate at 20 °C, since the watching began
         elapsed_time          ///< since the watching began
     };
@@ -96,6 +97,10 @@ public:
     static condition distillate_strength(Strength strength) {
         return of_strength(watched::distillate_strength, strength);
     }
+    /// The strength that the reflux keeps is lost: the greatest reflux ratio no longer suffices. From there on
+    /// the distillate falls. Only for a reflux of `constant_strength`.
+    /// @return the condition
+    static condition strength_lost() { return condition(watched::kept_strength, 0.0, 0.0, ""); }
     /// @param t the pot boils at this temperature
     /// @return the condition
     static condition boiling_temperature(units::temperature t) {
@@ -120,7 +125,7 @@ public:
 
     /// @return what is watched
     watched what() const noexcept { return what_; }
-    /// @return the value at which it comes to pass: mole fraction, K, m3 or s
+    /// @return the value at which it is met: mole fraction, K, m3 or s; 0 for `strength_lost`
     double value() const noexcept { return value_; }
     /// @return the same as the user gave it
     double number() const noexcept { return number_; }
@@ -135,6 +140,7 @@ public:
         case watched::still_strength: return "strength in the still";
         case watched::boiling_temperature: return "boiling temperature";
         case watched::distillate_strength: return "strength of the distillate";
+        case watched::kept_strength: return "strength that is kept";
         case watched::collected_volume: return "collected volume";
         case watched::elapsed_time: break;
         }
