@@ -34,7 +34,7 @@ struct task {
     given const& stronger_at = s.option("--fortify-temperature", "TEMP", "of the stronger spirit", "20 C");
     given const& mixture_at =
         s.option("--mixture-temperature", "TEMP", "of the mixture, as measured", "20 C");
-    instrument stem = s.instrument_options();
+    instrument instrument_ = s.instrument_options();
     page text = {};
     json data = {};
 
@@ -54,13 +54,9 @@ struct task {
 
     mass_fraction spirit_strength() const {
         if (strength.present) return composition(read_strength(strength));
-        mass_fraction w(0.0);
-        with_instrument(stem, [&]<class Scale>(hydrometer<Scale> const& meter, notation const& scale) {
-            units::temperature const at = read_temperature(temperature);
-            w = on_behalf_of({{"temperature", temperature}},
-                             [&] { return meter.composition(read_mark<Scale>(reading, scale), at); });
-        });
-        return w;
+        units::temperature const at = read_temperature(temperature);
+        return on_behalf_of({{"temperature", temperature}},
+                            [&] { return stem(instrument_).composition(reading, at); });
     }
 
     void add(char const* what, parcel const& addition, int times = 1) {
@@ -86,17 +82,17 @@ struct task {
             say_fresh(text, data, s.words(), fresh, b.product.temperature());
             if (fresh) temperatures.push_back(fresh->temperature());
         }
-        with_instrument(stem, [&](auto const& meter, notation const& scale) {
-            for (units::temperature const t : temperatures) {
-                try {
-                    double const shown = number_on(scale, meter.reading(b.product.composition(), t));
-                    text.row("check reading", "{} at {}", on_scale(scale, shown), s.words().temperature(t));
-                    data["check_readings"].push_back({{"temperature_C", t.celsius()}, {"reading", shown}});
-                } catch (range_error const&) {  // off the scale, or above 40 °C: nothing to check by
-                }
+        stem const meter(instrument_);
+        for (units::temperature const t : temperatures) {
+            try {
+                double const shown = meter.reading(b.product.composition(), t);
+                text.row("check reading", "{} at {}", on_scale(meter.scale(), shown),
+                         s.words().temperature(t));
+                data["check_readings"].push_back({{"temperature_C", t.celsius()}, {"reading", shown}});
+            } catch (range_error const&) {  // off the scale, or above 40 °C: nothing to check by
             }
-            text.row("of a stem for", "{}", name_of(scale));
-        });
+        }
+        text.row("of a stem for", "{}", name_of(meter.scale()));
         text.gap();
         if (!mixture_at.present) {
             text.say("The product is stated at {}: --mixture-temperature names the temperature measured.",
