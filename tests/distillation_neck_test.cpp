@@ -237,7 +237,8 @@ TEST(Neck, KeepingAStrengthIsTheInverseOfTheDistillate) {
 // Many small stills have no other reflux than what their head condenses: plates under a neck enrich.
 TEST(Neck, IsTheRefluxOfPlatesThatHaveNoOther) {
     auto const strength = [](column const& c, double share) {
-        still s{{2.0 * kilowatt}, c, neck::condensing(share)};
+        still s{{2.0 * kilowatt}, c};
+        s.neck = neck::condensing(share);
         auto const r = distil(quillbeck_charge(), s, until(condition::collected(1.0 * litre)), sea_level());
         return r.fractions.at(0).product.strength().percent();
     };

@@ -67,9 +67,9 @@ private:
 struct still {
     vessel pot;                                             ///< the heated pot
     column tower = column::none();                          ///< what stands on it
-    aqueth::neck neck = aqueth::neck::insulated();          ///< the way from there to the condenser
     aqueth::reflux returned = reflux::none();               ///< what is returned
     flow_model flow = flow_model::constant_molar_overflow;  ///< how flows inside the column are found
+    aqueth::neck neck = aqueth::neck::insulated();          ///< the way from there to the condenser
 };
 
 /// Something that comes to pass in a run: the end of a fraction, or of the run.

@@ -63,7 +63,9 @@ struct known_still {
 
     /// the still with so many stages; its power does not matter to the strengths
     still of_stages(double stages) const {
-        return {{1.0 * kilowatt}, column::of_stages(stages), neck, returned};
+        still s{{1.0 * kilowatt}, column::of_stages(stages), returned};
+        s.neck = neck;
+        return s;
     }
 };
 
