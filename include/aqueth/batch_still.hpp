@@ -333,7 +333,7 @@ private:
         double const heat = batch_.moles() * 4e4;  // about what boiling all of it takes
         double const duration = from.slope[2];     // about what boiling all of it lasts
         // of x in a charge of water with a trace of ethanol, too
-        double const composition = from.x() + (std::min)(0.01, batch_.x());
+        double const composition = from.x() + (std::min)(0.01, 0.1 * batch_.x());
         batch_state const scale{composition, batch_.moles() * batch_.x(), duration, heat, heat, heat, heat};
         return numeric::dormand_prince(slopes, from.depth, from.y, from.slope, h, scale);
     }

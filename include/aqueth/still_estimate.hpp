@@ -133,7 +133,7 @@ private:
     void boil_on() {
         unknowns const y = steps_.empty() ? unknowns{batch_.x(), 0.0, 0.0} : steps_.back().end;
         unknowns const slope = steps_.empty() ? slopes(y) : steps_.back().slope;
-        unknowns const scale{y[0] + (std::min)(0.01, batch_.x()), batch_.x(), 1.0};
+        unknowns const scale{y[0] + (std::min)(0.01, 0.1 * batch_.x()), batch_.x(), 1.0};
         auto const f = [this](double, unknowns const& at) { return slopes(at); };
         for (;;) {
             double const tried = length_;
