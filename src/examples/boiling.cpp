@@ -11,11 +11,6 @@ std::vector<correlation::source> boiling_sources() {
             icao_atmosphere::cited};
 }
 
-std::string fractions(mole_fraction x) {
-    return fmt::format("{:.2f} % vol, {:.2f} % mass, {:.2f} % mol", to<volume_fraction>(x).percent(),
-                       to<mass_fraction>(x).percent(), x.percent());
-}
-
 json to_json(mole_fraction x) {
     return {{"percent_vol_20C", to<volume_fraction>(x).percent()},
             {"percent_mass", to<mass_fraction>(x).percent()},
@@ -39,7 +34,7 @@ std::string air_in_words(wording const& words, surroundings const& air, units::p
 void say_azeotrope(page& text, wording const& words, units::pressure p) {
     auto const most = azeotrope_at(p);
     text.row("azeotrope", "{}",
-             most ? fmt::format("{} at {}: distilling goes no further", fractions(most->liquid),
+             most ? fmt::format("{} at {}: distilling goes no further", words.fractions(most->liquid),
                                 words.exact_temperature(most->temperature))
                   : std::string("none at this pressure"));
 }

@@ -26,12 +26,8 @@ namespace program {
 std::vector<correlation::source> boiling_sources();
 
 inline constexpr char const* still_caution =
-    "Caution: never close a vessel that is heated. Its vapour needs a way out that cannot clog, and a\n"
-    "condenser with its water running; where it escapes it burns and scalds. Heat no spirit over a flame.\n"
-    "Distil only where law and licence allow it.";
+    "Caution: never close a heated vessel, keep the condenser's water running, heat no spirit over a flame.";
 
-/// A mixture in all three fractions.
-std::string fractions(mole_fraction x);
 json to_json(mole_fraction x);
 
 /// The azeotrope, if there is one.

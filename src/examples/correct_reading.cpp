@@ -25,7 +25,7 @@ void run(session& s) {
 
     wording const in_words = s.words();
     units::temperature const t = read_temperature(at);
-    stem const meter(options);
+    stem const meter(options, reading);
     auto const attributed = [&](auto const& f) { return on_behalf_of({{"temperature", at}}, f); };
     mass_fraction const w = attributed(
         [&] { return reading.present ? meter.composition(reading, t) : composition(read_strength(truth)); });
@@ -42,14 +42,21 @@ void run(session& s) {
         text.say("The instrument will show {} at {}", on_scale(scale, shown), in_words.temperature(t));
     }
     text.gap();
-    text.row("scale", "{}; glass grows by {:.3g}e-6 /K", name_of(scale),
-             1e6 * read_expansion(options.glass).value());
+    double const per_kelvin = 1e6 * read_expansion(options.glass).value();
+    text.row("scale", "{}; glass grows by {:.3g}e-6 per {}", name_of(scale),
+             in_words.us ? per_kelvin / 1.8 : per_kelvin, in_words.us ? "°F" : "K");
     text.row("reading", "{} at {}", on_scale(scale, shown), in_words.temperature(t));
     if (meter.shows_strength()) text.row("correction", "{:+.2f}", strength.number / scale.factor - shown);
-    text.row("true strength", "{:.2f} % vol at 20 °C, {:.2f} % mass, {:.2f} US proof",
-             to<volume_fraction>(w).percent(), w.percent(), to<us_proof>(w).degrees());
-    text.row("density", "{:.2f} kg/m3 at {}, {:.2f} kg/m3 at 20 °C", rho.value(), in_words.temperature(t),
-             density(w, celsius(20)).value());
+    if (in_words.us) {
+        text.row("true strength", "{}, {:.2f} % vol at 60 °F, {:.2f} % mass", in_words.strength(w),
+                 to<basic_volume_fraction<at_60_fahrenheit>>(w).percent(), w.percent());
+    } else {
+        text.row("true strength", "{} at 20 °C, {:.2f} % mass, {:.1f} US proof", in_words.strength(w),
+                 w.percent(), to<us_proof>(w).degrees());
+    }
+    text.row("density", "{} at {}, {} at {}", in_words.density(rho), in_words.temperature(t),
+             in_words.density(density(w, in_words.reference_temperature())),
+             in_words.temperature(in_words.reference_temperature()));
     text.gap();
     text.say("{}", vapour_caution);
 

@@ -28,6 +28,28 @@ std::string_view trimmed(std::string_view text) {
     return text.substr(first, text.find_last_not_of(" \t") - first + 1);
 }
 
+bool is_us_customary(std::string_view text) {
+    static constexpr std::string_view names =
+        " proof gal gallon gallons fl lb lbs pound pounds oz ounce ounces ";
+    auto const is_letter = [](char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); };
+    bool behind_a_number = false;
+    for (std::size_t at = 0; at < text.size();) {
+        if (!is_letter(text[at])) {
+            if (text[at] != ' ') behind_a_number = is_digit(text[at]) || text[at] == '.';
+            ++at;
+            continue;
+        }
+        std::size_t const begin = at;
+        while (at < text.size() && is_letter(text[at])) ++at;
+        std::string const word = squeezed(text.substr(begin, at - begin));
+        bool const ends = at == text.size() || text[at] == ' ' || text[at] == ',' || text[at] == ';';
+        bool const is_unit = names.find(" " + word + " ") != std::string_view::npos;
+        if (ends && is_unit && (behind_a_number || text == word)) return true;
+        behind_a_number = behind_a_number && word == "us";
+    }
+    return false;
+}
+
 std::string squeezed(std::string_view unit) {
     struct {
         std::string_view from, to;
@@ -153,7 +175,8 @@ amount read_amount(given const& g) { return read_amount(g, g.text); }
 units::volume read_volume(given const& g) { return std::get<units::volume>(read_amount(g, g.text, true)); }
 
 parcel make_parcel(amount const& how_much, mass_fraction w, units::temperature t) {
-    return std::visit([&](auto const& each) { return parcel::of(each, w, t); }, how_much);
+    if (auto const* volume = std::get_if<units::volume>(&how_much)) return parcel::of(*volume, w, t);
+    return parcel::of(mass_from_balance(std::get<units::mass>(how_much), density(w, t)), w, t);
 }
 
 parcel make_parcel(amount const& how_much, mass_fraction w, given const& temperature) {

@@ -98,6 +98,9 @@ struct wanted {
 
 bool is_digit(char c);
 
+/// Whether a text has a quantity in US proof, gallons, fluid ounces, pounds or ounces.
+bool is_us_customary(std::string_view text);
+
 /// A text without blanks at its ends.
 std::string_view trimmed(std::string_view text);
 
@@ -215,12 +218,14 @@ units::temperature read_temperature(given const& g);
 /// The temperature of water, which must be liquid.
 units::temperature read_water_temperature(given const& g);
 
+/// How much there is, as it was measured: a volume, or the mass that a balance in air shows.
 using amount = std::variant<units::volume, units::mass>;
 
 amount read_amount(given const& g, std::string_view text, bool volume_only = false);
 amount read_amount(given const& g);
 units::volume read_volume(given const& g);
 
+/// What was measured, as a parcel: a balance's indication becomes true mass here, and nowhere else.
 parcel make_parcel(amount const& how_much, mass_fraction w, units::temperature t);
 /// The same; if the liquid is frozen or hot, that is the temperature's fault, and the range is that of the
 /// liquid.

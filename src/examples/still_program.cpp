@@ -108,7 +108,7 @@ wash charge_options::read() const {
         double const share = std::visit(
             [&](auto const& each) {
                 if constexpr (std::same_as<std::decay_t<decltype(each)>, units::mass>) {
-                    return in(each, one.mass());
+                    return in(mass_from_balance(each, one.density(t)), one.mass());
                 } else {
                     return in(each, one.volume());
                 }

@@ -195,6 +195,18 @@ units::cubic_expansion read_expansion(given const& g) {
         g, [&] { return require_range("input", "cubic expansion", q.number, "/K", 0.0, 3e-4) * per_kelvin; });
 }
 
+namespace {
+/// The scale of an instrument that gave a reading.
+given scale_behind(given const& scale, given const& reading) {
+    if (scale.present || !reading.present) return scale;
+    auto const unit = read_quantity(reading, reading.text, {"a reading", strength_units}).unit;
+    return {reading.name, std::string(unit), true};
+}
+}  // namespace
+
+stem::stem(instrument const& options, given const& reading)
+    : stem(instrument{scale_behind(options.scale, reading), options.glass}) {}
+
 stem::stem(instrument const& options) {
     with_instrument(options, [this]<class Scale>(hydrometer<Scale> const& meter, notation const& scale) {
         scale_ = scale;

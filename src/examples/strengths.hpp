@@ -63,6 +63,8 @@ units::cubic_expansion read_expansion(given const& g);
 class stem {
 public:
     explicit stem(instrument const& options);
+    /// The same; unless --scale is given, the scale is the one that a reading is written in.
+    stem(instrument const& options, given const& reading);
 
     /// @return what is engraved on it
     notation const& scale() const { return scale_; }
