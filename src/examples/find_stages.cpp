@@ -225,7 +225,7 @@ void run(session& s) {
     if (!list.empty()) text.gap();
     say_what_it_means(text, found);
     text.gap();
-    text.say("{}", still_caution);
+    text.say("{}", run_caution);
     json answer{{"reflux_ratio", known ? json(*known) : json()}};
     if (known) answer.update(to_json(first));
     answer["reflux_and_stages_told_apart"] = list.size() == 1 && !found.one_run;

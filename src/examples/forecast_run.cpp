@@ -30,7 +30,7 @@ about const who{
     "  $ forecast_run --charge '25 L' --strength '11 %vol' --power '2 kW' --pot-heat '4 kJ/K' \\\n"
     "        --pot-loss '3 W/K' --plates 4 --plate-efficiency 0.6 --reflux 3 --heat-loss '5 %' \\\n"
     "        --discard '100 mL' --cuts 'distillate 80 %vol' --end 'distillate 20 %vol'\n"
-    "  Hearts: 2.0090 L at 86.13 % vol. Kept in all: 2.5652 L of pure alcohol (93 %).",
+    "  Hearts: 2.009 L at 86.13 % vol. Kept in all: 2.565 L of pure alcohol (93 %).",
     sources()};
 
 /// Reads "distillate 80 %vol", "pot 1 %vol", "pot 99 C", "collected 2 L", "elapsed 4 h", "strength lost";
@@ -475,7 +475,7 @@ void run(session& s) {
     assumed.say(text);
     if (picture.present) text.row("drawing", "{}", printable(picture.text));
     text.gap();
-    text.say("{}\n{}", still_caution, run_caution);
+    text.say("{}", run_caution);
     s.answer(text, s.in_json() ? to_json(charge, r, names, assumed) : json(), s.in_csv() ? csv_of(r) : "");
 }
 

@@ -116,12 +116,8 @@ private:
 
 std::string in_hours(units::time t);
 
-inline constexpr char const* run_caution =
-    "Never leave a run alone. Leave head space and put in boiling stones against surging, and let the pot "
-    "cool\n"
-    "before it is opened. Foreshots are discarded because they are unpleasant and may hold what is harmful; "
-    "that\n"
-    "does not take methanol out, and distilling does not make bad spirit good. It says nothing about lead.";
+inline constexpr char const* run_caution = "Caution: never close or leave a running still. Discarding "
+                                           "foreshots does not remove methanol (--cautions).";
 inline constexpr char const* gas_caution =
     "Caution: carbon dioxide is heavy and chokes. Let fresh air through cellars and vats.";
 
