@@ -186,13 +186,17 @@ private:
     double steepness_ = nothing;  // of the function at the root
 };
 
-/// liquid over vapour at the top of a column
+/// Liquid over vapour at the top of a column.
 /// @param ratio liquid that the condenser returns per distillate taken, may be infinite
-/// @param share of the vapour, condensed in the neck
+/// @param share share of the vapour that condenses in the neck
+/// @return internal reflux, 0 to 1
 inline double internal_reflux_of(double ratio, double share) {
     return share + (1.0 - share) * (std::isinf(ratio) ? 1.0 : ratio / (1.0 + ratio));
 }
-/// the inverse for the ratio
+/// The reflux ratio of an internal reflux.
+/// @param phi   liquid over vapour at the top of a column
+/// @param share share of the vapour that condenses in the neck
+/// @return liquid that the condenser returns per distillate taken
 inline double reflux_ratio_of(double phi, double share) { return (1.0 - share) / (1.0 - phi) - 1.0; }
 
 /// where a column was in earlier calls
