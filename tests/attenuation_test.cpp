@@ -232,5 +232,14 @@ TEST(Attenuation, RefusesBadInput) {
                        "share of the stoichiometric yield");
 }
 
+// Casey, Magnus and Ingledew (1984) reached 16.2 % vol with well-fed brewer's yeast, so that much must be allowed; that
+// yeast ends below 20 % vol is common practice.
+TEST(SugarNeeded, AllowsWhatYeastHasReachedAndNoMore) {
+    EXPECT_NO_THROW(sugar_needed(25.0 * litre, by_volume(16.2)));
+    EXPECT_NO_THROW(sugar_needed(25.0 * litre, by_volume(20.0)));
+    auto const strong = expect_range_error([] { sugar_needed(25.0 * litre, by_volume(20.01)); }, "strength");
+    EXPECT_EQ(strong.upper(), 20.0);
+}
+
 }  // namespace
 }  // namespace aqueth

@@ -136,7 +136,7 @@ judge() { # header what test...
             # a test that the compiler makes
             if grep -q 'static.assert' "$room/errors"; then verdict=killed; fi
             break
-        elif ! GTEST_FAIL_FAST=1 timeout 60 "$room/test" $(arguments_of "$test") >/dev/null 2>&1; then
+        elif ! { GTEST_FAIL_FAST=1 timeout 60 "$room/test" $(arguments_of "$test") >/dev/null; } 2>/dev/null; then
             verdict=killed
             break
         fi

@@ -210,5 +210,34 @@ TEST(CorrelationOfReadings, RefusesWhatHasNone) {
     expect_range_error([&] { correlation_of_readings({}, {}); }, "number of readings");
 }
 
+// How far a bend may go. The variance of a cubic model of a normal input has a closed form, so that one can tell what
+// the first order misses: Y = X + c X^3 has the variance u^2 + 6 c u^4 + 15 c^2 u^6, of which first order sees u^2.
+// What is accepted must not be further off than the doubt that the standard deviation of five readings has itself,
+// 1/sqrt(2 (n - 1)) = 35 % (GUM E.4.3); what is off by less than a tenth must not be refused.
+TEST(PropagateByDifferences, RefusesABendThatFirstOrderMisses) {
+    double const doubt_of_five_readings = 1.0 / std::sqrt(2.0 * (5.0 - 1.0));
+    double const u = 0.2;
+    std::vector<input_quantity> const inputs{sure("x", 0.0, u)};
+    int accepted = 0, refused = 0;
+    for (double bend = 0.0; bend < 0.5; bend += 0.005) {  // c u^2
+        double const c = bend / (u * u);
+        auto const cubic = [c](std::span<double const> x) { return x[0] + c * x[0] * x[0] * x[0]; };
+        double const missed = std::sqrt(1.0 + 6.0 * bend + 15.0 * bend * bend) - 1.0;
+        try {
+            auto const b = propagate_by_differences(cubic, inputs);
+            EXPECT_NEAR(b.standard_uncertainty, u, 1e-9 * u);
+            EXPECT_LT(missed, doubt_of_five_readings) << bend;
+            ++accepted;
+        } catch (range_error const& e) {
+            EXPECT_EQ(e.argument(), "bend of the model within one standard uncertainty");
+            EXPECT_NEAR(e.value(), 100.0 * bend, 1e-6);
+            EXPECT_GT(missed, 0.1) << bend;
+            ++refused;
+        }
+    }
+    EXPECT_GT(accepted, 5);
+    EXPECT_GT(refused, 50);
+}
+
 }  // namespace
 }  // namespace aqueth
