@@ -191,7 +191,7 @@ TEST(StillEstimate, ExplainsUpToChiSquaredAt95Percent) {
             std::vector<past_run> past(runs, one);
             for (std::size_t i = 0; i < runs; ++i)
                 past[i].strength = by_volume(one.strength.percent() - 2.0 + (i % 2 == 0 ? off : -off));
-            auto const e = estimate_stages(std::span<past_run const>(past), returned, u, sea_level());
+            auto const e = detail::stage_fit<boiling_curve>(past, u, sea_level()).estimate({returned});
             EXPECT_NEAR(e.disagreement, off, 1e-3);
             EXPECT_EQ(e.explains, share < 1.0) << runs << " runs, " << share;
         }
