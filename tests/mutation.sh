@@ -316,7 +316,9 @@ run() {
             group measured-equilibrium operators include/aqueth/measured_equilibrium.hpp measured_equilibrium \
                 measured_equilibrium_verdict
             ;;
-        uncertainty) group uncertainty operators include/aqueth/uncertainty.hpp uncertainty published/metrology_guides ;;
+        uncertainty)
+            group uncertainty operators include/aqueth/uncertainty.hpp uncertainty published/metrology_guides monte_carlo
+            ;;
         monte-carlo) group monte-carlo operators include/aqueth/monte_carlo.hpp monte_carlo published/metrology_guides ;;
         conformity) group conformity operators include/aqueth/conformity.hpp conformity published/metrology_guides ;;
         labelling) group labelling operators include/aqueth/labelling.hpp labelling ;;
