@@ -273,12 +273,9 @@ TEST(Wording, IsMetricOrCustomary) {
 TEST(Instruments, ReadOnlyTheirOwnScale) {
     given const glass = option("soda-lime");
     auto const kind_of = [&](std::string const& scale) {
-        std::string name;
         given const g = option(scale);
-        with_instrument({g, glass}, [&](auto const& meter, notation const& n) {
-            name = fmt::format("{}, {:.2f}", name_of(n), meter.reference_temperature().celsius());
-        });
-        return name;
+        stem const meter({g, glass});
+        return fmt::format("{}, {:.2f}", name_of(meter.scale()), meter.scale().reference.celsius());
     };
     EXPECT_EQ(kind_of("%vol"), "% vol at 20 °C, 20.00");
     EXPECT_EQ(kind_of("%vol at 15 C"), "% vol at 15 °C, 15.00");
@@ -292,13 +289,13 @@ TEST(Instruments, ReadOnlyTheirOwnScale) {
     EXPECT_EQ(kind_of("sg 60/60 F in air"), "specific gravity 60 °F/60 °F in air, 15.56");
 
     given const proof_scale = option("proof");
-    with_instrument({proof_scale, glass}, [&](auto const& meter, notation const& n) {
-        using scale = std::decay_t<decltype(meter.reading(by_mass(40.0), celsius(20)))>;
-        EXPECT_NE(refusal([&](given const& g) { return read_mark<scale>(g, n); }, "84 %vol")
-                      .find("the scale is US proof"),
-                  std::string::npos);
-        EXPECT_EQ(number_on(n, read_mark<scale>(option("90 proof"), n)), 90.0);
-    });
+    stem const meter({proof_scale, glass});
+    EXPECT_NE(
+        refusal([&](given const& g) { return meter.number(g); }, "84 %vol").find("the scale is US proof"),
+        std::string::npos);
+    EXPECT_EQ(meter.number(option("90 proof")), 90.0);
+    given const per_cubic_centimetre = option("g/cm3");
+    EXPECT_EQ(stem({per_cubic_centimetre, glass}).number(option("935 kg/m3")), 0.935);
 }
 
 TEST(Instruments, HaveGlass) {
