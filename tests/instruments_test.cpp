@@ -144,6 +144,7 @@ TEST(InstrumentClasses, DivisionsAreThoseOfTheNames) {
 // 0.52 kg/m3, whose own authors' ethanol held water (tables/modern_densities.csv).
 TEST(FormulaError, CoversTheMeasurementsOf1913) {
     input_quantity const e = formula_error();
+    EXPECT_EQ(e.name(), "OIML R 22 as a formula");
     EXPECT_EQ(e.unit(), "kg/m3");
     EXPECT_EQ(e.estimate(), 0.0);
     EXPECT_EQ(e.distribution(), distribution::rectangular);
@@ -170,6 +171,35 @@ TEST(GlassExpansion, IsTheConventionAndItsWidth) {
     EXPECT_EQ(e.unit(), "1/K");
     EXPECT_EQ(e.distribution(), distribution::rectangular);
     EXPECT_NEAR(e.standard_uncertainty() * std::sqrt(3.0), 2e-6, 1e-12);
+}
+
+TEST(InstrumentClasses, DescriptionsSayTheSizeOfTheKey) {
+    for (auto const& each : instrument_classes) {
+        std::string const key = each.key;
+        if (key.starts_with("cylinder-")) {  // cylinder-100-A
+            std::string const size = key.substr(9, key.size() - 11);
+            EXPECT_EQ(each.description, "measuring cylinder, " + size + " mL, class " + key.back());
+        } else if (key.starts_with("measure-")) {  // measure-1000
+            EXPECT_EQ(each.description, "capacity measure, " + key.substr(8, key.size() - 11) + " L");
+        }
+    }
+}
+
+// UK SI 1995/1907, schedule 2, table 3: a load of 500 e still belongs to the first class, the least more to the next.
+TEST(BalanceError, EndsOfTheClasses) {
+    auto const half_width = [](double intervals) {
+        return balance_error(intervals * gram, 1.0 * gram).standard_uncertainty() * std::sqrt(3.0) * 1000.0;
+    };
+    EXPECT_NEAR(half_width(499.99), 1.0, 1e-12);
+    EXPECT_NEAR(half_width(500.01), 2.0, 1e-12);
+    EXPECT_NEAR(half_width(1999.99), 2.0, 1e-12);
+    EXPECT_NEAR(half_width(2000.01), 3.0, 1e-12);
+    auto const e = expect_range_error([&] { half_width(10000.01); }, "load in scale intervals");
+    EXPECT_EQ(e.upper(), 10000.0);
+    auto const interval =
+        expect_range_error([&] { balance_error(1.0 * gram, 0.0 * gram); }, "verification scale interval");
+    EXPECT_EQ(interval.lower(), 1e-9);
+    EXPECT_EQ(interval.upper(), 1e9);
 }
 
 }  // namespace
