@@ -96,7 +96,8 @@ TEST(TemperatureScaleError, IsAFewMillikelvins) {
     EXPECT_NEAR(temperature_scale_error(celsius(40.0)).standard_uncertainty() * std::sqrt(3.0), 0.010,
                 0.0005);
     for (double const bad : {-20.1, 40.1, nan}) {
-        expect_range_error([&] { temperature_scale_error(celsius(bad)); }, "temperature");
+        auto const e = expect_range_error([&] { temperature_scale_error(celsius(bad)); }, "temperature");
+        EXPECT_EQ(e.reason(), "OIML R 22");
     }
 }
 
