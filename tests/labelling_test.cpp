@@ -62,6 +62,29 @@ TEST(UsFillLimits, FollowTheText) {
     }
 }
 
+// Directive 76/211/EEC, annex I: 1, the average is not below the label; 2.2, volumes are those at 20 °C.
+TEST(EuFillLimits, AskTheBatchForItsAverage) {
+    auto const limits = eu_fill_limits(700.0 * millilitre);
+    EXPECT_EQ(limits.average.lower, 700.0);
+    EXPECT_EQ(limits.average.upper, std::numeric_limits<double>::infinity());
+    EXPECT_EQ(limits.reference, celsius(20.0));
+}
+
+// From memory: NIST Handbook 133 has distilled spirits at 60 °F.
+TEST(UsFillLimits, MeanSixtyFahrenheit) {
+    auto const limits = us_fill_limits(750.0 * millilitre);
+    EXPECT_EQ(limits.reference, fahrenheit(60.0));
+    EXPECT_TRUE(std::string_view(limits.remark).find("from memory") != std::string_view::npos);
+}
+
+// Annex XII, item 3, has the drinks that fruit or parts of plants are in; the Government Chemist's opinion of
+// 2017 has item 4 for a filtered liqueur.
+TEST(StrengthTolerances, OfMacerationsAreForWhatContainsThem) {
+    auto const* of = find_strength_tolerance("eu-macerated");
+    EXPECT_TRUE(std::string_view(of->drinks).find("contain") != std::string_view::npos);
+    EXPECT_TRUE(std::string_view(of->remark).find("filtered") != std::string_view::npos);
+}
+
 TEST(FillLimits, RefuseWhatTheTextsDoNotCover) {
     double const nan = std::numeric_limits<double>::quiet_NaN();
     for (double const bad : {0.0, 4.9, 10001.0, -700.0, nan}) {

@@ -114,7 +114,7 @@ void write(session& s, content const& table, side const& rows, side const& colum
     for (std::size_t k = 0; k < cells.size(); ++k) {
         line = fmt::format("{:>8.6g}", rows.numbers[k]);
         csv += fmt::format("\n{:.10g}", rows.numbers[k]);
-        json& row = values.emplace_back(json::array());
+        json& row = values.push_back(json::array());
         for (auto const& cell : cells[k]) {
             line += fmt::format("{:>{}}", shown(cell), width);
             csv += cell ? fmt::format(",{:.10g}", *cell) : ",";

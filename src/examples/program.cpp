@@ -110,15 +110,16 @@ given& session::argument(char const* name, char const* description) {
 
 std::vector<given>& session::repeated(char const* name, char const* type, char const* description,
                                       bool needed) {
-    auto const store = [this, name](std::vector<std::string> const& texts) {
-        for (std::string const& text : texts) repeats_.push_back({name, text, true});
+    std::vector<given>& all = repeats_.emplace_back();
+    auto const store = [&all, name](std::vector<std::string> const& texts) {
+        for (std::string const& text : texts) all.push_back({name, text, true});
     };
     app_->add_option_function<std::vector<std::string>>(name, store, description)
         ->type_name(type)
         ->required(needed)
         ->expected(1)
         ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
-    return repeats_;
+    return all;
 }
 
 bool const& session::flag(char const* name, char const* description) {
@@ -173,8 +174,9 @@ void session::parse() {
     if (us_ && metric_) throw bad_input("give either --us or --metric");
     auto const customary = [](given const& g) { return g.present && is_us_customary(g.text); };
     if (offers_us_ && !metric_) {
-        us_ = us_ || std::any_of(options_.begin(), options_.end(), customary) ||
-              std::any_of(repeats_.begin(), repeats_.end(), customary);
+        us_ = us_ || std::any_of(options_.begin(), options_.end(), customary);
+        for (std::vector<given> const& all : repeats_)
+            us_ = us_ || std::any_of(all.begin(), all.end(), customary);
     }
     if (us_) {
         for (auto const& [option, standard] : us_standards_) {
@@ -184,7 +186,7 @@ void session::parse() {
 }
 
 void session::answer(page const& text, json const& data, std::string const& csv) {
-    output_ = json_ ? data.dump(2) + "\n" : csv_ ? csv : text.text();
+    output_ = json_ ? data.text() + "\n" : csv_ ? csv : text.text();
 }
 
 int session::run(std::function<void(session&)> const& body) {

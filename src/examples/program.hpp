@@ -96,7 +96,7 @@ private:
     CLI::Option* last_ = nullptr;
     std::deque<given> options_;  // never moves what the programs hold references to
     std::vector<std::pair<given*, char const*>> us_standards_;
-    std::vector<given> repeats_;
+    std::deque<std::vector<given>> repeats_;
     std::deque<bool> flags_;
     std::string units_, explanation_;  // of this program alone, for the help
     bool json_ = false, csv_ = false, us_ = false, metric_ = false, offers_us_ = false;

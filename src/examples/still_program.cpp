@@ -23,9 +23,14 @@ apparent_extract read_extract(given const& g) {
     wanted const w{"a gravity or an extract", "sg (20/20 C), or plato"};
     number_and_unit const q = read_quantity(g, g.text, w);
     std::string const unit = squeezed(q.unit);
+    if (unit == "brix" || unit == "bx") {
+        refuse(g,
+               "which instrument? A saccharometer's degrees are 'plato'. A refractometer's hold only before "
+               "fermentation (as 'plato'), because alcohol raises them: after it, read a hydrometer");
+    }
     return on_behalf_of(g, [&] {
         if (unit == "sg") return apparent_extract_of(specific_gravity(q.number));
-        if (unit == "plato" || unit == "p" || unit == "brix") return apparent_extract(q.number);
+        if (unit == "plato" || unit == "p") return apparent_extract(q.number);
         refuse_unit(g, q.unit, w);
     });
 }

@@ -195,8 +195,6 @@ units::cubic_expansion read_expansion(given const& g) {
         g, [&] { return require_range("input", "cubic expansion", q.number, "/K", 0.0, 3e-4) * per_kelvin; });
 }
 
-stem::stem(instrument const& options) : stem(options.scale, options.glass) {}
-
 namespace {
 /// The scale of an instrument that gave a reading.
 given scale_behind(given const& scale, given const& reading) {
@@ -207,28 +205,27 @@ given scale_behind(given const& scale, given const& reading) {
 }  // namespace
 
 stem::stem(instrument const& options, given const& reading)
-    : stem(scale_behind(options.scale, reading), options.glass) {}
+    : stem(instrument{scale_behind(options.scale, reading), options.glass}) {}
 
-stem::stem(given const& scale_option, given const& glass) {
-    with_instrument(
-        {scale_option, glass}, [this]<class Scale>(hydrometer<Scale> const& meter, notation const& scale) {
-            scale_ = scale;
-            shows_strength_ = strength_basis<Scale>;
-            auto const marked = [scale](given const& g, double number) {
-                return on_behalf_of(g, [&] { return mark<Scale>(scale, number); });
-            };
-            check_ = [marked](given const& g, double number) { marked(g, number); };
-            composition_ = [meter, marked](double number, given const& g, units::temperature t) {
-                return meter.composition(marked(g, number), t);
-            };
-            reading_ = [meter, scale](mass_fraction w, units::temperature t) {
-                return number_on(scale, meter.reading(w, t));
-            };
-            strength_ = [](mass_fraction w) {
-                using basis_type = std::conditional_t<strength_basis<Scale>, Scale, volume_fraction>;
-                return figure{to<basis_type>(w).number(), basis_type::unit};
-            };
-        });
+stem::stem(instrument const& options) {
+    with_instrument(options, [this]<class Scale>(hydrometer<Scale> const& meter, notation const& scale) {
+        scale_ = scale;
+        shows_strength_ = strength_basis<Scale>;
+        auto const marked = [scale](given const& g, double number) {
+            return on_behalf_of(g, [&] { return mark<Scale>(scale, number); });
+        };
+        check_ = [marked](given const& g, double number) { marked(g, number); };
+        composition_ = [meter, marked](double number, given const& g, units::temperature t) {
+            return meter.composition(marked(g, number), t);
+        };
+        reading_ = [meter, scale](mass_fraction w, units::temperature t) {
+            return number_on(scale, meter.reading(w, t));
+        };
+        strength_ = [](mass_fraction w) {
+            using basis_type = std::conditional_t<strength_basis<Scale>, Scale, volume_fraction>;
+            return figure{to<basis_type>(w).number(), basis_type::unit};
+        };
+    });
 }
 
 double stem::number(given const& reading) const {

@@ -88,8 +88,6 @@ public:
     figure strength(mass_fraction w) const { return strength_(w); }
 
 private:
-    stem(given const& scale, given const& glass);
-
     notation scale_;
     bool shows_strength_ = true;
     std::function<void(given const&, double)> check_;

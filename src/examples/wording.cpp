@@ -15,8 +15,11 @@ std::string number(double value, int significant) {
 }
 
 namespace {
+/// The larger unit begins where four digits of the smaller one would show it: no "1000 g".
+constexpr double nearly = 0.99995;
+
 /// Gallons are gauged to a tenth (27 CFR part 30), however many there are.
-std::string gallons(double value) { return value < 1000.0 ? number(value) : fmt::format("{:.1f}", value); }
+std::string gallons(double value) { return value < 1000.0 ? number(value, 5) : fmt::format("{:.1f}", value); }
 }  // namespace
 
 units::mass balance_indication_of(parcel const& p) {
@@ -24,8 +27,8 @@ units::mass balance_indication_of(parcel const& p) {
 }
 
 std::string wording::scaled(units::mass m) const {
-    if (us) return m < pound ? number(in(m, ounce)) + " oz" : number(in(m, pound)) + " lb";
-    return m < kilogram ? number(in(m, gram)) + " g" : number(in(m, kilogram)) + " kg";
+    if (us) return m < nearly * pound ? number(in(m, ounce)) + " oz" : number(in(m, pound)) + " lb";
+    return m < nearly * kilogram ? number(in(m, gram)) + " g" : number(in(m, kilogram)) + " kg";
 }
 std::string wording::mass(units::mass m) const { return scaled(m); }
 std::string wording::weight(units::mass m, units::mass_density rho) const {
@@ -35,10 +38,10 @@ std::string wording::weight(parcel const& p) const { return scaled(balance_indic
 
 std::string wording::volume(units::volume v) const {
     if (us) {
-        return v < us_gallon ? number(in(v, us_fluid_ounce)) + " US fl oz"
-                             : gallons(in(v, us_gallon)) + " US gal";
+        return v < nearly * us_gallon ? number(in(v, us_fluid_ounce)) + " US fl oz"
+                                      : gallons(in(v, us_gallon)) + " US gal";
     }
-    return v < litre ? number(in(v, millilitre)) + " mL" : number(in(v, litre)) + " L";
+    return v < nearly * litre ? number(in(v, millilitre)) + " mL" : number(in(v, litre)) + " L";
 }
 
 std::string wording::temperature(units::temperature t) const {
