@@ -6,6 +6,7 @@
 // below them, what a table itself calls of no use is above.
 #include <aqueth/measured_equilibrium.hpp>
 
+#include "expect_range_error.hpp"
 #include "published/table.hpp"
 
 #include <gtest/gtest.h>
@@ -131,6 +132,28 @@ TEST(MeasuredEquilibriumVerdict, AreaCountsTheHeatOfMixing) {
     EXPECT_LT(measured_equilibrium(points, p).check().area_percent, 0.05);
     for (measured_point& point : points) point.temperature.reset();
     EXPECT_LT(measured_equilibrium(points, p).check().area_percent, 0.05);
+}
+
+// Nothing is extrapolated, and the error says what was measured, in percent.
+TEST(MeasuredEquilibriumVerdict, SaysWhichRangeWasMeasured) {
+    measured_equilibrium const m(from_model(standard_atmosphere, 0.1, 0.7), standard_atmosphere);
+    EXPECT_NO_THROW(m.vapour(mole_fraction(0.1)));
+    EXPECT_NO_THROW(m.vapour(mole_fraction(0.7)));
+    for (double const outside : {0.05, 0.75}) {
+        for (bool const vapour : {true, false}) {
+            auto const e = test::expect_range_error(
+                [&] {
+                    if (vapour) {
+                        m.vapour(mole_fraction(outside));
+                    } else {
+                        m.temperature(mole_fraction(outside));
+                    }
+                },
+                "mole fraction of the liquid");
+            EXPECT_NEAR(e.lower(), 10.0, 1e-9);
+            EXPECT_NEAR(e.upper(), 70.0, 1e-9);
+        }
+    }
 }
 
 /// the points of a published isobar, as its table has them
