@@ -156,6 +156,21 @@ TEST(MeasuredEquilibriumVerdict, SaysWhichRangeWasMeasured) {
     }
 }
 
+// An azeotrope is a mixture like any other; only of the pure liquids it is not asked what their vapour is.
+TEST(MeasuredEquilibriumVerdict, CountsAnAzeotropeAndRefusesImpossibleEnds) {
+    auto points = from_model(standard_atmosphere, 0.1, 0.8);
+    auto const at_azeotrope = azeotrope(standard_atmosphere);
+    points.push_back({at_azeotrope.liquid, at_azeotrope.liquid, at_azeotrope.temperature});
+    measured_equilibrium const m(points, standard_atmosphere);
+    EXPECT_NEAR(m.vapour(at_azeotrope.liquid).value(), at_azeotrope.liquid.value(), 1e-12);
+    for (double const pure : {0.0, 1.0}) {
+        auto impossible = points;
+        impossible.push_back({mole_fraction(pure), mole_fraction(0.5), celsius(80.0)});
+        test::expect_range_error([&] { measured_equilibrium(impossible, standard_atmosphere); },
+                                 "liquid under a mixed vapour");
+    }
+}
+
 /// the points of a published isobar, as its table has them
 measured_equilibrium isobar(char const* file, std::string const& kilopascals, bool with_temperature = true) {
     table const t(file);
