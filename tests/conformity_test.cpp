@@ -308,5 +308,21 @@ TEST(Acceptance, IsNeverWiderThanTheTolerance) {
     EXPECT_LE(inside.upper, upper);
 }
 
+// One limit alone: the uncertainty that is left over is the distance over the quantile of the normal distribution, which
+// is less than one below 84 % (0.2533 for 60 %, 0.6745 for 75 %, 1.6449 for 95 %: any table).
+TEST(LargestUncertainty, OfOneLimitIsTheDistanceOverTheQuantile) {
+    struct {
+        double confidence, quantile;
+    } const rows[] = {{0.60, 0.253347}, {0.75, 0.674490}, {0.95, 1.644854}};
+    for (auto const& row : rows) {
+        EXPECT_NEAR(
+            largest_uncertainty({40.0, std::numeric_limits<double>::infinity()}, 40.3, row.confidence),
+            0.3 / row.quantile, 2e-6);
+        EXPECT_NEAR(
+            largest_uncertainty({-std::numeric_limits<double>::infinity(), 40.0}, 39.7, row.confidence),
+            0.3 / row.quantile, 2e-6);
+    }
+}
+
 }  // namespace
 }  // namespace aqueth

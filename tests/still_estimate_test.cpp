@@ -3,6 +3,8 @@
 
 #include "expect_range_error.hpp"
 
+#include <boost/math/distributions/chi_squared.hpp>
+
 #include <gtest/gtest.h>
 
 #include <algorithm>
@@ -183,6 +185,28 @@ TEST(StillEstimate, RunsThatContradictWidenTheRange) {
         estimate_stages(std::span<past_run const>(past), returned, neck::insulated(), 3.0, sea_level());
     EXPECT_TRUE(tolerant.explains);
     EXPECT_EQ(tolerant.uncertainty, 3.0);
+}
+
+// Runs explain each other as long as their sum of squares over the stated variance stays below what chi-squared, with
+// as many degrees of freedom as there are runs less one, exceeds once in twenty times: 3.841, 7.815, 14.067 for 1, 3
+// and 7 (any table of chi-squared at 95 %; here Boost.Math). The approximation that is used is 2.4 % low for one.
+TEST(StillEstimate, ExplainsUpToChiSquaredAt95Percent) {
+    reflux const returned = reflux::constant(3.0);
+    past_run const one = made_by(3.0, returned, 1.5);
+    double const u = 0.5;
+    for (std::size_t const runs : {2U, 4U, 8U}) {
+        double const n = static_cast<double>(runs);
+        double const limit = boost::math::quantile(boost::math::chi_squared(n - 1.0), 0.95);
+        for (double const share : {0.96, 1.01}) {
+            double const off = u * std::sqrt(share * limit / n);  // half of the runs above, half below
+            std::vector<past_run> past(runs, one);
+            for (std::size_t i = 0; i < runs; ++i)
+                past[i].strength = by_volume(one.strength.percent() - 2.0 + (i % 2 == 0 ? off : -off));
+            auto const e = detail::stage_fit<boiling_curve>(past, u, sea_level()).estimate({returned});
+            EXPECT_NEAR(e.disagreement, off, 1e-3);
+            EXPECT_EQ(e.explains, share < 1.0) << runs << " runs, " << share;
+        }
+    }
 }
 
 // Least squares, not the mean: a run that stages hardly change says little about them. On either side of the

@@ -169,8 +169,9 @@ inline run_balance balance_of(wash const& charge, std::vector<run_fraction> cons
 ///         charge's moles are left: the error says what is reachable
 /// @par Accuracy
 /// Of the integration: 1e-8 in the strength of fractions, 2e-8 in what has been collected at a point. Of the
-/// equilibrium: 0.005 in the vapour's mole fraction, which is what laboratories differ by. Stages, heat loss
-/// and the pot's loss are the user's figures.
+/// equilibrium: `vapour_uncertainty`, 0.02 in the vapour's mole fraction over a wash and less over spirit; a
+/// `curve_with_vapour_shifted` shows what that is worth. Stages, heat loss and the pot's loss are the user's
+/// figures.
 /// @par Source
 /// @ref source_columns (Rayleigh; McCabe and Thiele)
 template <boiling_mixture M, std::invocable<run_progress> Progress>

@@ -439,7 +439,7 @@ void run(session& s) {
     assumptions assumed = still_given.assumed();
     assumed.unless_given(charge_given.solids, "no extract in the charge");
     assumed.unless_given(charge_given.temperature, "a charge of 20 °C to warm up");
-    if (picture.present) put_picture(s, picture, path, svg_by_gnuplot(picture_of(r)));
+    if (picture.present) put_picture(s, picture, path, replace, svg_by_gnuplot(picture_of(r)));
 
     wording const words = s.words();
     page text;
