@@ -240,32 +240,52 @@ json to_json(run_point const& p) {
     return data;
 }
 
+/// What has been collected, at the temperature to which the answer refers volumes.
+units::volume volume_collected(wording const& words, run_point const& p) {
+    if (!words.us || !(p.collected > units::volume())) return p.collected;
+    auto const strength = volume_fraction((std::min)(1.0, in(p.pure_alcohol, p.collected)));
+    return parcel::of(p.collected, strength, celsius(20)).volume(words.reference_temperature());
+}
+
 /// Strength and temperature against what has been collected, with a line where a fraction ends.
-std::string picture_of(distillation const& r) {
+std::string picture_of(wording const& words, distillation const& r) {
+    char const* const degrees = words.us ? "°F" : "°C";
     std::string script =
         "set encoding utf8\n"
         "set terminal svg size 960,600 font 'sans-serif,14' background '#ffffff' noenhanced\n"
         "set border linecolor '#444444'\nset grid linecolor '#dddddd'\n"
-        "set xlabel 'collected, L at 20 °C'\nset ylabel 'strength, % vol'\nset y2label 'temperature, °C'\n"
-        "set yrange [0:100]\nset ytics 10 nomirror\nset xtics nomirror\nset y2tics\n"
-        "set key outside top center horizontal\n$run << EOD\n";
+        "set xtics nomirror\nset y2tics\nset key outside top center horizontal\n";
+    script += fmt::format(
+        "set xlabel 'collected, {} at {}'\nset ylabel 'strength, {}'\nset y2label 'temperature, {}'\n"
+        "set yrange [0:{}]\nset ytics {} nomirror\n$run << EOD\n",
+        words.us ? "US gal" : "L", words.temperature(words.reference_temperature()),
+        words.us ? "US proof" : "% vol", degrees, words.us ? 200 : 100, words.us ? 20 : 10);
+    auto const collected = [&](run_point const& p) {
+        return in(volume_collected(words, p), words.one_volume());
+    };
+    auto const strength = [&](mole_fraction x) {
+        return words.us ? to<us_proof>(to<mass_fraction>(x)).degrees() : percent(x);
+    };
+    auto const temperature = [&](units::temperature t) { return words.us ? t.fahrenheit() : t.celsius(); };
     for (run_point const& p : r.points) {
-        script +=
-            fmt::format("{:.6g} {:.6g} {:.6g} {:.6g} {:.6g}\n", in(p.collected, litre), percent(p.distillate),
-                        percent(p.still), p.vapour.celsius(), p.boiling.celsius());
+        script += fmt::format("{:.6g} {:.6g} {:.6g} {:.6g} {:.6g}\n", collected(p), strength(p.distillate),
+                              strength(p.still), temperature(p.vapour), temperature(p.boiling));
     }
     script += "EOD\n";
     for (std::size_t k = 0; k + 1 < r.fractions.size(); ++k) {
         script +=
             fmt::format("set arrow from first {0:.6g}, graph 0 to first {0:.6g}, graph 1 nohead dashtype 2 "
                         "linecolor '#888888'\n",
-                        in(r.fractions[k].end.collected, litre));
+                        collected(r.fractions[k].end));
     }
     return script +
-           "plot $run using 1:2 with lines linewidth 2.5 linecolor '#1f4e79' title 'distillate', "
-           "$run using 1:3 with lines linewidth 2.5 linecolor '#009e73' title 'in the pot', "
-           "$run using 1:4 axes x1y2 with lines linewidth 2 dashtype 4 linecolor '#b03a2e' title 'head, °C', "
-           "$run using 1:5 axes x1y2 with lines linewidth 2 dashtype 4 linecolor '#d55e00' title 'pot, °C'\n";
+           fmt::format("plot $run using 1:2 with lines linewidth 2.5 linecolor '#1f4e79' title 'distillate', "
+                       "$run using 1:3 with lines linewidth 2.5 linecolor '#009e73' title 'in the pot', "
+                       "$run using 1:4 axes x1y2 with lines linewidth 2 dashtype 4 linecolor '#b03a2e' title "
+                       "'head, {0}', "
+                       "$run using 1:5 axes x1y2 with lines linewidth 2 dashtype 4 linecolor '#d55e00' title "
+                       "'pot, {0}'\n",
+                       degrees);
 }
 
 json to_json(run_fraction const& f, std::string const& name) {
@@ -323,13 +343,15 @@ struct main_product {
     parcel whole() const { return parts.size() == 1 ? parts.front() : mix(parts).product; }
     std::string how_much(wording const& words) const {
         parcel const p = whole();
-        return fmt::format("{} at {}", words.volume(p.volume(celsius(20))), words.strength(p.composition()));
+        return fmt::format("{} at {}", words.volume(p.volume(words.reference_temperature())),
+                           words.strength(p.composition()));
     }
     std::string headline(wording const& words, distillation const& r) const {
         if (parts.empty()) return name + ": nothing.";
-        return fmt::format("{}: {}{} {} of pure alcohol ({:.0f} %).", name, how_much(words),
-                           name == "Kept" ? "," : ". Kept in all:", words.volume(r.kept_alcohol()),
-                           100.0 * r.recovery());
+        std::string const alcohol = words.us ? words.pure_alcohol(r.kept_alcohol())
+                                             : words.volume(r.kept_alcohol()) + " of pure alcohol";
+        return fmt::format("{}: {}{} {} ({:.0f} %).", name, how_much(words),
+                           name == "Kept" ? "," : ". Kept in all:", alcohol, 100.0 * r.recovery());
     }
 };
 
@@ -379,7 +401,8 @@ std::string kept_until(wording const& words, distillation const& r) {
     if (!r.strength_lost) return "to the end";
     run_point const& p = *r.strength_lost;
     return fmt::format("until {}, {} collected, {} in the pot; reflux {:.3g} from there", in_hours(p.elapsed),
-                       words.volume(p.collected), words.strength(to<mass_fraction>(p.still)), p.reflux_ratio);
+                       words.volume(volume_collected(words, p)), words.strength(to<mass_fraction>(p.still)),
+                       p.reflux_ratio);
 }
 
 json to_json(wash const& charge, distillation const& r, std::vector<std::string> const& names,
@@ -490,14 +513,16 @@ void run(session& s) {
                              });
                          });
                      });
+    wording const words = s.words();
     auto const names = names_of(given_names, r);
     assumptions assumed = still_given.assumed();
     assumed.unless_given(charge_given.solids, "no extract in the charge");
-    assumed.unless_given(charge_given.temperature, "a charge of 20 °C to warm up");
+    assumed.unless_given(
+        charge_given.temperature,
+        fmt::format("a charge of {} to warm up", words.temperature(charge.liquid().temperature())));
     weaker_run const weaker(charge, apparatus, plan, curve.pressure());
-    if (picture.present) put_picture(s, picture, path, replace, svg_by_gnuplot(picture_of(r)));
+    if (picture.present) put_picture(s, picture, path, replace, svg_by_gnuplot(picture_of(words, r)));
 
-    wording const words = s.words();
     page text;
     main_product const product(r, names);
     text.say("{}", product.headline(words, r));
@@ -505,27 +530,34 @@ void run(session& s) {
     text.gap();
     std::size_t widest = 10;
     for (std::string const& each : names) widest = (std::max)(widest, each.size());
-    text.say("  {:<{}} {:>17}   {:<15} {:<13} {}", "fraction", widest, "volume at 20 °C", "strength", "until",
+    text.say("  {:<{}} {:>17}   {:<15} {:<13} {}", "fraction", widest,
+             "volume at " + words.temperature(words.reference_temperature()), "strength", "until",
              "at its end: distillate, pot");
     for (std::size_t k = 0; k < names.size(); ++k) {
         run_fraction const& f = r.fractions[k];
         text.say("  {:<{}} {:>16}   {:<15} {:<13} {}, {} and {}", names[k], widest,
-                 words.volume(f.product.volume(celsius(20))), words.strength(f.product.composition()),
-                 in_hours(f.end.elapsed), words.strength(to<mass_fraction>(f.end.distillate)),
+                 words.volume(f.product.volume(words.reference_temperature())),
+                 words.strength(f.product.composition()), in_hours(f.end.elapsed),
+                 words.strength(to<mass_fraction>(f.end.distillate)),
                  words.strength(to<mass_fraction>(f.end.still)), words.temperature(f.end.boiling));
     }
     text.gap();
     if (!product.parts.empty()) text.row("how sure", "{}", weaker.in_words(words, r, names));
     if (apparatus.returned.keeps_strength()) text.row("strength kept", "{}", kept_until(words, r));
-    text.row("charge", "{}, {} of pure alcohol", words.mass(charge.mass()),
-             words.volume(charge.pure_alcohol()));
-    text.row("left in the pot", "{}, {}", words.mass(r.residue.mass()),
+    auto const weight = [&](wash const& w) {
+        return words.weight(w.mass(), w.density(w.liquid().temperature()));
+    };
+    text.row("charge", "{} by the balance, {}", weight(charge), words.alcohol(charge.liquid()));
+    text.row("left in the pot", "{} by the balance, {}", weight(r.residue),
              words.strength(r.residue.liquid().composition()));
     text.row("boils at", "{} to {} under {}", words.rounded(r.fractions.front().begin.boiling),
              words.rounded(r.fractions.back().end.boiling), air_in_words(words, air, curve.pressure()));
     if (r.kept_alcohol().value() > 0.0) {
-        text.row("heat", "{:.2f} kWh, {:.2f} kWh for a litre of pure alcohol kept",
-                 in(r.energy(), kilowatt_hour), in(r.energy_per_litre(), kilowatt_hour));
+        double const kilowatt_hours = in(r.energy(), kilowatt_hour);
+        parcel const kept = parcel::of(r.kept_alcohol(), volume_fraction(1.0), celsius(20));
+        text.row("heat", "{:.2f} kWh, {:.2f} kWh for a {} kept", kilowatt_hours,
+                 kilowatt_hours / (words.us ? kept.proof_gallons() : in(r.kept_alcohol(), litre)),
+                 words.us ? "proof gallon" : "litre of pure alcohol");
     } else {
         text.row("heat", "{:.2f} kWh", in(r.energy(), kilowatt_hour));
     }

@@ -68,7 +68,7 @@ foreach(form json csv)
   refuses(forecast_run.us_in_${form} "${run} --end 'collected 1 L' --${form} --us" "--us is for text")
 endforeach()
 answers(forecast_run.us "${run} --end 'collected 1 L' --us"
-    "^Distillate: [0-9.]+ US fl oz at .*Kept in all: [0-9.]+ US fl oz of pure alcohol.*boils at +197[.]0 °F")
+    "^Distillate: [0-9.]+ US fl oz at .*Kept in all: [0-9.]+ proof gal.*boils at +197[.]0 °F")
 refuses(forecast_run.points_for_nothing "${run} --end 'collected 1 L' --points 50" "--points goes with --csv, --json or --draw")
 answers(forecast_run.many_points
     "${run} --stages 100 --reflux 1000 --flows enthalpy --keep-strength '97 %vol' --end 'still 0.5 %vol' --points 5000 --csv | wc -l"
