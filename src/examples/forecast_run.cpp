@@ -7,8 +7,10 @@
 #include <aqueth/correlation/heat_capacity_perry.hpp>
 
 #include <algorithm>
+#include <cmath>
 #include <cstddef>
 #include <filesystem>
+#include <optional>
 #include <string>
 #include <variant>
 #include <vector>
@@ -323,24 +325,76 @@ std::vector<std::string> names_of(given const& g, distillation const& r) {
     return names;
 }
 
-/// What a distiller asks first: how much of the hearts, and how strong.
-std::string headline(wording const& words, distillation const& r, std::vector<std::string> const& names) {
-    std::string kept =
-        fmt::format("{} of pure alcohol ({:.0f} %)", words.volume(r.kept_alcohol()), 100.0 * r.recovery());
-    if (words.us)
-        kept = fmt::format("{} ({:.0f} %)", words.pure_alcohol(r.kept_alcohol()), 100.0 * r.recovery());
-    std::vector<parcel> hearts;
-    for (std::size_t k = 0; k < names.size(); ++k)
-        if (names[k].starts_with("hearts") || names[k] == "distillate")
-            hearts.push_back(r.fractions[k].product);
-    if (!hearts.empty()) {
-        parcel const all = hearts.size() == 1 ? hearts.front() : mix(hearts).product;
-        return fmt::format(
-            "{}: {} at {}. Kept in all: {}.", names.front() == "distillate" ? "Distillate" : "Hearts",
-            words.volume(all.volume(words.reference_temperature())), words.strength(all.composition()), kept);
+/// What a distiller asks for first: the hearts, or the whole distillate; under other names what is kept.
+struct main_product {
+    std::string name;
+    std::vector<parcel> parts;
+
+    main_product(distillation const& r, std::vector<std::string> const& names) : name("Hearts") {
+        bool const in_one = names.size() == 1 && names.front() == "distillate";
+        if (in_one) name = "Distillate";
+        for (std::size_t k = 0; k < names.size(); ++k)
+            if (names[k].starts_with("hearts") || in_one) parts.push_back(r.fractions[k].product);
+        if (!parts.empty()) return;
+        name = "Kept";
+        for (run_fraction const& f : r.fractions)
+            if (f.kept) parts.push_back(f.product);
     }
-    return fmt::format("Kept: {}.", kept);
-}
+    parcel whole() const { return parts.size() == 1 ? parts.front() : mix(parts).product; }
+    std::string how_much(wording const& words) const {
+        parcel const p = whole();
+        return fmt::format("{} at {}", words.volume(p.volume(words.reference_temperature())),
+                           words.strength(p.composition()));
+    }
+    std::string headline(wording const& words, distillation const& r) const {
+        if (parts.empty()) return name + ": nothing.";
+        std::string const alcohol = words.us ? words.pure_alcohol(r.kept_alcohol())
+                                             : words.volume(r.kept_alcohol()) + " of pure alcohol";
+        return fmt::format("{}: {}{} {} ({:.0f} %).", name, how_much(words),
+                           name == "Kept" ? "," : ". Kept in all:", alcohol, 100.0 * r.recovery());
+    }
+};
+
+/// The same run with a vapour that is weaker by one standard uncertainty of the model.
+struct weaker_run {
+    std::optional<distillation> run;
+    std::string why_not;  ///< if there is none
+
+    weaker_run(wash const& charge, still const& s, run_plan plan, units::pressure p) {
+        if (!vapour_uncertainty_known(p)) {
+            why_not = "not known: vapours were measured from 25 to 300 kPa";
+            return;
+        }
+        plan.points = 0;
+        try {
+            run = distil(charge, s, plan, boiling_curve(curve_with_vapour_shifted(p, -1.0)));
+        } catch (range_error const&) {
+            why_not = "with a vapour weaker by one standard uncertainty of the model this plan cannot be run";
+        }
+    }
+    /// alcohol that comes in the main product, over that of the forecast
+    double share(distillation const& forecast, std::vector<std::string> const& names) const {
+        return in(main_product(*run, names).whole().ethanol(),
+                  main_product(forecast, names).whole().ethanol());
+    }
+    std::string in_words(wording const& words, distillation const& forecast,
+                         std::vector<std::string> const& names) const {
+        if (!run) return why_not;
+        double const less = 100.0 - 100.0 * share(forecast, names);
+        return fmt::format("{}, {} alcohol, if the vapour is weaker by a standard uncertainty",
+                           main_product(*run, names).how_much(words),
+                           std::abs(less) < 0.5
+                               ? std::string("as much")
+                               : fmt::format("{:.0f} % {}", std::abs(less), less < 0.0 ? "more" : "less"));
+    }
+    json to_json(distillation const& forecast, std::vector<std::string> const& names) const {
+        if (!run) return nullptr;
+        main_product const of_run(*run, names);
+        return {{"product", program::to_json(of_run.whole())},
+                {"alcohol_over_that_of_the_forecast", share(forecast, names)},
+                {"kept_alcohol_L_20C", in(run->kept_alcohol(), litre)}};
+    }
+};
 
 /// Until when the reflux kept the strength.
 std::string kept_until(wording const& words, distillation const& r) {
@@ -352,7 +406,7 @@ std::string kept_until(wording const& words, distillation const& r) {
 }
 
 json to_json(wash const& charge, distillation const& r, std::vector<std::string> const& names,
-             assumptions const& assumed) {
+             assumptions const& assumed, json const& with_weaker_vapour) {
     auto const mj = [](units::energy e) { return in(e, megajoule); };
     json fractions = json::array();
     for (std::size_t k = 0; k < names.size(); ++k) fractions.push_back(to_json(r.fractions[k], names[k]));
@@ -380,6 +434,7 @@ json to_json(wash const& charge, distillation const& r, std::vector<std::string>
                  {"balance_relative_to_charge",
                   {{"ethanol", r.balance.ethanol}, {"water", r.balance.water}, {"energy", r.balance.energy}}},
                  {"strength_lost", r.strength_lost ? to_json(*r.strength_lost) : json(nullptr)},
+                 {"with_vapour_weaker_by_standard_uncertainty", with_weaker_vapour},
                  {"assumed", assumed.to_json()},
                  {"points", points}};
     return data;
@@ -465,10 +520,12 @@ void run(session& s) {
     assumed.unless_given(
         charge_given.temperature,
         fmt::format("a charge of {} to warm up", words.temperature(charge.liquid().temperature())));
+    weaker_run const weaker(charge, apparatus, plan, curve.pressure());
     if (picture.present) put_picture(s, picture, path, replace, svg_by_gnuplot(picture_of(words, r)));
 
     page text;
-    text.say("{}", headline(words, r, names));
+    main_product const product(r, names);
+    text.say("{}", product.headline(words, r));
     text.say("{} of warming and {} of boiling.", in_hours(r.warming.duration), in_hours(r.boiling_time));
     text.gap();
     std::size_t widest = 10;
@@ -485,6 +542,7 @@ void run(session& s) {
                  words.strength(to<mass_fraction>(f.end.still)), words.temperature(f.end.boiling));
     }
     text.gap();
+    if (!product.parts.empty()) text.row("how sure", "{}", weaker.in_words(words, r, names));
     if (apparatus.returned.keeps_strength()) text.row("strength kept", "{}", kept_until(words, r));
     auto const weight = [&](wash const& w) {
         return words.weight(w.mass(), w.density(w.liquid().temperature()));
@@ -508,7 +566,9 @@ void run(session& s) {
     if (picture.present) text.row("drawing", "{}", printable(picture.text));
     text.gap();
     text.say("{}", run_caution);
-    s.answer(text, s.in_json() ? to_json(charge, r, names, assumed) : json(), s.in_csv() ? csv_of(r) : "");
+    json const doubt = product.parts.empty() ? json(nullptr) : weaker.to_json(r, names);
+    s.answer(text, s.in_json() ? to_json(charge, r, names, assumed, doubt) : json(),
+             s.in_csv() ? csv_of(r) : "");
 }
 
 }  // namespace
