@@ -101,6 +101,13 @@ TEST(TemperatureScaleError, IsAFewMillikelvins) {
     }
 }
 
+TEST(ModelErrors, OfTheVapourRefusesWhatIsNoMoleFraction) {
+    EXPECT_GT(vapour_error(0.0).standard_uncertainty(), 0.0);
+    EXPECT_GT(vapour_error(1.0).standard_uncertainty(), 0.0);
+    for (double const bad : {-0.01, 1.01, nan})
+        expect_range_error([&] { vapour_error(bad); }, "mole fraction of the liquid");
+}
+
 // Nobody here could read these tables, and no figure of them is checked in their name: each row is held to the rule
 // that we remember, so that a slip of the pen is noticed. Directive 76/765/EEC and OIML R 44: half a division for
 // classes I and II, a whole one for class III. ISO 4788: half a division of a cylinder of class A, one of class B.

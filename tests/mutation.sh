@@ -8,7 +8,7 @@
 #   r22 gibbs raoult saturation freezing water its90 virial heat-capacity sugar wash atmosphere constants
 #   label-figures instrument-figures
 # GROUPs of operators (+ - * / < > <= >= && ||):
-#   r22-code formulas saturation-code gibbs-code equilibrium-code enthalpy-code blending lots parcel hydrometer
+#   r22-code formulas saturation-code gibbs-code equilibrium-code vapour enthalpy-code blending lots parcel hydrometer
 #   strength attenuation caloric heating measured-equilibrium uncertainty monte-carlo conformity labelling instruments
 #   column batch-still still-estimate
 # A GROUP of faults that somebody might make, tests/planted_faults.txt, each with the test that must notice it:
@@ -303,6 +303,11 @@ run() {
             operators equilibrium-code modified_raoult published/total_pressures vapour_liquid
             operators equilibrium-code vapour_liquid published/total_pressures vapour_liquid
             ;;
+        vapour)
+            numbers vapour vapour_deviations vapour_uncertainty
+            operators vapour vapour_deviations vapour_uncertainty
+            group vapour operators include/aqueth/vapour_uncertainty.hpp vapour_uncertainty
+            ;;
         enthalpy-code) operators enthalpy-code enthalpy enthalpy ;;
         blending) group blending operators include/aqueth/blending.hpp blending properties ;;
         lots) group lots operators include/aqueth/lot_blending.hpp lot_blending properties ;;
@@ -341,7 +346,7 @@ run() {
 
 if (($# == 0)); then
     set -- r22 gibbs raoult saturation freezing water its90 virial heat-capacity sugar wash atmosphere constants \
-        label-figures instrument-figures r22-code formulas saturation-code gibbs-code equilibrium-code enthalpy-code \
+        label-figures instrument-figures r22-code formulas saturation-code gibbs-code equilibrium-code vapour enthalpy-code \
         blending lots parcel hydrometer strength attenuation caloric heating measured-equilibrium uncertainty \
         monte-carlo conformity labelling instruments column batch-still still-estimate planted
 fi

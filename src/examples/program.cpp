@@ -10,10 +10,13 @@
 #include <cstdio>
 #include <cstring>
 #include <exception>
+#include <new>
 #include <numeric>
 #include <sstream>
 #include <string_view>
 #include <utility>
+
+#include <unistd.h>
 
 namespace program {
 
@@ -67,10 +70,27 @@ std::string in_plain_words(CLI::ArgumentMismatch const& error) {
 }
 }  // namespace
 
+void (*clear_away)() = nullptr;
+
+namespace {
+char const* program_name = "";
+
+/// Called when no memory is left. Unwinding could need some, too: a JSON value allocates while it is destroyed.
+[[noreturn]] void end_without_memory() {
+    if (clear_away) clear_away();
+    for (char const* const text : {program_name, ": not enough memory for this answer\n"}) {
+        if (write(STDERR_FILENO, text, std::strlen(text)) < 0) break;
+    }
+    _exit(1);
+}
+}  // namespace
+
 session::~session() = default;
 
 session::session(about const& who, int argc, char** argv)
     : about_(who), app_(std::make_unique<CLI::App>(who.purpose, who.name)), argc_(argc), argv_(argv) {
+    program_name = who.name;
+    std::set_new_handler(end_without_memory);
     app_->set_help_flag("-h,--help", "Print this and exit");
     app_->set_version_flag("--version", fmt::format("{} (aqueth {})", who.name, aqueth::version),
                            "Print the version and exit");
@@ -248,6 +268,7 @@ std::string session::in_plain_words_of_stray(std::string const& stray) const {
 }
 
 int session::fail(int status, std::string message) const {
+    message = well_formed(message);
     for (char& c : message) c = is_control(c) ? ' ' : c;
     std::fputs(fmt::format("{}: {}\n", about_.name, message).c_str(),
                stderr);  // fmt::print would throw if it is closed

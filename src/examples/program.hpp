@@ -31,6 +31,9 @@ class failure : public std::runtime_error {
     using runtime_error::runtime_error;
 };
 
+/// What to remove before the program ends without unwinding; null if there is nothing.
+extern void (*clear_away)();
+
 /// Who a program is.
 struct about {
     char const* name;

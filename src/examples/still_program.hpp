@@ -20,6 +20,7 @@
 #include <string>
 #include <string_view>
 #include <type_traits>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -44,8 +45,8 @@ double read_share(given const& g);
 /// refractometer means something else by it than a saccharometer.
 apparent_extract read_extract(given const& g);
 
-/// The parts of a text between separators.
-std::vector<given> parts_of(given const& g, char separator);
+/// The parts of a list: between commas or semicolons, in every list that an option takes.
+std::vector<given> parts_of(given const& g);
 
 /// The mixture that boils at the pressure of the day.
 boiling_curve read_curve(surroundings const& air);
@@ -64,6 +65,24 @@ struct charge_options {
 /// Refuses an option that means nothing without another one.
 void require_beside(given const& g, bool other_present, char const* other);
 
+/// What was not given and is assumed, each with the option that would say otherwise.
+class assumptions {
+public:
+    /// @param g     the option; nothing is assumed if it was given
+    /// @param words what is assumed instead
+    void unless_given(given const& g, std::string words) {
+        if (!g.present) all_.push_back({g.name, g.text, std::move(words)});
+    }
+    void say(page& text) const;
+    json to_json() const;  ///< the options and the values taken for them
+
+private:
+    struct assumption {
+        std::string option, value, words;
+    };
+    std::vector<assumption> all_;
+};
+
 /// A line on standard error that says how far the work is: on a terminal, if it lasts; gone when it is done.
 class progress_line {
 public:
@@ -74,13 +93,12 @@ public:
     progress_line(progress_line const&) = delete;
     progress_line& operator=(progress_line const&) = delete;
 
-    void show(run_progress const& p) {
+    /// @param done callable: -> std::string, how far it is; called only if that is shown
+    template <std::invocable Done>
+    void show(Done const& done) {
         if (!terminal_ || clock::now() < next_) return;
         next_ = clock::now() + std::chrono::milliseconds(200);
-        std::string const done = p.recorded > 0.0
-                                     ? fmt::format("{:.0f} % of the states recorded", 100.0 * p.recorded)
-                                     : fmt::format("{:.0f} % of the charge distilled", 100.0 * p.distilled);
-        shown_ = fmt::format("{:<{}}", fmt::format("{}: {}", program_, done), shown_.size());
+        shown_ = fmt::format("{:<{}}", fmt::format("{}: {}", program_, done()), shown_.size());
         write(shown_ + "\r");
     }
 
@@ -99,11 +117,8 @@ private:
 
 std::string in_hours(units::time t);
 
-inline constexpr char const* run_caution =
-    "Never leave a run alone. Leave head space and put in boil enhancers against surging, and let the pot\n"
-    "cool before it is opened. A first fraction is discarded because it is unpleasant and may hold what is\n"
-    "harmful; that does not take methanol out, and distilling does not make bad spirit good. Nothing of "
-    "lead.";
+inline constexpr char const* run_caution = "Caution: never close or leave a running still. Discarding "
+                                           "foreshots does not remove methanol (--cautions).";
 inline constexpr char const* gas_caution =
     "Caution: carbon dioxide is heavy and chokes. Let fresh air through cellars and vats.";
 

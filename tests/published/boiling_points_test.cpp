@@ -8,10 +8,15 @@
 #include "published/table.hpp"
 
 #include <aqueth/correlation/vapour_liquid.hpp>
+#include <aqueth/vapour_uncertainty.hpp>
 
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
 #include <gtest/gtest.h>
 #include <string>
 #include <utility>
+#include <vector>
 
 using namespace aqueth::correlation;
 using aqueth::published::deviations;
@@ -92,4 +97,68 @@ TEST(BoilingPoints, Cristino) {
     t.guards({.largest = 0.86, .mean = 0.34});
     y.guards({.largest = 0.0385, .mean = 0.0134});
     EXPECT_EQ(t.cells(), 42);
+}
+
+namespace {
+
+// A measured vapour beside the model's.
+struct measured_vapour {
+    double x, kpa, off;  // y measured less y calculated
+    double uncertainty;  // the library's standard uncertainty of y
+};
+
+std::vector<measured_vapour> vapours_from_25_kpa() {
+    std::vector<measured_vapour> result;
+    for (auto const* file : {"carey_lewis_1932.csv", "rieder_thompson_1949.csv", "lai_2014.csv",
+                             "voutsas_2011.csv", "beebe_1942.csv", "cristino_2013.csv"}) {
+        table const t(file);
+        for (auto const& row : t.rows()) {
+            double const x = row["x_ethanol"], kpa = row["pressure_kpa"];
+            if (x == 0.0 || x > 0.99 || row.empty("y_ethanol") || kpa < 25.0) continue;
+            auto const e = aqueth::bubble_point(aqueth::mole_fraction(x), kpa * aqueth::kilopascal);
+            result.push_back({x, kpa, row["y_ethanol"] - e.vapour.value(), aqueth::vapour_uncertainty(e)});
+        }
+    }
+    return result;
+}
+
+}  // namespace
+
+// What a standard uncertainty claims: that deviations are as large as it, root mean square, and that nineteen in
+// twenty lie within twice as much (GUM 3.3.5 and G.1.3, recalled from memory). In washes as in spirit. Sets count
+// equally in the uncertainty and points here, so the ratio is not just 1.
+TEST(Vapours, LieWithinTheStatedUncertainty) {
+    for (double const strongest : {0.1, 1.0}) {
+        int all = 0, within_two = 0;
+        double squares = 0.0;
+        for (auto const& v : vapours_from_25_kpa()) {
+            if (v.x > strongest) continue;
+            ++all;
+            within_two += std::abs(v.off) <= 2.0 * v.uncertainty;
+            squares += v.off * v.off / (v.uncertainty * v.uncertainty);
+        }
+        EXPECT_EQ(all, strongest < 1.0 ? 33 : 159);
+        EXPECT_NEAR(std::sqrt(squares / all), 1.0, 0.2);
+        EXPECT_GE(within_two, 0.93 * all);
+        std::printf("vapours from 25 kPa to x = %.1f: %d of %d within 2 u, root mean square %.2f u\n",
+                    strongest, within_two, all, std::sqrt(squares / all));
+    }
+}
+
+// What README, docs and programs say of washes.
+TEST(Vapours, OverWashesAt101KilopascalLieBelowTheModel) {
+    int points = 0, below = 0;
+    double sum = 0.0, farthest = 0.0;
+    for (auto const& v : vapours_from_25_kpa()) {
+        if (v.x < 0.01 || v.x > 0.1 || std::abs(v.kpa - 101.3) > 0.1) continue;
+        ++points;
+        below += v.off < 0.0;
+        sum += v.off;
+        farthest = (std::min)(farthest, v.off);
+    }
+    std::printf("over x = 0.01 to 0.1 at 101 kPa %d of %d below, mean %.4f, farthest %.4f\n", below, points,
+                sum / points, farthest);
+    EXPECT_EQ(points, 20);
+    EXPECT_EQ(below, 19);
+    EXPECT_NEAR(sum / points, -0.016, 0.0005);
 }
