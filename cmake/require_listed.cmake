@@ -55,3 +55,13 @@ function(aqueth_require_real)
     endif()
   endforeach()
 endfunction()
+
+# aqueth_require_codes(<header>...): stops if a header refuses an argument by its words instead of its code.
+function(aqueth_require_codes)
+  foreach(header IN LISTS ARGN)
+    file(READ "${header}" text)
+    if(text MATCHES "(require_range|range_error)\\([ \n]*[a-z:\"][^,\"]*\"?,[ \n]*\"[^\"]*\"")
+      message(FATAL_ERROR "${header} refuses an argument without its code (argument.hpp): ${CMAKE_MATCH_0}")
+    endif()
+  endforeach()
+endfunction()

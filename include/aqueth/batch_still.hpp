@@ -68,13 +68,14 @@ public:
         : still_(s), mixture_(mixture), column_(mixture, s.tower, s.flow), amounts_(charge) {
         s.pot.require_possible();
         double const infinite = std::numeric_limits<double>::infinity();
-        require_range("distillation", "mass of the charge", charge.mass().value(), "kg", 1e-6, infinite);
-        require_range("distillation", "extract of the charge", charge.extract().degrees(), extract::unit, 0.0,
-                      50.0, "Raoult's law for dissolved sugar");
+        require_range("distillation", argument::mass_of_the_charge, charge.mass().value(), "kg", 1e-6,
+                      infinite);
+        require_range("distillation", argument::extract_of_the_charge, charge.extract().degrees(),
+                      extract::unit, 0.0, 50.0, "Raoult's law for dissolved sugar");
         double const x = amounts_.mole_fraction();
         auto const shown = [](double v) { return to<volume_fraction>(mole_fraction(v)).percent(); };
         require_range(
-            "distillation", "strength of the charge", shown(x), volume_fraction::unit, shown(1e-5),
+            "distillation", argument::strength_of_the_charge, shown(x), volume_fraction::unit, shown(1e-5),
             shown(column_.limit() - 1e-6),
             "from some ethanol to below the azeotrope, which no distilling at this pressure passes");
         greatest_ = s.returned.internal(s.returned.ratio());
@@ -162,7 +163,7 @@ private:
         double const power = still_.pot.power.value();
         double const least = lost / 0.999;
         if (!(power > least)) {
-            raise(range_error("distillation", "power", power, "W", least,
+            raise(range_error("distillation", argument::power, power, "W", least,
                               std::numeric_limits<double>::infinity(),
                               "above what the boiling pot loses to the room"));
         }
@@ -174,8 +175,8 @@ private:
         if (seconds <= longest) return;
         double const power = still_.pot.power.value();
         double const lost = power - net_power(boiling(x(), moles()));
-        raise(range_error("distillation", "power", power, "W", lost + (power - lost) * seconds / longest,
-                          std::numeric_limits<double>::infinity(),
+        raise(range_error("distillation", argument::power, power, "W",
+                          lost + (power - lost) * seconds / longest, std::numeric_limits<double>::infinity(),
                           "so that boiling away the charge takes no more than a million hours"));
     }
 
@@ -184,7 +185,7 @@ private:
         double const weakest = column_.distillate(x, r.heat_loss());
         double const strongest = column_.distillate(x, greatest_);
         if (weakest <= r.kept() && r.kept() <= strongest) return;
-        raise(range_error("distillation", "strength of the distillate to keep", r.number(), r.unit(),
+        raise(range_error("distillation", argument::strength_of_the_distillate_to_keep, r.number(), r.unit(),
                           r.shown(weakest), r.shown(strongest),
                           "from no reflux to the greatest one at the start of the run"));
     }
@@ -217,8 +218,8 @@ public:
         double h = 0.01;
         for (batch_point now = begin_; ends_.size() < starts_.size();) {
             now = advance_once(now, h);
-            require_range("distillation", "number of steps", static_cast<double>(steps_.size()), "", 0.0,
-                          most_steps, "an ordinary run takes some hundreds, and one for each cut");
+            require_range("distillation", argument::number_of_steps, static_cast<double>(steps_.size()), "",
+                          0.0, most_steps, "an ordinary run takes some hundreds, and one for each cut");
             progress(now.distilled / batch.moles());
         }
     }
@@ -363,7 +364,7 @@ private:
         if (falls(c) ? c.value() < nearest : c.value() > nearest) return;
         double const infinite = std::numeric_limits<double>::infinity();
         double const bound = c.shown(nearest);
-        raise(range_error("distillation", c.name(), c.number(), c.unit(), falls(c) ? 0.0 : bound,
+        raise(range_error("distillation", c.code(), c.number(), c.unit(), falls(c) ? 0.0 : bound,
                           falls(c) ? bound : infinite, "it has come to that when the watching begins"));
     }
     [[noreturn]] void raise_unreached(batch_point const& p) const {
@@ -378,7 +379,7 @@ private:
                                 char const* reason) const {
         double const first = c.shown(seen(c, since, since));
         double const last = c.shown(seen(c, since, p));
-        raise(range_error("distillation", c.name(), c.number(), c.unit(), (std::min)(first, last),
+        raise(range_error("distillation", c.code(), c.number(), c.unit(), (std::min)(first, last),
                           (std::max)(first, last),
                           std::string("what the run passes through, up to ") + reason));
     }

@@ -27,7 +27,7 @@ inline constexpr units::temperature label_temperature = celsius(20.0);
 /// @ref source_oiml_r22; 20 °C by @ref source_76_211_eec
 inline units::volume fill_volume(units::volume label_volume, mass_fraction w,
                                  units::temperature filling_temperature) {
-    require_range("bottling", "label volume", in(label_volume, litre), "L", 1e-9,
+    require_range("bottling", argument::label_volume, in(label_volume, litre), "L", 1e-9,
                   std::numeric_limits<double>::infinity());
     return label_volume * in(density(w, label_temperature), density(w, filling_temperature));
 }

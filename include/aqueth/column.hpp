@@ -31,7 +31,7 @@ public:
     /// @return the column
     /// @throws range_error if the number is outside that range
     static column of_stages(double number) {
-        require_range("column", "number of stages", number, "", 0.0, most_stages);
+        require_range("column", argument::number_of_stages, number, "", 0.0, most_stages);
         double const whole = std::floor(number);
         return column(static_cast<int>(whole), 1.0, number - whole);
     }
@@ -41,8 +41,8 @@ public:
     /// @return the column
     /// @throws range_error if an argument is outside its range
     static column of_plates(int number, double efficiency) {
-        require_range("column", "number of plates", number, "", 0.0, most_stages);
-        require_range("column", "Murphree efficiency", efficiency, "", 0.01, 1.0);
+        require_range("column", argument::number_of_plates, number, "", 0.0, most_stages);
+        require_range("column", argument::murphree_efficiency, efficiency, "", 0.01, 1.0);
         return column(number, efficiency, 0.0);
     }
     /// @param height height of the packing, above 0
@@ -53,8 +53,9 @@ public:
     /// @throws range_error if an argument is not positive, or there are more than 100 stages
     static column of_packing(units::length height, units::length hetp) {
         double const most = std::numeric_limits<double>::infinity();
-        require_range("column", "height of the packing", height.value(), "m", 1e-3, most);
-        require_range("column", "height equivalent to a theoretical plate", hetp.value(), "m", 1e-3, most);
+        require_range("column", argument::height_of_the_packing, height.value(), "m", 1e-3, most);
+        require_range("column", argument::height_equivalent_to_a_theoretical_plate, hetp.value(), "m", 1e-3,
+                      most);
         return of_stages(in(height, hetp));
     }
 
@@ -373,12 +374,12 @@ separation require_separation(char const* property, M const& mixture, Still stil
     auto const from = to<mole_fraction>(still);
     auto const up_to = to<mole_fraction>(distillate);
     double const limit = column_solver<M>::azeotrope(mixture);
-    require_range(property, "strength in the still", from.percent(), mole_fraction::unit, 1e-6, 100.0 * limit,
-                  "below the azeotrope at this pressure");
+    require_range(property, argument::strength_in_the_still, from.percent(), mole_fraction::unit, 1e-6,
+                  100.0 * limit, "below the azeotrope at this pressure");
     if (!(from <= up_to && up_to.value() < limit)) {
         auto const shown = [](double x) { return to<Distillate>(mole_fraction(x)).number(); };
-        raise(range_error(property, "strength of the distillate", distillate.number(), Distillate::unit,
-                          shown(from.value()), shown(limit * (1.0 - 1e-9)),
+        raise(range_error(property, argument::strength_of_the_distillate, distillate.number(),
+                          Distillate::unit, shown(from.value()), shown(limit * (1.0 - 1e-9)),
                           "from that of the still to below the azeotrope at this pressure"));
     }
     return {from.value(), up_to.value()};
@@ -399,9 +400,9 @@ template <strength_basis Still, strength_basis Distillate>
 double fenske_stages(Still still, Distillate distillate, double volatility) {
     double const x = to<mole_fraction>(still).value();
     double const d = to<mole_fraction>(distillate).value();
-    require_range("Fenske's equation", "mole fraction in the still", x, "", 1e-12, 1.0 - 1e-12);
-    require_range("Fenske's equation", "mole fraction of the distillate", d, "", x, 1.0 - 1e-12);
-    require_range("Fenske's equation", "relative volatility", volatility, "", 1.0 + 1e-9, 1e9);
+    require_range("Fenske's equation", argument::mole_fraction_in_the_still, x, "", 1e-12, 1.0 - 1e-12);
+    require_range("Fenske's equation", argument::mole_fraction_of_the_distillate, d, "", x, 1.0 - 1e-12);
+    require_range("Fenske's equation", argument::relative_volatility, volatility, "", 1.0 + 1e-9, 1e9);
     return std::log(d * (1.0 - x) / (x * (1.0 - d))) / std::log(volatility);
 }
 
@@ -470,9 +471,10 @@ double stages_needed(M const& mixture, Still still, Distillate distillate, doubl
     if (mixture.vapour(x) >= d) return 0.0;
     double const least = minimum_reflux(mixture, still, distillate);
     if (!(reflux_ratio > least)) {
-        raise(range_error(
-            "stages", "reflux ratio", reflux_ratio, "", least, std::numeric_limits<double>::infinity(),
-            "above the least reflux for this separation, which no number of stages gets below"));
+        raise(
+            range_error("stages", argument::reflux_ratio, reflux_ratio, "", least,
+                        std::numeric_limits<double>::infinity(),
+                        "above the least reflux for this separation, which no number of stages gets below"));
     }
     double const phi = std::isinf(reflux_ratio) ? 1.0 : reflux_ratio / (1.0 + reflux_ratio);
     auto const top = [&, x = x, d = d](double stages) {
@@ -483,7 +485,7 @@ double stages_needed(M const& mixture, Still still, Distillate distillate, doubl
     while (top(whole) < d) {
         whole += 1.0;
         if (whole > column::most_stages) {
-            raise(range_error("stages", "number of stages above", column::most_stages, "", 0.0,
+            raise(range_error("stages", argument::number_of_stages_above, column::most_stages, "", 0.0,
                               column::most_stages - 1.0, "the reflux is too close to the least one"));
         }
     }
@@ -503,7 +505,8 @@ template <boiling_mixture M, strength_basis Still>
 mole_fraction distillate_strength(M const& mixture, column const& c, Still still, double reflux_ratio,
                                   flow_model flow = flow_model::constant_molar_overflow) {
     double const x = detail::require_separation("distillate", mixture, still, still).still;
-    if (!(reflux_ratio >= 0.0)) require_range("distillate", "reflux ratio", reflux_ratio, "", 0.0, 1e300);
+    if (!(reflux_ratio >= 0.0))
+        require_range("distillate", argument::reflux_ratio, reflux_ratio, "", 0.0, 1e300);
     double const phi = std::isinf(reflux_ratio) ? 1.0 : reflux_ratio / (1.0 + reflux_ratio);
     return mole_fraction(detail::column_solver<M>(mixture, c, flow).distillate(x, phi));
 }

@@ -41,22 +41,22 @@ inline constexpr char const* conformity = "conformity";
 
 inline void require_tolerance(tolerance_interval const& t) {
     if (!(t.lower < t.upper) || (t.lower == -unlimited && t.upper == unlimited)) {
-        raise(range_error(conformity, "upper limit of the tolerance", t.upper, "", t.lower, unlimited,
+        raise(range_error(conformity, argument::upper_limit_of_the_tolerance, t.upper, "", t.lower, unlimited,
                           "above the lower one, and one of them finite"));
     }
 }
 
 inline void require_result(measurement_result const& m) {
     double const largest = (std::numeric_limits<double>::max)();
-    require_range(conformity, "measured value", m.estimate, "", -largest, largest);
-    require_range(conformity, "standard uncertainty", m.standard_uncertainty, "",
+    require_range(conformity, argument::measured_value, m.estimate, "", -largest, largest);
+    require_range(conformity, argument::standard_uncertainty, m.standard_uncertainty, "",
                   (std::numeric_limits<double>::min)(), unlimited);
     if (m.degrees_of_freedom != unlimited)
-        require_range(conformity, "degrees of freedom", m.degrees_of_freedom, "", 1.0, unlimited);
+        require_range(conformity, argument::degrees_of_freedom, m.degrees_of_freedom, "", 1.0, unlimited);
 }
 
 inline void require_confidence(double p) {
-    require_range(conformity, "confidence", p, "", 0.51, 0.999999, "more often right than wrong");
+    require_range(conformity, argument::confidence, p, "", 0.51, 0.999999, "more often right than wrong");
 }
 
 /// probability that the quantity is below a limit
@@ -114,8 +114,8 @@ inline tolerance_interval acceptance_interval(tolerance_interval const& toleranc
     };
     if (lacking(0.0) < 0.0) {
         double const largest = half / numeric::student_quantile(0.5 + 0.5 * confidence, nu);
-        raise(range_error(detail::conformity, "standard uncertainty", standard_uncertainty, "", 0.0, largest,
-                          "for that confidence within that tolerance"));
+        raise(range_error(detail::conformity, argument::standard_uncertainty, standard_uncertainty, "", 0.0,
+                          largest, "for that confidence within that tolerance"));
     }
     double const reach = numeric::bracketed_root(lacking, 0.0, half, 0.0);
     double const middle = tolerance.lower + half;
@@ -161,7 +161,7 @@ inline double largest_uncertainty(tolerance_interval const& tolerance, double me
     detail::require_tolerance(tolerance);
     detail::require_confidence(confidence);
     if (!(tolerance.lower < measured && measured < tolerance.upper)) {
-        raise(range_error(detail::conformity, "measured value", measured, "", tolerance.lower,
+        raise(range_error(detail::conformity, argument::measured_value, measured, "", tolerance.lower,
                           tolerance.upper, "inside the tolerance"));
     }
     double const nearer = (std::min)(measured - tolerance.lower, tolerance.upper - measured);
@@ -189,19 +189,20 @@ inline double largest_uncertainty(tolerance_interval const& tolerance, double me
 /// GUM 4.2.3 and 5.1.2, @ref source_gum
 inline double readings_needed(double wanted, double repeatability, double remaining) {
     char const* const property = "number of readings";
-    require_range(property, "uncertainty that repeating does not mend", remaining, "", 0.0,
+    require_range(property, argument::uncertainty_that_repeating_does_not_mend, remaining, "", 0.0,
                   detail::unlimited);
-    require_range(property, "standard deviation of a reading", repeatability, "", 0.0, detail::unlimited);
-    require_range(property, "wanted uncertainty", wanted, "", (std::numeric_limits<double>::min)(),
+    require_range(property, argument::standard_deviation_of_a_reading, repeatability, "", 0.0,
+                  detail::unlimited);
+    require_range(property, argument::wanted_uncertainty, wanted, "", (std::numeric_limits<double>::min)(),
                   detail::unlimited);
     double const room = (wanted - remaining) * (wanted + remaining);
     if (remaining > wanted) {
-        raise(range_error(property, "wanted uncertainty", wanted, "", remaining, detail::unlimited,
+        raise(range_error(property, argument::wanted_uncertainty, wanted, "", remaining, detail::unlimited,
                           "more than what repeating does not mend"));
     }
     if (repeatability == 0.0) return 1.0;
     double const needed = std::ceil(repeatability * repeatability / room * (1.0 - 1e-12));
-    return require_range(property, "readings", (std::max)(1.0, needed), "", 1.0, 1e6);
+    return require_range(property, argument::readings, (std::max)(1.0, needed), "", 1.0, 1e6);
 }
 
 /// What a process and its inspection come to in the long run.
@@ -228,8 +229,9 @@ inline global_risks risks(tolerance_interval const& tolerance, tolerance_interva
     detail::require_tolerance(tolerance);
     detail::require_tolerance(acceptance);
     detail::require_result({process_mean, process_deviation});
-    double const ratio = require_range("risks", "uncertainty over the standard deviation of the process",
-                                       standard_uncertainty / process_deviation, "", 1e-4, 1e4);
+    double const ratio =
+        require_range("risks", argument::uncertainty_over_the_standard_deviation_of_the_process,
+                      standard_uncertainty / process_deviation, "", 1e-4, 1e4);
     auto const standardized = [&](double limit) {
         return (std::min)(9.0, (std::max)(-9.0, (limit - process_mean) / process_deviation));
     };

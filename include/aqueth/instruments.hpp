@@ -129,7 +129,7 @@ inline input_quantity error_of(instrument_class const& of) {
 /// @par Source
 /// GUM F.2.2.1, @ref source_gum
 inline input_quantity reading_error(std::string name, std::string unit, double division) {
-    require_range(name, "smallest step read", division, unit, (std::numeric_limits<double>::min)(),
+    require_range(name, argument::smallest_step_read, division, unit, (std::numeric_limits<double>::min)(),
                   detail::unlimited);
     return input_quantity::rectangular("reading of the " + name, std::move(unit), 0.0, 0.5 * division);
 }
@@ -146,9 +146,9 @@ inline input_quantity reading_error(std::string name, std::string unit, double d
 inline input_quantity balance_error(units::mass load, units::mass verification_scale_interval,
                                     std::string const& name = "balance, class III") {
     double const e = in(verification_scale_interval, kilogram);
-    require_range("balance", "verification scale interval", e, "kg", 1e-9, 1e9);
+    require_range("balance", argument::verification_scale_interval, e, "kg", 1e-9, 1e9);
     double const intervals = in(load, kilogram) / e;
-    require_range("balance", "load in scale intervals", intervals, "", 0.0, 10000.0, "class III");
+    require_range("balance", argument::load_in_scale_intervals, intervals, "", 0.0, 10000.0, "class III");
     double const at_verification = intervals <= 500.0 ? 0.5 * e : intervals <= 2000.0 ? e : 1.5 * e;
     return input_quantity::rectangular("error of the " + name, "kg", 0.0, 2.0 * at_verification);
 }
@@ -171,7 +171,7 @@ inline input_quantity formula_error() {
 /// @par Source
 /// @ref source_its90
 inline input_quantity temperature_scale_error(units::temperature t) {
-    require_range("temperature scale", "temperature", t.celsius(), "°C", -20.0, 40.0, "OIML R 22");
+    require_range("temperature scale", argument::temperature, t.celsius(), "°C", -20.0, 40.0, "OIML R 22");
     double const difference = correlation::its90::t68_from_t90(t.celsius()) - t.celsius();
     return input_quantity::rectangular("temperature scale", "K", 0.0, std::abs(difference));
 }
