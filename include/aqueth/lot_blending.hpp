@@ -118,14 +118,22 @@ public:
     }
 
     /// any total: the weakest or strongest product there is. A lot helps while it is weaker (stronger) than
-    /// the rest.
+    /// the rest. Sums are kept up to date, so that a lot costs the same however many there are.
     double extreme(bool weakest) const {
         std::vector<double> masses = all_least();
+        double mass = 0.0;
+        double ethanol = 0.0;
+        auto const add = [&](std::size_t i, double more) {
+            mass += more;
+            ethanol += more * w(i);
+        };
+        for (std::size_t i = 0; i < size(); ++i) add(i, least(i));
         for (std::size_t const i : order(weakest)) {
             if (most(i) == 0.0) continue;
-            bool const helps =
-                total(masses) == 0.0 || (weakest ? w(i) < strength(masses) : w(i) > strength(masses));
-            if (helps) masses[i] = most(i);
+            bool const helps = mass == 0.0 || (weakest ? w(i) * mass < ethanol : w(i) * mass > ethanol);
+            if (!helps) continue;
+            add(i, most(i) - least(i));
+            masses[i] = most(i);
         }
         return strength(masses);
     }

@@ -242,8 +242,8 @@ inline double numerical_tolerance(double standard_uncertainty, int significant_d
 /// Propagation of distributions until estimate, uncertainty and coverage interval have settled.
 /// @param model              callable: std::span<double const> -> double
 /// @param inputs             at least one
-/// @param probability        coverage probability, 0.001 to 0.999999
-/// @param significant_digits digits of the uncertainty that shall be right, 1 to 4
+/// @param probability        coverage probability, 0.001 to 0.999998
+/// @param significant_digits digits of the uncertainty that must be right, 1 to 4
 /// @param correlations       as `monte_carlo`
 /// @param seed               of the random numbers
 /// @return distribution of the result
@@ -255,7 +255,9 @@ result_distribution adaptive_monte_carlo(Model const& model, std::span<input_qua
                                          double probability, int significant_digits = 2,
                                          std::span<correlation_coefficient const> correlations = {},
                                          std::uint64_t seed = 1) {
-    detail::require_probability("Monte Carlo", probability);
+    // A block has 100 / (1 - probability) trials, and it takes two to compare.
+    require_range("Monte Carlo", argument::probability, probability, "", 0.001, 1.0 - 200.0 / most_trials,
+                  "1e8 trials show no rarer result");
     numerical_tolerance(1.0, significant_digits);  // refuses digits out of range
     double const block_size = (std::max)(1e4, std::ceil(100.0 / (1.0 - probability)));
     auto const block = static_cast<std::size_t>(block_size);
