@@ -12,8 +12,8 @@ about const who{
     "The Quillbeck teaching stillhouse has three lots and wants 5 L at 50 % vol, all of the third in it:\n"
     "  $ blend_lots --lot '3.2 L, 62 %vol, 18 C' --lot '4 L, 41.5 %vol, 18 C' \\\n"
     "        --lot '0.5 kg, 55 %vol, 20 C, at least 0.5 kg' --target '50 %vol' --volume '5 L'\n"
-    "  Lot 1: take 1.5392 kg, or 1.6985 L at 18 °C (53.1 % of what there is; 62.00 % vol)",
-    {correlation::oiml_r22::cited, correlation::freezing_point::cited}};
+    "  Lot 1: take 1.537 kg by the balance, or 1.698 L at 18 °C (53.1 % of the lot; 62.00 % vol)",
+    {correlation::oiml_r22::cited, correlation::air_buoyancy::cited, correlation::freezing_point::cited}};
 
 /// Reads "3.2 L, 62 %vol, 18 C" or "3.2 L, 62 %vol, 18 C, at least 1 L".
 lot read_lot(given const& g) {
@@ -50,7 +50,7 @@ void run(session& s) {
     given const& volume =
         s.option("--volume", "VOLUME", "with --target: volume wanted; else as much as can be");
     given const& mixture_at =
-        s.option("--mixture-temperature", "TEMP", "of the mixture, as measured", "20 C");
+        s.option("--mixture-temperature", "TEMP", "of the mixture, as measured", "20 C", "60 F");
     s.offer_us_units();
     s.offer_csv();
     s.parse();
@@ -78,18 +78,20 @@ void run(session& s) {
 
     page text;
     json data = {{"lots", json::array()}};
-    std::string csv = "lot,mass_kg,volume_L,temperature_C,strength_percent_vol_20C,share_of_lot\n";
+    std::string csv =
+        "lot,mass_kg,balance_indication_kg,volume_L,temperature_C,strength_percent_vol_20C,share_of_lot\n";
     wording const words = s.words();
     for (std::size_t k = 0; k < lots.size(); ++k) {
         parcel const& part = plan.parts[k];
         double const share = in(part.mass(), lots[k].available.mass());
-        text.say("Lot {}: take {}, or {} at {} ({:.1f} % of what there is; {})", k + 1,
-                 words.mass(part.mass()), words.volume(part.volume()), words.temperature(part.temperature()),
+        text.say("Lot {}: take {} by the balance, or {} at {} ({:.1f} % of the lot; {})", k + 1,
+                 words.weight(part), words.volume(part.volume()), words.temperature(part.temperature()),
                  100.0 * share, words.strength(part.composition()));
         json row = to_json(part);
         row["share_of_lot"] = share;
         data["lots"].push_back(row);
-        csv += fmt::format("{},{:.10g},{:.10g},{:.10g},{:.10g},{:.10g}\n", k + 1, in(part.mass(), kilogram),
+        csv += fmt::format("{},{:.10g},{:.10g},{:.10g},{:.10g},{:.10g},{:.10g}\n", k + 1,
+                           in(part.mass(), kilogram), in(balance_indication_of(part), kilogram),
                            in(part.volume(), litre), part.temperature().celsius(), part.strength().percent(),
                            share);
     }
@@ -99,10 +101,10 @@ void run(session& s) {
     if (!mixture_at.present) say_fresh(text, data, words, fresh_mixture(plan.parts), t);
     text.gap();
     if (!mixture_at.present) {
-        text.say("The product is stated at {}: --mixture-temperature names the temperature measured.",
+        text.say("The product is stated at {}; give --mixture-temperature for another temperature.",
                  words.temperature(t));
     }
-    text.say("{}\n{}", fresh_mixture_caution, vapour_caution);
+    text.say("{}", fresh_mixture_caution);
     s.answer(text, data, csv);
 }
 

@@ -74,8 +74,8 @@ void run(session& s) {
     text.gap();
     text.row("pressure", "{}", air_in_words(words, air, p));
     text.row(liquid.present ? "boils at" : "condenses from", "{}", words.exact_temperature(e.temperature));
-    text.row("liquid", "{}", fractions(e.liquid));
-    text.row("vapour", "{}", fractions(e.vapour));
+    text.row("liquid", "{}", words.fractions(e.liquid));
+    text.row("vapour", "{}", words.fractions(e.vapour));
     text.row("volatility", "{}, ethanol relative to water", number(e.relative_volatility, 4));
     say_azeotrope(text, words, p);
     json data = {{"pressure_kPa", in(p, kilopascal)},

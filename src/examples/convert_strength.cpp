@@ -7,10 +7,10 @@ namespace {
 using namespace program;
 
 about const who{"convert_strength",
-                "Converts a strength from any basis to all others.",
-                "The Quillbeck teaching stillhouse wants to know all about its 45 % vol:\n"
+                "Converts a strength; with --all, to every basis the trade knows.",
+                "The Quillbeck teaching stillhouse wants to know its 45 % vol by mass and in proof:\n"
                 "  $ convert_strength --strength '45 %vol'\n"
-                "  45 %vol is 37.80 % mass",
+                "  45 %vol is 45.00 % vol at 20 °C, 37.80 % mass, 89.9 US proof",
                 {correlation::oiml_r22::cited, correlation::molar_mass::cited,
                  correlation::air_buoyancy::cited, correlation::freezing_point::cited}};
 
@@ -64,7 +64,9 @@ std::vector<line> every_basis(mass_fraction w, units::temperature t) {
 
 void run(session& s) {
     given const& from = s.required("--strength", "STRENGTH", "what to convert");
-    given const& at = s.option("--temperature", "TEMP", "for which the densities are wanted", "20 C");
+    given const& at =
+        s.option("--temperature", "TEMP", "with --all, --json or --csv: of the densities", "20 C");
+    bool const& all = s.flag("--all", "every basis, densities and specific gravities");
     s.offer_csv();
     s.parse();
 
@@ -73,10 +75,11 @@ void run(session& s) {
     page text;
     json data = {{"density_temperature_C", t.celsius()}};
     std::string csv = "basis,value,unit\n";
-    text.say("{} is {:.2f} % mass", printable(trimmed(from.text)), w.percent());
-    text.gap();
+    text.say("{} is {:.2f} % vol at 20 °C, {:.2f} % mass, {:.1f} US proof", printable(trimmed(from.text)),
+             to<volume_fraction>(w).percent(), w.percent(), to<us_proof>(w).degrees());
+    if (all) text.gap();
     for (line const& each : on_behalf_of(at, [&] { return every_basis(w, t); })) {
-        text.say("{:<30}{:>10.{}f} {}", each.name, each.value, each.decimals, each.unit);
+        if (all) text.say("{:<30}{:>10.{}f} {}", each.name, each.value, each.decimals, each.unit);
         data[each.key] = each.value;
         csv += fmt::format("{},{:.10g},{}\n", each.key, each.value, each.unit);
     }

@@ -14,10 +14,6 @@ about const who{
     "  True strength 80.76 % vol at 20 °C",
     {correlation::oiml_r22::cited, correlation::glass_expansion::cited, correlation::freezing_point::cited}};
 
-/// The basis in which the answer is given: the scale's own if it is one of strength.
-template <class Scale>
-using answer_basis = std::conditional_t<strength_basis<Scale>, Scale, volume_fraction>;
-
 void run(session& s) {
     given const& reading = s.option("--reading", "STRENGTH", "what the stem shows, in the scale's unit");
     given const& truth = s.option("--strength", "STRENGTH", "the other way round: the true strength");
@@ -29,48 +25,50 @@ void run(session& s) {
 
     wording const in_words = s.words();
     units::temperature const t = read_temperature(at);
-    with_instrument(options, [&]<class Scale>(hydrometer<Scale> const& meter, notation const& scale) {
-        auto const attributed = [&](auto const& f) { return on_behalf_of({{"temperature", at}}, f); };
-        mass_fraction const w = attributed([&] {
-            return reading.present ? meter.composition(read_mark<Scale>(reading, scale), t)
-                                   : composition(read_strength(truth));
-        });
-        Scale const stem = reading.present ? read_mark<Scale>(reading, scale)
-                                           : attributed([&] { return meter.reading(w, t); });
-        double const shown = number_on(scale, stem);
-        auto const strength = to<answer_basis<Scale>>(w);
-        units::mass_density const rho = density(w, t);
+    stem const meter(options, reading);
+    auto const attributed = [&](auto const& f) { return on_behalf_of({{"temperature", at}}, f); };
+    mass_fraction const w = attributed(
+        [&] { return reading.present ? meter.composition(reading, t) : composition(read_strength(truth)); });
+    double const shown =
+        reading.present ? meter.number(reading) : attributed([&] { return meter.reading(w, t); });
+    notation const& scale = meter.scale();
+    stem::figure const strength = meter.strength(w);
+    units::mass_density const rho = density(w, t);
 
-        page text;
-        if (reading.present) {
-            text.say("True strength {:.2f} {}", strength.number(), strength.unit);
-        } else {
-            text.say("The instrument will show {} at {}", on_scale(scale, shown), in_words.temperature(t));
-        }
-        text.gap();
-        text.row("scale", "{}; glass grows by {:.3g}e-6 /K", name_of(scale),
-                 1e6 * read_expansion(options.glass).value());
-        text.row("reading", "{} at {}", on_scale(scale, shown), in_words.temperature(t));
-        if constexpr (strength_basis<Scale>) {
-            text.row("correction", "{:+.2f}", strength.number() / scale.factor - shown);
-        }
-        text.row("true strength", "{:.2f} % vol at 20 °C, {:.2f} % mass, {:.2f} US proof",
-                 to<volume_fraction>(w).percent(), w.percent(), to<us_proof>(w).degrees());
-        text.row("density", "{:.2f} kg/m3 at {}, {:.2f} kg/m3 at 20 °C", rho.value(), in_words.temperature(t),
-                 density(w, celsius(20)).value());
-        text.gap();
-        text.say("{}", vapour_caution);
+    page text;
+    if (reading.present) {
+        text.say("True strength {:.2f} {}", strength.number, strength.unit);
+    } else {
+        text.say("The instrument will show {} at {}", on_scale(scale, shown), in_words.temperature(t));
+    }
+    text.gap();
+    double const per_kelvin = 1e6 * read_expansion(options.glass).value();
+    text.row("scale", "{}; glass grows by {:.3g}e-6 per {}", name_of(scale),
+             in_words.us ? per_kelvin / 1.8 : per_kelvin, in_words.us ? "°F" : "K");
+    text.row("reading", "{} at {}", on_scale(scale, shown), in_words.temperature(t));
+    if (meter.shows_strength()) text.row("correction", "{:+.2f}", strength.number / scale.factor - shown);
+    if (in_words.us) {
+        text.row("true strength", "{}, {:.2f} % vol at 60 °F, {:.2f} % mass", in_words.strength(w),
+                 to<basic_volume_fraction<at_60_fahrenheit>>(w).percent(), w.percent());
+    } else {
+        text.row("true strength", "{} at 20 °C, {:.2f} % mass, {:.1f} US proof", in_words.strength(w),
+                 w.percent(), to<us_proof>(w).degrees());
+    }
+    text.row("density", "{} at {}, {} at {}", in_words.density(rho), in_words.temperature(t),
+             in_words.density(density(w, in_words.reference_temperature())),
+             in_words.temperature(in_words.reference_temperature()));
+    text.gap();
+    text.say("{}", vapour_caution);
 
-        s.answer(text, {{"scale", name_of(scale)},
-                        {"reading", shown},
-                        {"temperature_C", t.celsius()},
-                        {"true_strength", strength.number()},
-                        {"true_strength_unit", strength.unit},
-                        {"strength_percent_vol_20C", to<volume_fraction>(w).percent()},
-                        {"strength_percent_mass", w.percent()},
-                        {"us_proof", to<us_proof>(w).degrees()},
-                        {"density_kg_m3", rho.value()}});
-    });
+    s.answer(text, {{"scale", name_of(scale)},
+                    {"reading", shown},
+                    {"temperature_C", t.celsius()},
+                    {"true_strength", strength.number},
+                    {"true_strength_unit", strength.unit},
+                    {"strength_percent_vol_20C", to<volume_fraction>(w).percent()},
+                    {"strength_percent_mass", w.percent()},
+                    {"us_proof", to<us_proof>(w).degrees()},
+                    {"density_kg_m3", rho.value()}});
 }
 
 }  // namespace

@@ -12,7 +12,7 @@ about const who{
     "With --make: what to take of spirit and of water for a given volume.",
     "The Quillbeck teaching stillhouse has 2.00 L of spirit at 31 °C; its alcoholmeter shows 84 in it:\n"
     "  $ dilute_spirit --amount '2.00 L' --reading '84 %vol' --temperature '31 C' --target '45 %vol'\n"
-    "  Weigh in 1.6398 kg of water, or measure 1.6428 L of it at 20 °C.",
+    "  Add 1.638 kg of water by the balance, or 1.643 L of it at 20 °C.",
     {correlation::oiml_r22::cited, correlation::glass_expansion::cited, correlation::air_buoyancy::cited,
      correlation::freezing_point::cited}};
 
@@ -28,13 +28,14 @@ struct task {
     given const& temperature = s.required("--temperature", "TEMP", "of the spirit");
     given const& target = s.required("--target", "STRENGTH", "strength wanted");
     given const& additions = s.option("--additions", "NUMBER", "how many equal additions of water", "1");
-    given const& water_at = s.option("--water-temperature", "TEMP", "of the water", "20 C");
+    given const& water_at = s.option("--water-temperature", "TEMP", "of the water", "20 C", "60 F");
     given const& stronger =
         s.option("--fortify-with", "STRENGTH", "true strength of a stronger spirit to add");
-    given const& stronger_at = s.option("--fortify-temperature", "TEMP", "of the stronger spirit", "20 C");
+    given const& stronger_at =
+        s.option("--fortify-temperature", "TEMP", "of the stronger spirit", "20 C", "60 F");
     given const& mixture_at =
-        s.option("--mixture-temperature", "TEMP", "of the mixture, as measured", "20 C");
-    instrument stem = s.instrument_options();
+        s.option("--mixture-temperature", "TEMP", "of the mixture, as measured", "20 C", "60 F");
+    instrument instrument_ = s.instrument_options();
     page text = {};
     json data = {};
 
@@ -54,20 +55,16 @@ struct task {
 
     mass_fraction spirit_strength() const {
         if (strength.present) return composition(read_strength(strength));
-        mass_fraction w(0.0);
-        with_instrument(stem, [&]<class Scale>(hydrometer<Scale> const& meter, notation const& scale) {
-            units::temperature const at = read_temperature(temperature);
-            w = on_behalf_of({{"temperature", temperature}},
-                             [&] { return meter.composition(read_mark<Scale>(reading, scale), at); });
-        });
-        return w;
+        units::temperature const at = read_temperature(temperature);
+        return on_behalf_of({{"temperature", temperature}},
+                            [&] { return stem(instrument_, reading).composition(reading, at); });
     }
 
     void add(char const* what, parcel const& addition, int times = 1) {
         wording const words = s.words();
         std::string const share = times > 1 ? fmt::format("{} times ", times) : "";
-        text.say("Weigh in {}{} of {}, or measure {}{} of it at {}.", share, words.mass(addition.mass()),
-                 what, share, words.volume(addition.volume()), words.temperature(addition.temperature()));
+        text.say("Add {}{} of {} by the balance, or {}{} of it at {}.", share, words.weight(addition), what,
+                 share, words.volume(addition.volume()), words.temperature(addition.temperature()));
     }
 
     void part(char const* label, char const* key, parcel const& p) {
@@ -79,30 +76,31 @@ struct task {
         say_blend(text, s.words(), b);
         data.update(to_json(b));
         std::vector<units::temperature> temperatures;
-        for (double const warmer : {0.0, 5.0, 10.0})
-            temperatures.push_back(b.product.temperature() + warmer * kelvins);
+        double const step = s.words().us ? 10.0 / 1.8 : 5.0;  // 10 °F or 5 K
+        for (double const steps : {0.0, 1.0, 2.0})
+            temperatures.push_back(b.product.temperature() + steps * step * kelvins);
         if (!mixture_at.present) {
             std::optional<parcel> const fresh = fresh_mixture(parts);
             say_fresh(text, data, s.words(), fresh, b.product.temperature());
             if (fresh) temperatures.push_back(fresh->temperature());
         }
-        with_instrument(stem, [&](auto const& meter, notation const& scale) {
-            for (units::temperature const t : temperatures) {
-                try {
-                    double const shown = number_on(scale, meter.reading(b.product.composition(), t));
-                    text.row("check reading", "{} at {}", on_scale(scale, shown), s.words().temperature(t));
-                    data["check_readings"].push_back({{"temperature_C", t.celsius()}, {"reading", shown}});
-                } catch (range_error const&) {  // off the scale, or above 40 °C: nothing to check by
-                }
+        stem const meter(instrument_, reading);
+        for (units::temperature const t : temperatures) {
+            try {
+                double const shown = meter.reading(b.product.composition(), t);
+                text.row("check reading", "{} at {}", on_scale(meter.scale(), shown),
+                         s.words().temperature(t));
+                data["check_readings"].push_back({{"temperature_C", t.celsius()}, {"reading", shown}});
+            } catch (range_error const&) {  // off the scale, or above 40 °C: nothing to check by
             }
-            text.row("of a stem for", "{}", name_of(scale));
-        });
+        }
+        text.row("of a stem for", "{}", name_of(meter.scale()));
         text.gap();
         if (!mixture_at.present) {
-            text.say("The product is stated at {}: --mixture-temperature names the temperature measured.",
+            text.say("The product is stated at {}; give --mixture-temperature for another temperature.",
                      s.words().temperature(b.product.temperature()));
         }
-        text.say("{}\n{}", fresh_mixture_caution, vapour_caution);
+        text.say("{}", fresh_mixture_caution);
         s.answer(text, data);
     }
 };
@@ -152,8 +150,6 @@ void bring_to(Target target, task& t) {
     t.text.gap();
     t.part("spirit", "spirit", spirit);
     t.part("water", "water", plan.addition);
-    auto const indicated = balance_indication(plan.addition.mass(), density(mass_fraction(0.0), water_at));
-    t.text.row("on a balance", "{} of water", t.s.words().mass(indicated));
     for (std::size_t k = 0; times > 1 && k < steps.size(); ++k) {
         t.text.row(fmt::format("addition {}", k + 1), "{}", t.s.words().liquid(steps[k].product));
         t.data["additions"].push_back(to_json(steps[k]));

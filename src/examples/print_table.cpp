@@ -41,13 +41,12 @@ content density_table() {
 
 content correction_table(instrument const& options) {
     content table{"True strength", "reading", "temperature", {}};
-    with_instrument(options, [&]<class Scale>(hydrometer<Scale> const& meter, notation const& scale) {
-        table.caption += strength_basis<Scale> ? " in " + name_of(scale)
-                                               : " in % vol at 20 °C, readings in " + name_of(scale);
-        table.cell = [meter, scale](given const& row, given const& column) {
-            return meter.strength(read_mark<Scale>(row, scale), read_temperature(column)).number();
-        };
-    });
+    stem const meter(options);
+    table.caption += meter.shows_strength() ? " in " + name_of(meter.scale())
+                                            : " in % vol at 20 °C, readings in " + name_of(meter.scale());
+    table.cell = [meter](given const& row, given const& column) {
+        return meter.strength(meter.composition(row, read_temperature(column))).number;
+    };
     return table;
 }
 

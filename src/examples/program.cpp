@@ -5,16 +5,57 @@
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cerrno>
 #include <cstdio>
 #include <cstring>
 #include <exception>
+#include <numeric>
 #include <sstream>
+#include <string_view>
+#include <utility>
 
 namespace program {
 
 namespace {
 struct sources_wanted {};
+struct cautions_wanted {};
+
+/// The usual cautions, in full. docs/cautions.md gives the sources of the figures.
+constexpr char const* all_cautions =
+    "Fire. The vapour of ethanol burns in air from about 3 % by volume, and spirit of 40 % vol can be lit "
+    "at\n"
+    "  about 26 °C. The vapour is heavier than air, collects low and can flash back. Keep flames, sparks "
+    "and\n"
+    "  glowing elements away, let in fresh air, keep an extinguisher for alcohol and a way out. An alcohol\n"
+    "  flame is hardly visible in daylight.\n"
+    "Still. Never leave a running still and never close one: a blocked outlet turns it into a pressure "
+    "vessel.\n"
+    "  Water on before heat. Leave a third of the pot as head space and put in boiling stones before "
+    "heating,\n"
+    "  against surging. Never boil dry. Let the pot cool before you open it: it burns and scalds.\n"
+    "Fermentation. Carbon dioxide is heavy and chokes. Let fresh air through cellars and vats.\n"
+    "Poison. No figure here says that a liquid may be drunk: density cannot tell methanol from ethanol and\n"
+    "  does not see lead. Never use denatured or unknown alcohol, nor equipment with lead in it. Discarding\n"
+    "  the foreshots does not remove methanol, and distilling does not make bad spirit good.\n"
+    "Reading. A fresh mixture is warm and full of fine bubbles. Let it stand, stir it, measure its\n"
+    "  temperature, and correct the reading (correct_reading).\n"
+    "Law. Distilling and selling spirit is licensed and taxed nearly everywhere. Local codes, an approved\n"
+    "  instrument and licensed practice come first.\n";
+
+/// How many letters must be changed, added or left out to turn one word into another (Levenshtein).
+std::size_t letters_between(std::string_view a, std::string_view b) {
+    std::vector<std::size_t> row(b.size() + 1);
+    std::iota(row.begin(), row.end(), std::size_t{0});
+    for (std::size_t i = 1; i <= a.size(); ++i) {
+        std::size_t diagonal = std::exchange(row[0], i);
+        for (std::size_t j = 1; j <= b.size(); ++j) {
+            std::size_t const changed = diagonal + (a[i - 1] == b[j - 1] ? 0 : 1);
+            diagonal = std::exchange(row[j], (std::min)({row[j] + 1, row[j - 1] + 1, changed}));
+        }
+    }
+    return row.back();
+}
 
 /// The parser says "--scale: At Most 1 required but received 2" and "--scale: 1 required SCALE missing".
 std::string in_plain_words(CLI::ArgumentMismatch const& error) {
@@ -35,17 +76,24 @@ session::session(about const& who, int argc, char** argv)
                            "Print the version and exit");
     app_->add_flag_callback(
         "--sources", [] { throw sources_wanted(); }, "Print the publications behind the figures and exit");
+    app_->add_flag_callback(
+        "--cautions", [] { throw cautions_wanted(); }, "Print the usual cautions in full and exit");
     app_->get_formatter()->column_width(30);
 }
 
-given& session::option(char const* name, char const* type, char const* description, char const* standard) {
+given& session::option(char const* name, char const* type, char const* description, char const* standard,
+                       char const* us_standard) {
     given& g = options_.emplace_back(given{name, standard});
+    if (*us_standard) us_standards_.emplace_back(&g, us_standard);
     auto const store = [&g](std::string const& text) {
         if (text.starts_with("--")) throw bad_input(g.name + " needs a value");
         g.text = text;
         g.present = true;
     };
-    std::string const ending = *standard ? fmt::format(" (else '{}')", standard) : "";
+    std::string const ending = *us_standard
+                                   ? fmt::format(" (default {}; in US units {})", standard, us_standard)
+                               : *standard ? fmt::format(" (default {})", standard)
+                                           : "";
     last_ = app_->add_option_function<std::string>(name, store, description + ending)->type_name(type);
     return g;
 }
@@ -80,7 +128,8 @@ bool const& session::flag(char const* name, char const* description) {
 }
 
 instrument session::instrument_options() {
-    given const& scale = option("--scale", "SCALE", "what is engraved on the stem", "%vol at 20 C");
+    given const& scale =
+        option("--scale", "SCALE", "what the stem shows (else that of the reading)", "%vol at 20 C", "proof");
     given const& glass =
         option("--glass", "GLASS", "soda-lime, borosilicate, or like '25e-6 /K'", "soda-lime");
     return {scale, glass};
@@ -97,7 +146,10 @@ surroundings session::surroundings_options() {
 void session::explain(char const* lines) { explanation_ += fmt::format("{}\n", lines); }
 
 void session::offer_us_units() {
-    app_->add_flag("--us", us_, "text in lb, US gallons, °F and proof; not with --json or --csv");
+    offers_us_ = true;
+    app_->add_flag("--us", us_,
+                   "text in US units: proof, gallons at 60 F, pounds, F; also when an option is");
+    app_->add_flag("--metric", metric_, "text in metric units, whatever the options are in");
 }
 
 void session::offer_csv() { app_->add_flag("--csv", csv_, "answer in CSV"); }
@@ -109,14 +161,26 @@ void session::parse() {
         "Strengths: {}.\n"
         "They take a reference: '43 %vol at 60 F', '935 kg/m3 at 15 C', '0.9345 sg 60/60 F in air';\n"
         "without one it is 20 C (sg: 20/20 C in vacuo). Numbers have a decimal point.\n"
-        "Masses are true masses; an ordinary balance, in air, shows 0.1 % less.\n{}"
+        "Masses are what an ordinary balance in air shows; JSON gives the true mass as well.\n{}"
         "Exit status: 0 answered, 2 cannot be answered as asked, 1 fault of the program.\n\n"
-        "An example:\n{}\n\n{}\nThe law, local codes and licensed practice come first.",
+        "An example:\n{}\n\n{} --cautions prints more.\n"
+        "The law, local codes and licensed practice come first.",
         volume_units, mass_units, temperature_units, units_, strength_units, explanation_, about_.example,
         vapour_caution));
     app_->parse(argc_, argv_);
     if (json_ && csv_) throw bad_input("give either --json or --csv");
     if (us_ && (json_ || csv_)) throw bad_input("--us is for text; --json and --csv answer in metric units");
+    if (us_ && metric_) throw bad_input("give either --us or --metric");
+    auto const customary = [](given const& g) { return g.present && is_us_customary(g.text); };
+    if (offers_us_ && !metric_) {
+        us_ = us_ || std::any_of(options_.begin(), options_.end(), customary) ||
+              std::any_of(repeats_.begin(), repeats_.end(), customary);
+    }
+    if (us_) {
+        for (auto const& [option, standard] : us_standards_) {
+            if (!option->present) option->text = standard;
+        }
+    }
 }
 
 void session::answer(page const& text, json const& data, std::string const& csv) {
@@ -132,12 +196,20 @@ int session::run(std::function<void(session&)> const& body) {
     } catch (CLI::ArgumentMismatch const& error) {
         return fail(2, in_plain_words(error));
     } catch (CLI::ParseError const& error) {
+        // A stray word explains more than the option that is missing because of it.
+        bool const stray = error.get_exit_code() == static_cast<int>(CLI::ExitCodes::ExtrasError) ||
+                           error.get_exit_code() == static_cast<int>(CLI::ExitCodes::RequiredError);
+        if (stray && !app_->remaining().empty())
+            return fail(2, in_plain_words_of_stray(app_->remaining().front()));
         std::ostringstream out, err;
         if (app_->exit(error, out, err) != 0) return fail(2, error.what());
         output_ = out.str();
         return print();
     } catch (sources_wanted const&) {
         output_ = sources();
+        return print();
+    } catch (cautions_wanted const&) {
+        output_ = all_cautions;
         return print();
     } catch (bad_input const& error) {
         return fail(2, error.what());
@@ -148,6 +220,29 @@ int session::run(std::function<void(session&)> const& body) {
     } catch (std::exception const& error) {
         return fail(1, fmt::format("internal error: {}", error.what()));
     }
+}
+
+/// What to say of a word that no option takes: a misspelt option, or a value without quotes.
+std::string session::in_plain_words_of_stray(std::string const& stray) const {
+    std::string const shown = printable(stray);
+    if (stray.starts_with('-')) {
+        std::string nearest;
+        for (CLI::Option const* each : app_->get_options()) {
+            std::string const name = each->get_name();
+            if (nearest.empty() || letters_between(stray, name) < letters_between(stray, nearest))
+                nearest = name;
+        }
+        bool const alike = letters_between(stray, nearest) <= (std::max)(std::size_t{2}, stray.size() / 3);
+        return fmt::format("there is no option {}; {}", shown,
+                           alike ? fmt::format("did you mean {}?", nearest) : "--help lists the options");
+    }
+    for (int k = 2; k < argc_; ++k) {
+        std::string_view const before = argv_[k - 1];
+        if (argv_[k] == stray && !before.starts_with("--"))
+            return fmt::format("'{}' is not expected: put quotes round '{} {}'", shown, printable(before),
+                               shown);
+    }
+    return fmt::format("'{}' is not expected; --help lists the options", shown);
 }
 
 int session::fail(int status, std::string message) const {

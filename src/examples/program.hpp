@@ -49,7 +49,9 @@ public:
     session& operator=(session const&) = delete;
 
     /// An option that takes one text.
-    given& option(char const* name, char const* type, char const* description, char const* standard = "");
+    /// @param us_standard the default when the answer is in US units, if it is another one
+    given& option(char const* name, char const* type, char const* description, char const* standard = "",
+                  char const* us_standard = "");
     given& required(char const* name, char const* type, char const* description);
     /// What stands in the command line without an option's name.
     given& argument(char const* name, char const* description);
@@ -67,6 +69,7 @@ public:
 
     void parse();
 
+    /// How the answer is worded: in US units with --us, or when an option is given in US units.
     wording words() const { return {us_}; }
     bool in_json() const { return json_; }  ///< whether the answer shall be JSON; known once parsed
     bool in_csv() const { return csv_; }    ///< or CSV
@@ -84,6 +87,7 @@ private:
     int fail(int status, std::string message) const;
     int print() const;
     std::string sources() const;
+    std::string in_plain_words_of_stray(std::string const& stray) const;
 
     about const& about_;
     std::unique_ptr<CLI::App> app_;
@@ -91,10 +95,11 @@ private:
     char** argv_;
     CLI::Option* last_ = nullptr;
     std::deque<given> options_;  // never moves what the programs hold references to
+    std::vector<std::pair<given*, char const*>> us_standards_;
     std::vector<given> repeats_;
     std::deque<bool> flags_;
     std::string units_, explanation_;  // of this program alone, for the help
-    bool json_ = false, csv_ = false, us_ = false;
+    bool json_ = false, csv_ = false, us_ = false, metric_ = false, offers_us_ = false;
     std::string output_;
     std::function<void()> last_step_;
 };

@@ -38,26 +38,15 @@ struct given {
     bool present = false;  ///< whether it was written
 };
 
-inline bool is_control(char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7f; }
+bool is_control(char c);
 
 /// A text as it can stand in a one-line message: no control characters, not endless.
-inline std::string printable(std::string_view text) {
-    std::size_t longest = 60;
-    while (longest < text.size() && (static_cast<unsigned char>(text[longest]) & 0xc0) == 0x80)
-        --longest;  // UTF-8
-    std::string safe(text.substr(0, longest));
-    for (char& c : safe) {
-        if (is_control(c)) c = '?';
-    }
-    return text.size() > longest ? safe + "..." : safe;
-}
+std::string printable(std::string_view text);
 
 /// The option and what was written, to begin a message with.
-inline std::string label(given const& g) { return fmt::format("{} '{}'", g.name, printable(g.text)); }
+std::string label(given const& g);
 
-[[noreturn]] inline void refuse(given const& g, std::string const& why) {
-    throw bad_input(fmt::format("{}: {}", label(g), why));
-}
+[[noreturn]] void refuse(given const& g, std::string const& why);
 
 /// Runs what may raise a range_error because of this option, and says so.
 template <class F>
@@ -107,33 +96,16 @@ struct wanted {
     std::string text() const { return fmt::format("expected {}: {}", what, units); }
 };
 
-inline bool is_digit(char c) { return c >= '0' && c <= '9'; }  // std::isdigit asks the locale
+bool is_digit(char c);
 
-inline std::string_view trimmed(std::string_view text) {
-    auto const first = text.find_first_not_of(" \t");
-    if (first == std::string_view::npos) return {};
-    return text.substr(first, text.find_last_not_of(" \t") - first + 1);
-}
+/// Whether a text has a quantity in US proof, gallons, fluid ounces, pounds or ounces.
+bool is_us_customary(std::string_view text);
+
+/// A text without blanks at its ends.
+std::string_view trimmed(std::string_view text);
 
 /// A unit without what people write differently: case, spaces, degree signs, raised figures.
-inline std::string squeezed(std::string_view unit) {
-    struct {
-        std::string_view from, to;
-    } constexpr replacements[] = {
-        {" ", ""}, {"\t", ""}, {"\u00a0", ""}, {"\u202f", ""}, {"°", ""},
-        {"º", ""}, {"³", "3"}, {"℃", "c"},     {"℉", "f"},
-    };
-    std::string text(unit);
-    for (auto const& r : replacements) {
-        for (auto at = text.find(r.from); at != std::string::npos; at = text.find(r.from)) {
-            text.replace(at, r.from.size(), r.to);
-        }
-    }
-    for (char& c : text) {
-        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-    }
-    return text;
-}
+std::string squeezed(std::string_view unit);
 
 /// The spellings of one unit, squeezed, and what one of it is in the unit of the SI.
 struct unit_names {
@@ -213,33 +185,15 @@ auto const* find_unit(Table const& table, std::string const& unit) {
 }
 
 /// The letter of a temperature scale, or 0.
-inline char temperature_scale(std::string const& unit) {
-    if (unit == "c" || unit == "degc" || unit == "celsius") return 'c';
-    if (unit == "f" || unit == "degf" || unit == "fahrenheit") return 'f';
-    if (unit == "k" || unit == "kelvin") return 'k';
-    return 0;
-}
+char temperature_scale(std::string const& unit);
 
-inline units::temperature temperature_of(double number, char scale) {
-    return scale == 'c' ? celsius(number) : scale == 'f' ? fahrenheit(number) : kelvin(number);
-}
+units::temperature temperature_of(double number, char scale);
 
 /// A temperature as somebody would have written it: what a conversion rounds to zero is zero,
 /// and that has no sign.
-inline double written(double degrees) { return std::abs(degrees) < 1e-9 ? 0.0 : degrees; }
+double written(double degrees);
 
-[[noreturn]] inline void refuse_unit(given const& g, std::string_view unit, wanted const& w) {
-    std::string const text = squeezed(unit);
-    std::string_view is;
-    if (find_unit(volumes, text)) is = "a volume";
-    if (find_unit(masses, text)) is = "a mass";
-    if (text.starts_with("sg") || find_unit(notations, text)) is = "a strength";
-    if (temperature_scale(text)) is = "a temperature";
-    if (find_unit(pressures, text)) is = "a pressure";
-    if (find_unit(altitudes, text)) is = "an altitude";
-    if (!is.empty()) refuse(g, fmt::format("'{}' is the unit of {}; {}", printable(unit), is, w.text()));
-    refuse(g, fmt::format("unknown unit '{}'; {}", printable(unit), w.text()));
-}
+[[noreturn]] void refuse_unit(given const& g, std::string_view unit, wanted const& w);
 
 struct number_and_unit {
     double number;
@@ -247,101 +201,35 @@ struct number_and_unit {
 };
 
 /// Reads the number at the head of a text, whatever the locale: decimal point, nothing between thousands.
-inline number_and_unit read_number(given const& g, std::string_view text, wanted const& w) {
-    text = trimmed(text);
-    if (text.empty()) refuse(g, "nothing there; " + w.text());
-    if (text.front() == '+') text.remove_prefix(1);
-    auto const digit = [](std::string_view s) { return !s.empty() && is_digit(s[0]); };
-    std::string_view const magnitude = text.substr(text.starts_with('-') ? 1 : 0);
-    if (!digit(magnitude) && !(magnitude.starts_with('.') && digit(magnitude.substr(1)))) {
-        refuse(g, "no number; " + w.text());  // also "nan" and "inf", which from_chars would take
-    }
-    double number = 0.0;
-    auto const [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
-    if (error == std::errc::result_out_of_range)
-        refuse(g, "the number is too large or too small; " + w.text());
-    std::string_view const unit = trimmed(text.substr(static_cast<std::size_t>(end - text.data())));
-    if (digit(unit) || unit.starts_with(',') || unit.starts_with('.') || unit.starts_with('\'')) {
-        refuse(g, "numbers are written with a decimal point and nothing between the thousands: 43.5, 1500");
-    }
-    return {number, unit};
-}
+number_and_unit read_number(given const& g, std::string_view text, wanted const& w);
 
 /// As read_number, and there must be a unit.
-inline number_and_unit read_quantity(given const& g, std::string_view text, wanted const& w) {
-    number_and_unit const q = read_number(g, text, w);
-    if (q.unit.empty()) refuse(g, "no unit; " + w.text());
-    return q;
-}
+number_and_unit read_quantity(given const& g, std::string_view text, wanted const& w);
 
 // --- temperatures and amounts ------------------------------------------------------------------------------
 
 /// A temperature, of whatever: its range is not checked.
-inline units::temperature read_any_temperature(given const& g, std::string_view text) {
-    wanted const w{"a temperature", temperature_units};
-    number_and_unit const q = read_quantity(g, text, w);
-    char const scale = temperature_scale(squeezed(q.unit));
-    if (!scale) refuse_unit(g, q.unit, w);
-    units::temperature const t = temperature_of(q.number, scale);
-    // what is a number in another unit may be none in celsius
-    if (!std::isfinite(t.celsius())) refuse(g, "the number is too large; " + w.text());
-    return t;
-}
+units::temperature read_any_temperature(given const& g, std::string_view text);
 
 /// The temperature of a liquid whose density is asked for and whose composition is not known yet.
-inline units::temperature read_temperature(given const& g, std::string_view text) {
-    units::temperature const t = read_any_temperature(g, text);
-    namespace r22 = correlation::oiml_r22;
-    on_behalf_of(g, [&] {
-        return require_range("input", "temperature", t.celsius(), "°C", r22::lowest_celsius,
-                             r22::highest_celsius, "OIML R 22");
-    });
-    return t;
-}
-inline units::temperature read_temperature(given const& g) { return read_temperature(g, g.text); }
+units::temperature read_temperature(given const& g, std::string_view text);
+units::temperature read_temperature(given const& g);
 
 /// The temperature of water, which must be liquid.
-inline units::temperature read_water_temperature(given const& g) {
-    units::temperature const t = read_any_temperature(g, g.text);
-    on_behalf_of(g, [&] { return density(mass_fraction(0.0), t); });
-    return t;
-}
+units::temperature read_water_temperature(given const& g);
 
+/// How much there is, as it was measured: a volume, or the mass that a balance in air shows.
 using amount = std::variant<units::volume, units::mass>;
 
-inline amount read_amount(given const& g, std::string_view text, bool volume_only = false) {
-    std::string const any = fmt::format("{}; {}", volume_units, mass_units);
-    wanted const w = volume_only ? wanted{"a volume", volume_units} : wanted{"a volume or a mass", any};
-    number_and_unit const q = read_quantity(g, text, w);
-    std::string const unit = squeezed(q.unit);
-    auto const* volume = find_unit(volumes, unit);
-    auto const* mass = volume_only ? nullptr : find_unit(masses, unit);
-    if (!volume && !mass) refuse_unit(g, q.unit, w);
-    return on_behalf_of(g, [&]() -> amount {
-        if (volume) {
-            auto const v = units::volume::from_value(q.number * volume->si);
-            require_range("input", "volume", in(v, litre), "L", 1e-6, 1e9);
-            return v;
-        }
-        auto const m = units::mass::from_value(q.number * mass->si);
-        require_range("input", "mass", in(m, kilogram), "kg", 1e-6, 1e9);
-        return m;
-    });
-}
-inline amount read_amount(given const& g) { return read_amount(g, g.text); }
-inline units::volume read_volume(given const& g) {
-    return std::get<units::volume>(read_amount(g, g.text, true));
-}
+amount read_amount(given const& g, std::string_view text, bool volume_only = false);
+amount read_amount(given const& g);
+units::volume read_volume(given const& g);
 
-inline parcel make_parcel(amount const& how_much, mass_fraction w, units::temperature t) {
-    return std::visit([&](auto const& each) { return parcel::of(each, w, t); }, how_much);
-}
+/// What was measured, as a parcel: a balance's indication becomes true mass here, and nowhere else.
+parcel make_parcel(amount const& how_much, mass_fraction w, units::temperature t);
 /// The same; if the liquid is frozen or hot, that is the temperature's fault, and the range is that of the
 /// liquid.
-inline parcel make_parcel(amount const& how_much, mass_fraction w, given const& temperature) {
-    units::temperature const t = read_any_temperature(temperature, temperature.text);
-    return on_behalf_of(temperature, [&] { return make_parcel(how_much, w, t); });
-}
+parcel make_parcel(amount const& how_much, mass_fraction w, given const& temperature);
 
 /// A number with one of the units of a table, in the unit of the SI; its range is not checked.
 template <class Table>
@@ -351,12 +239,8 @@ double read_in_si(given const& g, Table const& table, wanted const& w) {
     if (!unit) refuse_unit(g, q.unit, w);
     return q.number * unit->si;
 }
-inline units::pressure read_pressure(given const& g) {
-    return read_in_si(g, pressures, {"a pressure", pressure_units}) * pascal;
-}
-inline units::length read_altitude(given const& g) {
-    return read_in_si(g, altitudes, {"an altitude", altitude_units}) * metre;
-}
+units::pressure read_pressure(given const& g);
+units::length read_altitude(given const& g);
 
 /// The options that describe the air over a liquid: one of them, or sea level.
 struct surroundings {
@@ -366,21 +250,9 @@ struct surroundings {
     given const& decisive() const { return pressure.present ? pressure : altitude; }
 };
 
-inline units::pressure read_pressure(surroundings const& air) {
-    if (air.pressure.present && air.altitude.present) throw bad_input("give either --pressure or --altitude");
-    if (air.pressure.present) return read_pressure(air.pressure);
-    return on_behalf_of(air.altitude, [&] { return pressure_at_altitude(read_altitude(air.altitude)); });
-}
+units::pressure read_pressure(surroundings const& air);
 
-inline int read_count(given const& g, int most, int least = 1) {
-    int count = 0;
-    std::string_view const text = trimmed(g.text);
-    auto const [end, error] = std::from_chars(text.data(), text.data() + text.size(), count);
-    if (error != std::errc() || end != text.data() + text.size() || count < least || count > most) {
-        refuse(g, fmt::format("expected a whole number from {} to {}", least, most));
-    }
-    return count;
-}
+int read_count(given const& g, int most, int least = 1);
 
 // --- ranges ------------------------------------------------------------------------------------------------
 
@@ -392,33 +264,6 @@ struct side {
 };
 
 /// Reads "40 to 60 %vol by 5", "40 to 60 %vol" (by 1) or "40 %vol".
-inline side read_side(given const& g) {
-    wanted const w{"a range", "'40 to 60 %vol by 5'"};
-    std::string_view text = trimmed(g.text);
-    double step = 1.0;
-    auto const by = text.rfind(" by ");
-    if (by != std::string_view::npos && text.find_first_of("0123456789", by) != std::string_view::npos) {
-        number_and_unit const q = read_number(g, text.substr(by + 4), w);
-        if (!q.unit.empty()) refuse(g, "the step is a plain number, in the unit of the range");
-        if (!(q.number > 0.0)) refuse(g, "the step must be above 0");
-        step = q.number;
-        text = text.substr(0, by);
-    }
-    auto const to = text.find(" to ");
-    bool const single = to == std::string_view::npos;
-    number_and_unit const last = read_quantity(g, single ? text : text.substr(to + 4), w);
-    number_and_unit const first = single ? last : read_number(g, text.substr(0, to), w);
-    if (!first.unit.empty() && first.unit != last.unit)
-        refuse(g, "the unit is written once, behind the second number");
-    if (!(first.number <= last.number)) refuse(g, "the first number of a range is the smaller one");
-    double const steps = std::floor((last.number - first.number) / step * (1.0 + 1e-12) + 1e-9);
-    if (!(steps < 10000.0)) refuse(g, "a side of a table has at most 10000 values");
-    side result{std::string(last.unit), {}, {}};
-    for (int k = 0; k <= static_cast<int>(steps); ++k) {
-        result.numbers.push_back(first.number + k * step);
-        result.values.push_back({g.name, fmt::format("{:.10g} {}", result.numbers.back(), last.unit), true});
-    }
-    return result;
-}
+side read_side(given const& g);
 
 }  // namespace program

@@ -64,9 +64,9 @@ bool tells_strength(std::pair<double, double> tenth) { return tenth.second - ten
 void say(page& text, json& data, wording const& words, thermometer const& one, boiling_range const& range) {
     bool const pot = one.what == &equilibrium::liquid;
     text.row(pot ? "pot" : "head", "{}", words.exact_temperature(one.shows));
-    text.row("  liquid", "{}{}", fractions(one.state.liquid),
+    text.row("  liquid", "{}{}", words.fractions(one.state.liquid),
              pot ? "" : ": what runs back, if it wets the bulb");
-    text.row("  vapour", "{}{}", fractions(one.state.vapour), pot ? "" : ": the distillate");
+    text.row("  vapour", "{}{}", words.fractions(one.state.vapour), pot ? "" : ": the distillate");
     json row = {{"temperature_C", one.shows.celsius()},
                 {"liquid", to_json(one.state.liquid)},
                 {"vapour", to_json(one.state.vapour)}};

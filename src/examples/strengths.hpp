@@ -10,7 +10,7 @@
 
 #include <fmt/format.h>
 
-#include <concepts>
+#include <functional>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -27,162 +27,27 @@ using strength =
                  basic_mass_concentration<at_15_celsius>, basic_mass_concentration<at_15_56_celsius>,
                  basic_mass_concentration<at_60_fahrenheit>>;
 
-inline mass_fraction composition(strength const& s) {
-    return std::visit([](auto const& each) { return to<mass_fraction>(each); }, s);
-}
+mass_fraction composition(strength const& s);
 
 /// Temperatures of "20/20 C", "60 F/60 F"; "in air" at the end.
-inline gravity_reference read_gravity_reference(given const& g, std::string text) {
-    wanted const w{"a specific gravity", "sg, sg 20/20 C, sg 60/60 F in air"};
-    gravity_reference reference;
-    for (std::string_view const ending : {"inair", "invacuo"}) {
-        if (!text.ends_with(ending)) continue;
-        reference.weighed_in = ending == "inair" ? medium::air : medium::vacuum;
-        text.resize(text.size() - ending.size());
-    }
-    if (text.empty()) return reference;
-    auto const slash = text.find('/');
-    if (slash == std::string::npos) refuse(g, w.text());
-    number_and_unit const water = read_quantity(g, std::string_view(text).substr(slash + 1), w);
-    number_and_unit const liquid = read_number(g, std::string_view(text).substr(0, slash), w);
-    char const water_scale = temperature_scale(std::string(water.unit));
-    char const liquid_scale = liquid.unit.empty() ? water_scale : temperature_scale(std::string(liquid.unit));
-    if (!water_scale || !liquid_scale) refuse(g, w.text());
-    reference.liquid = temperature_of(liquid.number, liquid_scale);
-    reference.water = temperature_of(water.number, water_scale);
-    return reference;
-}
+gravity_reference read_gravity_reference(given const& g, std::string text);
 
 /// Reads "%vol", "%vol at 60 F", "proof", "kg/m3 at 15 C", "sg 60/60 F in air".
-inline notation read_notation(given const& g, std::string_view text) {
-    wanted const w{"a strength", strength_units};
-    auto at = text.find(" at ");
-    auto skip = at == std::string_view::npos ? std::size_t{1} : std::size_t{4};
-    if (at == std::string_view::npos) at = text.find('@');
-    std::string const unit = squeezed(text.substr(0, at));
-    notation result;
-    if (unit.starts_with("sg")) {
-        if (at != std::string_view::npos) refuse(g, "write the two temperatures behind 'sg': sg 20/20 C");
-        result.kind = basis::gravity;
-        result.gravity = read_gravity_reference(g, unit.substr(2));
-        result.reference = result.gravity.liquid;
-        result.referenced = unit != "sg";
-        return result;
-    }
-    if (unit == "%") refuse(g, "'%' does not say of what: %vol, %mass or %mol");
-    auto const* known = find_unit(notations, unit);
-    if (!known) refuse_unit(g, trimmed(text.substr(0, at)), w);
-    result.kind = known->kind;
-    result.factor = known->factor;
-    if (known->kind == basis::proof) result.reference = at_60_fahrenheit::temperature();
-    if (at != std::string_view::npos) {
-        units::temperature const reference = read_temperature(g, text.substr(at + skip));
-        if (known->kind == basis::proof && reference != result.reference) {
-            refuse(g, "US proof is defined at 60 F and at no other temperature");
-        }
-        result.reference = reference;
-        result.referenced = true;
-    }
-    return result;
-}
+notation read_notation(given const& g, std::string_view text);
 
 /// A temperature; 60 F keeps its name, because it stands for a convention.
-inline std::string degrees(units::temperature t) {
-    return t == at_60_fahrenheit::temperature() ? "60 °F" : fmt::format("{:.4g} °C", written(t.celsius()));
-}
+std::string degrees(units::temperature t);
 
 /// A scale in words, with the temperature it is for.
-inline std::string name_of(notation const& n) {
-    switch (n.kind) {
-    case basis::volume: return "% vol at " + degrees(n.reference);
-    case basis::mass: return "% mass at " + degrees(n.reference);
-    case basis::moles: return (n.factor == 1.0 ? "% mol at " : "mol/mol at ") + degrees(n.reference);
-    case basis::proof: return "US proof";
-    case basis::concentration: return "g/100 mL at " + degrees(n.reference);
-    case basis::density: return (n.factor == 1.0 ? "kg/m3 at " : "g/cm3 at ") + degrees(n.reference);
-    case basis::gravity: break;
-    }
-    return fmt::format("specific gravity {}/{} in {}", degrees(n.gravity.liquid), degrees(n.gravity.water),
-                       n.gravity.weighed_in == medium::air ? "air" : "vacuo");
-}
+std::string name_of(notation const& n);
 
 /// A number on a scale with the decimals that such a scale deserves.
-inline std::string on_scale(notation const& n, double value) {
-    bool const near_one = n.kind == basis::gravity || n.factor != 1.0;
-    return fmt::format("{:.{}f}", value, near_one ? 5 : 2);
-}
+std::string on_scale(notation const& n, double value);
 
 /// Whether two notations of one kind refer to the same conditions.
-inline bool same_reference(notation const& a, notation const& b) {
-    return a.reference == b.reference && a.gravity.water == b.gravity.water &&
-           a.gravity.weighed_in == b.gravity.weighed_in;
-}
+bool same_reference(notation const& a, notation const& b);
 
-/// Calls f with the tag of a reference temperature.
-template <class F>
-auto with_reference(given const& g, units::temperature t, F const& f) {
-    if (t == at_20_celsius::temperature()) return f(at_20_celsius{});
-    if (t == at_15_celsius::temperature()) return f(at_15_celsius{});
-    if (t == at_15_56_celsius::temperature()) return f(at_15_56_celsius{});
-    if (t == at_60_fahrenheit::temperature()) return f(at_60_fahrenheit{});
-    refuse(g, "volumes are referred to 20 C, 15 C, 15.56 C or 60 F");
-}
-
-/// A number on a scale, as the library's type for it.
-template <hydrometer_scale Scale>
-Scale mark(notation const& n, double number) {
-    double const value = number * n.factor;
-    if constexpr (std::same_as<Scale, units::mass_density>) {
-        return value * kilogram_per_cubic_metre;
-    } else if constexpr (std::constructible_from<Scale, double> && requires { Scale(0.0).percent(); }) {
-        return Scale(value / 100.0);
-    } else {
-        return Scale(value);
-    }
-}
-
-/// The number that a mark has on a scale: the inverse of mark.
-template <hydrometer_scale Scale>
-double number_on(notation const& n, Scale const& mark) {
-    if constexpr (strength_basis<Scale>) {
-        return mark.number() / n.factor;
-    } else {
-        return mark.value() / n.factor;
-    }
-}
-
-inline strength read_strength(given const& g) {
-    number_and_unit const q = read_quantity(g, g.text, {"a strength", strength_units});
-    notation const n = read_notation(g, q.unit);
-    if (n.referenced && (n.kind == basis::mass || n.kind == basis::moles)) {
-        refuse(g, fmt::format("a {} fraction has no temperature: leave the reference out",
-                              n.kind == basis::mass ? "mass" : "mole"));
-    }
-    auto const read = [&]() -> strength {
-        switch (n.kind) {
-        case basis::volume:
-            return with_reference(g, n.reference, [&](auto tag) -> strength {
-                return mark<basic_volume_fraction<decltype(tag)>>(n, q.number);
-            });
-        case basis::concentration:
-            return with_reference(g, n.reference, [&](auto tag) -> strength {
-                return mark<basic_mass_concentration<decltype(tag)>>(n, q.number);
-            });
-        case basis::mass: return mark<mass_fraction>(n, q.number);
-        case basis::moles: return mark<mole_fraction>(n, q.number);
-        case basis::proof: return mark<us_proof>(n, q.number);
-        case basis::density:
-            return mass_fraction_from_density(mark<units::mass_density>(n, q.number), n.reference);
-        case basis::gravity: break;
-        }
-        return mass_fraction_from_specific_gravity(mark<specific_gravity>(n, q.number), n.gravity);
-    };
-    return on_behalf_of(g, [&] {
-        strength const result = read();
-        composition(result);  // there may be more than pure ethanol has
-        return result;
-    });
-}
+strength read_strength(given const& g);
 
 // --- instruments -------------------------------------------------------------------------------------------
 
@@ -192,50 +57,43 @@ struct instrument {
     given const& glass;
 };
 
-inline units::cubic_expansion read_expansion(given const& g) {
-    if (g.text == "soda-lime") return soda_lime_glass;
-    if (g.text == "borosilicate") return borosilicate_glass;
-    wanted const w{"soda-lime, borosilicate or a cubic expansion", "/K, like '25e-6 /K'"};
-    number_and_unit const q = read_quantity(g, g.text, w);
-    if (squeezed(q.unit) != "/k") refuse_unit(g, q.unit, w);
-    return on_behalf_of(
-        g, [&] { return require_range("input", "cubic expansion", q.number, "/K", 0.0, 3e-4) * per_kelvin; });
-}
+units::cubic_expansion read_expansion(given const& g);
 
-/// Calls f with the hydrometer that the options describe, and with its scale.
-template <class F>
-void with_instrument(instrument const& options, F const& f) {
-    units::cubic_expansion const glass = read_expansion(options.glass);
-    notation const n = read_notation(options.scale, options.scale.text);
-    // The scale may ask for a reference temperature that no instrument has.
-    auto const use = [&](auto const& make) { f(on_behalf_of(options.scale, make), n); };
-    switch (n.kind) {
-    case basis::volume:
-        return with_reference(options.scale, n.reference, [&](auto tag) {
-            use([&] { return hydrometer<basic_volume_fraction<decltype(tag)>>(glass); });
-        });
-    case basis::concentration:
-        return with_reference(options.scale, n.reference, [&](auto tag) {
-            use([&] { return hydrometer<basic_mass_concentration<decltype(tag)>>(glass); });
-        });
-    case basis::mass: return use([&] { return hydrometer<mass_fraction>(n.reference, glass); });
-    case basis::moles: return use([&] { return hydrometer<mole_fraction>(n.reference, glass); });
-    case basis::proof: return use([&] { return proof_hydrometer(glass); });
-    case basis::density: return use([&] { return density_hydrometer(n.reference, glass); });
-    case basis::gravity: return use([&] { return gravity_hydrometer(n.gravity, glass); });
-    }
-}
+/// A hydrometer with whatever scale the options describe.
+class stem {
+public:
+    explicit stem(instrument const& options);
+    /// The same; unless --scale is given, the scale is the one that a reading is written in.
+    stem(instrument const& options, given const& reading);
 
-/// Reads what a stem shows; the unit must be that of the scale.
-template <hydrometer_scale Scale>
-Scale read_mark(given const& g, notation const& scale) {
-    std::string const is = "the scale is " + name_of(scale);
-    number_and_unit const q = read_quantity(g, g.text, {"a reading", is});
-    notation const n = read_notation(g, q.unit);
-    if (n.kind != scale.kind || (n.referenced && !same_reference(n, scale))) {
-        refuse(g, "not in the unit of the stem; " + is + " (--scale names another)");
+    /// @return what is engraved on it
+    notation const& scale() const { return scale_; }
+    /// @return whether the scale shows a strength; else it shows a density or a gravity
+    bool shows_strength() const { return shows_strength_; }
+    /// The number read; the unit must be that of the scale.
+    double number(given const& reading) const;
+    /// The mass fraction behind a reading at a temperature.
+    mass_fraction composition(given const& reading, units::temperature t) const {
+        return composition_(number(reading), reading, t);
     }
-    return on_behalf_of(g, [&] { return mark<Scale>(n, q.number); });
-}
+    /// What it shows in a liquid at a temperature.
+    double reading(mass_fraction w, units::temperature t) const { return reading_(w, t); }
+
+    /// A number with its unit.
+    struct figure {
+        double number;
+        char const* unit;
+    };
+    /// A strength on the basis of the scale; % vol at 20 °C if the scale shows no strength.
+    figure strength(mass_fraction w) const { return strength_(w); }
+
+private:
+    notation scale_;
+    bool shows_strength_ = true;
+    std::function<void(given const&, double)> check_;
+    std::function<mass_fraction(double, given const&, units::temperature)> composition_;
+    std::function<double(mass_fraction, units::temperature)> reading_;
+    std::function<figure(mass_fraction)> strength_;
+};
 
 }  // namespace program

@@ -48,19 +48,14 @@ void parse(int which, given const& g) {
     case 11: HOSTILE_WITHIN(read_expansion(g).value(), 0.0, 3e-4); return;
     case 12: {
         given const glass{"--glass", "soda-lime", false};
-        with_instrument({g, glass}, [&](auto const& meter, notation const& n) {
-            HOSTILE_REQUIRE(std::isfinite(meter.reference_temperature().celsius()));
-            HOSTILE_REQUIRE(!on_scale(n, 1.0).empty());
-        });
+        stem const meter({g, glass});
+        HOSTILE_REQUIRE(std::isfinite(meter.scale().reference.celsius()));
+        HOSTILE_REQUIRE(!on_scale(meter.scale(), 1.0).empty());
         return;
     }
     case 13: {
         given const scale{"--scale", "%vol", false}, glass{"--glass", "soda-lime", false};
-        with_instrument({scale, glass}, [&](auto const& meter, notation const& n) {
-            using scale_type = decltype(meter.reading(mass_fraction(0.0), celsius(20)));
-            auto const mark = read_mark<scale_type>(g, n);
-            HOSTILE_REQUIRE(std::isfinite(number_on(n, mark)));
-        });
+        HOSTILE_REQUIRE(std::isfinite(stem({scale, glass}).number(g)));
         return;
     }
     case 14: HOSTILE_WITHIN(read_confidence(g), 0.51, 0.999999); return;

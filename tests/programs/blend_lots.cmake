@@ -2,22 +2,22 @@
 set(two "--lot '3.2 L, 62 %vol, 18 C' --lot '4 L, 41.5 %vol, 18 C'")
 
 answers(blend_lots.plain "blend_lots ${two}"
-    [[^Lot 1: take 2[.]8999 kg.*100[.]0 %.*
-Lot 2: take 3[.]7878 kg.*
-  product +6[.]6877 kg, 7[.]2005 L at 20 °C, 50[.]69 % vol
-.*sum of the parts +7[.]2115 L.*comes out +at 18[.][0-2] °C, 7[.]189[0-9] L, if no heat is lost
+    [[^Lot 1: take 2[.]896 kg by the balance.*100[.]0 %.*
+Lot 2: take 3[.]784 kg.*
+  product +6[.]680 kg, 7[.]201 L at 20 °C, 50[.]69 % vol
+.*before mixing +7[.]211 L.*warms to +18[.][0-2] °C, 7[.]19 *[0-9]* *L, if no heat is lost
 .*fresh mixture is warm]])
 answers(blend_lots.most "blend_lots ${two} --target '50 %vol'"
-    "^Lot 1: take 2[.]5283 kg.*Lot 2: take 3[.]7878 kg.*, 50[.]00 % vol")
+    "^Lot 1: take 2[.]525 kg.*Lot 2: take 3[.]784 kg.*, 50[.]00 % vol")
 answers(blend_lots.volume
     "blend_lots ${two} --lot '0.5 kg, 55 %vol, 20 C, at least 0.5 kg' --target '50 %vol' --volume '5 L'"
-    "Lot 3: take 500[.]00 g, .*100[.]0 %.*product .*5[.]0000 L at 20 °C, 50[.]00 % vol")
+    "Lot 3: take 500[.]0 g by the balance, .*100[.]0 %.*product .*5[.]000 L at 20 °C, 50[.]00 % vol")
 answers(blend_lots.one "blend_lots --lot '1 L,40%vol,20C'"
-    "^Lot 1: take 948[.]0[45] g.*contraction +0 mL [(]-?0[.]00 %[)]")
+    "^Lot 1: take 947[.]0 g.*lost in mixing +0 mL [(]-?0[.]00 %[)]")
 answers(blend_lots.csv "blend_lots ${two} --csv"
-    [[^lot,mass_kg,volume_L,temperature_C,strength_percent_vol_20C,share_of_lot
-1,2[.]8998864[0-9]*,3[.]2,18,62,1
-2,3[.]787813[0-9]*,4,18,41[.]5,1
+    [[^lot,mass_kg,balance_indication_kg,volume_L,temperature_C,strength_percent_vol_20C,share_of_lot
+1,2[.]8998864[0-9]*,2[.]89648[0-9]*,3[.]2,18,62,1
+2,3[.]787813[0-9]*,3[.]78358[0-9]*,4,18,41[.]5,1
 $]])
 answers(blend_lots.json "blend_lots ${two} --json"
     [["lots": .*"share_of_lot": 1.0.*"product": .*"contraction_L": 0[.]0109]])

@@ -11,14 +11,14 @@ answers(convert_strength.forty "convert_strength --strength '40 %vol' --json"
 .*  "sg_20C_vacuo": 0[.]94975354[0-9]*,
   "sg_20C_air": 0[.]94969306]])
 # OIML table IVa; Canadian Alcoholometric Laboratory Table, 1996: absolute ethanol at 20 degrees Celsius.
-answers(convert_strength.published_ethanol "convert_strength --strength '100 %vol'"
+answers(convert_strength.published_ethanol "convert_strength --strength '100 %vol' --all"
     "density in vacuo +789[.]24 kg/m3.*density in air +788[.]16 kg/m3")
 # A. J. Cooley, Cyclopaedia of Practical Receipts, 6th edition, 1880: 40.63 % vol at 60 F are 33.917 % mass.
 answers(convert_strength.published_mass "convert_strength --strength '40.63 %vol at 60 F'"
-    "is 33[.]92 % mass")
+    "^40[.]63 %vol at 60 F is .* 33[.]92 % mass, .*US proof\n$")
 # USP 29 (2006), Alcoholometric Table: 30 % vol at 15.56 degrees Celsius are 24.67 % mass.
 answers(convert_strength.published_usp "convert_strength --strength '30 %vol at 15.56 C'"
-    "is 24[.]67 % mass")
+     "is .* 24[.]67 % mass")
 answers(convert_strength.proof "convert_strength --strength '90 proof' --csv"
     "percent_vol_60F,45,% vol at 60 °F")
 answers(convert_strength.moles "convert_strength --strength '0.16334169299966 mol/mol' --csv"
@@ -37,7 +37,7 @@ answers(convert_strength.concentration "convert_strength --strength '31.56956493
     "percent_vol_20C,40,")
 answers(convert_strength.litres_per_hectolitre "convert_strength --strength '40 L/hL' --csv"
     "percent_vol_20C,40,")
-answers(convert_strength.other_temperature "convert_strength --strength '40 %vol' --temperature '59 F'"
+answers(convert_strength.other_temperature "convert_strength --strength '40 %vol' --temperature '59 F' --all"
     "density in vacuo +951[.]33 kg/m3 at 15 °C")
 answers(convert_strength.water "convert_strength --strength '0 %mass' --csv"
     "percent_vol_20C,0,.*sg_60F_air,1,")

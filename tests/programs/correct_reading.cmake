@@ -12,8 +12,10 @@ answers(correct_reading.published_proof
     "correct_reading --scale proof --reading '193 proof' --temperature '75 F'"
     "^True strength 189[.](4[5-9]|5[0-4]) US proof")
 answers(correct_reading.us_text
-    "correct_reading --scale proof --reading '193 proof' --temperature '75 F' --us"
-    "at 75 °F")
+    "correct_reading --reading '193 proof' --temperature '75 F'"
+    "^True strength 189[.][45][0-9] US proof.*scale +US proof.*per °F.*at 75 °F.*189[.]5 US proof, 94[.]7[0-9] % vol at 60 °F.*lb/US gal in air at 60 °F")
+answers(correct_reading.metric_words
+    "correct_reading --reading '193 proof' --temperature '75 F' --metric" "at 23[.]89 °C.*% vol at 20 °C.*kg/m3")
 answers(correct_reading.at_its_own_temperature
     "correct_reading --reading '43.5 %vol' --temperature '68 F'"
     "^True strength 43[.]50 .*correction +[+-]0[.]00")
@@ -47,17 +49,17 @@ refuses(correct_reading.both_ways
     "either --reading or --strength")
 refuses(correct_reading.no_temperature "correct_reading --reading '84 %vol'" "--temperature is required")
 refuses(correct_reading.reading_without_unit "correct_reading --reading 84 --temperature '31 C'"
-    "--reading '84': no unit.*the scale is % vol at 20 °C")
+    "--reading '84': no unit; expected a reading: %vol")
 refuses(correct_reading.temperature_without_unit "correct_reading --reading '84 %vol' --temperature 31"
     "--temperature '31': no unit; expected a temperature: C, F or K")
 refuses(correct_reading.proof_on_volume_scale
-    "correct_reading --reading '168 proof' --temperature '31 C'"
+    "correct_reading --reading '168 proof' --scale '%vol' --temperature '31 C'"
     "--reading '168 proof'.*the scale is % vol at 20 °C")
 refuses(correct_reading.volume_on_proof_scale
     "correct_reading --scale proof --reading '84 %vol' --temperature '75 F'"
     "--reading '84 %vol'.*the scale is US proof")
 refuses(correct_reading.other_reference
-    "correct_reading --reading '84 %vol at 15 C' --temperature '31 C'"
+    "correct_reading --reading '84 %vol at 15 C' --scale '%vol' --temperature '31 C'"
     "the scale is % vol at 20 °C")
 refuses(correct_reading.temperature_as_reading "correct_reading --reading '31 C' --temperature '31 C'"
     "'C' is the unit of a temperature")

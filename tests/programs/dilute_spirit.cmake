@@ -5,50 +5,65 @@ set(spirit "--amount '2 L' ${strong}")
 set(to_45 "--target '45 %vol'")
 
 answers(dilute_spirit.warm "dilute_spirit ${warm} ${to_45} --water-temperature '15 C'"
-    [[^Weigh in 1[.]6398 kg of water, or measure 1[.]6413 L of it at 15 °C[.]
-.*product +3[.]3350 kg, 3[.]5496 L at 20 °C, 45[.]00 % vol
-.*sum of the parts +3[.]6205 L.*contraction +70[.]91[89] mL [(]1[.]96 %[)]
-.*comes out +at 28[.][67] °C, 3[.]573[0-9] L, if no heat is lost: let it cool.*
+    [[^Add 1[.]638 kg of water by the balance, or 1[.]641 L of it at 15 °C[.]
+.*product +3[.]331 kg, 3[.]550 L at 20 °C, 45[.]00 % vol
+.*before mixing +3[.]621 L.*lost in mixing +70[.]92 mL [(]1[.]96 %[)]
+.*warms to +28[.][67] °C, 3[.]57[34] L, if no heat is lost: let it cool.*
 .*check reading +45[.]00 at 20 °C
 .*46[.]92 at 25 °C
 .*48[.]81 at 30 °C
 .*check reading +48[.][23][0-9]* at 28[.]6[0-9]* °C
 .*stated at 20 °C.*fresh mixture is warm]])
 answers(dilute_spirit.json "dilute_spirit ${warm} ${to_45} --json"
-    [["water": {.*"mass_kg": 1[.]63982353.*"contraction_percent": 1[.]9588039.*"check_readings"]])
+    [["water": {.*"mass_kg": 1[.]63982353.*"balance_indication_kg": 1[.]63809.*"contraction_percent": 1[.]9588039.*"check_readings"]])
 answers(dilute_spirit.fresh_mixture_in_json "dilute_spirit ${warm} ${to_45} --water-temperature '15 C' --json"
     "\"fresh_mixture\": {.*\"temperature_C\": 28[.][67]")
 answers(dilute_spirit.cold_parts
     "dilute_spirit --amount '2 L' --strength '80 %vol' --temperature '-5 C' ${to_45}"
-    "product .*45[.]00 % vol.*comes out +nobody knows how warm: a part or the mixture is below 0 °C")
+    "product .*45[.]00 % vol.*warms to +an unknown temperature: the heat of mixing is known from 0 °C to 40 °C only")
 # Spirits at 0 °C cool one another: the answer stands, at the temperature of the product.
 answers(dilute_spirit.cools
     "dilute_spirit --amount '1 L' --strength '50 %vol' --temperature '0 C' --target '75 %vol' \
         --fortify-with '95 %vol' --fortify-temperature '0 C'"
-    "product .*75[.]00 % vol.*comes out +nobody knows how warm: a part or the mixture is below 0 °C")
+    "product .*75[.]00 % vol.*warms to +an unknown temperature: the heat of mixing is known from 0 °C to 40 °C only")
 answers(dilute_spirit.additions "dilute_spirit ${warm} ${to_45} --additions 3"
-    "^Weigh in 3 times 546[.]61 g of water.*addition 1 .*addition 2 .*addition 3 .*45[.]00 % vol")
+    "^Add 3 times 546[.]0 g of water by the balance.*addition 1 .*addition 2 .*addition 3 .*45[.]00 % vol")
 answers(dilute_spirit.additions_in_json "dilute_spirit ${warm} ${to_45} --additions 3 --json"
     "\"additions\"")
 # 27 CFR 30.64: 1000 lb of 200 proof take 82.03 lb of water to become 190 proof.
 answers(dilute_spirit.published_reduction
     "dilute_spirit --amount '1000 lb' --strength '200 proof' --temperature '60 F' --target '190 proof' --us"
-    "^Weigh in 82[.]0[0-9]* lb of water.*at 68 °F")
+    "^Add 82[.]0[0-9]* lb of water by the balance.*at 60 °F.*check reading +190[.]00 at 60 °F.*of a stem for +US proof")
+# Input in pounds or proof is answered in US units without --us. 27 CFR 30.64 gives 302.58 proof gallons for 1000 lb of
+# 200 proof, and 11921.6 wine gallons, 22650.8 proof gallons for 81000 lb of 190 proof (factors of five digits).
+answers(dilute_spirit.published_proof_gallons
+    "dilute_spirit --amount '1000 lb' --strength '200 proof' --temperature '60 F' --target '190 proof'"
+    "pure alcohol +302[.](5[7-9]|6[0-2]) proof gal")
+answers(dilute_spirit.published_wine_gallons
+    "dilute_spirit --amount '81000 lb' --strength '190 proof' --temperature '60 F' --target '180 proof'"
+    "spirit +81000 lb, 1192[12][.][0-9] US gal at 60 °F, 190[.]0 US proof.*pure alcohol +2265[0-2][.][0-9] proof gal")
+answers(dilute_spirit.metric_words
+    "dilute_spirit --amount '1000 lb' --strength '200 proof' --temperature '60 F' --target '190 proof' --metric"
+    "^Add 37[.][0-9]* kg of water by the balance.*at 20 °C.*of a stem for +% vol at 20 °C")
+# What a balance shows goes in and comes out: a kilogram of spirit by the balance is 1.0012 kg of mass.
+answers(dilute_spirit.balance_in_and_out
+    "dilute_spirit --amount '1 kg' --strength '50 %mass' --temperature '20 C' --target '40 %mass' --json"
+    "\"spirit\": {[^}]*\"mass_kg\": 1[.]0011[0-9]*,[^}]*\"balance_indication_kg\": (1[.]0|0[.]99999999[0-9]*|1[.]00000000[0-9]*),")
 answers(dilute_spirit.make
     "dilute_spirit --make '5 L' --strength '96 %vol' --temperature '20 C' ${to_45}"
-    [[^Weigh in 1[.]8924 kg of the spirit, or measure 2[.]343[78] L of it at 20 °C[.]
-Weigh in 2[.]8053 kg of water]])
+    [[^Add 1[.]890 kg of the spirit by the balance, or 2[.]344 L of it at 20 °C[.]
+Add 2[.]802 kg of water by the balance]])
 answers(dilute_spirit.fortify
     "dilute_spirit --amount '5 L' --strength '36 %vol' --temperature '20 C' ${to_45} --fortify-with '96 %vol'"
-    "^Weigh in 683[.]08 g of the stronger spirit, or measure 846[.]00 mL of it at 20 °C")
+    "^Add 682[.]2 g of the stronger spirit by the balance, or 846[.]0 mL of it at 20 °C")
 answers(dilute_spirit.measured_mixture "dilute_spirit ${spirit} ${to_45} --mixture-temperature '27 C'"
-    "at 27 °C, 45[.]00 % vol\n.*contraction[^\n]*\n  check reading +47[.]68 at 27 °C\n.*fresh mixture is warm")
+    "at 27 °C, 45[.]00 % vol\n.*lost in mixing[^\n]*\n  check reading +47[.]68 at 27 °C\n.*fresh mixture is warm")
 answers(dilute_spirit.target_by_mass
     "dilute_spirit --amount '1 kg' --strength '50 %mass' --temperature '20 C' --target '25 %mass'"
-    "^Weigh in 1[.]0000 kg of water")
+    "^Add 1[.]000 kg of water by the balance")
 answers(dilute_spirit.target_is_the_strength
     "dilute_spirit --amount '1 kg' --strength '50 %mass' --temperature '20 C' --target '50 %mass'"
-    "^Weigh in 0 g of water")
+    "^Add 0 g of water by the balance")
 
 refuses(dilute_spirit.target_above "dilute_spirit ${spirit} --target '85 %vol'"
     "target strength 85 % vol at 20 °C is outside .* to 80 % vol.*water only weakens")
@@ -146,5 +161,5 @@ refuses(dilute_spirit.make_too_strong
 refuses(dilute_spirit.reading_and_strength "dilute_spirit ${spirit} --reading '80 %vol' ${to_45}"
     "either --strength or --reading")
 refuses(dilute_spirit.proof_on_volume_scale
-    "dilute_spirit --amount '2 L' --reading '160 proof' --temperature '20 C' ${to_45}"
+    "dilute_spirit --amount '2 L' --reading '160 proof' --scale '%vol' --temperature '20 C' ${to_45}"
     "the scale is % vol at 20 °C")

@@ -258,27 +258,45 @@ TEST(Numbers, HaveSignificantDigitsAndNoExponent) {
 }
 
 TEST(Wording, IsMetricOrCustomary) {
-    EXPECT_EQ(wording{}.mass(1.5 * kilogram), "1.5000 kg");
-    EXPECT_EQ(wording{}.mass(150.0 * gram), "150.00 g");
-    EXPECT_EQ(wording{}.volume(0.7 * litre), "700.00 mL");
-    EXPECT_EQ(wording{true}.mass(1.5 * pound), "1.5000 lb");
-    EXPECT_EQ(wording{true}.volume(64.0 * us_fluid_ounce), "64.000 US fl oz");
+    EXPECT_EQ(wording{}.mass(1.5 * kilogram), "1.500 kg");
+    EXPECT_EQ(wording{}.mass(150.0 * gram), "150.0 g");
+    EXPECT_EQ(wording{}.volume(0.7 * litre), "700.0 mL");
+    EXPECT_EQ(wording{true}.mass(1.5 * pound), "1.500 lb");
+    EXPECT_EQ(wording{true}.volume(64.0 * us_fluid_ounce), "64.00 US fl oz");
     EXPECT_EQ(wording{true}.volume(2.0 * us_gallon), "2.0000 US gal");
+    EXPECT_EQ(wording{true}.volume(25168.83 * us_gallon), "25168.8 US gal");
     EXPECT_EQ(wording{true}.temperature(celsius(20)), "68 °F");
-    EXPECT_EQ(wording{true}.strength(to<mass_fraction>(proof(90.0))), "90.00 US proof");
+    EXPECT_EQ(wording{true}.strength(to<mass_fraction>(proof(90.0))), "90.0 US proof");
     EXPECT_EQ(wording{true}.alcohol(parcel::of(100.0 * us_gallon, proof(90.0), fahrenheit(60))),
               "90.000 proof gal");
+    // 27 CFR 30.65, table 5, as the tests of the US gauging manual read it: 190 proof weighs 6.7943 lb a gallon.
+    EXPECT_EQ(wording{true}.density(density(to<mass_fraction>(proof(190.0)), fahrenheit(60))).substr(0, 5),
+              "6.794");
+}
+
+// OIML D 28: a kilogram of water on a balance is 1.00105 kg of mass, and the balance shows a kilogram again.
+TEST(Wording, KnowsThatABalanceStandsInAir) {
+    parcel const weighed = make_parcel(amount(1.0 * kilogram), mass_fraction(0.0), celsius(20));
+    EXPECT_NEAR(in(weighed.mass(), kilogram), 1.00105, 5e-6);
+    EXPECT_NEAR(in(balance_indication_of(weighed), kilogram), 1.0, 1e-15);
+    EXPECT_EQ(wording{}.weight(weighed), "1.000 kg");
+}
+
+TEST(Quantities, TellUsCustomaryUnits) {
+    for (char const* text : {"190 proof", "3 gal", "2 US gal", "81000 lb", "16 fl oz",
+                             "3.2 gal, 62 %vol, 18 C", "80 to 100 proof by 5", "proof", "12.oz"})
+        EXPECT_TRUE(is_us_customary(text)) << text;
+    for (char const* text : {"3 L", "2 imp gal", "45 %vol at 60 F", "65 F", "pounds.csv", "waterproof",
+                             "3 galaxies", "80 %vol", ""})
+        EXPECT_FALSE(is_us_customary(text)) << text;
 }
 
 TEST(Instruments, ReadOnlyTheirOwnScale) {
     given const glass = option("soda-lime");
     auto const kind_of = [&](std::string const& scale) {
-        std::string name;
         given const g = option(scale);
-        with_instrument({g, glass}, [&](auto const& meter, notation const& n) {
-            name = fmt::format("{}, {:.2f}", name_of(n), meter.reference_temperature().celsius());
-        });
-        return name;
+        stem const meter({g, glass});
+        return fmt::format("{}, {:.2f}", name_of(meter.scale()), meter.scale().reference.celsius());
     };
     EXPECT_EQ(kind_of("%vol"), "% vol at 20 °C, 20.00");
     EXPECT_EQ(kind_of("%vol at 15 C"), "% vol at 15 °C, 15.00");
@@ -292,13 +310,13 @@ TEST(Instruments, ReadOnlyTheirOwnScale) {
     EXPECT_EQ(kind_of("sg 60/60 F in air"), "specific gravity 60 °F/60 °F in air, 15.56");
 
     given const proof_scale = option("proof");
-    with_instrument({proof_scale, glass}, [&](auto const& meter, notation const& n) {
-        using scale = std::decay_t<decltype(meter.reading(by_mass(40.0), celsius(20)))>;
-        EXPECT_NE(refusal([&](given const& g) { return read_mark<scale>(g, n); }, "84 %vol")
-                      .find("the scale is US proof"),
-                  std::string::npos);
-        EXPECT_EQ(number_on(n, read_mark<scale>(option("90 proof"), n)), 90.0);
-    });
+    stem const meter({proof_scale, glass});
+    EXPECT_NE(
+        refusal([&](given const& g) { return meter.number(g); }, "84 %vol").find("the scale is US proof"),
+        std::string::npos);
+    EXPECT_EQ(meter.number(option("90 proof")), 90.0);
+    given const per_cubic_centimetre = option("g/cm3");
+    EXPECT_EQ(stem({per_cubic_centimetre, glass}).number(option("935 kg/m3")), 0.935);
 }
 
 TEST(Instruments, HaveGlass) {

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: BSL-1.0
+#include "uncertainty_program.hpp"
+
+namespace program {
+
+double read_confidence(given const& g) {
+    wanted const w{"a probability", "%, or a plain number up to 1"};
+    number_and_unit const q = read_number(g, g.text, w);
+    std::string const unit = squeezed(q.unit);
+    if (!unit.empty() && unit != "%") refuse_unit(g, q.unit, w);
+    double const p = unit.empty() ? q.number : q.number / 100.0;
+    return on_behalf_of(g, [&] { return require_range("input", "probability", p, "", 0.51, 0.999999); });
+}
+
+double read_strength_difference(given const& g, double least) {
+    number_and_unit const q = read_quantity(g, g.text, {"a difference of strengths", "%vol"});
+    notation const n = read_notation(g, q.unit);
+    if (n.kind != basis::volume) refuse(g, "expected a difference of strengths: %vol");
+    return on_behalf_of(
+        g, [&] { return require_range("input", "difference", q.number, "% vol", least, 100.0); });
+}
+
+double read_temperature_difference(given const& g, std::string_view text) {
+    wanted const w{"a difference of temperatures", "K, C or F"};
+    number_and_unit const q = read_quantity(g, text, w);
+    char const scale = temperature_scale(squeezed(q.unit));
+    if (!scale) refuse_unit(g, q.unit, w);
+    double const kelvins_ = scale == 'f' ? q.number * 5.0 / 9.0 : q.number;
+    return on_behalf_of(g, [&] { return require_range("input", "difference", kelvins_, "K", 0.0, 100.0); });
+}
+
+double read_millilitres(given const& g, std::string_view text) {
+    wanted const w{"a volume", volume_units};
+    number_and_unit const q = read_quantity(g, text, w);
+    auto const* unit = find_unit(volumes, squeezed(q.unit));
+    if (!unit) refuse_unit(g, q.unit, w);
+    double const ml = q.number * unit->si / millilitre.value();
+    return on_behalf_of(g, [&] { return require_range("input", "volume", ml, "mL", 0.0, 1e9); });
+}
+
+int decimals_for(double uncertainty) {
+    if (!(uncertainty > 0.0)) return 6;
+    return std::clamp(1 - static_cast<int>(std::floor(std::log10(uncertainty * (1.0 + 1e-9)))), 0, 12);
+}
+
+std::string sized(double value, double uncertainty) {
+    return fmt::format("{:.{}f}", value, decimals_for(uncertainty));
+}
+
+std::string percent(double p) {
+    double const shown = 100.0 * p;
+    if (shown > 99.99) return "more than 99.99 %";
+    if (shown < 0.01) return "less than 0.01 %";
+    return fmt::format("{:.{}f} %", shown, shown > 99.0 || shown < 1.0 ? 2 : 1);
+}
+
+}  // namespace program

@@ -1,0 +1,144 @@
+// SPDX-License-Identifier: BSL-1.0
+#include "wording.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace program {
+
+std::string number(double value, int significant) {
+    if (std::abs(value) < 1e-12) return "0";  // rounding of a difference
+    // Half a unit of the last digit first, so that 99.9999 gets the digits of the 100.00 it is printed as.
+    double const size = std::abs(value) * (1.0 + 0.5 * std::pow(10.0, -significant));
+    int const decimals = significant - 1 - static_cast<int>(std::floor(std::log10(size)));
+    return fmt::format("{:.{}f}", value, std::clamp(decimals, 0, 15));
+}
+
+namespace {
+/// The larger unit begins where four digits of the smaller one would show it: no "1000 g".
+constexpr double nearly = 0.99995;
+
+/// Gallons are gauged to a tenth (27 CFR part 30), however many there are.
+std::string gallons(double value) { return value < 1000.0 ? number(value, 5) : fmt::format("{:.1f}", value); }
+}  // namespace
+
+units::mass balance_indication_of(parcel const& p) {
+    return balance_indication(p.mass(), density(p.composition(), p.temperature()));
+}
+
+std::string wording::scaled(units::mass m) const {
+    if (us) return m < nearly * pound ? number(in(m, ounce)) + " oz" : number(in(m, pound)) + " lb";
+    return m < nearly * kilogram ? number(in(m, gram)) + " g" : number(in(m, kilogram)) + " kg";
+}
+std::string wording::mass(units::mass m) const { return scaled(m); }
+std::string wording::weight(units::mass m, units::mass_density rho) const {
+    return scaled(balance_indication(m, rho));
+}
+std::string wording::weight(parcel const& p) const { return scaled(balance_indication_of(p)); }
+
+std::string wording::volume(units::volume v) const {
+    if (us) {
+        return v < nearly * us_gallon ? number(in(v, us_fluid_ounce)) + " US fl oz"
+                                      : gallons(in(v, us_gallon)) + " US gal";
+    }
+    return v < nearly * litre ? number(in(v, millilitre)) + " mL" : number(in(v, litre)) + " L";
+}
+
+std::string wording::temperature(units::temperature t) const {
+    return us ? fmt::format("{:.4g} °F", written(t.fahrenheit()))
+              : fmt::format("{:.4g} °C", written(t.celsius()));
+}
+std::string wording::exact_temperature(units::temperature t) const {
+    return us ? fmt::format("{:.2f} °F", t.fahrenheit()) : fmt::format("{:.2f} °C", t.celsius());
+}
+std::string wording::rounded(units::temperature t) const {
+    return us ? fmt::format("{:.1f} °F", t.fahrenheit()) : fmt::format("{:.1f} °C", t.celsius());
+}
+std::string wording::difference(units::temperature_difference d) const {
+    double const kelvins_in_it = d.value();
+    return us ? number(1.8 * kelvins_in_it, 2) + " °F" : number(kelvins_in_it, 2) + " K";
+}
+
+std::string wording::rounded(mole_fraction x) const {
+    auto const w = to<mass_fraction>(x);
+    return us ? fmt::format("{:.0f} US proof", to<us_proof>(w).degrees())
+              : fmt::format("{:.1f} % vol", to<volume_fraction>(w).percent());
+}
+
+std::string wording::pressure(units::pressure p) const {
+    return us ? number(in(p, 25.4 * millimetre_of_mercury)) + " inHg" : number(in(p, kilopascal)) + " kPa";
+}
+
+std::string wording::strength(mass_fraction w) const {
+    return us ? fmt::format("{:.1f} US proof", to<us_proof>(w).degrees())
+              : fmt::format("{:.2f} % vol", to<volume_fraction>(w).percent());
+}
+
+std::string wording::fractions(mass_fraction w) const {
+    return fmt::format("{}, {:.2f} % mass, {:.2f} % mol", strength(w), w.percent(),
+                       to<mole_fraction>(w).percent());
+}
+
+std::string wording::density(units::mass_density rho) const {
+    return us ? fmt::format("{:.4f} lb/US gal in air", in(density_in_air(rho), pound / us_gallon))
+              : fmt::format("{:.1f} kg/m3", rho.value());
+}
+
+std::string wording::alcohol(parcel const& p) const {
+    return us ? gallons(p.proof_gallons()) + " proof gal" : volume(p.pure_alcohol()) + " at 20 °C";
+}
+
+std::string wording::liquid(parcel const& p) const {
+    std::string const at =
+        fmt::format("{}, {} at {}", weight(p), volume(p.volume()), temperature(p.temperature()));
+    return p.ethanol() > units::mass() ? at + ", " + strength(p.composition()) : at;
+}
+
+json to_json(parcel const& p) {
+    return {{"mass_kg", in(p.mass(), kilogram)},
+            {"balance_indication_kg", in(balance_indication_of(p), kilogram)},
+            {"volume_L", in(p.volume(), litre)},
+            {"temperature_C", p.temperature().celsius()},
+            {"strength_percent_vol_20C", p.strength().percent()},
+            {"strength_percent_mass", p.composition().percent()},
+            {"pure_alcohol_L_20C", in(p.pure_alcohol(), litre)},
+            {"proof_gallons", p.proof_gallons()}};
+}
+
+void say_blend(page& text, wording const& in_words, blend const& b) {
+    text.row("product", "{}", in_words.liquid(b.product));
+    text.row("pure alcohol", "{}", in_words.alcohol(b.product));
+    text.row("before mixing", "{} at {}", in_words.volume(b.sum_of_volumes),
+             in_words.temperature(b.product.temperature()));
+    text.row("lost in mixing", "{} ({:.2f} %)", in_words.volume(b.contraction), b.contraction_percent());
+}
+
+json to_json(blend const& b) {
+    return {{"product", to_json(b.product)},
+            {"sum_of_volumes_L", in(b.sum_of_volumes, litre)},
+            {"contraction_L", in(b.contraction, litre)},
+            {"contraction_percent", b.contraction_percent()}};
+}
+
+std::optional<parcel> fresh_mixture(std::span<parcel const> parts) {
+    try {
+        return mix(parts).product;
+    } catch (range_error const&) {
+        return std::nullopt;
+    }
+}
+
+void say_fresh(page& text, json& data, wording const& in_words, std::optional<parcel> const& fresh,
+               units::temperature later) {
+    if (fresh) {
+        text.row("warms to", "{}, {}, if no heat is lost{}", in_words.rounded(fresh->temperature()),
+                 in_words.volume(fresh->volume()),
+                 fresh->temperature() > later + kelvins ? ": let it cool before you read it" : "");
+    } else {
+        text.row("warms to", "an unknown temperature: the heat of mixing is known from {} to {} only",
+                 in_words.temperature(celsius(0)), in_words.temperature(celsius(40)));
+    }
+    data["fresh_mixture"] = fresh ? to_json(*fresh) : json();
+}
+
+}  // namespace program
