@@ -97,8 +97,10 @@ public:
     /// @return the root; NaN if f does not change its sign
     template <class F, class Width>
     double find(F const& f, double key, double lower, double upper, Width const& width) {
-        double const guess = root_ + (key - key_) * drift_;  // NaN in the beginning
-        double root = guess > lower && guess < upper ? near(f, guess, lower, upper, width(guess)) : nothing;
+        double const guess = root_ + (key - key_) * drift_;  // NaN in the beginning: compared quietly
+        double root = std::isgreater(guess, lower) && std::isless(guess, upper)
+                          ? near(f, guess, lower, upper, width(guess))
+                          : nothing;
         if (!(root == root)) {
             steepness_ = nothing;
             double const rough = numeric::bracketed_root(f, lower, upper, 1e-6 * (upper - lower));
@@ -216,9 +218,11 @@ public:
             if (v == nearest && miss >= 0.0) break;
             (miss > 0.0 ? high : low) = v;
             double next = v + miss / ((top.slope - 1.0) * distance);
-            if (next <= low && low == nearest) {
+            // NaN where there is no slope: compared quietly, for those who trap floating-point exceptions.
+            if (std::islessequal(next, low) && low == nearest) {
                 next = nearest;
-            } else if (!(next > low && next < high) || std::abs(miss) > 0.5 * previous) {
+            } else if (!(std::isgreater(next, low) && std::isless(next, high)) ||
+                       std::abs(miss) > 0.5 * previous) {
                 next = 0.5 * (low + high);
             }
             double const step = std::abs(next - v);
