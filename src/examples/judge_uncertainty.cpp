@@ -267,7 +267,7 @@ void run(session& s) {
         if (!std::holds_alternative<volume_fraction>(mark))
             refuse(each, "expected what an alcoholmeter of 20 °C shows: %vol");
         percents.push_back(std::get<volume_fraction>(mark).percent());
-        on_behalf_of({{"temperature", at}, {"reading", each}},
+        on_behalf_of({{argument::temperature, at}, {argument::reading, each}},
                      [&] { return alcoholmeter{}.composition(by_volume(percents.back()), t); });
     }
     input_quantity const stem = percents.size() > 1
