@@ -42,11 +42,19 @@ struct instrument_class {
     double maximum_permissible_error;  ///< largest error of indication allowed, plus or minus
     provenance seen;                   ///< how far the source was seen
     char const* citation;              ///< where the error stands
+    char const* remark = "";           ///< what a buyer should know; empty if nothing
 };
 
 namespace detail {
 inline constexpr char const* directive_76_765 = "Council Directive 76/765/EEC (= OIML R 44), annex: half a "
                                                 "division for classes I and II, one for class III";
+inline constexpr char const* sold_today =
+    "an old rule: alcoholmeters sold today are of the classes I to III of OIML R 44, or have a certificate";
+inline constexpr char const* a_standard =
+    "the standard of verifiers, by an old rule: alcoholmeters sold today "
+    "are of the classes I to III of OIML R 44";
+inline constexpr char const* for_duty =
+    "the class that German law accepts today for the strength of spirits under duty (BrStV, section 3, read)";
 inline constexpr char const* ordinance_1885 =
     "Reichsgesetzblatt 1885, verification of alcoholmeters (% vol of Tralles), section 72";
 inline constexpr char const* ordinance_eo_14 =
@@ -64,11 +72,11 @@ inline constexpr instrument_class instrument_classes[] = {
     {"alcoholmeter-II", "alcoholmeter, class II", "% vol", 0.2, 0.1, provenance::memory,
      detail::directive_76_765},
     {"alcoholmeter-III", "alcoholmeter, class III", "% vol", 0.5, 0.5, provenance::memory,
-     detail::directive_76_765},
-    {"alcoholmeter-fifths", "alcoholmeter in fifths, verified", "% vol", 0.2, 0.1, provenance::read,
-     detail::ordinance_1885},
+     detail::directive_76_765, detail::for_duty},
+    {"alcoholmeter-fifths", "standard alcoholmeter in fifths of 1885", "% vol", 0.2, 0.1, provenance::read,
+     detail::ordinance_1885, detail::a_standard},
     {"alcoholmeter-halves", "alcoholmeter in halves, verified", "% vol", 0.5, 0.25, provenance::read,
-     detail::ordinance_1885},
+     detail::ordinance_1885, detail::sold_today},
     {"thermometer-0.1", "glass thermometer in tenths of a degree", "°C", 0.1, 0.2, provenance::second_hand,
      detail::ordinance_eo_14},
     {"thermometer-0.2", "glass thermometer in fifths of a degree", "°C", 0.2, 0.3, provenance::second_hand,

@@ -315,19 +315,24 @@ void run(session& s) {
     boiling_curve const curve = read_curve(air);
     std::filesystem::path const path =
         picture.present ? read_picture_path(picture, replace) : std::filesystem::path();
-    distillation const r = on_behalf_of({{argument::power, still_given.power},
-                                         {argument::mass_of_the_charge, charge_given.amount},
-                                         {argument::strength_of_the_charge, charge_given.strength},
-                                         {argument::strength_of_the_distillate_to_keep, still_given.keep},
-                                         {argument::number_of_cuts, cuts},
-                                         {argument::number_of_ends_of_the_run, ends}},
-                                        [&] {
-                                            progress_line line(who.name);
-                                            return on_behalf_of_one(asked, [&] {
-                                                return distil(charge, apparatus, plan, curve,
-                                                              [&](run_progress const& p) { line.show(p); });
-                                            });
-                                        });
+    distillation const r =
+        on_behalf_of({{argument::power, still_given.power},
+                      {argument::mass_of_the_charge, charge_given.amount},
+                      {argument::strength_of_the_charge, charge_given.strength},
+                      {argument::strength_of_the_distillate_to_keep, still_given.keep},
+                      {argument::number_of_cuts, cuts},
+                      {argument::number_of_ends_of_the_run, ends}},
+                     [&] {
+                         progress_line line(who.name);
+                         return on_behalf_of_one(asked, [&] {
+                             return distil(charge, apparatus, plan, curve, [&](run_progress const& p) {
+                                 if (p.recorded > 0.0)
+                                     line.show(p.recorded, "of the states recorded");
+                                 else
+                                     line.show(p.distilled, "of the charge distilled");
+                             });
+                         });
+                     });
     if (picture.present) put_picture(s, picture, path, svg_by_gnuplot(picture_of(r)));
 
     wording const words = s.words();
