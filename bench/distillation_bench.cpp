@@ -19,7 +19,8 @@ wash const charge = wash::of(25.0 * litre, by_volume(11.0), plato(1.5), celsius(
 still five_stages() {
     still s{{2.0 * kilowatt, 4000.0 * joule_per_kelvin, 3.0 * watt_per_kelvin, celsius(20)}};
     s.tower = column::of_stages(5);
-    s.returned = reflux::constant(3.0).with_heat_loss(0.05);
+    s.neck = neck::condensing(0.05);
+    s.returned = reflux::constant(3.0);
     return s;
 }
 run_plan plan(int points) {
@@ -85,8 +86,8 @@ BENCHMARK(forecast_that_keeps_a_strength)
 void search_for_stages(benchmark::State& timing) {
     std::array const past{past_run{charge, 100.0 * millilitre, 1.8 * litre, by_volume(88.0)}};
     for (auto _ : timing) {
-        benchmark::DoNotOptimize(
-            estimate_stages(std::span<past_run const>(past), reflux::constant(3.0), 0.5, curve));
+        benchmark::DoNotOptimize(estimate_stages(std::span<past_run const>(past), reflux::constant(3.0),
+                                                 neck::insulated(), 0.5, curve));
     }
 }
 BENCHMARK(search_for_stages);

@@ -232,5 +232,31 @@ TEST(Attenuation, RefusesBadInput) {
                        "share of the stoichiometric yield");
 }
 
+// Casey, Magnus and Ingledew (1984) reached 16.2 % vol with well-fed brewer's yeast, so that much must be allowed; that
+// yeast ends below 20 % vol is common practice.
+TEST(SugarNeeded, AllowsWhatYeastHasReachedAndNoMore) {
+    EXPECT_NO_THROW(sugar_needed(25.0 * litre, by_volume(16.2)));
+    EXPECT_NO_THROW(sugar_needed(25.0 * litre, by_volume(20.0)));
+    auto const strong = expect_range_error([] { sugar_needed(25.0 * litre, by_volume(20.01)); }, "strength");
+    EXPECT_EQ(strong.upper(), 20.0);
+}
+
+// The ends of what is accepted. With the usual weights 0.1808 and 0.8192 nothing of 10 °P is left at -2.207 °P.
+TEST(Attenuation, EndsOfWhatIsAccepted) {
+    auto const dry =
+        expect_range_error([] { real_extract(plato(10), apparent_extract(-5)); }, "apparent extract");
+    EXPECT_NEAR(dry.lower(), -0.1808 / 0.8192 * 10.0, 1e-12);
+    EXPECT_NEAR(real_extract(plato(10), apparent_extract(dry.lower())).degrees(), 0.0, 1e-12);
+    auto const ferment = [](double final_) {
+        return fermented_wash(1.0 * litre, specific_gravity(1.04), specific_gravity(final_), celsius(20));
+    };
+    auto const light = expect_range_error([&] { ferment(0.98); }, "final gravity");
+    EXPECT_NEAR(ferment(light.lower()).extract().degrees(), 0.0, 1e-6);
+    EXPECT_NEAR(ferment(1.04).strength().percent(), 0.0, 1e-6);
+    auto const poor = expect_range_error(
+        [] { sugar_needed(25.0 * litre, by_volume(20), sugar::sucrose, 0.55); }, "strength");
+    EXPECT_EQ(poor.reason().find("at 55 % of the stoichiometric yield"), 0U) << poor.what();
+}
+
 }  // namespace
 }  // namespace aqueth

@@ -27,6 +27,32 @@ TEST(Bottling, WhatIsFilledHoldsTheLabelVolumeAt20Celsius) {
     }
 }
 
+// 27 CFR 30.51 and 30.67, examples of table 7: spirits of 86.8 proof at 72 °F shrink to 0.995 of their volume at
+// 60 °F, spirits of 190 proof at 76 °F to 0.991. The digits printed are thousandths.
+TEST(Bottling, UsLabelsMeanSixtyFahrenheit) {
+    EXPECT_EQ(us_label_temperature, fahrenheit(60.0));
+    struct {
+        double proof_degrees, fahrenheit_now, factor;
+    } const printed[] = {{86.8, 72.0, 0.995}, {190.0, 76.0, 0.991}};
+    for (auto const& row : printed) {
+        auto const w = to<mass_fraction>(proof(row.proof_degrees));
+        auto const warm =
+            fill_volume(1.0 * us_gallon, w, fahrenheit(row.fahrenheit_now), us_label_temperature);
+        EXPECT_NEAR(in(1.0 * us_gallon, warm), row.factor, 0.0005) << row.proof_degrees;
+    }
+    auto const w = to<mass_fraction>(by_volume(40.0));
+    auto const fill = fill_volume(750.0 * millilitre, w, celsius(20.0), us_label_temperature);
+    EXPECT_NEAR(in(fill, millilitre), 752.31, 0.005);  // 750 x 951.03/948.10, densities of OIML R 22
+    EXPECT_EQ(
+        fill_bottles(parcel::of(10.0 * fill, w, celsius(20.0)), 750.0 * millilitre, us_label_temperature)
+            .count,
+        10.0);
+    EXPECT_EQ(fill_volume(750.0 * millilitre, w, us_label_temperature, us_label_temperature),
+              750.0 * millilitre);
+    expect_range_error([&] { fill_volume(750.0 * millilitre, w, celsius(20.0), celsius(50.0)); },
+                       "temperature");
+}
+
 TEST(Bottling, CountsWholeBottlesAndKeepsTheRest) {
     auto const spirit = parcel::of(3.55 * litre, by_volume(45.0), celsius(26.0));
     auto const result = fill_bottles(spirit, 700.0 * millilitre);

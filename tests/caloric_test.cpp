@@ -80,5 +80,25 @@ TEST(Caloric, RefusesWhatIsOutside) {
                        "specific enthalpy");
 }
 
+// A computed dew point may be a rounding off, and an enthalpy of either end of the range as well.
+TEST(Caloric, EndsMissedByRoundingAreForgiven) {
+    auto const t = celsius(80.0);
+    for (double const w : {0.0, 0.3, 0.9, 1.0}) {
+        double const y = to<mole_fraction>(mass_fraction(w)).value();
+        double const dew = correlation::vapour_liquid::dew_at_temperature(y, t.kelvin()).pressure;
+        EXPECT_NO_THROW(
+            enthalpy_of_vapour(mass_fraction(w), t, dew * (1.0 + 0.5 * detail::rounding) * pascal));
+        expect_range_error([&] { enthalpy_of_vapour(mass_fraction(w), t, dew * (1.0 + 1e-6) * pascal); },
+                           "pressure");
+        for (double const end : {0.0, 116.85}) {
+            auto const h = enthalpy_of_liquid(mass_fraction(w), celsius(end));
+            for (double const off : {-0.5, 0.0, 0.5}) {  // of a rounding, which is in kJ/kg there
+                auto const rounded = h + 1000.0 * off * detail::rounding * joule_per_kilogram;
+                EXPECT_NEAR(temperature_of_liquid(mass_fraction(w), rounded).celsius(), end, 1e-8);
+            }
+        }
+    }
+}
+
 }  // namespace
 }  // namespace aqueth

@@ -3,10 +3,13 @@
 
 #include "expect_range_error.hpp"
 
+#include <boost/math/distributions/normal.hpp>
+#include <boost/math/distributions/students_t.hpp>
 #include <gtest/gtest.h>
 
 #include <cmath>
 #include <limits>
+#include <optional>
 #include <random>
 
 namespace aqueth {
@@ -112,9 +115,124 @@ TEST(ReadingsNeeded, BringTheUncertaintyDown) {
     }
     for (double const bad : {-0.1, nan}) {
         expect_range_error([&] { readings_needed(0.1, bad, 0.0); }, "standard deviation of a reading");
-        expect_range_error([&] { readings_needed(0.1, 0.2, bad); },
-                           "uncertainty that repeating does not mend");
+        expect_range_error([&] { readings_needed(0.1, 0.2, bad); }, "systematic uncertainty");
     }
+}
+
+// 42.8, 43.1, 42.9 % vol for a label of 43, and 0.1 % vol that the readings share. The standard deviation is
+// 0.15275, so u = sqrt(0.15275^2 / 3 + 0.1^2) = 0.13333 with 2 (1 + 3 (0.1 / 0.15275)^2)^2 = 10.4 degrees of
+// freedom. Student's t of 10 at 95 % is 1.8125 in every table: 0.23333 / 1.8125 = 0.1287, less a little for the
+// other limit. The normal distribution would ask for 0.14, which the readings have.
+TEST(ReadingsNeeded, AgreeWithTheVerdict) {
+    tolerance_interval const permitted{42.7, 43.3};
+    reading_series const three{128.8 / 3.0, 3.0, std::sqrt(0.07 / 3.0), deviation_known_from::these_readings,
+                               0.1};
+    auto const m = result_of(three);
+    EXPECT_NEAR(m.standard_uncertainty, 0.13333, 5e-6);
+    EXPECT_NEAR(m.degrees_of_freedom, 10.449, 5e-4);
+    EXPECT_EQ(decide(permitted, m, 0.95), conformity_decision::undecided);
+    double const needed = largest_uncertainty(permitted, m.estimate, 0.95, m.degrees_of_freedom);
+    EXPECT_LT(needed, 0.1287);
+    EXPECT_GT(needed, 0.12);
+    EXPECT_EQ(readings_needed(permitted, three, 0.95), 4.0);
+    reading_series known = three;
+    known.from = deviation_known_from::long_experience;
+    EXPECT_EQ(result_of(known).degrees_of_freedom, infinity);
+    EXPECT_EQ(readings_needed(permitted, known, 0.95),
+              readings_needed(largest_uncertainty(permitted, known.mean, 0.95), known.deviation, 0.1));
+}
+
+// Verdict, needed uncertainty and needed readings cannot contradict each other, and each is what Boost.Math's
+// distributions make of its definition.
+TEST(Conformity, VerdictAndWhatIsNeededAgree) {
+    std::mt19937_64 bits(12);
+    std::uniform_real_distribution<double> unit;
+    int undecided = 0, conforming = 0, hopeless = 0;
+    for (int k = 0; k < 2000; ++k) {
+        bool const one_sided = unit(bits) < 0.25, experience = unit(bits) < 0.4;
+        tolerance_interval const t{-1.0, one_sided ? infinity : 1.0};
+        double const confidence = unit(bits) < 0.5 ? 0.95 : 0.6 + 0.395 * unit(bits);
+        reading_series const series{
+            1.9 * unit(bits) - 0.95, std::floor((experience ? 1.0 : 2.0) + 12.0 * unit(bits) * unit(bits)),
+            std::pow(10.0, -1.5 + 1.8 * unit(bits)),
+            experience ? deviation_known_from::long_experience : deviation_known_from::these_readings,
+            unit(bits) < 0.3 ? 0.0 : 0.6 * unit(bits)};
+        auto const probability = [&](double u, double nu) {
+            auto const below = [&](double limit) {
+                double const z = (limit - series.mean) / u;
+                if (std::isinf(z)) return z > 0.0 ? 1.0 : 0.0;
+                return nu >= numeric::normal_from
+                           ? cdf(boost::math::normal(), z)
+                           : cdf(boost::math::students_t(std::floor(nu * (1.0 + 1e-12))), z);
+            };
+            return below(t.upper) - below(t.lower);
+        };
+        auto const with = [&](double n) {  // GUM 4.2.3, 5.1.2, G.4.1 once more
+            double const scatter = series.deviation * series.deviation / n;
+            double const variance = scatter + series.systematic * series.systematic;
+            double const nu = experience ? infinity : variance * variance / (scatter * scatter / (n - 1.0));
+            return probability(std::sqrt(variance), nu);
+        };
+        auto const now = result_of(series);
+        auto const decision = decide(t, now, confidence);
+        // The series for Student's t has as many terms as degrees of freedom, whose rounding adds up.
+        ASSERT_NEAR(conformance_probability(t, now), with(series.count), 1e-10);
+        ASSERT_NE(decision, conformity_decision::does_not_conform);  // the mean is inside
+        bool const conforms = decision == conformity_decision::conforms;
+        double const needed = largest_uncertainty(t, series.mean, confidence, now.degrees_of_freedom);
+        ASSERT_NEAR(probability(needed, now.degrees_of_freedom), confidence, 1e-9);
+        ASSERT_EQ(conforms, needed >= now.standard_uncertainty);
+        std::optional<double> readings;
+        try {
+            readings = readings_needed(t, series, confidence);
+        } catch (range_error const& e) {
+            // The systematic uncertainty alone is too large, or leaves nearly nothing.
+            ASSERT_TRUE(e.argument() == std::string("systematic uncertainty") ||
+                        e.argument() == std::string("readings"));
+            ASSERT_LT(with(1e6), confidence);
+            ASSERT_FALSE(conforms);
+            ++hopeless;
+            continue;
+        }
+        ASSERT_EQ(conforms, *readings <= series.count);
+        ASSERT_GE(with(*readings), confidence - 1e-10);
+        if (*readings > (experience ? 1.0 : 2.0)) {
+            ASSERT_LT(with(*readings - 1.0), confidence + 1e-10);
+        }
+        ++(conforms ? conforming : undecided);
+    }
+    EXPECT_GT(undecided, 200);
+    EXPECT_GT(conforming, 200);
+    EXPECT_GT(hopeless, 200);
+}
+
+// A value in the middle of the tolerance is no evidence against it, however poor the measurement.
+TEST(Decide, NeverRejectsWhatWasMeasuredInside) {
+    EXPECT_EQ(decide({39.7, 40.3}, {40.0, 10.0}, 0.95), conformity_decision::undecided);
+    EXPECT_EQ(decide({39.7, 40.3}, {40.3, 10.0}, 0.95), conformity_decision::undecided);
+    EXPECT_EQ(decide({39.7, 40.3}, {41.0, 0.1}, 0.95), conformity_decision::does_not_conform);
+}
+
+TEST(ReadingSeries, RefusesBadInput) {
+    auto const these = deviation_known_from::these_readings;
+    for (double const bad : {0.0, 1.0, 2.5, 2e6, nan}) {
+        expect_range_error([&] { result_of({0.0, bad, 0.1, these, 0.1}); }, "readings");
+    }
+    expect_range_error([&] { result_of({0.0, 3.0, -0.1, these, 0.1}); }, "standard deviation of a reading");
+    expect_range_error([&] { result_of({0.0, 3.0, 0.1, these, nan}); }, "systematic uncertainty");
+    expect_range_error([&] { result_of({0.0, 3.0, 0.0, these, 0.0}); }, "standard uncertainty");
+    expect_range_error(
+        [&] {
+            readings_needed({-1.0, 1.0}, {1.5, 3.0, 0.1, these, 0.1}, 0.95);
+        },
+        "measured value");
+    expect_range_error([&] { readings_needed({-1.0, 1.0}, {0.0, 3.0, 0.1, these, 0.1}, 0.4); }, "confidence");
+    // The systematic uncertainty leaves room for 1e-15, which would take too many readings; or none.
+    double const most = largest_uncertainty({-1.0, 1.0}, 0.0, 0.95);
+    reading_series series{0.0, 3.0, 0.1, these, most * (1.0 - 1e-15)};
+    expect_range_error([&] { readings_needed({-1.0, 1.0}, series, 0.95); }, "readings");
+    series.systematic = most * (1.0 + 1e-12);
+    expect_range_error([&] { readings_needed({-1.0, 1.0}, series, 0.95); }, "systematic uncertainty");
 }
 
 // Counted over drawn items and drawn measurements, 4e6 of them: risks of 1 % are sure to about 0.005 %.
@@ -188,6 +306,22 @@ TEST(Acceptance, IsNeverWiderThanTheTolerance) {
     auto const inside = acceptance_interval({lower, upper}, 0x1p-53, 0.51);
     EXPECT_GE(inside.lower, lower);
     EXPECT_LE(inside.upper, upper);
+}
+
+// One limit alone: the uncertainty that is left over is the distance over the quantile of the normal distribution, which
+// is less than one below 84 % (0.2533 for 60 %, 0.6745 for 75 %, 1.6449 for 95 %: any table).
+TEST(LargestUncertainty, OfOneLimitIsTheDistanceOverTheQuantile) {
+    struct {
+        double confidence, quantile;
+    } const rows[] = {{0.60, 0.253347}, {0.75, 0.674490}, {0.95, 1.644854}};
+    for (auto const& row : rows) {
+        EXPECT_NEAR(
+            largest_uncertainty({40.0, std::numeric_limits<double>::infinity()}, 40.3, row.confidence),
+            0.3 / row.quantile, 2e-6);
+        EXPECT_NEAR(
+            largest_uncertainty({-std::numeric_limits<double>::infinity(), 40.0}, 39.7, row.confidence),
+            0.3 / row.quantile, 2e-6);
+    }
 }
 
 }  // namespace

@@ -70,13 +70,29 @@ TEST(ColumnDistillation, EverythingIsConserved) {
         EXPECT_LT(std::abs(r.balance.energy), 1e-9);
         // heat, summed anew: what the heater gave is the sum of where it went
         auto const& h = r.heat;
-        auto const sum =
-            h.lost_by_pot + h.lost_by_column + h.condenser + h.with_distillate + h.gained_by_still;
+        auto const sum = h.lost_by_pot + h.neck + h.condenser + h.with_distillate + h.gained_by_still;
         EXPECT_NEAR(sum.value() / h.supplied.value(), 1.0, 1e-9);
         EXPECT_NEAR(h.supplied.value(), 2000.0 * r.boiling_time.value(), 1e-6);
-        EXPECT_NEAR(h.lost_by_column.value() / (h.lost_by_column + h.condenser).value(), 0.05, 1e-12);
+        EXPECT_NEAR(h.neck.value() / (h.neck + h.condenser).value(), 0.05, 0.005);
         EXPECT_NEAR(r.recovery(),
                     1.0 - in(r.residue.liquid().ethanol() + r.fractions[0].product.ethanol(), ethanol), 1e-9);
+    }
+}
+
+// A charge with a trace of ethanol is computed as well as any: errors of the steps count against what is in it.
+TEST(ColumnDistillation, EverythingIsConservedInWeakCharges) {
+    for (double const percent : {0.01, 0.1, 1.0, 11.0, 60.0}) {
+        auto const charge = wash::of(parcel::of(25.0 * litre, by_volume(percent), celsius(20)));
+        for (double const share : {0.5, 0.1, 0.01}) {
+            run_plan plan = until(condition::still_strength(by_volume(share * percent)));
+            plan.cuts = {{condition::collected(1.0 * millilitre), false}};
+            for (still const& s : {pot_still(), quillbeck()}) {
+                auto const r = distil(charge, s, plan, sea_level());
+                EXPECT_LT(std::abs(r.balance.ethanol), 1e-9) << percent << ' ' << share;
+                EXPECT_LT(std::abs(r.balance.water), 1e-9) << percent;
+                EXPECT_LT(std::abs(r.balance.energy), 1e-9) << percent;
+            }
+        }
     }
 }
 
@@ -105,7 +121,7 @@ TEST(ColumnDistillation, BalancesAreSumsOfTheParcels) {
 TEST(ColumnDistillation, CondenserTakesWhatTheColumnDoesNotLose) {
     for (double const loss : {0.0, 0.2, 0.6}) {
         auto s = quillbeck();
-        s.returned = reflux::constant(3.0).with_heat_loss(loss);
+        s.neck = neck::condensing(loss);
         run_plan plan = until(condition::still_strength(by_volume(0.5)));
         plan.points = 2000;
         auto const r = distil(quillbeck_charge(), s, plan, sea_level());
@@ -116,8 +132,6 @@ TEST(ColumnDistillation, CondenserTakesWhatTheColumnDoesNotLose) {
         }
         EXPECT_NEAR(joules / r.heat.condenser.value(), 1.0, 1e-8) << loss;
         EXPECT_LT(std::abs(r.balance.energy), 1e-9);
-        EXPECT_NEAR(r.heat.lost_by_column.value() / (r.heat.lost_by_column + r.heat.condenser).value(), loss,
-                    1e-12);
     }
 }
 

@@ -111,9 +111,9 @@ struct fine_run {
     double x, ethanol, seconds, left;
 
     fine_run(wash const& charge, still const& s, double depth, int steps) {
-        detail::column_solver<boiling_curve> const solver(sea_level(), s.tower, s.flow);
+        detail::column_solver<boiling_curve> const solver(sea_level(), s.tower, s.neck, s.flow);
         detail::amounts const n(charge);
-        double const phi = s.returned.internal(s.returned.ratio());
+        double const phi = detail::internal_reflux_of(s.returned.ratio(), s.neck.share());
         struct slope {
             double x, ethanol, seconds;
         };
@@ -208,7 +208,7 @@ TEST(ColumnDistillation, HeadHasTheDewPointOfTheDistillate) {
 
 TEST(ColumnDistillation, KeepsAStrengthUntilTheRefluxIsAtItsLimit) {
     auto s = quillbeck();
-    s.returned = reflux::constant_strength(by_volume(85), 6.0).with_heat_loss(0.05);
+    s.returned = reflux::constant_strength(by_volume(85), 6.0);
     run_plan plan = until(condition::distillate_strength(by_volume(60)));
     plan.cuts = {{condition::distillate_strength(by_volume(84.999999))}};
     plan.points = 200;
@@ -223,17 +223,46 @@ TEST(ColumnDistillation, KeepsAStrengthUntilTheRefluxIsAtItsLimit) {
     EXPECT_LT(std::abs(r.balance.ethanol), 1e-9);
 }
 
-TEST(ColumnDistillation, HeatLossOfTheColumnIsReflux) {
-    auto lossy = quillbeck();
-    lossy.returned = reflux::none().with_heat_loss(0.5);
-    auto lossless = quillbeck();
-    lossless.returned = reflux::constant(1.0);
-    auto const end = until(condition::still_strength(by_volume(1)));
-    auto const a = distil(quillbeck_charge(), lossy, end, sea_level());
-    auto const b = distil(quillbeck_charge(), lossless, end, sea_level());
-    EXPECT_NEAR(a.fractions[0].product.strength().percent(), b.fractions[0].product.strength().percent(),
-                1e-9);
-    EXPECT_EQ(a.fractions[0].begin.reflux_ratio, 0.0);
+// The reflux keeps a strength until the moment that the run reports, and not a moment longer; a cut and an end
+// can wait for it.
+TEST(ColumnDistillation, SaysWhenTheStrengthIsLost) {
+    for (auto const flow : {flow_model::constant_molar_overflow, flow_model::enthalpy_balance}) {
+        for (double const kept : {70.0, 80.0, 87.0}) {
+            auto s = quillbeck();
+            s.flow = flow;
+            s.returned = reflux::constant_strength(by_volume(kept), 6.0);
+            run_plan plan = until(condition::distillate_strength(by_volume(30)));
+            plan.points = 500;
+            auto const r = distil(quillbeck_charge(), s, plan, sea_level());
+            ASSERT_TRUE(r.strength_lost.has_value()) << kept;
+            run_point const& lost = *r.strength_lost;
+            EXPECT_NEAR(to<volume_fraction>(lost.distillate).percent(), kept, 1e-6);
+            EXPECT_NEAR(lost.reflux_ratio, 6.0, 1e-6);
+            for (run_point const& p : r.points) {
+                double const strength = to<volume_fraction>(p.distillate).percent();
+                if (p.elapsed < lost.elapsed) {
+                    EXPECT_NEAR(strength, kept, 1e-9);
+                    EXPECT_LT(p.reflux_ratio, 6.0);
+                } else {
+                    EXPECT_LT(strength, kept);
+                }
+            }
+            auto const ended = distil(quillbeck_charge(), s, until(condition::strength_lost()), sea_level());
+            EXPECT_NEAR(ended.boiling_time / lost.elapsed, 1.0, 1e-8);
+            EXPECT_NEAR(ended.fractions.at(0).product.strength().percent(), kept, 1e-6);
+            EXPECT_NEAR(ended.strength_lost.value().elapsed / ended.boiling_time, 1.0, 1e-9);
+            plan.cuts = {{condition::collected(100.0 * millilitre), false}, {condition::strength_lost()}};
+            auto const cut = distil(quillbeck_charge(), s, plan, sea_level());
+            EXPECT_NEAR(cut.fractions.at(1).end.elapsed / lost.elapsed, 1.0, 1e-8);
+            EXPECT_LT(cut.fractions.at(2).product.strength().percent(), kept - 1.0);
+        }
+    }
+    // not lost before the run ends, or not kept
+    auto s = quillbeck();
+    s.returned = reflux::constant_strength(by_volume(85), 6.0);
+    auto const end = until(condition::collected(0.5 * litre));
+    EXPECT_FALSE(distil(quillbeck_charge(), s, end, sea_level()).strength_lost.has_value());
+    EXPECT_FALSE(distil(quillbeck_charge(), quillbeck(), end, sea_level()).strength_lost.has_value());
 }
 
 }  // namespace

@@ -11,6 +11,7 @@
 #include <cmath>
 #include <cstddef>
 #include <limits>
+#include <string>
 #include <vector>
 
 namespace aqueth {
@@ -214,10 +215,32 @@ TEST(Distillation, RefusesWhatCannotBe) {
     EXPECT_EQ(kept.value(), 93.0);
     EXPECT_LT(kept.upper(), 93.0);
     EXPECT_GT(kept.upper(), 80.0);
+    // its loss: of none, where it is lost already, or later than the run lasts
+    auto const lost = condition::strength_lost();
+    expect_range_error([&] { distil(charge, quillbeck(), until(lost), m); },
+                       "number of strengths that the reflux keeps");
+    keep.returned = reflux::constant_strength(by_volume(80), 3.0);
+    run_plan twice = until(condition::still_strength(by_volume(0.1)));
+    twice.cuts = {{lost}, {lost}};
+    auto const again = expect_range_error([&] { distil(charge, keep, twice, m); }, "strength that is kept");
+    EXPECT_EQ(again.value(), 80.0);
+    EXPECT_NEAR(again.upper(), 80.0, 1e-3);
+    run_plan short_run = until(condition::collected(0.1 * litre));
+    short_run.cuts = {{lost}};
+    auto const reachable =
+        expect_range_error([&] { distil(charge, keep, short_run, m); }, "strength that is kept");
+    EXPECT_GT(reachable.lower(), 80.0);
+    EXPECT_GT(reachable.upper(), reachable.lower());
+    // the strength itself is there from the start
+    auto const there = expect_range_error(
+        [&] { distil(charge, keep, until(condition::distillate_strength(by_volume(80))), m); },
+        "strength of the distillate");
+    EXPECT_NE(there.reason().find("wait until the strength is lost"), std::string::npos);
+
     for (double const bad : {-0.1, 1001.0, nan})
         expect_range_error([&] { reflux::constant(bad); }, "reflux ratio");
-    expect_range_error([] { reflux::none().with_heat_loss(1.0); },
-                       "share of the vapour condensed by heat loss");
+    for (double const bad : {-0.01, 0.91, nan})
+        expect_range_error([&] { neck::condensing(bad); }, "share of the vapour that condenses");
     expect_range_error([] { condition::collected(0.0 * litre); }, "volume to collect");
     expect_range_error([] { condition::elapsed(-1.0 * hour); }, "time to elapse");
 }

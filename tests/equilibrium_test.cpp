@@ -165,6 +165,20 @@ TEST(Equilibrium, TheEndsOfTheRangeBelongToIt) {
     }
 }
 
+// There and back at the very ends, where a last digit decides whether an answer can be asked for again.
+TEST(Equilibrium, IsThereAndBackAtTheEndsOfTheRange) {
+    for (double const t : {0.01, 120.0}) {
+        for (int i = 0; i <= 100; ++i) {
+            mole_fraction const x(0.01 * i);
+            auto const there = bubble_point(x, celsius(t));
+            auto const back = bubble_point(x, there.pressure);
+            EXPECT_NEAR(back.temperature.celsius(), t, 1e-11);
+            EXPECT_EQ(bubble_point(x, back.temperature).liquid, x);
+            EXPECT_NEAR(dew_point(back.vapour, back.temperature).liquid.value(), x.value(), 1e-10);
+        }
+    }
+}
+
 TEST(Equilibrium, RefusesWhatIsOutside) {
     for (double const bad : {-0.1, 120.1, nan, std::numeric_limits<double>::infinity()}) {
         expect_range_error([&] { bubble_point(by_volume(40.0), celsius(bad)); }, "temperature");

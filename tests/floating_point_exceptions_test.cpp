@@ -106,7 +106,7 @@ TEST_F(FloatingPointExceptions, NoneInStills) {
     EXPECT_EQ(raised([&] {
                   std::vector<past_run> const runs{
                       {wash::of(charge), 0.1 * litre, 2.0 * litre, by_volume(at_run_time(75.0))}};
-                  estimate_stages(runs, reflux::constant(2), 0.5, mixture);
+                  estimate_stages(runs, reflux::constant(2), neck::insulated(), 0.5, mixture);
               }),
               0);
     EXPECT_EQ(raised([] {

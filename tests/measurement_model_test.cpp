@@ -5,6 +5,7 @@
 #include <aqueth/measurement_model.hpp>
 #include <aqueth/monte_carlo.hpp>
 #include <aqueth/uncertainty.hpp>
+#include <aqueth/vapour_uncertainty.hpp>
 
 #include <gtest/gtest.h>
 
@@ -138,6 +139,27 @@ TEST(Dilution, DerivativesAgreeWithDifferencesOfTheTypedFunctions) {
                     1e-7 * std::abs(exact.lines[i].sensitivity) + 1e-12)
             << inputs[i].name();
     }
+}
+
+// The vapour over a wash of 8 % vol, whose strength is known to 0.1 % vol: the model is the largest doubt by far.
+TEST(Vapour, BudgetOfTheModelAgreesWithTheTypedFunctions) {
+    double const x = to<mole_fraction>(by_volume(8.0)).value();
+    auto const e = bubble_point(by_volume(8.0), 95.0 * kilopascal);
+    std::vector<input_quantity> const inputs{
+        input_quantity::normal("liquid", "", x, 0.0003),
+        input_quantity::rectangular("pressure", "Pa", 95e3, 100.0),
+        vapour_error(x),
+    };
+    auto const vapour = [](auto const& in) { return model::vapour_over(in[0], in[1], in[2]); };
+    auto const budget = propagate(vapour, inputs);
+    EXPECT_NEAR(budget.estimate, e.vapour.value(), 1e-14);
+    EXPECT_NEAR(std::sqrt(budget.lines[2].share) * budget.standard_uncertainty, vapour_uncertainty(e), 1e-12);
+    EXPECT_GT(budget.lines[2].share, 0.9);
+    double const plain = model::vapour_over(x, 95e3);
+    EXPECT_NEAR(plain, e.vapour.value(), 1e-14);
+    auto const shifted = with_vapour_shifted(e, -1.0);
+    EXPECT_NEAR(model::vapour_over(x, 95e3, -inputs[2].standard_uncertainty()), shifted.vapour.value(),
+                1e-14);
 }
 
 }  // namespace

@@ -155,5 +155,14 @@ TEST(NumericalTolerance, RefusesBadInput) {
     EXPECT_DOUBLE_EQ(numerical_tolerance(0.0994, 2), 0.0005);  // 0.099
 }
 
+// JCGM 101:2008, 7.6: the mean of the results, and their standard deviation with one degree of freedom less.
+TEST(ResultDistribution, OfFewResults) {
+    result_distribution const few({5.0, 1.0, 4.0, 2.0, 3.0});
+    EXPECT_EQ(few.trials(), 5U);
+    EXPECT_DOUBLE_EQ(few.estimate(), 3.0);
+    EXPECT_DOUBLE_EQ(few.standard_uncertainty(), std::sqrt(2.5));
+    EXPECT_EQ(few.sorted().front(), 1.0);
+}
+
 }  // namespace
 }  // namespace aqueth

@@ -1,14 +1,22 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: BSL-1.0
 # Do the tests notice? Changes the library in one place at a time and demands that a test fails:
-#   tests/mutation.sh [GROUP...]
+#   tests/mutation.sh [--sample N] [GROUP...]
 # GROUPs of numbers (the 6th significant digit, or the last one printed if there are fewer; whole numbers too, but not
-# indices, sizes and loops), each over the headers of correlation/ that hold what was published or fitted:
+# indices, sizes and loops), each over the headers of correlation/ that hold what was published or fitted, and over the
+# tables of laws and classes:
 #   r22 gibbs raoult saturation freezing water its90 virial heat-capacity sugar wash atmosphere constants
+#   label-figures instrument-figures
 # GROUPs of operators (+ - * / < > <= >= && ||):
-#   r22-code formulas saturation-code gibbs-code equilibrium-code enthalpy-code blending lots parcel hydrometer
+#   r22-code formulas saturation-code gibbs-code equilibrium-code vapour enthalpy-code blending lots parcel hydrometer
+#   strength attenuation caloric heating measured-equilibrium uncertainty monte-carlo conformity labelling instruments
+#   column batch-still still-estimate
+# A GROUP of faults that somebody might make, tests/planted_faults.txt, each with the test that must notice it:
+#   planted
 # Without a GROUP, all of them. Left out are the first guesses (oiml_r22_inverse_guess.hpp, bubble_point_guess.hpp): no
 # published figures, and what they start is checked before it is returned, so that a changed one only costs time.
+# --sample N tries N changes of each header, drawn at random but the same ones each time (MUTATION_SEED, 1), where all
+# of them would take too long.
 # Prints one line for each change that no test noticed (a survivor), then the count of its group. Exit status 1 if
 # there is a survivor that tests/mutation_survivors.txt does not list with its reason. Works in a scratch copy of
 # the headers; takes one to five seconds a change. MUTATION_JOBS (1) and EIGEN (/usr/include/eigen3) may be set. The
@@ -18,6 +26,13 @@ cd "$(dirname "${BASH_SOURCE[0]}")/.."
 
 jobs=${MUTATION_JOBS:-1}
 known=tests/mutation_survivors.txt
+planted=tests/planted_faults.txt
+seed=${MUTATION_SEED:-1}
+sample=
+if [[ ${1-} == --sample ]]; then
+    sample=${2:?"--sample needs a number"}
+    shift 2
+fi
 scratch=$(mktemp -d)
 trap 'rm -rf "$scratch"' EXIT
 compile=(clang++ -std=c++20 -O0 -DAQUETH_TABLES="\"$PWD/tables\"" -Itests)
@@ -103,18 +118,15 @@ mutate() { # coefficients|operators header n
         END { exit found ? 0 : 9 }' "$2"
 }
 
-# Tries change n of a header: prints "killed", "stillborn" (does not compile) or "SURVIVED", and what was changed.
-try() { # kind header n test...
-    local kind=$1 header=$2 n=$3 room what
-    shift 3
+# Runs the tests against the library with one header changed, and prints what came of it: "killed", "stillborn" (does
+# not compile) or "SURVIVED", and what was changed. The header is read from standard input.
+judge() { # header what test...
+    local header=$1 what=$2 room
+    shift 2
     room=$(mktemp -d "$scratch/room.XXXXXX")
     mkdir -p "$room/include"
     cp -r include/aqueth "$room/include"
-    if ! mutate "$kind" "$header" "$n" >"$room/$header" 2>"$room/what"; then
-        rm -rf "$room"
-        return 9
-    fi
-    what=$(<"$room/what")
+    cat >"$room/$header"
     local test verdict=SURVIVED
     for test in "$@"; do
         # shellcheck disable=SC2046
@@ -124,7 +136,7 @@ try() { # kind header n test...
             # a test that the compiler makes
             if grep -q 'static.assert' "$room/errors"; then verdict=killed; fi
             break
-        elif ! GTEST_FAIL_FAST=1 timeout 60 "$room/test" $(arguments_of "$test") >/dev/null 2>&1; then
+        elif ! { GTEST_FAIL_FAST=1 timeout 60 "$room/test" $(arguments_of "$test") >/dev/null; } 2>/dev/null; then
             verdict=killed
             break
         fi
@@ -133,18 +145,17 @@ try() { # kind header n test...
     echo "$verdict $header:$what"
 }
 
-group() { # name kind header test...
-    local name=$1 kind=$2 header=$3 n=1 running=0
-    shift 3
-    prepare "$@"
-    local results="$scratch/$name.results"
-    : >"$results"
-    while mutate "$kind" "$header" "$n" >/dev/null 2>&1; do
-        try "$kind" "$header" "$n" "$@" >>"$results" &
-        ((++running < jobs)) || { wait -n; ((running--)) || true; }
-        n=$((n + 1))
-    done
-    wait
+# Tries change n of a header.
+try() { # kind header n test...
+    local changed
+    changed=$(mktemp "$scratch/changed.XXXXXX")
+    mutate "$1" "$2" "$3" >"$changed" 2>"$changed.what"
+    judge "$2" "$(<"$changed.what")" "${@:4}" <"$changed"
+    rm "$changed" "$changed.what"
+}
+
+# Prints the survivors of a file of verdicts, and the count.
+report() { # name results note
     local line
     while read -r line; do
         line=${line#SURVIVED }
@@ -155,10 +166,69 @@ group() { # name kind header test...
             echo "SURVIVED: $line"
             touch "$scratch/failed"
         fi
-    done < <(grep '^SURVIVED' "$results" || true)
-    printf '%s: %d changes, %d noticed, %d do not compile, %d survived\n' "$name" "$(wc -l <"$results")" \
-        "$(grep -c '^killed' "$results" || true)" "$(grep -c '^stillborn' "$results" || true)" \
-        "$(grep -c '^SURVIVED' "$results" || true)"
+    done < <(grep '^SURVIVED' "$2" || true)
+    printf '%s: %d changes%s, %d noticed, %d do not compile, %d survived\n' "$1" "$(wc -l <"$2")" "$3" \
+        "$(grep -c '^killed' "$2" || true)" "$(grep -c '^stillborn' "$2" || true)" \
+        "$(grep -c '^SURVIVED' "$2" || true)"
+}
+
+group() { # name kind header test...
+    local name=$1 kind=$2 header=$3 count=0 n running=0 note=
+    shift 3
+    prepare "$@"
+    local results="$scratch/$name.results"
+    : >"$results"
+    while mutate "$kind" "$header" $((count + 1)) >/dev/null 2>&1; do count=$((count + 1)); done
+    local chosen=$count
+    if [[ -n $sample ]] && ((sample < count)); then
+        chosen=$sample
+        note=" drawn from $count"
+    fi
+    while read -r n; do
+        try "$kind" "$header" "$n" "$@" >>"$results" &
+        ((++running < jobs)) || { wait -n; ((running--)) || true; }
+    done < <(seq "$count" | shuf -n "$chosen" --random-source=<(yes "$seed") | sort -n)
+    wait
+    report "$name" "$results" "$note"
+}
+
+# Prints a file with a piece of text, which must stand in it once, put in place of another.
+replace() { # file old new
+    OLD=$2 NEW=$3 awk '
+        {
+            if (at = index($0, ENVIRON["OLD"])) {
+                ++found
+                rest = substr($0, at + length(ENVIRON["OLD"]))
+                if (index(rest, ENVIRON["OLD"])) ++found
+                $0 = substr($0, 1, at - 1) ENVIRON["NEW"] rest
+            }
+            print
+        }
+        END { exit found == 1 ? 0 : 9 }' "$1"
+}
+
+# A fault of the list is four lines: # what is wrong with it; the header and the test; - what stands there; + what is
+# put there.
+plant() {
+    local results="$scratch/planted.results" line header test old
+    : >"$results"
+    while IFS= read -r line; do
+        case $line in
+            '#'* | '') ;;
+            '- '*) old=${line#- } ;;
+            '+ '*)
+                prepare "$test"
+                if ! replace "include/aqueth/$header" "$old" "${line#+ }" >"$scratch/planted.hpp"; then
+                    echo "mutation.sh: $planted: not once in $header: $old" >&2
+                    touch "$scratch/failed"
+                    continue
+                fi
+                judge "include/aqueth/$header" " $old -> ${line#+ }" "$test" <"$scratch/planted.hpp" >>"$results"
+                ;;
+            *) read -r header test <<<"$line" ;;
+        esac
+    done <"$planted"
+    report planted "$results" ""
 }
 
 correlation=include/aqueth/correlation
@@ -233,11 +303,40 @@ run() {
             operators equilibrium-code modified_raoult published/total_pressures vapour_liquid
             operators equilibrium-code vapour_liquid published/total_pressures vapour_liquid
             ;;
+        vapour)
+            numbers vapour vapour_deviations vapour_uncertainty
+            operators vapour vapour_deviations vapour_uncertainty
+            group vapour operators include/aqueth/vapour_uncertainty.hpp vapour_uncertainty
+            ;;
         enthalpy-code) operators enthalpy-code enthalpy enthalpy ;;
         blending) group blending operators include/aqueth/blending.hpp blending properties ;;
         lots) group lots operators include/aqueth/lot_blending.hpp lot_blending properties ;;
         parcel) group parcel operators include/aqueth/parcel.hpp parcel blending ;;
         hydrometer) group hydrometer operators include/aqueth/hydrometer.hpp hydrometer ;;
+        strength) group strength operators include/aqueth/strength.hpp strength published/us_gauging_manual ;;
+        attenuation) group attenuation operators include/aqueth/attenuation.hpp attenuation published/sugar_solution ;;
+        caloric) group caloric operators include/aqueth/caloric.hpp caloric ;;
+        heating) group heating operators include/aqueth/heating.hpp heating ;;
+        measured-equilibrium)
+            group measured-equilibrium operators include/aqueth/measured_equilibrium.hpp measured_equilibrium \
+                measured_equilibrium_verdict
+            ;;
+        uncertainty)
+            group uncertainty operators include/aqueth/uncertainty.hpp uncertainty published/metrology_guides monte_carlo
+            ;;
+        monte-carlo) group monte-carlo operators include/aqueth/monte_carlo.hpp monte_carlo published/metrology_guides ;;
+        conformity) group conformity operators include/aqueth/conformity.hpp conformity published/metrology_guides ;;
+        labelling) group labelling operators include/aqueth/labelling.hpp labelling ;;
+        label-figures) group label-figures coefficients include/aqueth/labelling.hpp labelling ;;
+        instruments) group instruments operators include/aqueth/instruments.hpp instruments ;;
+        instrument-figures) group instrument-figures coefficients include/aqueth/instruments.hpp instruments ;;
+        column) group column operators include/aqueth/column.hpp column distillation_columns ;;
+        batch-still)
+            group batch-still operators include/aqueth/batch_still.hpp distillation_balances distillation_columns \
+                distillation_conditions
+            ;;
+        still-estimate) group still-estimate operators include/aqueth/still_estimate.hpp still_estimate ;;
+        planted) plant ;;
         *)
             echo "mutation.sh: no group '$1'" >&2
             exit 2
@@ -247,7 +346,9 @@ run() {
 
 if (($# == 0)); then
     set -- r22 gibbs raoult saturation freezing water its90 virial heat-capacity sugar wash atmosphere constants \
-        r22-code formulas saturation-code gibbs-code equilibrium-code enthalpy-code blending lots parcel hydrometer
+        label-figures instrument-figures r22-code formulas saturation-code gibbs-code equilibrium-code vapour enthalpy-code \
+        blending lots parcel hydrometer strength attenuation caloric heating measured-equilibrium uncertainty \
+        monte-carlo conformity labelling instruments column batch-still still-estimate planted
 fi
 for name in "$@"; do run "$name"; done
 [[ ! -e $scratch/failed ]]

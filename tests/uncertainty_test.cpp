@@ -210,5 +210,95 @@ TEST(CorrelationOfReadings, RefusesWhatHasNone) {
     expect_range_error([&] { correlation_of_readings({}, {}); }, "number of readings");
 }
 
+// How far a bend may go. The variance of a cubic model of a normal input has a closed form, so that one can tell what
+// the first order misses: Y = X + c X^3 has the variance u^2 + 6 c u^4 + 15 c^2 u^6, of which first order sees u^2.
+// What is accepted must not be further off than the doubt that the standard deviation of five readings has itself,
+// 1/sqrt(2 (n - 1)) = 35 % (GUM E.4.3); what is off by less than a tenth must not be refused.
+TEST(PropagateByDifferences, RefusesABendThatFirstOrderMisses) {
+    double const doubt_of_five_readings = 1.0 / std::sqrt(2.0 * (5.0 - 1.0));
+    double const u = 0.2;
+    std::vector<input_quantity> const inputs{sure("x", 0.0, u)};
+    int accepted = 0, refused = 0;
+    for (double bend = 0.0; bend < 0.5; bend += 0.005) {  // c u^2
+        double const c = bend / (u * u);
+        auto const cubic = [c](std::span<double const> x) { return x[0] + c * x[0] * x[0] * x[0]; };
+        double const missed = std::sqrt(1.0 + 6.0 * bend + 15.0 * bend * bend) - 1.0;
+        try {
+            auto const b = propagate_by_differences(cubic, inputs);
+            EXPECT_NEAR(b.standard_uncertainty, u, 1e-9 * u);
+            EXPECT_LT(missed, doubt_of_five_readings) << bend;
+            ++accepted;
+        } catch (range_error const& e) {
+            EXPECT_EQ(e.argument(), "bend of the model within one standard uncertainty");
+            EXPECT_NEAR(e.value(), 100.0 * bend, 1e-6);
+            EXPECT_GT(missed, 0.1) << bend;
+            ++refused;
+        }
+    }
+    EXPECT_GT(accepted, 5);
+    EXPECT_GT(refused, 50);
+}
+
+// What has no uncertainty of its own, or a sure one, does not spoil the degrees of freedom of the rest.
+TEST(Propagate, DegreesOfFreedomOfCorrelatedInputsThatAreSure) {
+    auto const sum = [](auto const& x) { return x[0] + x[1] + 0.0 * x[2]; };
+    correlation_coefficient const together[] = {{0, 1, 0.5}, {1, 2, 0.5}};
+    std::vector<input_quantity> const all_sure{sure("a", 1.0, 0.3), sure("b", 1.0, 0.4), sure("c", 1.0, 0.1)};
+    EXPECT_EQ(propagate(sum, all_sure, together).effective_degrees_of_freedom, infinity);
+    // the third counts for nothing, so neither do its degrees of freedom
+    std::vector<input_quantity> const idle{sure("a", 1.0, 0.3), sure("b", 1.0, 0.4),
+                                           input_quantity::normal("c", "", 1.0, 0.1, 4.0)};
+    EXPECT_EQ(propagate(sum, idle, together).effective_degrees_of_freedom, infinity);
+}
+
+// GUM G.6.4: degrees of freedom rounded down to a whole number. 7.7 are 7; t for 95 % is 2.36 (GUM, table G.2).
+TEST(Propagate, CoverageFactorTakesWholeDegreesOfFreedom) {
+    std::vector<input_quantity> const inputs{input_quantity::normal("a", "", 1.0, 0.3, 1.0),
+                                             sure("b", 1.0, 0.4)};
+    auto const b = propagate([](auto const& x) { return x[0] + x[1]; }, inputs);
+    EXPECT_NEAR(*b.effective_degrees_of_freedom, 7.716, 0.0005);
+    EXPECT_NEAR(b.coverage_factor(0.95), 2.36, 0.005);
+    EXPECT_NEAR(b.expanded_uncertainty(0.95), 0.5 * 2.36, 0.0025);
+}
+
+TEST(Propagate, SharesHaveNoNegativeZero) {
+    std::vector<input_quantity> const inputs{sure("a", 1.0, 0.3), sure("b", 1.0, 0.0)};
+    auto const b = propagate([](auto const& x) { return x[0] - x[1]; }, inputs);
+    correlation_coefficient const together[] = {{0, 1, 0.5}};
+    for (auto const& budget : {b, propagate([](auto const& x) { return x[0] - x[1]; }, inputs, together)}) {
+        EXPECT_EQ(budget.lines[1].share, 0.0);
+        EXPECT_FALSE(std::signbit(budget.lines[1].share));
+    }
+}
+
+// Two values near 1e9 are each rounded to 1.2e-7, half of it at the most off: so is their difference, however small
+// the step. The bound of the error must not be less, although all values are exact here.
+TEST(PropagateByDifferences, BoundOfTheErrorCountsRounding) {
+    auto const large = [](std::span<double const> x) { return 1e9 + x[0]; };
+    std::vector<input_quantity> const inputs{sure("x", 0.0, 1.0)};
+    auto const b = propagate_by_differences(large, inputs);
+    EXPECT_EQ(b.lines[0].sensitivity, 1.0);
+    EXPECT_GE(b.lines[0].sensitivity_error, 1.2e-7);
+    EXPECT_LE(b.lines[0].sensitivity_error, 1e-4);
+}
+
+// What matters is the error of a slope times the uncertainty: a millionth is no less smooth than one.
+TEST(PropagateByDifferences, TakesSmallUncertainties) {
+    for (double const u : {1e-6, 1e-3, 1.0}) {
+        std::vector<input_quantity> const inputs{sure("x", 1.0, u)};
+        auto const b = propagate_by_differences([](std::span<double const> x) { return 3.0 * x[0]; }, inputs);
+        EXPECT_NEAR(b.standard_uncertainty / u, 3.0, 1e-6);
+    }
+}
+
+// Where the product of two spreads is less than a double can hold, nothing is made up of a quotient by zero.
+TEST(Correlation, RefusesSpreadsBelowWhatADoubleHolds) {
+    double const tiny[] = {0.0, 1e-100};
+    expect_range_error([&] { correlation_of_readings(tiny, tiny); }, "spread of the readings");
+    std::vector<input_quantity> const inputs{sure("a", 1.0, 1e-200), sure("b", 1.0, 1e-200)};
+    auto const a = propagate([](auto const& x) { return x[0] + x[1]; }, inputs);
+    expect_range_error([&] { correlation_of_results(a, a); }, "product of the uncertainties");
+}
+
 }  // namespace
 }  // namespace aqueth

@@ -21,9 +21,13 @@ int main() {
                     : decision == conformity_decision::does_not_conform ? "not kept"
                                                                         : "cannot tell");
     }
-    double const needed = largest_uncertainty(permitted, 40.20, 0.95);
-    std::printf("to tell at 40.20: %.3f %% vol, or %.0f readings that scatter by 0.15\n", needed,
-                readings_needed(needed, 0.15, 0.03));
+    // Three readings, which say themselves how much one scatters, and a systematic uncertainty of 0.03 % vol.
+    reading_series const readings{40.17, 3.0, 0.15, deviation_known_from::these_readings, 0.03};
+    auto const result = result_of(readings);
+    std::printf("three readings: %.3f +- %.3f, %.1f degrees of freedom: %s; enough: %.0f readings\n",
+                result.estimate, result.standard_uncertainty, result.degrees_of_freedom,
+                decide(permitted, result, 0.95) == conformity_decision::conforms ? "kept" : "cannot tell",
+                readings_needed(permitted, readings, 0.95));
     auto const r = risks(permitted, accepted, 40.05, 0.15, u);
     std::printf("of lots at 40.05 +- 0.15: %.1f %% good, %.2f %% wrongly passed, %.1f %% wrongly held back\n",
                 100.0 * r.conforming, 100.0 * r.consumer, 100.0 * r.producer);

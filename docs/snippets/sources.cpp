@@ -23,6 +23,7 @@
 #include <aqueth/correlation/second_virial_crc.hpp>
 #include <aqueth/correlation/sucrose_density.hpp>
 #include <aqueth/correlation/vaporization_perry.hpp>
+#include <aqueth/correlation/vapour_deviations.hpp>
 #include <aqueth/correlation/vapour_liquid.hpp>
 #include <aqueth/correlation/water_saturation_wagner_pruss.hpp>
 #include <aqueth/monte_carlo.hpp>
@@ -70,6 +71,7 @@ int main() {
     show("correlation::molar_mass", molar_mass::cited);
     show("correlation::gas_constant", gas_constant::cited);
     show("correlation::vapour_liquid", vapour_liquid::cited);
+    show("correlation::vapour_deviations", vapour_deviations::cited);
     show("correlation::excess_gibbs", excess_gibbs::cited);
     show("correlation::modified_raoult", modified_raoult::cited);
     show("correlation::water_saturation_wagner_pruss", water_saturation_wagner_pruss::cited);

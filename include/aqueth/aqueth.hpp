@@ -34,9 +34,10 @@
 #include <aqueth/boiling_curve.hpp>  // boiling at one pressure, tabulated, with the enthalpies
 #include <aqueth/caloric.hpp>        // heat capacity, heat of mixing, enthalpies
 #include <aqueth/density.hpp>  // density and its inverse, expansion, molar and excess volume, freezing point
-#include <aqueth/equilibrium.hpp>        // bubble and dew points, azeotrope, flash, activity
-#include <aqueth/equilibrium_curve.hpp>  // the equilibrium at one pressure, tabulated
-#include <aqueth/strength.hpp>           // every basis into every other; specific gravity; weighing in air
+#include <aqueth/equilibrium.hpp>         // bubble and dew points, azeotrope, flash, activity
+#include <aqueth/equilibrium_curve.hpp>   // the equilibrium at one pressure, tabulated
+#include <aqueth/strength.hpp>            // every basis into every other; specific gravity; weighing in air
+#include <aqueth/vapour_uncertainty.hpp>  // how sure the strength of a vapour is
 // ground floor: words
 #include <aqueth/composition.hpp>  // the strong types of strength
 #include <aqueth/error.hpp>        // the one error type

@@ -82,10 +82,11 @@ enum class argument {
     number_of_second_readings,
     number_of_stages,
     number_of_stages_above,
+    number_of_standard_uncertainties,
     number_of_steps,
+    number_of_strengths_that_the_reflux_keeps,
     number_of_trials,
     number_of_trials_that_settle_the_result,
-    numbers_in_a_line,
     original_extract,
     power,
     pressure,
@@ -100,7 +101,7 @@ enum class argument {
     reflux_ratio,
     relative_volatility,
     share_of_the_stoichiometric_yield,
-    share_of_the_vapour_condensed_by_heat_loss,
+    share_of_the_vapour_that_condenses,
     significant_digits,
     smallest_step_read,
     specific_enthalpy,
@@ -114,7 +115,9 @@ enum class argument {
     strength_of_the_distillate,
     strength_of_the_distillate_to_keep,
     strength_of_the_stronger_spirit,
+    strength_that_is_kept,
     stronger_spirit_above_the_target_by,
+    systematic_uncertainty,
     target_strength,
     temperature,
     temperature_of_a_part,
@@ -125,7 +128,6 @@ enum class argument {
     time_to_elapse,
     uncertainty_of_the_strength,
     uncertainty_over_the_standard_deviation_of_the_process,
-    uncertainty_that_repeating_does_not_mend,
     upper_limit_of_the_tolerance,
     value_of_the_model,
     vapour_over_a_mixture,
@@ -219,10 +221,12 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::number_of_second_readings: return "number of second readings";
     case argument::number_of_stages: return "number of stages";
     case argument::number_of_stages_above: return "number of stages above";
+    case argument::number_of_standard_uncertainties: return "number of standard uncertainties";
     case argument::number_of_steps: return "number of steps";
+    case argument::number_of_strengths_that_the_reflux_keeps:
+        return "number of strengths that the reflux keeps";
     case argument::number_of_trials: return "number of trials";
     case argument::number_of_trials_that_settle_the_result: return "number of trials that settle the result";
-    case argument::numbers_in_a_line: return "numbers in a line";
     case argument::original_extract: return "original extract";
     case argument::power: return "power";
     case argument::pressure: return "pressure";
@@ -237,8 +241,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::reflux_ratio: return "reflux ratio";
     case argument::relative_volatility: return "relative volatility";
     case argument::share_of_the_stoichiometric_yield: return "share of the stoichiometric yield";
-    case argument::share_of_the_vapour_condensed_by_heat_loss:
-        return "share of the vapour condensed by heat loss";
+    case argument::share_of_the_vapour_that_condenses: return "share of the vapour that condenses";
     case argument::significant_digits: return "significant digits";
     case argument::smallest_step_read: return "smallest step read";
     case argument::specific_enthalpy: return "specific enthalpy";
@@ -252,7 +255,9 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::strength_of_the_distillate: return "strength of the distillate";
     case argument::strength_of_the_distillate_to_keep: return "strength of the distillate to keep";
     case argument::strength_of_the_stronger_spirit: return "strength of the stronger spirit";
+    case argument::strength_that_is_kept: return "strength that is kept";
     case argument::stronger_spirit_above_the_target_by: return "stronger spirit, above the target by";
+    case argument::systematic_uncertainty: return "systematic uncertainty";
     case argument::target_strength: return "target strength";
     case argument::temperature: return "temperature";
     case argument::temperature_of_a_part: return "temperature of a part";
@@ -265,8 +270,6 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::uncertainty_of_the_strength: return "uncertainty of the strength";
     case argument::uncertainty_over_the_standard_deviation_of_the_process:
         return "uncertainty over the standard deviation of the process";
-    case argument::uncertainty_that_repeating_does_not_mend:
-        return "uncertainty that repeating does not mend";
     case argument::upper_limit_of_the_tolerance: return "upper limit of the tolerance";
     case argument::value_of_the_model: return "value of the model";
     case argument::vapour_over_a_mixture: return "vapour over a mixture";

@@ -473,8 +473,9 @@ struct bubble_point_operation {
     double careful(double x, double pascals) const {
         namespace vle = correlation::vapour_liquid;
         if (!(x >= 0.0 && x <= 1.0)) return nothing<double>;
-        bool const boils = pascals >= vle::bubble_at_temperature(x, vle::lowest_kelvin).pressure &&
-                           pascals <= vle::bubble_at_temperature(x, vle::highest_kelvin).pressure;
+        bool const boils =
+            pascals >= vle::bubble_at_temperature(x, aqueth::detail::coldest_kelvin).pressure &&
+            pascals <= vle::bubble_at_temperature(x, aqueth::detail::hottest_kelvin).pressure;
         return boils ? solve(x, pascals) : nothing<double>;
     }
 };

@@ -19,6 +19,7 @@
 #include <cmath>
 #include <cstddef>
 #include <limits>
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
@@ -39,7 +40,7 @@ inline parcel parcel_of_moles(double moles, double ethanol) {
 }
 
 /// The unknowns of a run, in this order: x in the still, moles of ethanol collected, seconds, and the heats
-/// in J: taken out by the condenser, lost by the column, lost by the pot, carried over.
+/// in J: taken out by the condenser, by the neck, lost by the pot, carried over.
 using batch_state = numeric::state<7>;
 
 /// A moment of a run.
@@ -54,7 +55,7 @@ struct batch_point {
     double ethanol() const { return y[1]; }
     double seconds() const { return y[2]; }
     double condenser() const { return y[3]; }
-    double column_loss() const { return y[4]; }
+    double neck() const { return y[4]; }
     double pot_loss() const { return y[5]; }
     double carried() const { return y[6]; }
     double distillate() const { return y[0] - slope[0]; }  ///< composition, as dx/d(depth) = x - distillate
@@ -65,7 +66,7 @@ template <boiling_mixture M>
 class batch_still {
 public:
     batch_still(wash const& charge, still const& s, M const& mixture)
-        : still_(s), mixture_(mixture), column_(mixture, s.tower, s.flow), amounts_(charge) {
+        : still_(s), mixture_(mixture), column_(mixture, s.tower, s.neck, s.flow), amounts_(charge) {
         s.pot.require_possible();
         double const infinite = std::numeric_limits<double>::infinity();
         require_range("distillation", argument::mass_of_the_charge, charge.mass().value(), "kg", 1e-6,
@@ -78,8 +79,13 @@ public:
             "distillation", argument::strength_of_the_charge, shown(x), volume_fraction::unit, shown(1e-5),
             shown(column_.limit() - 1e-6),
             "from some ethanol to below the azeotrope, which no distilling at this pressure passes");
-        greatest_ = s.returned.internal(s.returned.ratio());
-        if (s.returned.keeps_strength()) require_kept(x);
+        greatest_ = internal_reflux_of(s.returned.ratio(), s.neck.share());
+        if (s.returned.keeps_strength()) {
+            require_kept(x);
+            auto const excess = [&](double still) { return strongest(still) - s.returned.kept(); };
+            double const found = numeric::bracketed_root(excess, exhausted, x, 0.0);
+            lost_ = found == found ? found : x;  // NaN: it is kept at the start by rounding alone
+        }
         auto const [d, phi] = top(x);
         require_duration(amounts_.volatiles() * seconds_per_mole(x, d, phi, amounts_.volatiles()));
     }
@@ -97,10 +103,15 @@ public:
         if (x < exhausted) return {x, greatest_};
         if (r.keeps_strength()) {
             double const phi = column_.internal_reflux(x, r.kept(), greatest_, memory_);
-            if (phi <= greatest_) return {r.kept(), (std::max)(phi, r.heat_loss())};
+            if (phi <= greatest_) return {r.kept(), (std::max)(phi, still_.neck.share())};
         }
         return {column_.distillate(x, greatest_, memory_), greatest_};
     }
+
+    /// distillate over the still x with the greatest reflux
+    double strongest(double x) const { return column_.distillate(x, greatest_); }
+    /// still in which the strength to keep is lost; 0 if none is kept
+    double strength_lost() const { return lost_; }
 
     /// boiling temperature over x when so many moles are left: the extract lifts it
     double boiling(double x, double left) const {
@@ -111,16 +122,13 @@ public:
         return t + std::log1p(amounts_.solids / left) * correlation::gas_constant::molar * t * t / latent;
     }
     /// dew point of the distillate
-    double head_temperature(double d) const {
-        auto const miss = [&](double x) {
-            auto const y = mixture_.vapour_with_slope(x);
-            return numeric::value_and_slope<double>{y.value - d, y.slope};
-        };
-        return mixture_.temperature(
-            numeric::bracketed_newton(miss, 0.0, column_.limit(), d < 0.8 ? 0.5 * d * d : d, 1e-14));
-    }
-    /// heat the top of the column gives up, J per mole of distillate
+    double head_temperature(double d) const { return mixture_.temperature(column_.liquid(d)); }
+    /// heat that neck and condenser take out, J per mole of distillate
     double condensation(double d, double phi) const { return column_.condensation(d, phi); }
+    /// that of the condenser alone
+    double condensation_without_neck(double d, double phi) const {
+        return column_.condensation_without_neck(d, phi);
+    }
     /// enthalpy of what boils
     double content_heat(batch_point const& p) const { return p.left * mixture_.liquid_enthalpy(p.x()).value; }
 
@@ -140,13 +148,12 @@ public:
         double const x = (std::max)(y[0], 1e-300);
         auto const [d, phi] = top(x);
         double const seconds = left * seconds_per_mole(x, d, phi, left);
-        double const condensed = left * condensation(d, phi);
-        double const loss = still_.returned.heat_loss();
+        double const condenser = left * condensation_without_neck(d, phi);
         return {x - d,
                 left * d,
                 seconds,
-                (1.0 - loss) * condensed,
-                loss * condensed,
+                condenser,
+                left * condensation(d, phi) - condenser,
                 seconds * still_.pot.loss.value() * (boiling(x, left) - still_.pot.room.kelvin()),
                 left * mixture_.liquid_enthalpy(d).value};
     }
@@ -182,11 +189,10 @@ private:
 
     void require_kept(double x) const {
         reflux const& r = still_.returned;
-        double const weakest = column_.distillate(x, r.heat_loss());
-        double const strongest = column_.distillate(x, greatest_);
-        if (weakest <= r.kept() && r.kept() <= strongest) return;
+        double const weakest = column_.distillate(x, still_.neck.share());
+        if (weakest <= r.kept() && r.kept() <= strongest(x)) return;
         raise(range_error("distillation", argument::strength_of_the_distillate_to_keep, r.number(), r.unit(),
-                          r.shown(weakest), r.shown(strongest),
+                          r.shown(weakest), r.shown(strongest(x)),
                           "from no reflux to the greatest one at the start of the run"));
     }
 
@@ -195,6 +201,7 @@ private:
     column_solver<M> column_;
     amounts amounts_;
     double greatest_ = 0.0;
+    double lost_ = 0.0;
     mutable column_memory memory_;  // never changes what is found
 };
 
@@ -213,6 +220,7 @@ public:
         batch_state y{};
         y[0] = batch.x();
         begin_ = batch.point(0.0, y, batch.slopes(0.0, y));
+        if (begin_.x() <= batch.strength_lost()) lost_ = begin_;
         for (condition const& c : plan.ends) require_ahead(c, begin_);
         begin_fraction(begin_);
         double h = 0.01;
@@ -226,6 +234,9 @@ public:
 
     std::vector<batch_point> const& starts() const { return starts_; }  ///< of the fractions
     std::vector<batch_point> const& ends() const { return ends_; }      ///< of the fractions
+
+    /// the moment when the strength to keep was lost, if one was kept and the run came to that
+    std::optional<batch_point> const& strength_lost() const { return lost_; }
 
     /// the moment when so many moles had been distilled
     batch_point at_distilled(double moles) const {
@@ -273,11 +284,18 @@ private:
             step = advance(now, tried);
         }
         h = numeric::next_step(tried, step.error, tolerance);
+        // Where the strength to keep is lost the slopes have a bend: a step ends there.
+        bool const bends = !lost_ && point_of(now, tried, step).x() < batch_.strength_lost();
+        if (bends) {
+            tried = when(condition::strength_lost(), begin_, now, tried);
+            step = advance(now, tried);
+        }
         event const first = first_event(now, tried, point_of(now, tried, step));
         if (first.at < tried) step = advance(now, first.at);
         steps_.push_back({now.depth, first.at, step});
         batch_point const reached = point_of(now, first.at, step);
-        if (!first.what && tried == longest) raise_unreached(reached);
+        if (bends && first.at >= tried - tolerance) lost_ = reached;
+        if (!first.what && tried == longest && !bends) raise_unreached(reached);
         if (first.what) {
             // The state where the run ends has the last word: it may be at the cut by rounding alone.
             bool const at_cut =
@@ -315,8 +333,9 @@ private:
         auto const slopes = [&](double depth, batch_state const& y) { return batch_.slopes(depth, y); };
         double const heat = batch_.moles() * 4e4;  // about what boiling all of it takes
         double const duration = from.slope[2];     // about what boiling all of it lasts
-        batch_state const scale{
-            0.01 + from.x(), batch_.moles() * batch_.x(), duration, heat, heat, heat, heat};
+        // of x in a charge of water with a trace of ethanol, too
+        double const composition = from.x() + (std::min)(0.01, 0.1 * batch_.x());
+        batch_state const scale{composition, batch_.moles() * batch_.x(), duration, heat, heat, heat, heat};
         return numeric::dormand_prince(slopes, from.depth, from.y, from.slope, h, scale);
     }
     batch_point point_of(batch_point const& from, double h, rk const& step) const {
@@ -327,7 +346,8 @@ private:
     double seen(condition const& c, batch_point const& since, batch_point const& p) const {
         using watched = condition::watched;
         switch (c.what()) {
-        case watched::still_strength: return p.x();
+        case watched::still_strength:
+        case watched::kept_strength: return p.x();
         case watched::boiling_temperature: return batch_.boiling(p.x(), p.left);
         case watched::distillate_strength: return p.distillate();
         case watched::collected_volume:
@@ -340,11 +360,30 @@ private:
     }
     static bool falls(condition const& c) {
         return c.what() == condition::watched::still_strength ||
-               c.what() == condition::watched::distillate_strength;
+               c.what() == condition::watched::distillate_strength ||
+               c.what() == condition::watched::kept_strength;
     }
-    /// below zero before it comes to pass
+    /// value at which a condition is met
+    double threshold(condition const& c) const {
+        return c.what() == condition::watched::kept_strength ? batch_.strength_lost() : c.value();
+    }
+    /// a value as `seen` has it, the threshold and its unit, as the user gave them; of a kept strength what the
+    /// greatest reflux reaches
+    double shown(condition const& c, double value) const {
+        return c.what() == condition::watched::kept_strength
+                   ? batch_.apparatus().returned.shown(batch_.strongest(value))
+                   : c.shown(value);
+    }
+    double number(condition const& c) const {
+        return c.what() == condition::watched::kept_strength ? batch_.apparatus().returned.number()
+                                                             : c.number();
+    }
+    char const* unit(condition const& c) const {
+        return c.what() == condition::watched::kept_strength ? batch_.apparatus().returned.unit() : c.unit();
+    }
+    /// negative before it is met
     double excess(condition const& c, batch_point const& since, batch_point const& p) const {
-        double const more = seen(c, since, p) - c.value();
+        double const more = seen(c, since, p) - threshold(c);
         return falls(c) ? -more : more;
     }
     double when(condition const& c, batch_point const& since, batch_point const& from, double h) const {
@@ -356,16 +395,27 @@ private:
         return at == at ? at : h;
     }
 
-    /// What is as near as the steps are exact has come to pass: a charge of 11 % vol is one when "still at
-    /// 11 % vol" begins to be watched, whatever the rounding of two conversions.
+    /// A condition that is met within the error of the steps counts as met: a charge of 11 % vol is at "still at
+    /// 11 % vol", whatever the rounding of two conversions.
     void require_ahead(condition const& c, batch_point const& p) const {
+        using watched = condition::watched;
+        reflux const& r = batch_.apparatus().returned;
+        if (c.what() == watched::kept_strength) {
+            require_range("distillation", argument::number_of_strengths_that_the_reflux_keeps,
+                          r.keeps_strength() ? 1.0 : 0.0, "", 1.0, 1.0,
+                          "a cut or an end waits until that strength is lost");
+        }
         double const now = seen(c, p, p);
         double const nearest = falls(c) ? now / (1.0 + tolerance) : now / (1.0 - tolerance);
-        if (falls(c) ? c.value() < nearest : c.value() > nearest) return;
+        if (falls(c) ? threshold(c) < nearest : threshold(c) > nearest) return;
         double const infinite = std::numeric_limits<double>::infinity();
-        double const bound = c.shown(nearest);
-        raise(range_error("distillation", c.code(), c.number(), c.unit(), falls(c) ? 0.0 : bound,
-                          falls(c) ? bound : infinite, "it has come to that when the watching begins"));
+        double const bound = shown(c, nearest);
+        bool const kept = c.what() == watched::distillate_strength && r.keeps_strength();
+        raise(range_error("distillation", c.name(), number(c), unit(c), falls(c) ? 0.0 : bound,
+                          falls(c) ? bound : infinite,
+                          kept ? "it is already met at the start, as the reflux keeps that strength; wait "
+                                 "until the strength is lost"
+                               : "it is already met at the start of the run or of the fraction"));
     }
     [[noreturn]] void raise_unreached(batch_point const& p) const {
         condition const* const cut = next_cut();
@@ -377,9 +427,9 @@ private:
     }
     [[noreturn]] void unreached(condition const& c, batch_point const& since, batch_point const& p,
                                 char const* reason) const {
-        double const first = c.shown(seen(c, since, since));
-        double const last = c.shown(seen(c, since, p));
-        raise(range_error("distillation", c.code(), c.number(), c.unit(), (std::min)(first, last),
+        double const first = shown(c, seen(c, since, since));
+        double const last = shown(c, seen(c, since, p));
+        raise(range_error("distillation", c.name(), number(c), unit(c), (std::min)(first, last),
                           (std::max)(first, last),
                           std::string("what the run passes through, up to ") + reason));
     }
@@ -389,6 +439,7 @@ private:
     batch_point begin_{};
     std::vector<batch_point> starts_;
     std::vector<batch_point> ends_;
+    std::optional<batch_point> lost_;
     std::vector<taken_step> steps_;
     mutable std::size_t cursor_ = 0;  // points are asked for in their order
 };

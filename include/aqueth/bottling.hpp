@@ -13,24 +13,30 @@
 
 namespace aqueth {
 
-/// Temperature at which the volume on a label is meant.
+/// Temperature at which the volume on a label is meant, in the European Union and most countries.
 /// @see @ref source_76_211_eec
 inline constexpr units::temperature label_temperature = celsius(20.0);
 
-/// Volume to fill so that a bottle holds its label volume at 20 °C.
+/// Temperature at which the volume on a label of distilled spirits is meant in the United States, 60 °F.
+/// @see @ref source_us_label_volume
+inline constexpr units::temperature us_label_temperature = at_60_fahrenheit::temperature();
+
+/// Volume to fill so that a bottle holds its label volume at the temperature that the label is meant for.
 /// @param label_volume        volume on the label, above 0
 /// @param w                   mass fraction of ethanol of the spirit
 /// @param filling_temperature temperature of the spirit while it is filled, where it is liquid, -20 to 40 °C
+/// @param reference           temperature that the label is meant for, where the spirit is liquid, -20 to 40 °C
 /// @return volume to measure out at that temperature (the bottle's own expansion, 0.0025 % per kelvin,
 ///         is left out)
 /// @throws range_error if the label volume is not positive or the temperature is outside its range
 /// @par Source
-/// @ref source_oiml_r22; 20 °C by @ref source_76_211_eec
+/// @ref source_oiml_r22; 20 °C by @ref source_76_211_eec, 60 °F by @ref source_us_label_volume
 inline units::volume fill_volume(units::volume label_volume, mass_fraction w,
-                                 units::temperature filling_temperature) {
+                                 units::temperature filling_temperature,
+                                 units::temperature reference = label_temperature) {
     require_range("bottling", argument::label_volume, in(label_volume, litre), "L", 1e-9,
                   std::numeric_limits<double>::infinity());
-    return label_volume * in(density(w, label_temperature), density(w, filling_temperature));
+    return label_volume * in(density(w, reference), density(w, filling_temperature));
 }
 
 /// What a parcel fills.
@@ -43,13 +49,16 @@ struct bottling {
 
 /// Fills bottles from a parcel at the parcel's temperature.
 /// @param spirit       what is bottled
-/// @param label_volume volume on the label, meant at 20 °C, above 0
+/// @param label_volume volume on the label, above 0
+/// @param reference    temperature that the label is meant for, where the spirit is liquid, -20 to 40 °C
 /// @return number of bottles, fill of each, remainder
-/// @throws range_error if the label volume is not positive or so small that it fills more than 1e12 bottles
+/// @throws range_error if the label volume is not positive or so small that it fills more than 1e12 bottles, or the temperature is outside its range
 /// @par Source
 /// as `fill_volume`
-inline bottling fill_bottles(parcel const& spirit, units::volume label_volume) {
-    units::volume const fill = fill_volume(label_volume, spirit.composition(), spirit.temperature());
+inline bottling fill_bottles(parcel const& spirit, units::volume label_volume,
+                             units::temperature reference = label_temperature) {
+    units::volume const fill =
+        fill_volume(label_volume, spirit.composition(), spirit.temperature(), reference);
     constexpr double most_bottles = 1e12;
     double const bottles = in(spirit.volume(), fill);
     require_range("bottling", argument::label_volume, in(label_volume, litre), "L",

@@ -74,6 +74,34 @@ private:
     double topmost_;
 };
 
+/// The way from the pot, or from the column on it, to the condenser. A share of the vapour condenses there and
+/// runs back, in equilibrium with the vapour that goes on: a partial condenser. Heat lost by neck and head does
+/// that, and so does cooling water that is led around a head on purpose.
+///
+/// What the condenser returns runs into the column below the neck.
+class neck {
+public:
+    static constexpr double greatest_share = 0.9;  ///< greatest share that may condense
+
+    /// @return a neck in which nothing condenses
+    static neck insulated() { return neck(0.0); }
+    /// @param share share of the vapour's moles that condenses, 0 to 0.9; from what it loses in W, divided by
+    ///              the heat of the pot that boils
+    /// @return the neck
+    /// @throws range_error if the share is outside that range
+    static neck condensing(double share) {
+        require_range("neck", argument::share_of_the_vapour_that_condenses, share, "", 0.0, greatest_share);
+        return neck(share);
+    }
+
+    /// @return share of the vapour's moles that condenses
+    double share() const noexcept { return share_; }
+
+private:
+    explicit neck(double share) : share_(share) {}
+    double share_;
+};
+
 /// How the flows inside a column are found.
 enum class flow_model {
     /// as many moles condense on a stage as boil: the flows are equal on all stages
@@ -161,20 +189,33 @@ private:
     double steepness_ = nothing;  // of the function at the root
 };
 
+/// Liquid over vapour at the top of a column.
+/// @param ratio liquid that the condenser returns per distillate taken, may be infinite
+/// @param share share of the vapour that condenses in the neck
+/// @return internal reflux, 0 to 1
+inline double internal_reflux_of(double ratio, double share) {
+    return share + (1.0 - share) * (std::isinf(ratio) ? 1.0 : ratio / (1.0 + ratio));
+}
+/// The reflux ratio of an internal reflux.
+/// @param phi   liquid over vapour at the top of a column
+/// @param share share of the vapour that condenses in the neck
+/// @return liquid that the condenser returns per distillate taken
+inline double reflux_ratio_of(double phi, double share) { return (1.0 - share) / (1.0 - phi) - 1.0; }
+
 /// where a column was in earlier calls
 struct column_memory {
     double constant_flows = 0.0;  // what the distillate was solved for
     root_trace pinch, distillate, reflux;
 };
 
-/// The steady state of a column over a still, total condenser, no holdup. Plain numbers: mole fractions of
-/// ethanol; `phi` is the internal reflux, liquid coming down over vapour going up at the top, 0 to 1, which
-/// is R/(R + 1) of a reflux ratio R.
+/// The steady state of a column and its neck over a still, total condenser, no holdup. Plain numbers: mole
+/// fractions of ethanol; `phi` is the internal reflux, liquid coming down over vapour going up at the top of the
+/// column, 0 to 1, at least what condenses in the neck. Without that it is R/(R + 1) of a reflux ratio R.
 template <boiling_mixture M>
 class column_solver {
 public:
-    column_solver(M const& mixture, column const& c, flow_model flow)
-        : mixture_(mixture), column_(c), flow_(flow), azeotrope_(azeotrope(mixture)) {}
+    column_solver(M const& mixture, column const& c, neck const& n, flow_model flow)
+        : mixture_(mixture), column_(c), share_(n.share()), flow_(flow), azeotrope_(azeotrope(mixture)) {}
 
     /// greatest strength that any column reaches from below: the azeotrope, or 1
     double limit() const { return azeotrope_; }
@@ -198,9 +239,10 @@ public:
     /// @param memory of earlier calls with this phi: only saves time
     double distillate(double x, double phi, column_memory& memory) const {
         double const y0 = mixture_.vapour(x);
-        if (phi <= 0.0 || (column_.whole() == 0 && column_.topmost() == 0.0) || !(x > 0.0)) return y0;
+        if (phi <= 0.0 || !(x > 0.0)) return y0;
+        if (column_.whole() == 0 && column_.topmost() == 0.0) return after_neck(y0).value;
         if (flow_ == flow_model::enthalpy_balance) return distillate_by_enthalpy(x, y0, phi, memory);
-        if (phi >= 1.0) return climb_constant(x, y0, 0.0, 1.0).value;
+        if (phi >= 1.0) return after_neck(climb_constant(x, y0, 0.0, 1.0).value).value;
         // At the upper end the operating line pinches at the still (or at the azeotrope), at d = y0 no stage
         // gains; the excess of the top vapour over d falls from one to the other. Over many stages it falls
         // ever steeper next to the upper end, but never steeply in the logarithm of the distance from there.
@@ -213,7 +255,7 @@ public:
         double previous = 2.0;
         for (int i = 0; i < 100; ++i) {
             double const distance = std::exp(v);
-            auto const top = climb_constant(x, y0, upper - distance, phi);
+            auto const top = leaving_by_constant(x, y0, upper - distance, phi);
             double const miss = top.value - (upper - distance);
             if (v == nearest && miss >= 0.0) break;
             (miss > 0.0 ? high : low) = v;
@@ -244,12 +286,13 @@ public:
     /// @return 0 if none is needed, above 1 if even the greatest does not reach d
     double internal_reflux(double x, double d, double most, column_memory& memory) const {
         double const y0 = mixture_.vapour(x);
-        if (y0 >= d) return 0.0;
+        double const enters = before_neck(d).vapour;
+        if (y0 >= enters) return 0.0;
         double const pinched = (std::max)(0.0, pinched_at_still(x, y0, d));
         double const unreached = 2.0;
         if (!(most - pinched > std::exp(nearest))) return unreached;
         // Over many stages the answer is next to the pinch: again the logarithm of the distance is even.
-        auto const excess = [&](double v) { return climb(x, y0, d, pinched + std::exp(v)) - d; };
+        auto const excess = [&](double v) { return climb(x, y0, d, pinched + std::exp(v)) - enters; };
         if (excess(nearest) >= 0.0) return pinched;
         double const v = memory.reflux.find(excess, x, nearest, std::log(most - pinched), fine);
         return v == v ? pinched + std::exp(v) : unreached;
@@ -259,9 +302,21 @@ public:
         return internal_reflux(x, d, 1.0, none);
     }
 
-    /// heat taken out at the top and brought by the distillate, J/mol of distillate, with internal reflux phi
-    double condensation(double d, double phi) const {
-        return (mixture_.vapour_enthalpy(d) - mixture_.liquid_enthalpy(d).value) / (1.0 - phi);
+    /// heat that neck and condenser take out, J/mol of distillate, with internal reflux phi
+    double condensation(double d, double phi) const { return condensation_of_vapour(d) / (1.0 - phi); }
+    /// that of the condenser alone
+    double condensation_without_neck(double d, double phi) const {
+        return (1.0 - share_) * (mixture_.vapour_enthalpy(d) - mixture_.liquid_enthalpy(d).value) /
+               (1.0 - phi);
+    }
+
+    /// liquid in equilibrium with a vapour
+    double liquid(double y) const {
+        auto const miss = [&](double x) {
+            auto const at = mixture_.vapour_with_slope(x);
+            return numeric::value_and_slope<double>{at.value - y, at.slope};
+        };
+        return numeric::bracketed_newton(miss, 0.0, azeotrope_, y < 0.8 ? 0.5 * y * y : y, 1e-14);
     }
 
     /// Climbs the stages from the still to the top vapour, if the distillate were d.
@@ -271,6 +326,40 @@ public:
     }
 
 private:
+    /// what meets at the lower end of the neck: vapour that enters, liquid that runs back
+    struct neck_flows {
+        double vapour, liquid;
+    };
+    /// the flows of a neck that the vapour d leaves
+    neck_flows before_neck(double d) const {
+        if (share_ == 0.0) return {d, d};
+        double const x = liquid(d);
+        return {share_ * x + (1.0 - share_) * d, x};
+    }
+    /// vapour that leaves the neck if y enters it, and its slope with respect to y
+    numeric::value_and_slope<double> after_neck(double y) const {
+        if (share_ == 0.0) return {y, 1.0};
+        // of the vapour over a liquid in the neck, and of both together
+        numeric::value_and_slope<double> leaves{};
+        auto const miss = [&](double x) {
+            leaves = mixture_.vapour_with_slope(x);
+            return numeric::value_and_slope<double>{share_ * x + (1.0 - share_) * leaves.value - y,
+                                                    share_ + (1.0 - share_) * leaves.slope};
+        };
+        double const x = numeric::bracketed_newton(miss, 0.0, 1.0, y < 0.8 ? 0.5 * y * y : y, 1e-15);
+        auto const m = miss(x);
+        return {leaves.value, leaves.slope / m.slope};
+    }
+
+    /// heat that neck and condenser take out, J/mol of the vapour that enters the neck
+    double condensation_of_vapour(double d) const {
+        auto const [enters, back] = before_neck(d);
+        double const product = mixture_.liquid_enthalpy(d).value;
+        if (share_ == 0.0) return mixture_.vapour_enthalpy(d) - product;
+        return mixture_.vapour_enthalpy(enters) - share_ * mixture_.liquid_enthalpy(back).value -
+               (1.0 - share_) * product;
+    }
+
     template <class Stage>
     void for_each_stage(Stage const& stage) const {
         for (int n = 0; n < column_.whole(); ++n) stage(column_.efficiency());
@@ -291,6 +380,13 @@ private:
         return {y, slope};
     }
 
+    /// what leaves the neck if the distillate were d, and its slope with respect to d
+    numeric::value_and_slope<double> leaving_by_constant(double x, double y0, double d, double phi) const {
+        auto const enters = climb_constant(x, y0, d, phi);
+        auto const leaves = after_neck(enters.value);
+        return {leaves.value, leaves.slope * enters.slope};
+    }
+
     /// liquid that meets the vapour y between two stages; kept inside 0 to 1, which it leaves only while d is
     /// far from right
     static double line(double y, double d, double phi) {
@@ -304,7 +400,7 @@ private:
         double const down = mixture_.liquid_enthalpy(x).value;
         double const product = mixture_.liquid_enthalpy(d).value;
         double const net = up + (d - y0) / (y0 - x) * (up - down);  // as in climb_by_enthalpy
-        return 1.0 - (mixture_.vapour_enthalpy(d) - product) / (net - product);
+        return 1.0 - condensation_of_vapour(d) / (net - product);
     }
 
     double climb_by_enthalpy(double x, double y0, double d, double phi) const {
@@ -336,7 +432,7 @@ private:
     }
 
     double distillate_by_enthalpy(double x, double y0, double phi, column_memory& memory) const {
-        if (phi >= 1.0) return climb_by_enthalpy(x, y0, 0.0, 1.0);
+        if (phi >= 1.0) return after_neck(climb_by_enthalpy(x, y0, 0.0, 1.0)).value;
         // As with constant flows, but the pinch at the still depends on the enthalpies there.
         double const up = mixture_.vapour_enthalpy(y0);
         double const down = mixture_.liquid_enthalpy(x).value;
@@ -350,7 +446,7 @@ private:
         if (!(high > nearest)) return y0;
         auto const excess = [&](double v) {
             double const d = upper - std::exp(v);
-            return climb_by_enthalpy(x, y0, d, phi) - d;
+            return climb_by_enthalpy(x, y0, d, phi) - before_neck(d).vapour;
         };
         double const v = memory.distillate.find(excess, x, nearest, high, fine);
         if (!(v == v)) return excess(nearest) >= 0.0 ? upper : y0;
@@ -363,6 +459,7 @@ private:
 
     M const& mixture_;
     column column_;
+    double share_;  // of the vapour, condensed in the neck
     flow_model flow_;
     double azeotrope_;
 };
@@ -480,9 +577,9 @@ double stages_needed(M const& mixture, Still still, Distillate distillate, doubl
                         std::numeric_limits<double>::infinity(),
                         "above the least reflux for this separation, which no number of stages gets below"));
     }
-    double const phi = std::isinf(reflux_ratio) ? 1.0 : reflux_ratio / (1.0 + reflux_ratio);
+    double const phi = detail::internal_reflux_of(reflux_ratio, 0.0);
     auto const top = [&, x = x, d = d](double stages) {
-        detail::column_solver<M> const solver(mixture, column::of_stages(stages), flow);
+        detail::column_solver<M> const solver(mixture, column::of_stages(stages), neck::insulated(), flow);
         return solver.climb(x, mixture.vapour(x), d, phi);
     };
     double whole = 1.0;
@@ -497,22 +594,25 @@ double stages_needed(M const& mixture, Still still, Distillate distillate, doubl
     return whole - 1.0 + (d - before) / (top(whole) - before);  // the vapour is straight in the efficiency
 }
 
-/// Strength of what comes over from a still through a column.
+/// Strength of the distillate over a still.
 /// @param mixture      a boiling mixture at one pressure
-/// @param c            the column
+/// @param c            the column on the still
 /// @param still        strength in the still, below the azeotrope
-/// @param reflux_ratio liquid returned per distillate taken, 0 or more; infinity for total reflux
+/// @param reflux_ratio liquid that the condenser returns per distillate taken, 0 or more; infinity for total
+///                     reflux
 /// @param flow         how the flows inside are found
+/// @param n            the neck on the column
 /// @return strength of the distillate
 /// @throws range_error if the strength or the reflux ratio is outside its range
 template <boiling_mixture M, strength_basis Still>
 mole_fraction distillate_strength(M const& mixture, column const& c, Still still, double reflux_ratio,
-                                  flow_model flow = flow_model::constant_molar_overflow) {
+                                  flow_model flow = flow_model::constant_molar_overflow,
+                                  neck const& n = neck::insulated()) {
     double const x = detail::require_separation("distillate", mixture, still, still).still;
     if (!(reflux_ratio >= 0.0))
         require_range("distillate", argument::reflux_ratio, reflux_ratio, "", 0.0, 1e300);
-    double const phi = std::isinf(reflux_ratio) ? 1.0 : reflux_ratio / (1.0 + reflux_ratio);
-    return mole_fraction(detail::column_solver<M>(mixture, c, flow).distillate(x, phi));
+    double const phi = detail::internal_reflux_of(reflux_ratio, n.share());
+    return mole_fraction(detail::column_solver<M>(mixture, c, n, flow).distillate(x, phi));
 }
 
 }  // namespace aqueth

@@ -55,6 +55,14 @@ inline void require_result(measurement_result const& m) {
         require_range(conformity, argument::degrees_of_freedom, m.degrees_of_freedom, "", 1.0, unlimited);
 }
 
+inline double require_systematic(double u) {
+    return require_range("number of readings", argument::systematic_uncertainty, u, "", 0.0, unlimited);
+}
+inline double require_deviation(double s) {
+    return require_range("number of readings", argument::standard_deviation_of_a_reading, s, "", 0.0,
+                         unlimited);
+}
+
 inline void require_confidence(double p) {
     require_range(conformity, argument::confidence, p, "", 0.51, 0.999999, "more often right than wrong");
 }
@@ -130,7 +138,8 @@ enum class conformity_decision {
     undecided          ///< the measurement cannot tell
 };
 
-/// Guarded acceptance and guarded rejection in one.
+/// Guarded acceptance and guarded rejection in one. A measured value inside the tolerance is never rejected:
+/// an uncertainty far wider than the tolerance makes conformity improbable, but does not show a fault.
 /// @param tolerance  permitted values
 /// @param measured   measured value with its uncertainty
 /// @param confidence probability wanted, 0.51 to 0.999999
@@ -143,14 +152,18 @@ inline conformity_decision decide(tolerance_interval const& tolerance, measureme
     detail::require_confidence(confidence);
     double const p = conformance_probability(tolerance, measured);
     if (p >= confidence) return conformity_decision::conforms;
-    return 1.0 - p >= confidence ? conformity_decision::does_not_conform : conformity_decision::undecided;
+    bool const inside = tolerance.lower <= measured.estimate && measured.estimate <= tolerance.upper;
+    return !inside && 1.0 - p >= confidence ? conformity_decision::does_not_conform
+                                            : conformity_decision::undecided;
 }
 
-/// The standard uncertainty with which a measured value would still show conformity.
+/// The standard uncertainty with which a measured value would still show conformity. With the degrees of
+/// freedom of the measurement it agrees with `decide`: an undecided measurement has a larger uncertainty, one
+/// that conforms has not.
 /// @param tolerance          permitted values
 /// @param measured           measured value, inside the tolerance
 /// @param confidence         probability wanted, 0.51 to 0.999999
-/// @param degrees_of_freedom of the uncertainty, 1 or more
+/// @param degrees_of_freedom of the uncertainty, 1 or more: those that `decide` was given
 /// @return largest standard uncertainty, above 0
 /// @throws range_error if an argument is outside its range, or the value is not inside: no uncertainty would
 ///         do then
@@ -177,32 +190,113 @@ inline double largest_uncertainty(tolerance_interval const& tolerance, double me
     return numeric::bracketed_root(lacking, 0.5 * both, one_sided, 0.0);
 }
 
-/// How many readings bring the uncertainty of their mean, with what repeating does not mend, to a wanted
-/// size.
+/// How many readings bring the uncertainty of their mean to a wanted size, if the standard deviation of a
+/// reading is known from long experience.
 /// @param wanted        standard uncertainty wanted, above 0
-/// @param repeatability standard deviation of one reading, 0 or more, known from long experience
-/// @param remaining     standard uncertainty of all that stays the same from reading to reading, 0 or more
+/// @param repeatability standard deviation of one reading, 0 or more
+/// @param systematic    standard uncertainty that all readings share, 0 or more
 /// @return whole number of readings, 1 or more
-/// @throws range_error if an argument is outside its range, what remains is too much already, or more than a
-///         million readings would be needed
+/// @throws range_error if an argument is outside its range, the systematic uncertainty is too much already, or
+///         more than a million readings would be needed
 /// @par Source
 /// GUM 4.2.3 and 5.1.2, @ref source_gum
-inline double readings_needed(double wanted, double repeatability, double remaining) {
+inline double readings_needed(double wanted, double repeatability, double systematic) {
     char const* const property = "number of readings";
-    require_range(property, argument::uncertainty_that_repeating_does_not_mend, remaining, "", 0.0,
-                  detail::unlimited);
-    require_range(property, argument::standard_deviation_of_a_reading, repeatability, "", 0.0,
-                  detail::unlimited);
+    detail::require_systematic(systematic);
+    detail::require_deviation(repeatability);
     require_range(property, argument::wanted_uncertainty, wanted, "", (std::numeric_limits<double>::min)(),
                   detail::unlimited);
-    double const room = (wanted - remaining) * (wanted + remaining);
-    if (remaining > wanted) {
-        raise(range_error(property, argument::wanted_uncertainty, wanted, "", remaining, detail::unlimited,
-                          "more than what repeating does not mend"));
+    double const room = (wanted - systematic) * (wanted + systematic);
+    if (systematic > wanted) {
+        raise(range_error(property, argument::wanted_uncertainty, wanted, "", systematic, detail::unlimited,
+                          "more than the systematic uncertainty"));
     }
     if (repeatability == 0.0) return 1.0;
     double const needed = std::ceil(repeatability * repeatability / room * (1.0 - 1e-12));
     return require_range(property, argument::readings, (std::max)(1.0, needed), "", 1.0, 1e6);
+}
+
+/// Where the standard deviation of a reading is from.
+enum class deviation_known_from {
+    long_experience,  ///< as if from infinitely many readings
+    these_readings    ///< the experimental standard deviation of the readings themselves
+};
+
+/// Readings of one quantity, and what they share.
+struct reading_series {
+    double mean;                ///< of the readings
+    double count;               ///< whole number; 2 or more if the deviation is that of these readings
+    double deviation;           ///< standard deviation of one reading, 0 or more
+    deviation_known_from from;  ///< where the deviation is from
+    double systematic;          ///< standard uncertainty that all readings share, 0 or more
+};
+
+/// What a series of readings says of the quantity: mean, standard uncertainty, effective degrees of freedom.
+/// @param readings series, its deviation or its systematic uncertainty above 0
+/// @return measurement result
+/// @throws range_error if a member of the series is outside its range
+/// @par Source
+/// GUM 4.2.3, 5.1.2 and G.4.1 (Welch-Satterthwaite), @ref source_gum
+inline measurement_result result_of(reading_series const& readings) {
+    bool const experience = readings.from == deviation_known_from::long_experience;
+    double const n = require_range("number of readings", argument::readings, readings.count, "",
+                                   experience ? 1.0 : 2.0, 1e6);
+    require_range("number of readings", argument::readings, n, "", std::floor(n), std::floor(n),
+                  "a whole number");
+    double const of_mean = detail::require_deviation(readings.deviation) / std::sqrt(n);
+    double const u = std::hypot(of_mean, detail::require_systematic(readings.systematic));
+    double const ratio = u / of_mean;  // infinite or no number if nothing scatters
+    measurement_result const result{
+        readings.mean, u,
+        experience || !(of_mean > 0.0) ? detail::unlimited : (n - 1.0) * (ratio * ratio) * (ratio * ratio)};
+    detail::require_result(result);
+    return result;
+}
+
+/// How many readings show conformity, if mean and standard deviation stay as they are. Agrees with `decide`
+/// of `result_of` the series: an undecided series needs more readings than it has, one that conforms does not.
+/// @param tolerance  permitted values
+/// @param readings   series, its mean inside the tolerance
+/// @param confidence probability wanted, 0.51 to 0.999999
+/// @return least whole number of readings; 2 or more if the deviation is that of the readings
+/// @throws range_error if an argument is outside its range, the mean is not inside the tolerance, no number of
+///         readings would do because of the systematic uncertainty, or more than a million would be needed
+/// @par Source
+/// JCGM 106:2012, 8.3.2, and GUM G.4.1, solved for the number of readings, @ref source_jcgm_106
+inline double readings_needed(tolerance_interval const& tolerance, reading_series const& readings,
+                              double confidence) {
+    char const* const property = "number of readings";
+    measurement_result const now = result_of(readings);
+    // The systematic uncertainty alone, which no number of readings is below.
+    double const most = largest_uncertainty(tolerance, now.estimate, confidence);
+    if (readings.systematic > most) {
+        raise(range_error(property, argument::systematic_uncertainty, readings.systematic, "", 0.0, most,
+                          "less, or no number of readings is enough"));
+    }
+    auto const enough = [&](double count) {
+        reading_series series = readings;
+        series.count = count;
+        return decide(tolerance, result_of(series), confidence) == conformity_decision::conforms;
+    };
+    double const fewest = readings.from == deviation_known_from::long_experience ? 1.0 : 2.0;
+    if (enough(fewest)) return fewest;
+    if (!enough(1e6)) {
+        double const room = (most - readings.systematic) * (most + readings.systematic);
+        double const at_least = readings.deviation * readings.deviation / room;
+        raise(range_error(property, argument::readings, (std::max)(1e6 + 1.0, at_least), "", fewest, 1e6,
+                          "scatter and systematic uncertainty ask for more"));
+    }
+    // More readings are surer, by their number and by their degrees of freedom: bisection.
+    double too_few = fewest, plenty = 2.0 * fewest;
+    while (!enough(plenty)) {
+        too_few = plenty;
+        plenty = (std::min)(2.0 * plenty, 1e6);
+    }
+    while (plenty - too_few > 1.0) {
+        double const middle = std::floor(0.5 * (too_few + plenty));
+        (enough(middle) ? plenty : too_few) = middle;
+    }
+    return plenty;
 }
 
 /// What a process and its inspection come to in the long run.

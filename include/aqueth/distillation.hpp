@@ -13,6 +13,7 @@
 #include <cmath>
 #include <concepts>
 #include <cstddef>
+#include <optional>
 #include <vector>
 
 namespace aqueth {
@@ -26,7 +27,7 @@ struct run_point {
     mole_fraction distillate;    ///< composition of what comes over
     units::temperature boiling;  ///< temperature in the pot
     units::temperature vapour;   ///< temperature of the vapour at the head: the dew point of the distillate
-    double reflux_ratio;         ///< liquid returned on purpose per distillate taken
+    double reflux_ratio;         ///< liquid that the condenser returns per distillate taken
     units::power condenser;      ///< heat the condenser takes out
 };
 
@@ -42,7 +43,7 @@ struct run_fraction {
 struct run_heat {
     units::energy supplied;         ///< by the heater while it boiled
     units::energy lost_by_pot;      ///< to the room
-    units::energy lost_by_column;   ///< by what condensed on its walls
+    units::energy neck;             ///< taken out by the neck: lost to the room, or to cooling water
     units::energy condenser;        ///< taken out by the condenser
     units::energy with_distillate;  ///< carried over, counted from liquid ethanol and water at 0 °C
     units::energy
@@ -61,11 +62,13 @@ struct run_balance {
 /// What a run gives.
 struct distillation {
     std::vector<run_fraction> fractions;  ///< in their order
-    wash residue;                   ///< what stays in the pot, with the extract, at the plan's temperature
-    heating warming;                ///< from the temperature of the charge to boiling
-    units::time boiling_time;       ///< from boiling to the end
-    run_heat heat;                  ///< where the heat went while it boiled
-    run_balance balance;            ///< how well the sums close
+    wash residue;              ///< what stays in the pot, with the extract, at the plan's temperature
+    heating warming;           ///< from the temperature of the charge to boiling
+    units::time boiling_time;  ///< from boiling to the end
+    run_heat heat;             ///< where the heat went while it boiled
+    run_balance balance;       ///< how well the sums close
+    /// state when the greatest reflux no longer kept the strength; empty if none was kept or the run ended before
+    std::optional<run_point> strength_lost;
     std::vector<run_point> points;  ///< what was recorded
 
     /// @return mass of the ethanol in the fractions that are kept
@@ -101,7 +104,6 @@ public:
         auto const [d, phi] = batch_.top(p.x());
         parcel const all = collected(p.distilled, p.ethanol());
         double const rate = 1.0 / batch_.seconds_per_mole(p.x(), d, phi, p.left);
-        double const share = 1.0 - batch_.apparatus().returned.heat_loss();
         return {p.seconds() * second,
                 all.volume(celsius(20)),
                 all.pure_alcohol(),
@@ -109,8 +111,8 @@ public:
                 mole_fraction(d),
                 kelvin(batch_.boiling(p.x(), p.left)),
                 kelvin(batch_.head_temperature(d)),
-                batch_.apparatus().returned.external(phi),
-                rate * share * batch_.condensation(d, phi) * watt};
+                reflux_ratio_of(phi, batch_.apparatus().neck.share()),
+                rate * batch_.condensation_without_neck(d, phi) * watt};
     }
     run_fraction make_fraction(batch_point const& begin, batch_point const& end, bool kept) const {
         parcel const product = collected(end.distilled - begin.distilled, end.ethanol() - begin.ethanol());
@@ -140,7 +142,7 @@ inline run_balance balance_of(wash const& charge, std::vector<run_fraction> cons
         ethanol -= f.product.ethanol();
         water -= f.product.water();
     }
-    units::energy const lost = heat.supplied - heat.lost_by_pot - heat.lost_by_column - heat.condenser -
+    units::energy const lost = heat.supplied - heat.lost_by_pot - heat.neck - heat.condenser -
                                heat.with_distillate - heat.gained_by_still;
     return {in(ethanol, charge.liquid().ethanol()), in(water, charge.liquid().water()),
             in(lost, heat.supplied)};
@@ -150,8 +152,9 @@ inline run_balance balance_of(wash const& charge, std::vector<run_fraction> cons
 
 /// Distils a charge in batch: integrates what boils, comes over and stays behind until the run ends.
 ///
-/// Without a column it is differential (simple) distillation, d ln n/dx = 1/(y - x) after Rayleigh. With one,
-/// the column is taken to be steady at every moment and to hold nothing; the head has a total condenser.
+/// Without a column and with an insulated neck it is differential (simple) distillation, d ln n/dx = 1/(y - x)
+/// after Rayleigh. Column and neck are taken to be steady at every moment and to hold nothing; a total condenser
+/// comes after them.
 /// What the model leaves out stands in @ref distilling.
 /// @param charge   the wash, weaker than the azeotrope, at its temperature
 /// @param s        the still
@@ -166,8 +169,9 @@ inline run_balance balance_of(wash const& charge, std::vector<run_fraction> cons
 ///         charge's moles are left: the error says what is reachable
 /// @par Accuracy
 /// Of the integration: 1e-8 in the strength of fractions, 2e-8 in what has been collected at a point. Of the
-/// equilibrium: 0.005 in the vapour's mole fraction, which is what laboratories differ by. Stages, heat loss
-/// and the pot's loss are the user's figures.
+/// equilibrium: `vapour_uncertainty`, 0.02 in the vapour's mole fraction over a wash and less over spirit; a
+/// `curve_with_vapour_shifted` shows what that is worth. Stages, heat loss and the pot's loss are the user's
+/// figures.
 /// @par Source
 /// @ref source_columns (Rayleigh; McCabe and Thiele)
 template <boiling_mixture M, std::invocable<run_progress> Progress>
@@ -203,17 +207,19 @@ distillation distil(wash const& charge, still const& s, run_plan const& plan, M 
     double const gained = batch.content_heat(last) - batch.content_heat(first);
     run_heat const went_where{s.pot.power * (last.seconds() * second),
                               last.pot_loss() * joule,
-                              last.column_loss() * joule,
+                              last.neck() * joule,
                               last.condenser() * joule,
                               last.carried() * joule,
                               gained * joule};
     wash const residue = write.residue(last, charge.solids());
+    auto const& lost = history.strength_lost();
     return {fractions,
             residue,
             heat(charge, s.pot, kelvin(batch.boiling(first.x(), first.left))),
             last.seconds() * second,
             went_where,
             detail::balance_of(charge, fractions, residue, went_where),
+            lost ? std::optional<run_point>(write.point(*lost)) : std::nullopt,
             points};
 }
 

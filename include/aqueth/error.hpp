@@ -124,7 +124,8 @@ private:
 
 /// The only place where the library throws; a build without exceptions prints the message and aborts instead.
 /// @param error what to throw
-[[noreturn]] inline void raise(range_error const& error) {
+template <std::derived_from<std::runtime_error> Error>
+[[noreturn]] void raise(Error const& error) {
 #if defined(__cpp_exceptions)
     throw error;
 #else

@@ -114,17 +114,27 @@ inline heating heat(wash const& charge, vessel const& pot, units::temperature ta
         return moles * correlation::enthalpy::liquid_heat_capacity(x, t + 273.15) +
                charge.solids().value() * (1673.0 + 7.5 * t);
     };
-    // Simpson's rule over the temperature: time = integral of C dT/(power - loss (T - room)).
+    // time = integral of C dT/(power - loss (T - room)). The power left for heating falls linearly with the
+    // temperature and may become tiny, so the time is integrated over its logarithm: C varies smoothly there
+    // however near the target is to the warmest temperature. Simpson's rule for both integrals.
+    double const rise = (target - start).value();
+    double const at_start = pot.power.value() - loss * (start - pot.room).value();
+    double const at_target = pot.power.value() - loss * (target - pot.room).value();
+    double const logarithm = std::log1p(loss * rise / at_target);
+    double const mean =
+        logarithm > 1e-200 ? loss * rise / logarithm : at_start;  // logarithmic mean of the two
     constexpr int intervals = 400;
-    double const width = (target - start).value() / intervals;
     double liquid = 0.0;
     double seconds = 0.0;
     for (int i = 0; i <= intervals; ++i) {
-        double const t = start.celsius() + width * i;
-        double const weight = width / 3.0 * (i == 0 || i == intervals ? 1.0 : i % 2 == 1 ? 4.0 : 2.0);
-        double const net = pot.power.value() - loss * (t - pot.room.celsius());
-        liquid += weight * capacity(t);
-        seconds += weight * (capacity(t) + pot.heat_capacity.value()) / net;
+        double const weight = (i == 0 || i == intervals ? 1.0 : i % 2 == 1 ? 4.0 : 2.0) / (3.0 * intervals);
+        double const share = static_cast<double>(i) / intervals;
+        double const warmed = loss * rise / at_start > 1e-9  // share of the rise after that share of the time
+                                  ? std::expm1(-share * logarithm) / std::expm1(-logarithm)
+                                  : share;
+        liquid += weight * rise * capacity(start.celsius() + share * rise);
+        seconds +=
+            weight * rise / mean * (capacity(start.celsius() + warmed * rise) + pot.heat_capacity.value());
     }
     units::time const duration = seconds * second;
     units::energy const to_liquid = liquid * joule;

@@ -34,9 +34,10 @@ inline constexpr strength_tolerance strength_tolerances[] = {
     {"eu-spirits", "drinks above 1.2 % vol not listed elsewhere, spirits among them", 0.3, "20 °C",
      provenance::read, "Regulation (EU) No 1169/2011, annex XII, item 4",
      "without prejudice to the tolerances of the method of analysis"},
-    {"eu-macerated", "drinks with macerated fruit or parts of plants", 1.5, "20 °C", provenance::read,
+    {"eu-macerated", "drinks that contain macerated fruit or parts of plants", 1.5, "20 °C", provenance::read,
      "Regulation (EU) No 1169/2011, annex XII, item 3",
-     "without prejudice to the tolerances of the method of analysis"},
+     "without prejudice to the tolerances of the method of analysis; for a filtered drink item 4 counts (UK "
+     "Government Chemist, 2017)"},
     {"eu-cider", "beer above 5.5 % vol, cider, perry, fruit wine, mead", 1.0, "20 °C", provenance::read,
      "Regulation (EU) No 1169/2011, annex XII, item 2",
      "without prejudice to the tolerances of the method of analysis"},
@@ -67,14 +68,17 @@ constexpr tolerance_interval permitted_strengths(basic_volume_fraction<Reference
             (std::min)(100.0, label.percent() + of.percent_vol)};
 }
 
-/// By how much the contents of a single bottle may differ from its label, and what the bottles of a lot must
-/// be on average.
+/// By how much the contents of a single bottle may differ from its label, and what the bottles of a batch must
+/// be on average. All volumes are at the reference temperature of the label.
 struct fill_limits {
     tolerance_interval single;  ///< permitted contents of a bottle, mL
-    /// contents that no bottle may be below, mL; in the EU a few may lie between this and `single`
+    /// lowest contents allowed for any bottle, mL; in the EU a few may lie between this and `single`
     double least;
-    char const* lot;       ///< what the bottles of a lot must be
-    char const* citation;  ///< where it stands
+    char const* lot;               ///< what the bottles of a batch must be
+    char const* citation;          ///< where it stands
+    tolerance_interval average;    ///< permitted average of a batch, mL; without limits if the text has none
+    units::temperature reference;  ///< temperature that the volume on the label is meant for
+    char const* remark;            ///< what is known of that temperature
 };
 
 namespace detail {
@@ -110,23 +114,33 @@ inline fill_limits eu_fill_limits(units::volume label) {
     return {{ml - error, detail::unlimited},
             ml - 2.0 * error,
             "on average not below the label, few short by more than the tolerance",
-            "Council Directive 76/211/EEC, annex I, 1 and 2.4"};
+            "Council Directive 76/211/EEC, annex I, 1 and 2.4",
+            {ml, detail::unlimited},
+            at_20_celsius::temperature(),
+            "the label means 20 °C: annex I, 2.2"};
 }
 
-/// Bottles of distilled spirits in the United States.
+/// How far it is known that the volume on a label of distilled spirits in the United States is that at 60 °F.
+inline constexpr char const* us_label_temperature_remark =
+    "27 CFR 19.1 names no temperature for the volume; 60 °F is NIST Handbook 133, from memory";
+
+/// Bottles of distilled spirits in the United States, volumes at 60 °F.
 /// @param label volume on the label, 1 mL to 100 L
-/// @return limits; in a lot about as many bottles may be overfilled as underfilled
+/// @return limits; in a batch about as many bottles may be overfilled as underfilled
 /// @throws range_error if the volume is outside the range
 /// @par Source
-/// 27 CFR 19.356 (b), @ref source_label_tolerances
+/// 27 CFR 19.356 (b), @ref source_label_tolerances; 60 °F by @ref source_us_label_volume
 inline fill_limits us_fill_limits(units::volume label) {
     double const ml = detail::millilitres_on_label(label, 1.0, 1e5, "");
     // The text has gaps between 100 and 101, 375 and 376, 999 and 1000 mL: the stricter side is taken.
     double const share = ml <= 100.0 ? 0.045 : ml <= 375.0 ? 0.03 : ml <= 999.0 ? 0.02 : 0.015;
     return {{ml * (1.0 - share), ml * (1.0 + share)},
             ml * (1.0 - share),
-            "about as many over as under the label",
-            "27 CFR 19.356 (b)"};
+            "about as many bottles over as under the label",
+            "27 CFR 19.356 (b)",
+            {},
+            at_60_fahrenheit::temperature(),
+            us_label_temperature_remark};
 }
 
 }  // namespace aqueth

@@ -5,7 +5,9 @@
 #include <aqueth/correlation/gas_constant.hpp>
 #include <aqueth/equilibrium.hpp>
 #include <aqueth/equilibrium_curve.hpp>
+#include <aqueth/equilibrium_points.hpp>
 #include <aqueth/error.hpp>
+#include <aqueth/number_table.hpp>
 #include <aqueth/numeric/polynomial.hpp>
 #include <aqueth/units.hpp>
 
@@ -14,13 +16,10 @@
 #include <boost/math/interpolators/pchip.hpp>
 
 #include <algorithm>
-#include <charconv>
 #include <cmath>
 #include <cstddef>
 #include <optional>
-#include <string>
 #include <string_view>
-#include <system_error>
 #include <utility>
 #include <vector>
 
@@ -33,77 +32,20 @@ struct measured_point {
     std::optional<units::temperature> temperature{};  ///< boiling temperature
 };
 
-namespace detail {
-
-/// A text without the white space at its ends.
-inline std::string_view without_margin(std::string_view text) {
-    auto const first = text.find_first_not_of(" \t");
-    if (first == std::string_view::npos) return {};
-    return text.substr(first, text.find_last_not_of(" \t") - first + 1);
-}
-
-/// Takes what stands before the first of the given characters, and that character, off the front of a text.
-inline std::string_view take_until(std::string_view& text, char const* ends) {
-    std::size_t const end = (std::min)(text.find_first_of(ends), text.size());
-    std::string_view const taken = text.substr(0, end);
-    text.remove_prefix((std::min)(end + 1, text.size()));
-    return taken;
-}
-
-/// A cell as a number; nothing if it is none as a whole.
-inline std::optional<double> number_in(std::string_view cell) {
-    double value = 0.0;
-    auto const [stop, failure] = std::from_chars(cell.data(), cell.data() + cell.size(), value);
-    if (failure != std::errc() || stop != cell.data() + cell.size()) return std::nullopt;
-    return value;
-}
-
-}  // namespace detail
-
-/// Reads measured points from CSV text: two or three numbers a line, x, y and perhaps the temperature in °C.
-/// Empty lines and lines that begin with '#' are passed over, and the first other line if it is a header: if
-/// none of its cells looks like a number, that is, begins with a digit, a sign or a point.
-/// @param text contents of the file (UTF-8; lines end with LF, CR LF or CR)
+/// Reads measured points from CSV text, as parse_equilibrium_points does: each with its vapour, all of one
+/// pressure.
+/// @param text contents of the file (UTF-8)
 /// @return the points, in the order of the lines
-/// @throws range_error if a line has another number of cells or a cell that is no number (the argument names
-///         the line), or a fraction is outside 0 to 1
+/// @throws text_error as parse_equilibrium_points does, and if a point has no vapour or its pressure differs
+///         from that of the first by more than 0.5 %
 inline std::vector<measured_point> parse_measured_points(std::string_view text) {
-    if (text.starts_with("\xEF\xBB\xBF")) text.remove_prefix(3);  // a byte order mark
+    std::vector<equilibrium_point> const all = parse_equilibrium_points(text).points;
     std::vector<measured_point> points;
-    bool header_allowed = true;
-    for (std::size_t line_number = 1; !text.empty(); ++line_number) {
-        std::size_t const end = text.find_first_of("\r\n");
-        bool const two = end != std::string_view::npos && text.substr(end, 2) == "\r\n";
-        std::string_view line = detail::without_margin(detail::take_until(text, "\r\n"));
-        if (two) text.remove_prefix(1);
-        if (line.empty() || line.front() == '#') continue;
-
-        std::vector<std::string_view> cells;
-        for (std::string_view rest = line;;) {
-            bool const last = rest.find(',') == std::string_view::npos;
-            cells.push_back(detail::without_margin(detail::take_until(rest, ",")));
-            if (last) break;
-        }
-        auto const like_a_number = [](std::string_view cell) {
-            return !cell.empty() &&
-                   std::string_view("0123456789+-.").find(cell.front()) != std::string_view::npos;
-        };
-        bool const first = std::exchange(header_allowed, false);
-        if (first && std::none_of(cells.begin(), cells.end(), like_a_number)) continue;
-
-        std::vector<double> numbers;
-        for (std::string_view const cell : cells) {
-            if (auto const number = detail::number_in(cell)) numbers.push_back(*number);
-        }
-        if (numbers.size() != cells.size() || numbers.size() < 2 || numbers.size() > 3) {
-            bool const all = numbers.size() == cells.size();
-            raise(range_error("measured equilibrium",
-                              {argument::numbers_in_a_line, "numbers in line " + std::to_string(line_number)},
-                              all ? static_cast<double>(numbers.size()) : std::nan(""), "", 2.0, 3.0,
-                              "x, y and perhaps the temperature in °C, with decimal points, between commas"));
-        }
-        points.push_back({mole_fraction(numbers[0]), mole_fraction(numbers[1]), {}});
-        if (numbers.size() == 3) points.back().temperature = celsius(numbers[2]);
+    for (equilibrium_point const& each : all) {
+        if (!each.vapour) number_table::fail(each.line, "", "a boiling point without its vapour");
+        if (each.pressure && all.front().pressure && !of_pressure(each, *all.front().pressure))
+            number_table::fail(each.line, "", "its pressure is not that of the first point");
+        points.push_back({each.liquid, *each.vapour, each.temperature});
     }
     return points;
 }

@@ -3,6 +3,9 @@
 
 #include <aqueth/correlation/glass_expansion.hpp>
 #include <aqueth/correlation/oiml_r22.hpp>
+#include <aqueth/correlation/vapour_liquid.hpp>
+
+#include <cmath>
 
 /// The measurements of a bottling day as functions of plain numbers, generic in the scalar, so that
 /// `propagate` can differentiate them and `monte_carlo` can draw through them.
@@ -72,6 +75,20 @@ constexpr T water_to_add(T const& mass, T const& w, T const& target) {
 template <class T>
 constexpr T diluted(T const& mass, T const& w, T const& water) {
     return mass * w / (mass + water);
+}
+
+/// Vapour over a boiling liquid, as `bubble_point` at a pressure.
+/// @param x                mole fraction of ethanol in the liquid, 0 to 1
+/// @param p                absolute pressure, Pa
+/// @param volatility_error error of the logarithm of the model's relative volatility: `vapour_error`
+/// @return mole fraction of ethanol in the vapour
+/// @par Source
+/// @ref source_excess_gibbs
+template <class T>
+T vapour_over(T const& x, T const& p, T const& volatility_error = T(0.0)) {
+    using std::exp;
+    T const alpha = exp(correlation::vapour_liquid::bubble_at_pressure(x, p).ln_alpha + volatility_error);
+    return alpha * x / (T(1.0) + (alpha - T(1.0)) * x);
 }
 
 }  // namespace aqueth::measurement_model

@@ -13,7 +13,7 @@
 
 namespace aqueth {
 
-/// What is returned to the column.
+/// What the condenser returns to the column.
 class reflux {
 public:
     /// @return no reflux: everything that condenses is taken
@@ -40,17 +40,6 @@ public:
         kept.shown_ = [](double x) { return to<Strength>(mole_fraction(x)).number(); };
         return kept;
     }
-    /// @param share share of the vapour that condenses on the walls of column and head and runs back, 0 to
-    ///              0.9: heat loss is reflux too
-    /// @return the same reflux with that loss
-    /// @throws range_error if the share is outside that range
-    reflux with_heat_loss(double share) const {
-        require_range("reflux", argument::share_of_the_vapour_condensed_by_heat_loss, share, "", 0.0, 0.9);
-        reflux other = *this;
-        other.loss_ = share;
-        return other;
-    }
-
     /// @return the reflux ratio, or the greatest one
     double ratio() const noexcept { return ratio_; }
     /// @return whether the distillate keeps its strength
@@ -64,32 +53,23 @@ public:
     /// @param x mole fraction of ethanol
     /// @return the same in `unit`; only if a strength is kept
     double shown(double x) const { return shown_(x); }
-    /// @return share of the vapour condensed by heat loss
-    double heat_loss() const noexcept { return loss_; }
-
-    /// @param ratio liquid returned per distillate taken
-    /// @return liquid over vapour at the top of the column, heat loss included
-    double internal(double ratio) const noexcept { return loss_ + (1.0 - loss_) * ratio / (1.0 + ratio); }
-    /// @param phi liquid over vapour at the top of the column
-    /// @return liquid returned on purpose per distillate taken
-    double external(double phi) const noexcept { return (1.0 - loss_) / (1.0 - phi) - 1.0; }
 
 private:
     reflux(double ratio, double strength) : ratio_(ratio), strength_(strength) {}
     double ratio_;
     double strength_;
-    double loss_ = 0.0;
     double number_ = 0.0;
     char const* unit_ = "";
     double (*shown_)(double) = nullptr;
 };
 
-/// A still: pot, column, reflux, and how the flows are found.
+/// A still: pot, column, neck, reflux, and how the flows are found.
 struct still {
     vessel pot;                                             ///< the heated pot
     column tower = column::none();                          ///< what stands on it
     aqueth::reflux returned = reflux::none();               ///< what is returned
     flow_model flow = flow_model::constant_molar_overflow;  ///< how flows inside the column are found
+    aqueth::neck neck = aqueth::neck::insulated();          ///< the way from there to the condenser
 };
 
 /// Something that comes to pass in a run: the end of a fraction, or of the run.
@@ -100,6 +80,7 @@ public:
         still_strength,       ///< of the liquid in the pot, falling
         boiling_temperature,  ///< of the liquid in the pot, rising
         distillate_strength,  ///< of what comes over at the moment, falling
+        kept_strength,        ///< whether the greatest reflux still keeps the strength
         collected_volume,     ///< of the distillate at 20 °C, since the watching began
         elapsed_time          ///< since the watching began
     };
@@ -116,6 +97,10 @@ public:
     static condition distillate_strength(Strength strength) {
         return of_strength(watched::distillate_strength, strength);
     }
+    /// The strength that the reflux keeps is lost: the greatest reflux ratio no longer suffices. From there on
+    /// the distillate falls. Only for a reflux of `constant_strength`.
+    /// @return the condition
+    static condition strength_lost() { return condition(watched::kept_strength, 0.0, 0.0, ""); }
     /// @param t the pot boils at this temperature
     /// @return the condition
     static condition boiling_temperature(units::temperature t) {
@@ -140,7 +125,7 @@ public:
 
     /// @return what is watched
     watched what() const noexcept { return what_; }
-    /// @return the value at which it comes to pass: mole fraction, K, m3 or s
+    /// @return the value at which it is met: mole fraction, K, m3 or s; 0 for `strength_lost`
     double value() const noexcept { return value_; }
     /// @return the same as the user gave it
     double number() const noexcept { return number_; }
@@ -155,6 +140,7 @@ public:
         case watched::still_strength: return argument::strength_in_the_still;
         case watched::boiling_temperature: return argument::boiling_temperature;
         case watched::distillate_strength: return argument::strength_of_the_distillate;
+        case watched::kept_strength: return argument::strength_that_is_kept;
         case watched::collected_volume: return argument::collected_volume;
         case watched::elapsed_time: break;
         }

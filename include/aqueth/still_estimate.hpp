@@ -16,6 +16,7 @@
 #include <algorithm>
 #include <charconv>
 #include <cmath>
+#include <concepts>
 #include <cstddef>
 #include <limits>
 #include <span>
@@ -55,21 +56,29 @@ namespace detail {
 
 inline constexpr double most_estimated_stages = 20.0;
 
-/// a still of so many stages, whose power does not matter to the strengths
-inline still still_of_stages(double stages, reflux const& returned) {
-    return {{1.0 * kilowatt}, column::of_stages(stages), returned};
-}
+/// what is known of a still whose stages are sought
+struct known_still {
+    reflux returned;
+    aqueth::neck neck = aqueth::neck::insulated();
+
+    /// the still with so many stages; its power does not matter to the strengths
+    still of_stages(double stages) const {
+        still s{{1.0 * kilowatt}, column::of_stages(stages), returned};
+        s.neck = neck;
+        return s;
+    }
+};
 
 /// Strength that a still of so many stages would have given in a past run, % vol, by the full forecast.
 /// `boiling_down` says the same of many runs in a fraction of the time.
 template <boiling_mixture M>
-double forecast_strength(past_run const& past, double stages, reflux const& returned, M const& mixture) {
+double forecast_strength(past_run const& past, double stages, known_still const& known, M const& mixture) {
     run_plan plan;
     if (past.discarded > units::volume()) plan.cuts.push_back({condition::collected(past.discarded), false});
     // the end of the run counts from its beginning, and volumes do not add: a cut ends what was collected
     plan.cuts.push_back({condition::collected(past.collected)});
     plan.ends.push_back(condition::collected(past.discarded + 1.001 * past.collected));
-    distillation const forecast = distil(past.charge, still_of_stages(stages, returned), plan, mixture);
+    distillation const forecast = distil(past.charge, known.of_stages(stages), plan, mixture);
     return forecast.fractions[plan.cuts.size() - 1].product.strength().percent();
 }
 
@@ -79,8 +88,8 @@ double forecast_strength(past_run const& past, double stages, reflux const& retu
 template <boiling_mixture M>
 class boiling_down {
 public:
-    boiling_down(wash const& strongest, double stages, reflux const& returned, M const& mixture)
-        : batch_(strongest, still_of_stages(stages, returned), mixture) {}
+    boiling_down(wash const& strongest, double stages, known_still const& known, M const& mixture)
+        : batch_(strongest, known.of_stages(stages), mixture) {}
 
     /// strength of what a run collects, % vol; its charge is not stronger than the strongest
     double strength(past_run const& p) {
@@ -124,7 +133,7 @@ private:
     void boil_on() {
         unknowns const y = steps_.empty() ? unknowns{batch_.x(), 0.0, 0.0} : steps_.back().end;
         unknowns const slope = steps_.empty() ? slopes(y) : steps_.back().slope;
-        unknowns const scale{0.01 + y[0], batch_.x(), 1.0};
+        unknowns const scale{y[0] + (std::min)(0.01, 0.1 * batch_.x()), batch_.x(), 1.0};
         auto const f = [this](double, unknowns const& at) { return slopes(at); };
         for (;;) {
             double const tried = length_;
@@ -210,8 +219,8 @@ public:
 
     double measured() const { return measured_; }  ///< mean of the measured strengths, % vol
 
-    forecast_misses misses(double stages, reflux const& returned) const {
-        boiling_down<M> still(strongest().charge, stages, returned, mixture_);
+    forecast_misses misses(double stages, known_still const& known) const {
+        boiling_down<M> still(strongest().charge, stages, known, mixture_);
         forecast_misses sum{0.0, 0.0};
         for (past_run const& p : past_) {
             double const miss = still.strength(p) - p.strength.percent();
@@ -222,10 +231,10 @@ public:
     }
 
     /// The stages with the least sum of squares, whether or not they explain the runs.
-    stage_estimate estimate(reflux const& returned) const {
+    stage_estimate estimate(known_still const& known) const {
         double const infinite = std::numeric_limits<double>::infinity();
         double const most = most_estimated_stages;
-        auto const squares = [&](double stages) { return misses(stages, returned).squares; };
+        auto const squares = [&](double stages) { return misses(stages, known).squares; };
         double best = 0.0, least = squares(0.0);
         double const at_most = squares(most);
         for (double n = 1.0; n <= most; n += 1.0) {  // runs that contradict each other can make two valleys
@@ -246,9 +255,11 @@ public:
         double const explained = stated_ * stated_ * chi_squared_95(freedom);
         // The range is where the sum of squares exceeds its least by no more than one squared standard
         // uncertainty of a strength: for one run, the stages for the strength plus and minus that. If the
-        // most stages are best, the least sum is no valley: then it is what still explains the runs.
-        bool const flat = at_most - least <= 1e-6 * u * u;  // more stages would change nothing
-        double const allowed = best < most && !flat ? least + u * u : (std::max)(least, explained);
+        // most stages are as good as the best, the sum has no valley: then the range is what explains the
+        // runs, or, if nothing does, what is as good as the most stages.
+        double const negligible = 1e-6 * u * u;
+        bool const flat = at_most - least <= negligible;
+        double const allowed = flat ? (std::max)(least + negligible, explained) : least + u * u;
         auto const beyond = [&](double n) { return squares(n) - allowed; };
         double const lowest = beyond(0.0) <= 0.0 ? 0.0 : numeric::bracketed_root(beyond, 0.0, best, 1e-5);
         double const highest =
@@ -301,8 +312,8 @@ private:
 
 }  // namespace detail
 
-/// Effective stages of a still from what earlier runs gave, so that the next forecast fits it: those with the
-/// least sum of squares of forecast less measured strength.
+/// Effective stages of a still's column from what earlier runs gave, so that the next forecast fits it: those
+/// with the least sum of squares of forecast less measured strength. Pot and neck are not counted.
 ///
 /// One run gives one strength, so only one figure can be found from it: the reflux must be known or assumed.
 /// `reflux_candidates` shows what other assumptions would fit as well.
@@ -312,7 +323,8 @@ private:
 /// one) if that is larger: runs that contradict each other do not make a sharp answer. If the most stages fit
 /// best, the range is what explains the runs at 95 %.
 /// @param past        one run or more, all on the same still
-/// @param returned    reflux they were run with, a constant ratio, heat loss included
+/// @param returned    reflux they were run with, a constant ratio
+/// @param n           the still's neck
 /// @param uncertainty standard uncertainty of each of the measured strengths, 0.01 to 5 % vol
 /// @param mixture     the equilibrium at the pressure of the day
 /// @return the stages, with what the uncertainty makes of them, and whether they explain the runs
@@ -324,13 +336,14 @@ private:
 /// @par Source
 /// Type A and type B: JCGM 100:2008 (GUM), 4.2 and 4.3, from memory
 template <boiling_mixture M>
-stage_estimate estimate_stages(std::span<past_run const> past, reflux const& returned, double uncertainty,
-                               M const& mixture) {
+stage_estimate estimate_stages(std::span<past_run const> past, reflux const& returned, neck const& n,
+                               double uncertainty, M const& mixture) {
     detail::stage_fit<M> const fit(past, uncertainty, mixture);
-    stage_estimate const e = fit.estimate(returned);
+    detail::known_still const known{returned, n};
+    stage_estimate const e = fit.estimate(known);
     if (e.explains) return e;
-    double const weakest = fit.measured() + fit.misses(0.0, returned).mean;
-    double const strongest = fit.measured() + fit.misses(detail::most_estimated_stages, returned).mean;
+    double const weakest = fit.measured() + fit.misses(0.0, known).mean;
+    double const strongest = fit.measured() + fit.misses(detail::most_estimated_stages, known).mean;
     require_range("estimate of stages", argument::measured_strength, fit.measured(), volume_fraction::unit,
                   weakest, strongest,
                   "from a bare pot to 20 stages with " + detail::reflux_in_words(returned) +
@@ -342,34 +355,52 @@ stage_estimate estimate_stages(std::span<past_run const> past, reflux const& ret
 /// the less the data tell reflux and stages apart.
 /// @param past        one run or more, all on the same still and with the same reflux
 /// @param ratios      reflux ratios to try
-/// @param heat_loss   share of the vapour condensed by heat loss, 0 to 0.9
+/// @param n           the still's neck
 /// @param uncertainty standard uncertainty of each of the measured strengths, 0.01 to 5 % vol
 /// @param mixture     the equilibrium at the pressure of the day
+/// @param progress    callable: std::size_t -> void; told after each ratio how many have been tried
 /// @return the ratios in their order, each with its nearest stages, explaining or not
-/// @throws range_error as `estimate_stages`, but for the strength: what a ratio cannot give, it misses
-template <boiling_mixture M>
+/// @throws range_error as `estimate_stages`, except for the strength: what a ratio cannot give, it misses
+template <boiling_mixture M, std::invocable<std::size_t> Progress>
 std::vector<still_candidate> nearest_stages(std::span<past_run const> past, std::span<double const> ratios,
-                                            double heat_loss, double uncertainty, M const& mixture) {
+                                            neck const& n, double uncertainty, M const& mixture,
+                                            Progress const& progress) {
     detail::stage_fit<M> const fit(past, uncertainty, mixture);
     std::vector<still_candidate> result;
-    for (double const ratio : ratios)
-        result.push_back({ratio, fit.estimate(reflux::constant(ratio).with_heat_loss(heat_loss))});
+    for (double const ratio : ratios) {
+        result.push_back({ratio, fit.estimate({reflux::constant(ratio), n})});
+        progress(result.size());
+    }
     return result;
+}
+
+/// The same, for those who do not wait.
+/// @param past        as above
+/// @param ratios      as above
+/// @param n           as above
+/// @param uncertainty as above
+/// @param mixture     as above
+/// @return as above
+/// @throws range_error as above
+template <boiling_mixture M>
+std::vector<still_candidate> nearest_stages(std::span<past_run const> past, std::span<double const> ratios,
+                                            neck const& n, double uncertainty, M const& mixture) {
+    return nearest_stages(past, ratios, n, uncertainty, mixture, [](std::size_t) {});
 }
 
 /// Which pairs of reflux and stages would explain what was measured.
 /// @param past        as `nearest_stages`
 /// @param ratios      as `nearest_stages`
-/// @param heat_loss   as `nearest_stages`
+/// @param n           as `nearest_stages`
 /// @param uncertainty as `nearest_stages`
 /// @param mixture     as `nearest_stages`
 /// @return the ratios with which some number of stages explains the runs, with those stages
 /// @throws range_error as `nearest_stages`
 template <boiling_mixture M>
 std::vector<still_candidate> reflux_candidates(std::span<past_run const> past, std::span<double const> ratios,
-                                               double heat_loss, double uncertainty, M const& mixture) {
+                                               neck const& n, double uncertainty, M const& mixture) {
     std::vector<still_candidate> result;
-    for (still_candidate const& c : nearest_stages(past, ratios, heat_loss, uncertainty, mixture))
+    for (still_candidate const& c : nearest_stages(past, ratios, n, uncertainty, mixture))
         if (c.estimate.explains) result.push_back(c);
     return result;
 }

@@ -1,14 +1,32 @@
 // SPDX-License-Identifier: BSL-1.0
 #include "boiling.hpp"
 
+#include <algorithm>
+
 namespace program {
+
+namespace {
+
+std::optional<model_doubt> doubt_about(equilibrium const& e, mole_fraction x,
+                                       double (*uncertainty)(equilibrium const&)) {
+    try {
+        double const u = uncertainty(e);
+        return model_doubt{mole_fraction((std::max)(0.0, x.value() - u)),
+                           mole_fraction((std::min)(1.0, x.value() + u)), u,
+                           relative_volatility_uncertainty(e.liquid, e.pressure)};
+    } catch (range_error const&) {
+        return std::nullopt;
+    }
+}
+
+}  // namespace
 
 std::vector<correlation::source> boiling_sources() {
     using namespace correlation;
-    return {oiml_r22::cited,        vapour_liquid::cited,
-            excess_gibbs::cited,    water_saturation_wagner_pruss::cited,
-            modified_raoult::cited, ethanol_saturation_poling::cited,
-            icao_atmosphere::cited};
+    return {oiml_r22::cited,          vapour_liquid::cited,
+            excess_gibbs::cited,      water_saturation_wagner_pruss::cited,
+            modified_raoult::cited,   ethanol_saturation_poling::cited,
+            vapour_deviations::cited, icao_atmosphere::cited};
 }
 
 json to_json(mole_fraction x) {
@@ -29,6 +47,38 @@ std::string air_in_words(wording const& words, surroundings const& air, units::p
     if (air.pressure.present) return words.pressure(p);
     return fmt::format("{}, the mean at {}; weather moves it by up to 4 %", words.pressure(p),
                        printable(trimmed(air.altitude.text)));
+}
+
+std::optional<model_doubt> doubt_about_vapour(equilibrium const& e) {
+    return doubt_about(e, e.vapour, &vapour_uncertainty);
+}
+std::optional<model_doubt> doubt_about_liquid(equilibrium const& e) {
+    return doubt_about(e, e.liquid, &liquid_uncertainty);
+}
+
+std::string in_brackets(wording const& words, std::optional<model_doubt> const& doubt) {
+    if (!doubt) return {};
+    std::string const lower = words.rounded(doubt->lower), upper = words.rounded(doubt->upper);
+    return lower == upper ? std::string() : fmt::format(" ({} to {})", lower, upper);
+}
+
+void say_doubt(page& text, wording const& words, std::optional<model_doubt> const& doubt) {
+    if (doubt && doubt->uncertainty == 0.0) return;  // a pure liquid
+    if (!doubt) {
+        text.row("  how sure", "not known: vapours were measured from 25 to 300 kPa");
+        return;
+    }
+    text.row("  how sure", "{} to {}, one standard uncertainty of the model", words.rounded(doubt->lower),
+             words.rounded(doubt->upper));
+}
+
+json to_json(std::optional<model_doubt> const& doubt) {
+    if (!doubt) return nullptr;
+    auto const vol = [](mole_fraction x) { return to<volume_fraction>(x).percent(); };
+    return {{"standard_uncertainty_percent_mol", 100.0 * doubt->uncertainty},
+            {"percent_vol_20C_from", vol(doubt->lower)},
+            {"percent_vol_20C_to", vol(doubt->upper)},
+            {"relative_standard_uncertainty_of_volatility", doubt->relative_volatility}};
 }
 
 void say_azeotrope(page& text, wording const& words, units::pressure p) {

@@ -12,6 +12,7 @@
 #include <aqueth/correlation/icao_atmosphere.hpp>
 #include <aqueth/correlation/modified_raoult.hpp>
 #include <aqueth/correlation/oiml_r22.hpp>
+#include <aqueth/correlation/vapour_deviations.hpp>
 #include <aqueth/correlation/vapour_liquid.hpp>
 #include <aqueth/correlation/water_saturation_wagner_pruss.hpp>
 
@@ -35,6 +36,21 @@ std::optional<equilibrium> azeotrope_at(units::pressure p);
 
 /// The pressure at the still, and how well it is known.
 std::string air_in_words(wording const& words, surroundings const& air, units::pressure p);
+
+/// How far one standard uncertainty of the model moves what it says of a vapour, or of the liquid under one.
+struct model_doubt {
+    mole_fraction lower, upper;
+    double uncertainty;          ///< of the mole fraction
+    double relative_volatility;  ///< relative, of the relative volatility
+};
+/// @return nothing where no vapours were measured: below 25 and above 300 kPa
+std::optional<model_doubt> doubt_about_vapour(equilibrium const& e);
+std::optional<model_doubt> doubt_about_liquid(equilibrium const& e);
+/// In brackets behind a figure, or nothing.
+std::string in_brackets(wording const& words, std::optional<model_doubt> const& doubt);
+/// A row that says how sure the model is, and which way most measurements lie.
+void say_doubt(page& text, wording const& words, std::optional<model_doubt> const& doubt);
+json to_json(std::optional<model_doubt> const& doubt);
 
 void say_azeotrope(page& text, wording const& words, units::pressure p);
 json azeotrope_to_json(units::pressure p);

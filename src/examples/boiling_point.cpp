@@ -12,7 +12,7 @@ about const who{
     "what temperature a vapour begins to condense and how strong the liquid under it is.",
     "The Quillbeck teaching stillhouse, 650 m above the sea, fills its pot with 20 L of 8 % vol:\n"
     "  $ boiling_point --strength '8 %vol' --altitude '650 m' --amount '20 L'\n"
-    "  Boils at 91.3 °C; the first distillate has 50.9 % vol.",
+    "  Boils at 91.3 °C; the first distillate has 50.9 % vol (48.3 % vol to 53.3 % vol).",
     boiling_sources()};
 
 /// Heat to bring a charge to the boil, if the caloric range allows.
@@ -63,25 +63,29 @@ void run(session& s) {
         on_behalf_of(air.decisive(), [&] { return liquid.present ? bubble_point(w, p) : dew_point(w, p); });
 
     wording const words = s.words();
+    auto const doubt = liquid.present ? doubt_about_vapour(e) : doubt_about_liquid(e);
     page text;
     if (liquid.present) {
-        text.say("Boils at {}; the first distillate has {}.", words.rounded(e.temperature),
-                 words.rounded(e.vapour));
+        text.say("Boils at {}; the first distillate has {}{}.", words.rounded(e.temperature),
+                 words.rounded(e.vapour), in_brackets(words, doubt));
     } else {
-        text.say("Begins to condense at {}; the liquid under it has {}.", words.rounded(e.temperature),
-                 words.rounded(e.liquid));
+        text.say("Begins to condense at {}; the liquid under it has {}{}.", words.rounded(e.temperature),
+                 words.rounded(e.liquid), in_brackets(words, doubt));
     }
     text.gap();
     text.row("pressure", "{}", air_in_words(words, air, p));
     text.row(liquid.present ? "boils at" : "condenses from", "{}", words.exact_temperature(e.temperature));
     text.row("liquid", "{}", words.fractions(e.liquid));
+    if (vapour.present) say_doubt(text, words, doubt);
     text.row("vapour", "{}", words.fractions(e.vapour));
+    if (liquid.present) say_doubt(text, words, doubt);
     text.row("volatility", "{}, ethanol relative to water", number(e.relative_volatility, 4));
     say_azeotrope(text, words, p);
     json data = {{"pressure_kPa", in(p, kilopascal)},
                  {"temperature_C", e.temperature.celsius()},
                  {"liquid", to_json(e.liquid)},
                  {"vapour", to_json(e.vapour)},
+                 {liquid.present ? "uncertainty_of_vapour" : "uncertainty_of_liquid", to_json(doubt)},
                  {"relative_volatility", e.relative_volatility},
                  {"azeotrope", azeotrope_to_json(p)}};
     if (amount.present) {
@@ -100,9 +104,13 @@ void run(session& s) {
         data["condensing_and_cooling_to_20C_kJ_per_kg"] = *cooling;
     }
     text.gap();
+    if (doubt && e.liquid.value() > 0.0 && e.liquid.value() <= 0.1) {
+        text.say(
+            "Most vapours that were measured over liquids as weak as this were weaker than the model's.");
+    }
     text.say(
-        "Of ethanol and water alone: what else is dissolved in a wash raises its boiling temperature by a\n"
-        "tenth of a kelvin or two.");
+        "Of ethanol and water alone: what else is dissolved in a wash raises its boiling temperature by\n{}.",
+        words.us ? "two to four tenths of a degree Fahrenheit" : "a tenth of a kelvin or two");
     text.say("{}", still_caution);
     s.answer(text, data);
 }

@@ -32,10 +32,9 @@ TEXT
 show "correct_reading --reading '84 %vol' --temperature '31 C'"
 
 tell <<'TEXT'
-2. How much water? The water in the jug is at 15 °C. It is weighed rather than measured: masses
-   add up, volumes do not. It goes in by halves, stirred in between. The contraction below is what
-   the product lacks of the volume that its parts had. Mixing makes heat: warm spirit and cool
-   water come out nearly as warm as the spirit was.
+2. How much water? The water in the jug is at 15 °C. The distiller weighs it, because masses add
+   up and volumes do not, and adds it in two halves, stirred in between. The volume lost in mixing
+   stands below. Mixing makes heat: the mixture is nearly as warm as the spirit was.
 TEXT
 show "dilute_spirit --amount '2.00 L' --reading '84 %vol' --temperature '31 C' \\
       --target '45 %vol' --water-temperature '15 C' --additions 2"

@@ -21,21 +21,34 @@ about const who{
     "the liquid, and the temperatures of boiling and condensing; measured points on it if wanted.",
     "The Quillbeck teaching stillhouse, 650 m above the sea, hangs a picture beside its still:\n"
     "  $ draw_equilibrium --output quillbeck.svg --altitude '650 m' --replace\n"
-    "  Wrote quillbeck.svg: equilibrium of ethanol and water under 93.757 kPa.",
+    "  Wrote quillbeck.svg: equilibrium of ethanol and water under 93.76 kPa.",
     boiling_sources()};
 
-/// In which fraction a picture shows strengths.
-double shown(mole_fraction x, basis in) {
-    return in == basis::volume ? to<volume_fraction>(x).percent()
-           : in == basis::mass ? to<mass_fraction>(x).percent()
-                               : x.percent();
-}
+/// How a picture shows strengths.
+struct strength_axis {
+    basis kind;
 
-basis read_basis(given const& g) {
+    double number(mole_fraction x) const {
+        return kind == basis::volume  ? to<volume_fraction>(x).percent()
+               : kind == basis::mass  ? to<mass_fraction>(x).percent()
+               : kind == basis::proof ? to<us_proof>(x).degrees()
+                                      : x.percent();
+    }
+    char const* unit() const {
+        return kind == basis::volume  ? "% vol"
+               : kind == basis::mass  ? "% mass"
+               : kind == basis::proof ? "US proof"
+                                      : "% mol";
+    }
+    double end() const { return kind == basis::proof ? 200.0 : 100.0; }
+};
+
+strength_axis read_axis(given const& g) {
     notation const n = read_notation(g, g.text);
-    bool const fraction = n.kind == basis::volume || n.kind == basis::mass || n.kind == basis::moles;
-    if (!fraction || n.factor != 1.0 || n.referenced) refuse(g, "expected %mol, %mass or %vol");
-    return n.kind;
+    bool const known =
+        n.kind == basis::volume || n.kind == basis::mass || n.kind == basis::moles || n.kind == basis::proof;
+    if (!known || n.factor != 1.0 || n.referenced) refuse(g, "expected %mol, %mass, %vol or proof");
+    return {n.kind};
 }
 
 /// What a file of points is called in the picture.
@@ -71,23 +84,26 @@ private:
     int count_ = 0;
 };
 
-std::string script(units::pressure p, basis in, std::vector<series> const& measured) {
-    auto const percent = [in](mole_fraction x) { return shown(x, in); };
+std::string script(units::pressure p, strength_axis axis, wording const& words,
+                   std::vector<series> const& measured) {
+    auto const percent = [axis](mole_fraction x) { return axis.number(x); };
+    auto const degrees = [&](units::temperature t) { return words.us ? t.fahrenheit() : t.celsius(); };
     sketch::pairs composition, boiling, condensing;
     equilibrium_curve const curve(p);
     for (int k = 0; k <= 400; ++k) {
         double const u = k / 400.0;
         mole_fraction const x(u * u);  // close where the vapour rises steeply
-        double const t = curve.temperature(x).celsius();
+        double const t = degrees(curve.temperature(x));
         composition.emplace_back(percent(x), percent(curve.vapour(x)));
         boiling.emplace_back(percent(x), t);
         condensing.emplace_back(percent(curve.vapour(x)), t);
     }
-    char const* const unit = in == basis::volume ? "% vol" : in == basis::mass ? "% mass" : "% mol";
+    char const* const unit = axis.unit();
+    double const end = axis.end();
     sketch all;
     std::string left, right;
     all.add(left, composition, "lines linewidth 2.5 linecolor '#1f4e79'", "vapour over the liquid");
-    all.add(left, {{0.0, 0.0}, {100.0, 100.0}}, "lines dashtype 2 linecolor '#888888'",
+    all.add(left, {{0.0, 0.0}, {end, end}}, "lines dashtype 2 linecolor '#888888'",
             "as strong as the liquid");
     all.add(right, boiling, "lines linewidth 2.5 linecolor '#1f4e79'",
             measured.empty() ? "liquid, boiling" : "liquid, boiling (full points)");
@@ -97,12 +113,12 @@ std::string script(units::pressure p, basis in, std::vector<series> const& measu
     char const* const colours[] = {"#d55e00", "#009e73", "#cc79a7", "#56b4e9", "#e69f00", "#666666"};
     for (std::size_t k = 0; k < measured.size(); ++k) {
         sketch::pairs xy, tx, ty;
-        for (point const& each : measured[k].points) {
+        for (equilibrium_point const& each : measured[k].points) {
             double const x = percent(each.liquid), y = each.vapour ? percent(*each.vapour) : 0.0;
             if (each.vapour) xy.emplace_back(x, y);
             if (!each.temperature) continue;
-            tx.emplace_back(x, each.temperature->celsius());
-            if (each.vapour) ty.emplace_back(y, each.temperature->celsius());
+            tx.emplace_back(x, degrees(*each.temperature));
+            if (each.vapour) ty.emplace_back(y, degrees(*each.temperature));
         }
         auto const dots = fmt::format("points pointsize 0.6 linewidth 1.5 linecolor '{}' pointtype ",
                                       colours[k % std::size(colours)]);
@@ -111,10 +127,10 @@ std::string script(units::pressure p, basis in, std::vector<series> const& measu
         all.add(right, ty, dots + "6", "");
     }
     if (auto const most = azeotrope_at(p)) {
-        double const x = percent(most->liquid), t = most->temperature.celsius();
+        double const x = percent(most->liquid), t = degrees(most->temperature);
         char const* const mark = "points pointtype 12 pointsize 1.2 linewidth 2 linecolor '#000000'";
         all.add(left, {{x, x}}, mark, fmt::format("azeotrope, {:.1f} {}", x, unit));
-        all.add(right, {{x, t}}, mark, fmt::format("azeotrope, {:.2f} °C", t));
+        all.add(right, {{x, t}}, mark, "azeotrope, " + words.exact_temperature(most->temperature));
     }
     return all.data() +
            fmt::format(
@@ -122,44 +138,50 @@ std::string script(units::pressure p, basis in, std::vector<series> const& measu
                "set terminal svg size 1200,640 font 'sans-serif,14' background '#ffffff' noenhanced\n"
                "set multiplot layout 1,2 title {}\n"
                "set border linecolor '#444444'\nset grid linecolor '#dddddd'\nset tics nomirror\n"
-               "set xrange [0:100]\nset xtics 10\n"
-               "set yrange [0:100]\nset ytics 10\nset key bottom right\n"
+               "set xrange [0:{}]\nset xtics {}\n"
+               "set yrange [0:{}]\nset ytics {}\nset key bottom right\n"
                "set xlabel 'ethanol in the liquid, {}'\nset ylabel 'ethanol in the vapour, {}'\n{}\n"
                "set autoscale y\nset ytics autofreq\nset key top right\n"
-               "set xlabel 'ethanol in the liquid or the vapour, {}'\nset ylabel 'temperature, °C'\n{}\n"
+               "set xlabel 'ethanol in the liquid or the vapour, {}'\nset ylabel 'temperature, {}'\n{}\n"
                "unset multiplot\n",
-               in_quotes("Ethanol and water under " + wording{}.pressure(p)), unit, unit, left, unit, right);
+               in_quotes("Ethanol and water under " + words.pressure(p)), end, end / 10.0, end, end / 10.0,
+               unit, unit, left, unit, words.us ? "°F" : "°C", right);
 }
 
 void run(session& s) {
     given const& output = s.required("--output", "FILE", "picture to write, a name that ends in .svg");
-    bool const& replace = s.flag("--replace", "write it even if there is such a file already");
+    bool const& replace = s.flag("--replace", "replace a file that is there");
     surroundings const air = s.surroundings_options();
-    auto const& files = s.repeated("--points", "FILE", "points to draw, see below; repeat", false);
-    given const& fraction = s.option("--in", "UNIT", "of strengths: %mol, %mass or %vol", "%mol");
+    auto const& files =
+        s.repeated("--points", "FILE", "measured points to draw (below); may be repeated", false);
+    given const& fraction =
+        s.option("--in", "UNIT", "of strengths: %mol, %mass, %vol or proof", "%mol", "proof");
     s.explain(points_format);
+    s.offer_us_units();
     s.parse();
 
     units::pressure const p = read_pressure(air);
     std::filesystem::path const path = read_picture_path(output, replace);
     std::vector<series> measured;
     for (given const& file : files) measured.push_back({read_points(file, p), series_name(file)});
-    basis const in_what = read_basis(fraction);
-    std::string const commands = on_behalf_of(air.decisive(), [&] { return script(p, in_what, measured); });
-    put_picture(s, output, path, svg_by_gnuplot(commands));
+    strength_axis const axis = read_axis(fraction);
+    wording const words = s.words();
+    std::string const commands =
+        on_behalf_of(air.decisive(), [&] { return script(p, axis, words, measured); });
+    put_picture(s, output, path, replace, svg_by_gnuplot(commands));
 
     page text;
     text.say("Wrote {}: equilibrium of ethanol and water under {}.", printable(output.text),
-             wording{}.pressure(p));
+             words.pressure(p));
     text.gap();
-    say_azeotrope(text, {}, p);
+    say_azeotrope(text, words, p);
     json data = {
         {"written", output.text}, {"pressure_kPa", in(p, kilopascal)}, {"azeotrope", azeotrope_to_json(p)}};
     for (series const& each : measured) {
-        text.row("points", "{} of {}{}", each.points.size(), printable(each.name),
-                 each.left_out == 0 ? "" : fmt::format("; {} of another pressure left out", each.left_out));
-        data["points"].push_back(
-            {{"name", each.name}, {"drawn", each.points.size()}, {"left_out", each.left_out}});
+        text.row("points", "{} of {}{}", each.points.size(), printable(each.name), each.in_words());
+        json points = {{"name", each.name}, {"drawn", each.points.size()}};
+        points.update(each.to_json());
+        data["points"].push_back(points);
     }
     text.gap();
     text.say("{}", still_caution);

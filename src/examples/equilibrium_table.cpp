@@ -3,6 +3,8 @@
 #include "boiling.hpp"
 #include "points.hpp"
 
+#include <aqueth/measured_equilibrium.hpp>
+
 #include <array>
 #include <cstddef>
 #include <optional>
@@ -17,7 +19,7 @@ about const who{
     "somebody measured them, between the points of a file, and whether the points can be trusted.",
     "The Quillbeck teaching stillhouse, 650 m above the sea, wants to see what one boiling gains:\n"
     "  $ equilibrium_table --liquids '0 to 90 %vol by 10' --altitude '650 m'\n"
-    "  Equilibrium of ethanol and water under 93.757 kPa",
+    "  Equilibrium of ethanol and water under 93.76 kPa",
     boiling_sources()};
 
 /// What the columns are called for machines.
@@ -80,15 +82,16 @@ std::vector<row> measured_rows(std::vector<mole_fraction> const& liquids,
     return rows;
 }
 
-measured_equilibrium read_measured(given const& file, units::pressure p) {
+measured_equilibrium laid_through(given const& file, points_at_pressure const& read, units::pressure p) {
     std::vector<measured_point> points;
-    for (point const& each : read_points(file, p).points) {
+    for (equilibrium_point const& each : read.points) {
         if (each.vapour) points.push_back({each.liquid, *each.vapour, each.temperature});
     }
     return on_behalf_of(file, [&] { return measured_equilibrium(points, p); });
 }
 
-void say_consistency(page& text, json& data, measured_equilibrium const& points) {
+void say_consistency(page& text, json& data, wording const& words, measured_equilibrium const& points,
+                     points_at_pressure const& read) {
     consistency const found = points.check();
     std::size_t const count = points.points().size();
     text.say(
@@ -96,34 +99,47 @@ void say_consistency(page& text, json& data, measured_equilibrium const& points)
         found.trusted
             ? "The points can be trusted: they agree with one another and with the model."
             : "Do not trust the points: they disagree with one another or with the model, or are too few.");
-    text.row("points", "{}, {:.2f} to {:.2f} % mol", count, points.points().front().liquid.percent(),
-             points.points().back().liquid.percent());
+    text.row("points", "{}, {} to {} % mol{}", count, number(points.points().front().liquid.percent(), 3),
+             number(points.points().back().liquid.percent(), 3), read.in_words());
     text.row("share measured", "{:.0f} % of the way from water to ethanol (good: half or more)",
              100.0 * found.measured_share);
     text.row("area test", "{:.1f} % (good: below 10 %)", found.area_percent);
-    text.row("vapour", "off the model by {:.4f} mol/mol on average (good: below 0.02), {:.4f} at most",
-             found.mean_vapour_deviation, found.largest_vapour_deviation);
+    text.row("vapour", "{:.1f} % mol from the model on average (good: below 2), at most {:.1f}",
+             100.0 * found.mean_vapour_deviation, 100.0 * found.largest_vapour_deviation);
     data["consistency"] = {{"trusted", found.trusted},
                            {"points", count},
                            {"measured_share", found.measured_share},
                            {"area_percent", found.area_percent},
                            {"mean_vapour_deviation", found.mean_vapour_deviation},
                            {"largest_vapour_deviation", found.largest_vapour_deviation}};
+    data["consistency"].update(read.to_json());
     if (points.has_temperature()) {
-        text.row("temperature", "off the model by {:.2f} K on average (good: below 1 K), {:.2f} K at most",
-                 found.mean_temperature_deviation, found.largest_temperature_deviation);
+        text.row("temperature", "{} from the model on average (good: below {}), at most {}",
+                 words.difference(found.mean_temperature_deviation * kelvins),
+                 words.difference(1.0 * kelvins),
+                 words.difference(found.largest_temperature_deviation * kelvins));
         data["consistency"]["mean_temperature_deviation_K"] = found.mean_temperature_deviation;
         data["consistency"]["largest_temperature_deviation_K"] = found.largest_temperature_deviation;
     }
     text.gap();
 }
 
+/// A cell for people: a strength, a temperature or a pressure in their units, with the digits a bench can use.
+std::string cell_text(std::optional<double> cell, std::size_t column, wording const& words) {
+    if (!cell) return "-";
+    if (!words.us || (column < 6 && column % 3 != 0) || column == 8) return number(*cell, column < 6 ? 3 : 4);
+    if (column < 6) return number(to<us_proof>(volume_fraction(*cell / 100.0)).degrees(), 3);
+    if (column == 6) return number(celsius(*cell).fahrenheit(), 4);
+    return number(in(*cell * kilopascal, 25.4 * millimetre_of_mercury), 4);
+}
+
 /// Puts the rows on paper in all three forms; what is the same in all rows is not shown to people.
 void write(session& s, page& text, json& data, std::vector<row> const& rows, bool isothermal) {
+    wording const words = s.words();
     text.say("{:>26}{:>28}{:>13}{:>12}", "liquid", "vapour", isothermal ? "pressure" : "boils at",
              "relative");
-    text.say("{0:>8}{1:>9}{2:>9}{0:>10}{1:>9}{2:>9}{3:>13}{4:>12}", "% vol", "% mass", "% mol",
-             isothermal ? "kPa" : "°C", "volatility");
+    text.say("{0:>8}{1:>9}{2:>9}{0:>10}{1:>9}{2:>9}{3:>13}{4:>12}", words.us ? "US proof" : "% vol", "% mass",
+             "% mol", isothermal ? (words.us ? "inHg" : "kPa") : (words.us ? "°F" : "°C"), "volatility");
     std::string csv;
     for (char const* const name : columns) csv += fmt::format("{}{}", csv.empty() ? "" : ",", name);
     data["rows"] = json::array();
@@ -133,9 +149,8 @@ void write(session& s, page& text, json& data, std::vector<row> const& rows, boo
         json values;
         for (std::size_t k = 0; k < cells.size(); ++k) {
             bool const hidden = k == (isothermal ? 6u : 7u);
-            std::string const cell = cells[k] ? fmt::format("{:.{}f}", *cells[k], k < 8 ? 2 : 4) : "-";
             int const width = k == 0 ? 8 : k == 3 ? 10 : k < 6 ? 9 : k < 8 ? 13 : 12;
-            if (!hidden) line += fmt::format("{:>{}}", cell, width);
+            if (!hidden) line += fmt::format("{:>{}}", cell_text(cells[k], k, words), width);
             csv +=
                 fmt::format("{}{}", k == 0 ? "\n" : ",", cells[k] ? fmt::format("{:.10g}", *cells[k]) : "");
             values[columns[k]] = cells[k] ? json(*cells[k]) : json();
@@ -144,7 +159,10 @@ void write(session& s, page& text, json& data, std::vector<row> const& rows, boo
         text.say("{}", line);
         data["rows"].push_back(values);
     }
-    if (!complete) text.say("\n-: outside what is measured, or outside 0.01 to 120 °C.");
+    if (!complete) {
+        text.say("\n-: outside the measured points, or outside {}.",
+                 words.us ? "32.02 to 248 °F" : "0.01 to 120 °C");
+    }
     text.say("\n{}", still_caution);
     s.answer(text, data, csv + "\n");
 }
@@ -152,9 +170,11 @@ void write(session& s, page& text, json& data, std::vector<row> const& rows, boo
 void run(session& s) {
     given const& liquids = s.option("--liquids", "RANGE", "strengths of the liquid", "0 to 100 %mol by 5");
     surroundings const air = s.surroundings_options();
-    given const& temperature = s.option("--temperature", "TEMP", "instead of a pressure: of all rows");
+    given const& temperature =
+        s.option("--temperature", "TEMP", "temperature of all rows, instead of a pressure");
     given const& measured = s.option("--measured", "FILE", "points measured under that pressure (below)");
     s.explain(points_format);
+    s.offer_us_units();
     s.offer_csv();
     s.parse();
     bool const isothermal = temperature.present;
@@ -171,24 +191,26 @@ void run(session& s) {
     json data;
     if (isothermal) {
         units::temperature const t = read_any_temperature(temperature, temperature.text);
-        text.say("Equilibrium of ethanol and water at {:.2f} °C", t.celsius());
+        text.say("Equilibrium of ethanol and water at {}", s.words().exact_temperature(t));
         text.gap();
         auto const rows = on_behalf_of(temperature, [&] { return model_rows(strengths, t); });
         return write(s, text, data, rows, true);
     }
     units::pressure const p = read_pressure(air);
-    std::string const under = wording{}.pressure(p);
+    wording const words = s.words();
+    std::string const under = words.pressure(p);
     data["pressure_kPa"] = in(p, kilopascal);
     if (measured.present) {
-        measured_equilibrium const points = read_measured(measured, p);
+        points_at_pressure const read = read_points(measured, p);
+        measured_equilibrium const points = laid_through(measured, read, p);
         text.say("Equilibrium of ethanol and water as measured under {}", under);
         text.gap();
-        say_consistency(text, data, points);
+        say_consistency(text, data, s.words(), points, read);
         return write(s, text, data, measured_rows(strengths, points), false);
     }
     text.say("Equilibrium of ethanol and water under {}", under);
     text.gap();
-    say_azeotrope(text, {}, p);
+    say_azeotrope(text, words, p);
     data["azeotrope"] = azeotrope_to_json(p);
     text.gap();
     write(s, text, data, on_behalf_of(air.decisive(), [&] { return model_rows(strengths, p); }), false);

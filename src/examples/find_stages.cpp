@@ -25,7 +25,7 @@ about const who{
 
 /// Reads "charge, its strength, discarded volume or none, collected volume, its strength".
 past_run read_run(given const& g) {
-    auto parts = parts_of(g, ',');
+    auto parts = parts_of(g);
     if (parts.size() != 5) {
         refuse(g,
                "expected charge, its strength, discarded volume or 'none', collected volume, its strength: "
@@ -143,7 +143,7 @@ void run(session& s) {
         s.repeated("--run", "RUN", "'charge, strength, discarded or none, collected, strength', all at 20 C");
     given const& ratio = s.option("--reflux", "RATIO", "reflux ratio of those runs, if it is known");
     given const& heat_loss =
-        s.option("--heat-loss", "SHARE", "of the vapour, condensed on the column", "0 %");
+        s.option("--heat-loss", "SHARE", "of the vapour: condenses in neck and head, runs back", "0 %");
     given const& uncertainty =
         s.option("--uncertainty", "NUMBER", "standard uncertainty of the strengths, % vol", "0.5");
     surroundings const air = s.surroundings_options();
@@ -163,21 +163,27 @@ void run(session& s) {
     double const share = read_share(heat_loss);
     double const u = read_plain(uncertainty, 0.01, 5.0);
     boiling_curve const curve = read_curve(air);
-    on_behalf_of(heat_loss, [&] { return reflux::none().with_heat_loss(share); });
+    neck const of_still = on_behalf_of(heat_loss, [&] { return neck::condensing(share); });
     for (std::size_t i = 0; i < past.size(); ++i) {  // each by itself, to name the one that cannot be
         on_behalf_of(given_runs[i], [&] {
-            return nearest_stages(runs.subspan(i, 1), std::span<double const>(), share, u, curve);
+            return nearest_stages(runs.subspan(i, 1), std::span<double const>(), of_still, u, curve);
         });
     }
 
-    findings found{
-        {}, nearest_stages(runs, std::span<double const>(ratios), share, u, curve), u, past.size() == 1};
+    findings found{{}, {}, u, past.size() == 1};
+    {
+        progress_line line(who.name);
+        found.tried =
+            nearest_stages(runs, std::span<double const>(ratios), of_still, u, curve, [&](std::size_t tried) {
+                line.show([&] { return fmt::format("{} of {} reflux ratios tried", tried, ratios.size()); });
+            });
+    }
     for (auto const& c : found.tried)
         if (known && c.reflux_ratio == *known) found.asked = c;
     auto const list = found.explanations();
     if (list.empty()) {  // what no still gives with any reflux is refused, with the range that one gives
         auto const refuse_impossible = [&](double r) {
-            estimate_stages(runs, reflux::constant(r).with_heat_loss(share), u, curve);
+            estimate_stages(runs, reflux::constant(r), of_still, u, curve);
         };
         try {
             refuse_impossible(ratios.back());
@@ -202,6 +208,12 @@ void run(session& s) {
         text.row("uncertainty", "{:.2f} % vol of each strength, by the scatter of the runs; {:g} was stated",
                  first.uncertainty, u);
     }
+    assumptions assumed;
+    assumed.unless_given(heat_loss, "nothing condenses in neck and head");
+    assumed.unless_given(uncertainty, "strengths with a standard uncertainty of 0.5 % vol");
+    bool const elsewhere = air.pressure.present || air.altitude.present;
+    if (!elsewhere) assumed.unless_given(air.altitude, "air as at sea level");
+    assumed.say(text);
     text.gap();
     json candidates = json::array();
     for (auto const& c : list) {
@@ -213,11 +225,12 @@ void run(session& s) {
     if (!list.empty()) text.gap();
     say_what_it_means(text, found);
     text.gap();
-    text.say("{}", still_caution);
+    text.say("{}", run_caution);
     json answer{{"reflux_ratio", known ? json(*known) : json()}};
     if (known) answer.update(to_json(first));
     answer["reflux_and_stages_told_apart"] = list.size() == 1 && !found.one_run;
     answer["candidates"] = candidates;
+    answer["assumed"] = assumed.to_json();
     s.answer(text, answer);
 }
 

@@ -6,6 +6,8 @@
 #include <aqueth/correlation/enthalpy.hpp>
 #include <aqueth/correlation/heat_capacity_perry.hpp>
 
+#include <algorithm>
+#include <cstddef>
 #include <filesystem>
 #include <string>
 #include <variant>
@@ -28,29 +30,37 @@ about const who{
     "  $ forecast_run --charge '25 L' --strength '11 %vol' --power '2 kW' --pot-heat '4 kJ/K' \\\n"
     "        --pot-loss '3 W/K' --plates 4 --plate-efficiency 0.6 --reflux 3 --heat-loss '5 %' \\\n"
     "        --discard '100 mL' --cuts 'distillate 80 %vol' --end 'distillate 20 %vol'\n"
-    "  Kept: 2.5655 L of pure alcohol (93 %), after 1 h 09 min of warming and 3 h 01 min of boiling.",
+    "  Hearts: 2.009 L at 86.13 % vol. Kept in all: 2.565 L of pure alcohol (93 %).",
     sources()};
 
-/// Reads "still 1 %vol", "distillate 80 %vol", "boiling 99 C", "collected 2 L", "elapsed 4 h".
+/// Reads "distillate 80 %vol", "pot 1 %vol", "pot 99 C", "collected 2 L", "elapsed 4 h", "strength lost";
+/// "still" and "boiling" say of the pot which of the two is meant.
 condition read_condition(given const& g) {
     auto const space = g.text.find(' ');
     std::string const word = g.text.substr(0, space);
     given const rest{label(g) + ":", space == std::string::npos ? "" : g.text.substr(space + 1), true};
+    auto const is_temperature = [&] {
+        wanted const w{"the pot's strength or temperature", "%vol or C"};
+        return temperature_scale(squeezed(read_quantity(rest, rest.text, w).unit)) != 0;
+    };
     return on_behalf_of(g, [&] {
-        if (word == "still" || word == "distillate") {
+        bool const hot = word == "boiling" || (word == "pot" && is_temperature());
+        if (word == "still" || word == "distillate" || (word == "pot" && !hot)) {
             return std::visit(
                 [&](auto const& each) {
-                    return word == "still" ? condition::still_strength(each)
-                                           : condition::distillate_strength(each);
+                    return word == "distillate" ? condition::distillate_strength(each)
+                                                : condition::still_strength(each);
                 },
                 read_strength(rest));
         }
-        if (word == "boiling") return condition::boiling_temperature(read_any_temperature(rest, rest.text));
+        if (g.text == "strength lost") return condition::strength_lost();
+        if (hot) return condition::boiling_temperature(read_any_temperature(rest, rest.text));
         if (word == "collected") return condition::collected(read_volume(rest));
         if (word == "elapsed")
             return condition::elapsed(read_in_si(rest, durations, {"a time", "s, min or h"}) * second);
-        refuse(g, "expected 'still' or 'distillate' and a strength, 'boiling' and a temperature, "
-                  "'collected' and a volume, or 'elapsed' and a time");
+        refuse(g,
+               "expected 'distillate' and a strength, 'pot' and a strength or a temperature, 'collected' and "
+               "a volume, 'elapsed' and a time, or 'strength lost'");
     });
 }
 
@@ -60,10 +70,10 @@ struct asked_condition {
     condition what;
 };
 
-/// Reads conditions with semicolons between.
+/// Reads a list of conditions.
 std::vector<asked_condition> read_conditions(given const& g) {
     std::vector<asked_condition> result;
-    for (given const& part : parts_of(g, ';')) result.push_back({part, read_condition(part)});
+    for (given const& part : parts_of(g)) result.push_back({part, read_condition(part)});
     return result;
 }
 
@@ -74,7 +84,9 @@ auto on_behalf_of_one(std::vector<asked_condition> const& asked, F const& f) {
         return f();
     } catch (range_error const& e) {
         for (auto const& [from, what] : asked) {
-            if (e.code() == what.code() && e.value() == what.number()) on_behalf_of(from, [&] { raise(e); });
+            bool const by_number = what.what() != condition::watched::kept_strength;
+            if (e.code() == what.code() && (!by_number || e.value() == what.number()))
+                on_behalf_of(from, [&] { raise(e); });
         }
         throw;
     }
@@ -95,11 +107,12 @@ struct still_options {
             s.option("--plate-efficiency", "SHARE", "of each plate, after Murphree", "0.6");
         given const& packing = s.option("--packing", "HEIGHT", "of the packing, instead of stages");
         given const& hetp = s.option("--hetp", "HEIGHT", "of the packing that makes one stage");
-        given const& ratio = s.option("--reflux", "RATIO", "returned per distillate taken", "0");
+        given const& ratio =
+            s.option("--reflux", "RATIO", "returned by the condenser per distillate taken", "0");
         given const& keep =
             s.option("--keep-strength", "STRENGTH", "raise the reflux to keep this, up to --reflux");
         given const& heat_loss =
-            s.option("--heat-loss", "SHARE", "of the vapour, condensed on column and head", "0 %");
+            s.option("--heat-loss", "SHARE", "of the vapour: condenses in neck and head, runs back", "0 %");
         given const& flows =
             s.option("--flows", "MODEL", "in the column: 'constant' or by 'enthalpy'", "constant");
         return {power,   heat, loss,  room, stages,    plates, efficiency,
@@ -116,6 +129,29 @@ struct still_options {
         if (keep.present && !ratio.present)
             throw bad_input("--keep-strength needs --reflux, the greatest ratio");
         require_beside(room, loss.present, "--pot-loss");
+    }
+    /// A column without reflux works like a pot, which is said and not computed as if nothing were amiss.
+    void refuse_dry_column(double condensed) const {
+        for (given const* const each : {&stages, &plates, &packing}) {
+            if (each->present && !ratio.present && condensed == 0.0) {
+                throw bad_input(
+                    fmt::format("{} does nothing without reflux: give --reflux, or --heat-loss for what "
+                                "condenses in the head and runs back",
+                                each->name));
+            }
+        }
+    }
+    assumptions assumed() const {
+        assumptions all;
+        if (plates.present) all.unless_given(efficiency, "plates of efficiency 0.6");
+        if (stages.present || plates.present || packing.present)
+            all.unless_given(flows, "equal flows on all stages");
+        if (stages.present || plates.present || packing.present)
+            all.unless_given(ratio, "no reflux from the condenser");
+        all.unless_given(heat_loss, "nothing condenses in neck and head");
+        all.unless_given(loss, "the pot loses no heat");
+        all.unless_given(heat, "the pot's metal takes up no heat");
+        return all;
     }
     column read_column() const {
         if (packing.present) {
@@ -156,7 +192,8 @@ struct still_options {
                        read_strength(keep));
         }
         double const share = read_share(heat_loss);
-        result.returned = on_behalf_of(heat_loss, [&] { return result.returned.with_heat_loss(share); });
+        refuse_dry_column(share);
+        result.neck = on_behalf_of(heat_loss, [&] { return neck::condensing(share); });
         if (flows.text != "constant" && flows.text != "enthalpy")
             refuse(flows, "expected 'constant' or 'enthalpy'");
         if (flows.text == "enthalpy") result.flow = flow_model::enthalpy_balance;
@@ -229,8 +266,9 @@ std::string picture_of(distillation const& r) {
            "$run using 1:5 axes x1y2 with lines linewidth 2 dashtype 4 linecolor '#d55e00' title 'pot, °C'\n";
 }
 
-json to_json(run_fraction const& f) {
-    json data = program::to_json(f.product);
+json to_json(run_fraction const& f, std::string const& name) {
+    json data{{"name", name}};
+    data.update(program::to_json(f.product));
     data["kept"] = f.kept;
     data["begin_min"] = in(f.begin.elapsed, minute);
     data["end_min"] = in(f.end.elapsed, minute);
@@ -240,10 +278,61 @@ json to_json(run_fraction const& f) {
     return data;
 }
 
-json to_json(wash const& charge, distillation const& r) {
+/// Names for so many fractions: foreshots if the first is discarded, tails for the last, hearts between.
+std::vector<std::string> usual_names(std::size_t number, bool discarded) {
+    if (number == 1) return {discarded ? "foreshots" : "distillate"};
+    std::vector<std::string> names(number, "hearts");
+    std::size_t const first = discarded ? 1 : 0;
+    if (discarded) names.front() = "foreshots";
+    if (number - first > 1) names.back() = "tails";
+    std::size_t const hearts = number - first - (names.back() == "tails" ? 1 : 0);
+    for (std::size_t k = 0; hearts > 1 && k < hearts; ++k) names[first + k] += fmt::format(" {}", k + 1);
+    return names;
+}
+
+/// The names of the fractions: those that were given, or the usual ones.
+std::vector<std::string> names_of(given const& g, distillation const& r) {
+    std::size_t const number = r.fractions.size();
+    if (!g.present) return usual_names(number, !r.fractions.front().kept);
+    std::vector<std::string> names;
+    for (given const& part : parts_of(g)) names.push_back(printable(part.text));
+    if (names.size() != number)
+        refuse(g, fmt::format("{} names for {} fractions: every fraction needs one", names.size(), number));
+    for (std::string const& each : names)
+        if (each.empty()) refuse(g, "a name is empty");
+    return names;
+}
+
+/// What a distiller asks first: how much of the hearts, and how strong.
+std::string headline(wording const& words, distillation const& r, std::vector<std::string> const& names) {
+    std::string const kept =
+        fmt::format("{} of pure alcohol ({:.0f} %)", words.volume(r.kept_alcohol()), 100.0 * r.recovery());
+    std::vector<parcel> hearts;
+    for (std::size_t k = 0; k < names.size(); ++k)
+        if (names[k].starts_with("hearts") || names[k] == "distillate")
+            hearts.push_back(r.fractions[k].product);
+    if (!hearts.empty()) {
+        parcel const all = hearts.size() == 1 ? hearts.front() : mix(hearts).product;
+        return fmt::format("{}: {} at {}. Kept in all: {}.",
+                           names.front() == "distillate" ? "Distillate" : "Hearts",
+                           words.volume(all.volume(celsius(20))), words.strength(all.composition()), kept);
+    }
+    return fmt::format("Kept: {}.", kept);
+}
+
+/// Until when the reflux kept the strength.
+std::string kept_until(wording const& words, distillation const& r) {
+    if (!r.strength_lost) return "to the end";
+    run_point const& p = *r.strength_lost;
+    return fmt::format("until {}, {} collected, {} in the pot; reflux {:.3g} from there", in_hours(p.elapsed),
+                       words.volume(p.collected), words.strength(to<mass_fraction>(p.still)), p.reflux_ratio);
+}
+
+json to_json(wash const& charge, distillation const& r, std::vector<std::string> const& names,
+             assumptions const& assumed) {
     auto const mj = [](units::energy e) { return in(e, megajoule); };
     json fractions = json::array();
-    for (run_fraction const& f : r.fractions) fractions.push_back(to_json(f));
+    for (std::size_t k = 0; k < names.size(); ++k) fractions.push_back(to_json(r.fractions[k], names[k]));
     json points = json::array();
     for (run_point const& p : r.points) points.push_back(to_json(p));
     json data = {{"charge", program::to_json(charge.liquid())},
@@ -259,7 +348,7 @@ json to_json(wash const& charge, distillation const& r) {
                   {{"warming", mj(r.warming.supplied)},
                    {"boiling", mj(r.heat.supplied)},
                    {"lost_by_pot", mj(r.heat.lost_by_pot)},
-                   {"lost_by_column", mj(r.heat.lost_by_column)},
+                   {"neck", mj(r.heat.neck)},
                    {"condenser", mj(r.heat.condenser)},
                    {"with_distillate", mj(r.heat.with_distillate)},
                    {"gained_by_still", mj(r.heat.gained_by_still)},
@@ -267,18 +356,26 @@ json to_json(wash const& charge, distillation const& r) {
                     r.kept_alcohol().value() > 0.0 ? json(mj(r.energy_per_litre())) : json(nullptr)}}},
                  {"balance_relative_to_charge",
                   {{"ethanol", r.balance.ethanol}, {"water", r.balance.water}, {"energy", r.balance.energy}}},
+                 {"strength_lost", r.strength_lost ? to_json(*r.strength_lost) : json(nullptr)},
+                 {"assumed", assumed.to_json()},
                  {"points", points}};
     return data;
+}
+
+std::string how_far(run_progress const& p) {
+    return p.recorded > 0.0 ? fmt::format("{:.0f} % of the states recorded", 100.0 * p.recorded)
+                            : fmt::format("{:.0f} % of the charge distilled", 100.0 * p.distilled);
 }
 
 void run(session& s) {
     auto const charge_given = charge_options::offer(s);
     auto const still_given = still_options::offer(s);
     given const& discard = s.option("--discard", "VOLUME", "first fraction, not to be kept");
-    given const& cuts =
-        s.option("--cuts", "LIST", "ends of fractions, ';' between: 'distillate 80 %vol; boiling 99 C'");
+    given const& cuts = s.option("--cuts", "LIST", "ends of fractions: 'distillate 80 %vol, pot 99 C'");
+    given const& given_names = s.option(
+        "--names", "LIST", "of the fractions in their order; foreshots, hearts and tails unless given");
     given const& ends =
-        s.required("--end", "LIST", "end of the run, the first of: 'still 1 %vol; elapsed 6 h'");
+        s.required("--end", "LIST", "end of the run, the first of: 'pot 1 %vol, elapsed 6 h'");
     surroundings const air = s.surroundings_options();
     given const& points =
         s.option("--points", "NUMBER", "states recorded for --csv, --json and --draw", "200");
@@ -287,8 +384,12 @@ void run(session& s) {
     s.explain(
         "Powers: W, kW. Heat of a pot: J/K, kJ/K; loss of it: W/K. Heights: m, cm, mm, ft. Times: s, min, "
         "h.\n"
-        "Cuts and ends: 'still STRENGTH' or 'distillate STRENGTH' when it has fallen to it, 'boiling TEMP',\n"
-        "'collected VOLUME' and 'elapsed TIME' since the fraction began, or the run if it ends the run.");
+        "Cuts and ends: 'distillate STRENGTH' or 'pot STRENGTH' when it has fallen to it, 'pot TEMP' when it "
+        "boils\n"
+        "there, 'strength lost' when --reflux no longer keeps --keep-strength, 'collected VOLUME' and "
+        "'elapsed\n"
+        "TIME' since the fraction began, or the run if it ends the run. Commas or semicolons between them.\n"
+        "--heat-loss is also the share that a cooled head (a partial condenser, a dephlegmator) condenses.");
     s.offer_us_units();
     s.offer_csv();
     s.parse();
@@ -308,6 +409,10 @@ void run(session& s) {
         asked.push_back(each);
         plan.ends.push_back(each.what);
     }
+    for (auto const& [from, what] : asked) {
+        if (what.what() == condition::watched::kept_strength && !still_given.keep.present)
+            refuse(from, "no strength is kept: it goes with --keep-strength");
+    }
     bool const recording = picture.present || s.in_json() || s.in_csv();
     require_beside(points, recording, "--csv, --json or --draw");
     if (replace && !picture.present) throw bad_input("--replace goes with --draw");
@@ -326,30 +431,34 @@ void run(session& s) {
                          progress_line line(who.name);
                          return on_behalf_of_one(asked, [&] {
                              return distil(charge, apparatus, plan, curve, [&](run_progress const& p) {
-                                 if (p.recorded > 0.0)
-                                     line.show(p.recorded, "of the states recorded");
-                                 else
-                                     line.show(p.distilled, "of the charge distilled");
+                                 line.show([&] { return how_far(p); });
                              });
                          });
                      });
-    if (picture.present) put_picture(s, picture, path, svg_by_gnuplot(picture_of(r)));
+    auto const names = names_of(given_names, r);
+    assumptions assumed = still_given.assumed();
+    assumed.unless_given(charge_given.solids, "no extract in the charge");
+    assumed.unless_given(charge_given.temperature, "a charge of 20 °C to warm up");
+    if (picture.present) put_picture(s, picture, path, replace, svg_by_gnuplot(picture_of(r)));
 
     wording const words = s.words();
     page text;
-    text.say("Kept: {} of pure alcohol ({:.0f} %), after {} of warming and {} of boiling.",
-             words.volume(r.kept_alcohol()), 100.0 * r.recovery(), in_hours(r.warming.duration),
-             in_hours(r.boiling_time));
+    text.say("{}", headline(words, r, names));
+    text.say("{} of warming and {} of boiling.", in_hours(r.warming.duration), in_hours(r.boiling_time));
     text.gap();
-    text.say("  fraction        volume at 20 °C   strength       until        at the end: distillate  pot");
-    int number = 0;
-    for (run_fraction const& f : r.fractions) {
-        text.say("  {:<2} {:<12} {:>15}   {:<14} {:<12} {:>12} {:>18}", ++number, f.kept ? "" : "discard",
+    std::size_t widest = 10;
+    for (std::string const& each : names) widest = (std::max)(widest, each.size());
+    text.say("  {:<{}} {:>17}   {:<15} {:<13} {}", "fraction", widest, "volume at 20 °C", "strength", "until",
+             "at its end: distillate, pot");
+    for (std::size_t k = 0; k < names.size(); ++k) {
+        run_fraction const& f = r.fractions[k];
+        text.say("  {:<{}} {:>16}   {:<15} {:<13} {}, {} and {}", names[k], widest,
                  words.volume(f.product.volume(celsius(20))), words.strength(f.product.composition()),
                  in_hours(f.end.elapsed), words.strength(to<mass_fraction>(f.end.distillate)),
-                 words.temperature(f.end.boiling));
+                 words.strength(to<mass_fraction>(f.end.still)), words.temperature(f.end.boiling));
     }
     text.gap();
+    if (apparatus.returned.keeps_strength()) text.row("strength kept", "{}", kept_until(words, r));
     text.row("charge", "{}, {} of pure alcohol", words.mass(charge.mass()),
              words.volume(charge.pure_alcohol()));
     text.row("left in the pot", "{}, {}", words.mass(r.residue.mass()),
@@ -363,10 +472,11 @@ void run(session& s) {
         text.row("heat", "{:.2f} kWh", in(r.energy(), kilowatt_hour));
     }
     text.row("condenser", "{:.0f} W at the start", in(r.fractions.front().begin.condenser, watt));
+    assumed.say(text);
     if (picture.present) text.row("drawing", "{}", printable(picture.text));
     text.gap();
-    text.say("{}\n{}", still_caution, run_caution);
-    s.answer(text, s.in_json() ? to_json(charge, r) : json(), s.in_csv() ? csv_of(r) : "");
+    text.say("{}", run_caution);
+    s.answer(text, s.in_json() ? to_json(charge, r, names, assumed) : json(), s.in_csv() ? csv_of(r) : "");
 }
 
 }  // namespace

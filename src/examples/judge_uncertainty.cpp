@@ -104,8 +104,10 @@ judged judge(char const* name, char const* unit, Model const& f, std::span<input
         std::size_t made = 0;
         auto const counted = [&](auto const& x) {
             if (++made % 4096 == 0) {
-                line.show(static_cast<double>(made) / static_cast<double>(draws),
-                          fmt::format("of the draws for the {}", name).c_str());
+                line.show([&] {
+                    double const share = static_cast<double>(made) / static_cast<double>(draws);
+                    return fmt::format("{:.0f} % of the draws for the {}", 100.0 * share, name);
+                });
             }
             return f(x);
         };

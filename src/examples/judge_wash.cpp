@@ -16,7 +16,7 @@ about const who{
     "Tells what is in a wash from its gravity before and after fermentation; or the sugar for one.",
     "The Quillbeck teaching stillhouse has 25 L of sugar wash that fell from 1.085 to 0.992:\n"
     "  $ judge_wash --volume '25 L' --original '1.085 sg' --final '0.992 sg'\n"
-    "  The wash holds 12.4 % vol: 3.1028 L of pure alcohol in 25.000 L.",
+    "  The wash holds 12.4 % vol: 3.103 L of pure alcohol in 25.00 L.",
     {correlation::sucrose_density::cited, correlation::balling::cited, correlation::balling::factors_cited,
      correlation::excise_notice_226::cited, correlation::fermentation::cited, correlation::oiml_r22::cited}};
 
@@ -30,7 +30,11 @@ specific_gravity corrected(given const& reading, given const& temperature) {
     });
 }
 
-/// What can be weighed in, as it is written and as it is called.
+/// Of crystals of sucrose, for the buoyancy of air: 1.587 g/cm3 (from memory). Those of glucose and fructose,
+/// 1.54 to 1.69, change what a balance shows by less than 0.01 %.
+constexpr units::mass_density crystals = 1587.0 * kilogram_per_cubic_metre;
+
+/// Sugars that can be added, as it is written and as it is called.
 struct sugar_name {
     char const* written;
     char const* words;
@@ -63,31 +67,36 @@ void plan_sugar(session& s, units::volume volume, given const& wanted_strength, 
         on_behalf_of(wanted_strength, [&] { return sugar_needed(volume, strength, weighed.kind, reached); });
     wording const words = s.words();
     page text;
-    text.say("Weigh in {} of {} and {} of water.", words.mass(plan.practical), weighed.words,
-             words.mass(plan.water));
+    units::mass_density const water = density(mass_fraction(0.0), words.reference_temperature());
+    text.say("Add {} of {} and {} of water.", words.weight(plan.practical, crystals), weighed.words,
+             words.weight(plan.water, water));
     text.gap();
-    text.row("wash", "{} at {:.2f} % vol, 20 °C", words.volume(volume), strength.percent());
-    text.row("least sugar", "{}, if nothing but alcohol and gas came of it", words.mass(plan.least));
-    text.row("yield", "{:.1f} % of that reckoned with", 100.0 * reached);
+    text.row("wash", "{} of {}", words.volume(volume), words.strength(to<mass_fraction>(strength)));
+    text.row("minimum", "{} in theory, if yeast made nothing but alcohol and gas",
+             words.weight(plan.least, crystals));
+    text.row("yield assumed", "{:.3g} %", 100.0 * reached);
     if (weighed.kind == sugar::glucose_monohydrate) {
-        units::mass const crystals = plan.practical * (correlation::molar_mass::water /
-                                                       correlation::fermentation::glucose_monohydrate);
-        text.row("in the crystals", "{} of water, which the wash needs so much less", words.mass(crystals));
+        units::mass const bound = plan.practical * (correlation::molar_mass::water /
+                                                    correlation::fermentation::glucose_monohydrate);
+        text.row("in the crystals", "{} of water, already taken off the water above", words.mass(bound));
     } else if (kind.text == "glucose") {
-        text.row("sold as dextrose", "it holds water of crystallization: reckon with 'glucose monohydrate'");
+        text.row("sold as dextrose", "is mostly the monohydrate: give --sugar 'glucose monohydrate'");
     }
     text.row("before", "{:.2f} °P, gravity {:.4f}", plan.original.degrees(), plan.gravity.value());
     text.row("carbon dioxide", "{} given off", words.mass(plan.carbon_dioxide));
     text.gap();
     text.say("{}", gas_caution);
-    s.answer(text, {{"sugar", weighed.words},
-                    {"sugar_kg", in(plan.practical, kilogram)},
-                    {"sugar_stoichiometric_kg", in(plan.least, kilogram)},
-                    {"share_of_stoichiometric_yield", reached},
-                    {"water_kg", in(plan.water, kilogram)},
-                    {"carbon_dioxide_kg", in(plan.carbon_dioxide, kilogram)},
-                    {"original_extract_P", plan.original.degrees()},
-                    {"original_gravity_20_20C", plan.gravity.value()}});
+    s.answer(text,
+             {{"sugar", weighed.words},
+              {"sugar_kg", in(plan.practical, kilogram)},
+              {"sugar_balance_indication_kg", in(balance_indication(plan.practical, crystals), kilogram)},
+              {"sugar_stoichiometric_kg", in(plan.least, kilogram)},
+              {"share_of_stoichiometric_yield", reached},
+              {"water_kg", in(plan.water, kilogram)},
+              {"water_balance_indication_kg", in(balance_indication(plan.water, water), kilogram)},
+              {"carbon_dioxide_kg", in(plan.carbon_dioxide, kilogram)},
+              {"original_extract_P", plan.original.degrees()},
+              {"original_gravity_20_20C", plan.gravity.value()}});
 }
 
 /// Refuses an option that was given but that the question does not use.
@@ -111,14 +120,16 @@ void run(session& s) {
     given const& original_at = s.option("--original-temperature", "TEMP", "when that was read", "20 C");
     given const& last = s.option("--final", "GRAVITY", "now");
     given const& last_at = s.option("--final-temperature", "TEMP", "of the wash now", "20 C");
-    given const& wanted_strength = s.option("--wanted", "STRENGTH", "instead: the strength a wash shall get");
+    given const& wanted_strength =
+        s.option("--wanted", "STRENGTH", "instead: the strength that a new wash must reach");
     given const& kind =
         s.option("--sugar", "SUGAR",
                  "with --wanted: sucrose, glucose (anhydrous), 'glucose monohydrate' or fructose", "sucrose");
     given const& share =
-        s.option("--yield", "SHARE", "with --wanted: share of the greatest yield (else 90 %)");
+        s.option("--yield", "SHARE", "with --wanted: share of the theoretical yield (default 90 %)");
     surroundings const air = s.surroundings_options();
-    s.explain("Gravities: sg (20/20 C in vacuo), plato.");
+    s.explain("Gravities: sg (20/20 C in vacuo) or plato, read on a hydrometer or a saccharometer.\n"
+              "A refractometer shows too much after fermentation, because alcohol bends light too.");
     s.offer_us_units();
     s.parse();
 
@@ -163,8 +174,16 @@ void run(session& s) {
     };
     wording const words = s.words();
     page text;
-    text.say("The wash holds {:.1f} % vol: {} of pure alcohol in {}.", now.strength().percent(),
-             words.volume(now.pure_alcohol()), words.volume(amount));
+    if (words.us) {
+        units::temperature const at_60 = words.reference_temperature();
+        double const proof_gallons = now.liquid().proof_gallons();
+        text.say("The wash holds {:.1f} % vol at 60 °F: {} proof gal in {}.",
+                 50.0 * proof_gallons / in(now.volume(at_60), us_gallon), number(proof_gallons),
+                 words.volume(now.volume(at_60)));
+    } else {
+        text.say("The wash holds {:.1f} % vol: {} of pure alcohol in {}.", now.strength().percent(),
+                 words.volume(now.pure_alcohol()), words.volume(amount));
+    }
     text.gap();
     text.row("before", "{:.2f} °P, gravity {:.4f} at 20 °C", degrees, before.value());
     text.row("now", "{:.2f} °P apparent, gravity {:.4f} at 20 °C", ae.degrees(), after.value());
@@ -173,7 +192,7 @@ void run(session& s) {
              100.0 * real_attenuation(oe, re));
     text.row("boils at", "{} under {}", words.exact_temperature(boils), air_in_words(words, air, pressure));
     text.gap();
-    text.say("Strength by other ways; they differ by some percent, which is what gravities can tell:");
+    text.say("Strength by several methods; their differences show how little two gravities can tell:");
     text.row("Balling's balance", "{:.2f} % vol, with the density of the library (above)",
              now.strength().percent());
     text.row("usual weights", "{}",
@@ -182,7 +201,7 @@ void run(session& s) {
              if_it_applies([&] { return by_mass_of_wash(alcohol_by_balling_factors(oe, ae)); }));
     text.row("fall in gravity", "{}", if_it_applies([&] { return alcohol_by_gravity_fall(before, after); }));
     text.gap();
-    text.say("{}\n{}", gas_caution, vapour_caution);
+    text.say("{}", gas_caution);
     s.answer(text, {{"strength_percent_vol_20C", now.strength().percent()},
                     {"pure_alcohol_L_20C", in(now.pure_alcohol(), litre)},
                     {"mass_kg", in(now.mass(), kilogram)},

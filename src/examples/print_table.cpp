@@ -138,8 +138,10 @@ std::vector<row_of_cells> fill(content const& table, side const& rows, asker con
     for (given const& row : rows.values) {
         result.push_back(table.row(row));
         for (auto const& cell : result.back()) any = any || cell;
-        line.show(static_cast<double>(result.size()) / static_cast<double>(rows.values.size()),
-                  "of the table worked out");
+        line.show([&] {
+            double const share = static_cast<double>(result.size()) / static_cast<double>(rows.values.size());
+            return fmt::format("{:.0f} % of the table worked out", 100.0 * share);
+        });
     }
     if (!any) cells.raise_first();
     return result;
@@ -174,7 +176,7 @@ void write(session& s, content const& table, side const& rows, side const& colum
     for (std::size_t k = 0; k < cells.size(); ++k) {
         line = fmt::format("{:>8.6g}", rows.numbers[k]);
         csv += fmt::format("\n{:.10g}", rows.numbers[k]);
-        json& row = values.emplace_back(json::array());
+        json& row = values.push_back(json::array());
         for (auto const& cell : cells[k]) {
             line += fmt::format("{:>{}}", shown(cell), width);
             csv += cell ? fmt::format(",{:.10g}", *cell) : ",";

@@ -10,10 +10,13 @@
 #include <cstdio>
 #include <cstring>
 #include <exception>
+#include <new>
 #include <numeric>
 #include <sstream>
 #include <string_view>
 #include <utility>
+
+#include <unistd.h>
 
 namespace program {
 
@@ -67,10 +70,27 @@ std::string in_plain_words(CLI::ArgumentMismatch const& error) {
 }
 }  // namespace
 
+void (*clear_away)() = nullptr;
+
+namespace {
+char const* program_name = "";
+
+/// Called when no memory is left. Unwinding could need some, too: a JSON value allocates while it is destroyed.
+[[noreturn]] void end_without_memory() {
+    if (clear_away) clear_away();
+    for (char const* const text : {program_name, ": not enough memory for this answer\n"}) {
+        if (write(STDERR_FILENO, text, std::strlen(text)) < 0) break;
+    }
+    _exit(1);
+}
+}  // namespace
+
 session::~session() = default;
 
 session::session(about const& who, int argc, char** argv)
     : about_(who), app_(std::make_unique<CLI::App>(who.purpose, who.name)), argc_(argc), argv_(argv) {
+    program_name = who.name;
+    std::set_new_handler(end_without_memory);
     app_->set_help_flag("-h,--help", "Print this and exit");
     app_->set_version_flag("--version", fmt::format("{} (aqueth {})", who.name, aqueth::version),
                            "Print the version and exit");
@@ -110,15 +130,16 @@ given& session::argument(char const* name, char const* description) {
 
 std::vector<given>& session::repeated(char const* name, char const* type, char const* description,
                                       bool needed) {
-    auto const store = [this, name](std::vector<std::string> const& texts) {
-        for (std::string const& text : texts) repeats_.push_back({name, text, true});
+    std::vector<given>& all = repeats_.emplace_back();
+    auto const store = [&all, name](std::vector<std::string> const& texts) {
+        for (std::string const& text : texts) all.push_back({name, text, true});
     };
     app_->add_option_function<std::vector<std::string>>(name, store, description)
         ->type_name(type)
         ->required(needed)
         ->expected(1)
         ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
-    return repeats_;
+    return all;
 }
 
 bool const& session::flag(char const* name, char const* description) {
@@ -173,8 +194,9 @@ void session::parse() {
     if (us_ && metric_) throw bad_input("give either --us or --metric");
     auto const customary = [](given const& g) { return g.present && is_us_customary(g.text); };
     if (offers_us_ && !metric_) {
-        us_ = us_ || std::any_of(options_.begin(), options_.end(), customary) ||
-              std::any_of(repeats_.begin(), repeats_.end(), customary);
+        us_ = us_ || std::any_of(options_.begin(), options_.end(), customary);
+        for (std::vector<given> const& all : repeats_)
+            us_ = us_ || std::any_of(all.begin(), all.end(), customary);
     }
     if (us_) {
         for (auto const& [option, standard] : us_standards_) {
@@ -184,7 +206,7 @@ void session::parse() {
 }
 
 void session::answer(page const& text, json const& data, std::string const& csv) {
-    output_ = json_ ? data.dump(2) + "\n" : csv_ ? csv : text.text();
+    output_ = json_ ? data.text() + "\n" : csv_ ? csv : text.text();
 }
 
 int session::run(std::function<void(session&)> const& body) {
@@ -246,6 +268,7 @@ std::string session::in_plain_words_of_stray(std::string const& stray) const {
 }
 
 int session::fail(int status, std::string message) const {
+    message = well_formed(message);
     for (char& c : message) c = is_control(c) ? ' ' : c;
     std::fputs(fmt::format("{}: {}\n", about_.name, message).c_str(),
                stderr);  // fmt::print would throw if it is closed

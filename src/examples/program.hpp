@@ -31,6 +31,9 @@ class failure : public std::runtime_error {
     using runtime_error::runtime_error;
 };
 
+/// What to remove before the program ends without unwinding; null if there is nothing.
+extern void (*clear_away)();
+
 /// Who a program is.
 struct about {
     char const* name;
@@ -96,7 +99,7 @@ private:
     CLI::Option* last_ = nullptr;
     std::deque<given> options_;  // never moves what the programs hold references to
     std::vector<std::pair<given*, char const*>> us_standards_;
-    std::vector<given> repeats_;
+    std::deque<std::vector<given>> repeats_;
     std::deque<bool> flags_;
     std::string units_, explanation_;  // of this program alone, for the help
     bool json_ = false, csv_ = false, us_ = false, metric_ = false, offers_us_ = false;

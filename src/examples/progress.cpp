@@ -25,11 +25,9 @@ progress_line::~progress_line() {
     if (!shown_.empty()) write(std::string(shown_.size(), ' ') + "\r");
 }
 
-void progress_line::show(double share, char const* what) {
-    if (!terminal_ || clock::now() < next_) return;
+void progress_line::put(std::string const& done) {
     next_ = clock::now() + std::chrono::milliseconds(200);
-    shown_ =
-        fmt::format("{:<{}}", fmt::format("{}: {:.0f} % {}", program_, 100.0 * share, what), shown_.size());
+    shown_ = fmt::format("{:<{}}", fmt::format("{}: {}", program_, done), shown_.size());
     write(shown_ + "\r");
 }
 

@@ -2,13 +2,12 @@
 #pragma once
 
 #include <chrono>
-#include <cstddef>
+#include <concepts>
 #include <string>
 
 namespace program {
 
-/// A line on standard error that says how far long work is: on a terminal, after the first second; gone when
-/// it is done.
+/// A line on standard error that says how far the work is: on a terminal, if it lasts; gone when it is done.
 class progress_line {
 public:
     explicit progress_line(char const* program);
@@ -16,12 +15,15 @@ public:
     progress_line(progress_line const&) = delete;
     progress_line& operator=(progress_line const&) = delete;
 
-    /// @param share what is done, 0 to 1
-    /// @param what  of what: "of the charge distilled"
-    void show(double share, char const* what);
+    /// @param done callable: -> std::string, how far it is; called only if that is shown
+    template <std::invocable Done>
+    void show(Done const& done) {
+        if (terminal_ && clock::now() >= next_) put(done());
+    }
 
 private:
     using clock = std::chrono::steady_clock;
+    void put(std::string const& done);
 
     char const* program_;
     bool terminal_;

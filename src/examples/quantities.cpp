@@ -5,11 +5,44 @@ namespace program {
 
 bool is_control(char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7f; }
 
-std::string printable(std::string_view text) {
+/// How many bytes at the head of a text are one character of UTF-8 that XML takes, too; 0 if they are none.
+static std::size_t length_of_character(std::string_view text) {
+    auto const byte = [&](std::size_t k) {
+        return k < text.size() ? static_cast<unsigned char>(text[k]) : 0u;
+    };
+    unsigned const first = byte(0);
+    if (first < 0x80) return 1;
+    std::size_t const length = first >= 0xc2 && first <= 0xdf   ? 2
+                               : (first & 0xf0) == 0xe0         ? 3
+                               : first >= 0xf0 && first <= 0xf4 ? 4
+                                                                : 0;
+    unsigned code = length == 0 ? 0 : first & (0x7fu >> length);
+    for (std::size_t k = 1; k < length; ++k) {
+        if ((byte(k) & 0xc0) != 0x80) return 0;
+        code = code << 6 | (byte(k) & 0x3fu);
+    }
+    bool const too_long = (length == 3 && code < 0x800) || (length == 4 && code < 0x10000);
+    bool const no_character =
+        (code >= 0xd800 && code <= 0xdfff) || code > 0x10ffff || (code & 0xfffe) == 0xfffe;
+    return too_long || no_character ? 0 : length;
+}
+
+std::string well_formed(std::string_view text) {
+    std::string result;
+    while (!text.empty()) {
+        std::size_t const length = length_of_character(text);
+        result += length == 0 ? std::string_view("\xEF\xBF\xBD") : text.substr(0, length);
+        text.remove_prefix(length == 0 ? 1 : length);
+    }
+    return result;
+}
+
+std::string printable(std::string_view any_text) {
+    std::string const text = well_formed(any_text);
     std::size_t longest = 60;
     while (longest < text.size() && (static_cast<unsigned char>(text[longest]) & 0xc0) == 0x80)
         --longest;  // UTF-8
-    std::string safe(text.substr(0, longest));
+    std::string safe = text.substr(0, longest);
     for (char& c : safe) {
         if (is_control(c)) c = '?';
     }

@@ -43,6 +43,9 @@ bool is_control(char c);
 /// A text as it can stand in a one-line message: no control characters, not endless.
 std::string printable(std::string_view text);
 
+/// A text with U+FFFD for every byte that is not UTF-8.
+std::string well_formed(std::string_view text);
+
 /// The option and what was written, to begin a message with.
 std::string label(given const& g);
 

@@ -14,7 +14,7 @@ about const who{
     "the liquid and the distillate are, and what an error of the thermometer does to that.",
     "The Quillbeck teaching stillhouse, 650 m above the sea, reads 93.4 °C in the pot, 85 °C at the head:\n"
     "  $ read_thermometer --pot '93.4 C' --head '85 C' --altitude '650 m'\n"
-    "  Pot: the liquid has 5.0 % vol, the vapour over it 39.5 % vol.",
+    "  Pot: the liquid has 5.0 % vol, the vapour over it 39.5 % vol (36.8 % vol to 42.0 % vol).",
     boiling_sources()};
 
 double percent_vol(mole_fraction x) { return to<volume_fraction>(x).percent(); }
@@ -48,18 +48,35 @@ struct thermometer {
     equilibrium state;
     mole_fraction equilibrium::*what;
 
-    /// The strengths in % vol that it may mean, the weaker first, if it is so much too high or too low.
-    std::pair<double, double> off_by(boiling_range const& range, units::temperature_difference off) const {
-        return {percent_vol(range.near(shows + off).*what), percent_vol(range.near(shows - off).*what)};
+    /// What it may mean, the weaker first, if it is so much too high or too low.
+    std::pair<mole_fraction, mole_fraction> off_by(boiling_range const& range,
+                                                   units::temperature_difference off) const {
+        return {range.near(shows + off).*what, range.near(shows - off).*what};
     }
     /// The same if there is less or more pressure than was believed.
-    std::pair<double, double> under(boiling_range const& less, boiling_range const& more) const {
-        return {percent_vol(less.near(shows).*what), percent_vol(more.near(shows).*what)};
+    std::pair<mole_fraction, mole_fraction> under(boiling_range const& less,
+                                                  boiling_range const& more) const {
+        return {less.near(shows).*what, more.near(shows).*what};
     }
 };
 
+inline constexpr units::temperature_difference tenth_of_a_kelvin = 0.1 * kelvins;
+inline constexpr units::temperature_difference half_a_kelvin = 0.5 * kelvins;
+
+/// How far two ordinary thermometers may disagree at one temperature: half a kelvin each.
+inline constexpr units::temperature_difference thermometers_differ = 1.0 * kelvins;
+
+/// How much a tenth of a kelvin is worth: half of what lies between one too high and one too low.
+double worth_of(std::pair<mole_fraction, mole_fraction> const& tenth, wording const& words) {
+    auto const shown = [&](mole_fraction x) {
+        return words.us ? to<us_proof>(to<mass_fraction>(x)).degrees() : percent_vol(x);
+    };
+    return 0.5 * (shown(tenth.second) - shown(tenth.first));
+}
 /// More than 0.5 % vol a tenth of a kelvin: then a thermometer is no alcoholmeter.
-bool tells_strength(std::pair<double, double> tenth) { return tenth.second - tenth.first < 1.0; }
+bool tells_strength(std::pair<mole_fraction, mole_fraction> const& tenth) {
+    return worth_of(tenth, wording{}) < 0.5;
+}
 
 void say(page& text, json& data, wording const& words, thermometer const& one, boiling_range const& range) {
     bool const pot = one.what == &equilibrium::liquid;
@@ -67,16 +84,24 @@ void say(page& text, json& data, wording const& words, thermometer const& one, b
     text.row("  liquid", "{}{}", words.fractions(one.state.liquid),
              pot ? "" : ": what runs back, if it wets the bulb");
     text.row("  vapour", "{}{}", words.fractions(one.state.vapour), pot ? "" : ": the distillate");
+    auto const doubt = doubt_about_vapour(one.state);
+    say_doubt(text, words, doubt);
     json row = {{"temperature_C", one.shows.celsius()},
                 {"liquid", to_json(one.state.liquid)},
-                {"vapour", to_json(one.state.vapour)}};
-    auto const maybe = [&](char const* label, char const* key, std::pair<double, double> between) {
-        text.row(label, "{:.2f} to {:.2f} % vol", between.first, between.second);
-        row[key] = {between.first, between.second};
+                {"vapour", to_json(one.state.vapour)},
+                {"uncertainty_of_vapour", to_json(doubt)}};
+    auto const maybe = [&](std::string const& label, char const* key,
+                           std::pair<mole_fraction, mole_fraction> const& between) {
+        text.row(label, "{} to {}", words.strength(to<mass_fraction>(between.first)),
+                 words.strength(to<mass_fraction>(between.second)));
+        row[key] = {percent_vol(between.first), percent_vol(between.second)};
     };
-    auto const tenth = one.off_by(range, 0.1 * kelvins);
-    maybe("  if 0.1 K off", "percent_vol_if_off_by_0.1K", tenth);
-    maybe("  if 0.5 K off", "percent_vol_if_off_by_0.5K", one.off_by(range, 0.5 * kelvins));
+    auto const off = [&](units::temperature_difference d) {
+        return fmt::format("  if {} off", words.difference(d));
+    };
+    auto const tenth = one.off_by(range, tenth_of_a_kelvin);
+    maybe(off(tenth_of_a_kelvin), "percent_vol_if_off_by_0.1K", tenth);
+    maybe(off(half_a_kelvin), "percent_vol_if_off_by_0.5K", one.off_by(range, half_a_kelvin));
     try {
         maybe("  pressure ± 1 %", "percent_vol_if_pressure_off_by_1_percent",
               one.under({0.99 * range.pressure}, {1.01 * range.pressure}));
@@ -87,18 +112,19 @@ void say(page& text, json& data, wording const& words, thermometer const& one, b
 }
 
 /// What should be known before such figures are believed.
-void warn(page& text, thermometer const& one, boiling_range const& range) {
+void warn(page& text, wording const& words, thermometer const& one, boiling_range const& range) {
     char const* const where = one.what == &equilibrium::liquid ? "Pot" : "Head";
-    auto const tenth = one.off_by(range, 0.1 * kelvins);
+    auto const tenth = one.off_by(range, tenth_of_a_kelvin);
     if (!tells_strength(tenth)) {
-        text.say("{}: a tenth of a kelvin is worth {:.1f} % vol here. Cool a sample and read its strength.",
-                 where, 0.5 * (tenth.second - tenth.first));
+        text.say("{}: {} is worth {:.1f} {} here. Cool a sample and read its strength.", where,
+                 words.difference(tenth_of_a_kelvin), worth_of(tenth, words),
+                 words.us ? "US proof" : "% vol");
     }
     units::temperature const ethanol = bubble_point(mole_fraction(1.0), range.pressure).temperature;
     if (range.strongest.liquid < mole_fraction(1.0) && one.shows <= ethanol) {
         auto const beyond = coexistence(one.shows, range.pressure, azeotrope_side::ethanol_rich);
-        text.say("{}: {:.2f} % vol has this temperature too, but only dehydrated spirit is so strong.", where,
-                 percent_vol(beyond.*one.what));
+        text.say("{}: {} has this temperature too, but only dehydrated spirit is so strong.", where,
+                 words.strength(to<mass_fraction>(beyond.*one.what)));
     }
 }
 
@@ -122,13 +148,19 @@ void run(session& s) {
     read(head, &equilibrium::vapour);
 
     wording const words = s.words();
+    if (both.size() == 2 && both[1].shows > both[0].shows + thermometers_differ) {
+        throw bad_input(
+            fmt::format("--head '{}' is hotter than --pot '{}', which no still can be: were the two swapped?",
+                        printable(trimmed(head.text)), printable(trimmed(pot.text))));
+    }
     page text;
     for (thermometer const& one : both) {
         if (one.what == &equilibrium::liquid) {
-            text.say("Pot: the liquid has {}, the vapour over it {}.", words.rounded(one.state.liquid),
-                     words.rounded(one.state.vapour));
+            text.say("Pot: the liquid has {}, the vapour over it {}{}.", words.rounded(one.state.liquid),
+                     words.rounded(one.state.vapour), in_brackets(words, doubt_about_vapour(one.state)));
         } else {
-            text.say("Head: the distillate has {}.", words.rounded(one.state.vapour));
+            text.say("Head: the distillate has {}{}.", words.rounded(one.state.vapour),
+                     in_brackets(words, doubt_about_vapour(one.state)));
         }
     }
     text.gap();
@@ -138,14 +170,14 @@ void run(session& s) {
     say_azeotrope(text, words, p);
     data["azeotrope"] = azeotrope_to_json(p);
     text.gap();
-    for (thermometer const& one : both) warn(text, one, range);
+    for (thermometer const& one : both) warn(text, words, one, range);
     if (both.size() == 2 && both[1].shows > both[0].shows) {
         text.say("The head is hotter than the pot: a thermometer, or the place where it sits, is wrong.");
     }
     text.say(
         "Holds while it boils, for a bulb wet with what it measures. What is dissolved in a wash makes the\n"
-        "pot warmer by a tenth of a kelvin or two.\n{}",
-        still_caution);
+        "pot warmer by {}.\n{}",
+        words.us ? "two to four tenths of a degree Fahrenheit" : "a tenth of a kelvin or two", still_caution);
     s.answer(text, data);
 }
 

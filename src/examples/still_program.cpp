@@ -23,18 +23,23 @@ apparent_extract read_extract(given const& g) {
     wanted const w{"a gravity or an extract", "sg (20/20 C), or plato"};
     number_and_unit const q = read_quantity(g, g.text, w);
     std::string const unit = squeezed(q.unit);
+    if (unit == "brix" || unit == "bx") {
+        refuse(g,
+               "which instrument? A saccharometer's degrees are 'plato'. A refractometer's hold only before "
+               "fermentation (as 'plato'), because alcohol raises them: after it, read a hydrometer");
+    }
     return on_behalf_of(g, [&] {
         if (unit == "sg") return apparent_extract_of(specific_gravity(q.number));
-        if (unit == "plato" || unit == "p" || unit == "brix") return apparent_extract(q.number);
+        if (unit == "plato" || unit == "p") return apparent_extract(q.number);
         refuse_unit(g, q.unit, w);
     });
 }
 
-std::vector<given> parts_of(given const& g, char separator) {
+std::vector<given> parts_of(given const& g) {
     std::vector<given> parts;
     std::string_view rest = g.text;
     for (;;) {
-        auto const end = rest.find(separator);
+        auto const end = rest.find_first_of(",;");
         parts.push_back({g.name, std::string(trimmed(rest.substr(0, end))), true});
         if (end == std::string_view::npos) return parts;
         rest.remove_prefix(end + 1);
@@ -48,6 +53,30 @@ boiling_curve read_curve(surroundings const& air) {
 
 void require_beside(given const& g, bool other_present, char const* other) {
     if (g.present && !other_present) throw bad_input(fmt::format("{} goes with {}", g.name, other));
+}
+
+void assumptions::say(page& text) const {
+    constexpr std::size_t widest = 90;
+    std::string line;
+    char const* label = "assumed";
+    auto const finish = [&] {
+        text.row(label, "{}", line);
+        label = "";
+        line.clear();
+    };
+    for (std::size_t i = 0; i < all_.size(); ++i) {
+        std::string const next =
+            fmt::format("{} ({}){}", all_[i].words, all_[i].option, i + 1 < all_.size() ? "," : "");
+        if (!line.empty() && line.size() + 1 + next.size() > widest) finish();
+        line += line.empty() ? next : " " + next;
+    }
+    if (!line.empty()) finish();
+}
+
+json assumptions::to_json() const {
+    json data = json::object();
+    for (assumption const& each : all_) data[each.option] = each.value;
+    return data;
 }
 
 std::string in_hours(units::time t) {

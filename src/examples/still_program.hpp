@@ -17,6 +17,7 @@
 #include <string>
 #include <string_view>
 #include <type_traits>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -37,11 +38,12 @@ double read_plain(given const& g, double least, double most);
 /// Reads a share, '5 %' or '0.05'.
 double read_share(given const& g);
 
-/// Reads "1.050 sg" or "12.4 plato".
+/// Reads "1.050 sg" or "12.4 plato". Brix is refused with the question of what showed it: after fermentation a
+/// refractometer means something else by it than a saccharometer.
 apparent_extract read_extract(given const& g);
 
-/// The parts of a text between separators.
-std::vector<given> parts_of(given const& g, char separator);
+/// The parts of a list: between commas or semicolons, in every list that an option takes.
+std::vector<given> parts_of(given const& g);
 
 /// The mixture that boils at the pressure of the day.
 boiling_curve read_curve(surroundings const& air);
@@ -60,13 +62,28 @@ struct charge_options {
 /// Refuses an option that means nothing without another one.
 void require_beside(given const& g, bool other_present, char const* other);
 
+/// What was not given and is assumed, each with the option that would say otherwise.
+class assumptions {
+public:
+    /// @param g     the option; nothing is assumed if it was given
+    /// @param words what is assumed instead
+    void unless_given(given const& g, std::string words) {
+        if (!g.present) all_.push_back({g.name, g.text, std::move(words)});
+    }
+    void say(page& text) const;
+    json to_json() const;  ///< the options and the values taken for them
+
+private:
+    struct assumption {
+        std::string option, value, words;
+    };
+    std::vector<assumption> all_;
+};
+
 std::string in_hours(units::time t);
 
-inline constexpr char const* run_caution =
-    "Never leave a run alone. Leave head space and put in boil enhancers against surging, and let the pot\n"
-    "cool before it is opened. A first fraction is discarded because it is unpleasant and may hold what is\n"
-    "harmful; that does not take methanol out, and distilling does not make bad spirit good. Nothing of "
-    "lead.";
+inline constexpr char const* run_caution = "Caution: never close or leave a running still. Discarding "
+                                           "foreshots does not remove methanol (--cautions).";
 inline constexpr char const* gas_caution =
     "Caution: carbon dioxide is heavy and chokes. Let fresh air through cellars and vats.";
 

@@ -4,12 +4,12 @@
 /// @file
 /// Quantities on paper: in words, in JSON, and on a page with what to do first.
 
+#include "json.hpp"
 #include "quantities.hpp"
 
 #include <aqueth/aqueth.hpp>
 
 #include <fmt/format.h>
-#include <nlohmann/json.hpp>
 
 #include <iterator>
 #include <optional>
@@ -21,7 +21,6 @@
 namespace program {
 
 using namespace aqueth;
-using json = nlohmann::ordered_json;
 
 /// A number with so many significant digits, never with an exponent. Four are what a bench can use.
 std::string number(double value, int significant = 4);

@@ -3,12 +3,15 @@
 // Fits the excess Gibbs energy of ethanol and water to the published sets of tables/.
 //
 //   excess_gibbs tables coefficients > include/aqueth/correlation/excess_gibbs_coefficients.hpp
-//   excess_gibbs tables report       > docs/fit_report.txt
+//   excess_gibbs tables vapour       > include/aqueth/correlation/vapour_deviation_table.hpp
+//   excess_gibbs tables report docs/form_search.txt > docs/fit_report.txt
 //   excess_gibbs tables agreement      exit status 0 if the library's coefficients do what a fresh fit does
-//   excess_gibbs tables search         every form of a family with up to 24 coefficients: minutes
+//   excess_gibbs tables search       > docs/form_search.txt   every form of a family, up to 24 coefficients: minutes
+//   excess_gibbs tables sample docs/form_search.txt   exit status 0 if every fiftieth line of it is found again
 #include "report.hpp"
 #include "sets.hpp"
 #include "solver.hpp"
+#include "vapour_deviations.hpp"
 
 #include <aqueth/correlation/vapour_liquid.hpp>
 
@@ -61,7 +64,7 @@ model as_printed(model m) {
     return m;
 }
 
-std::string report(std::vector<data_set> const& sets, std::string const& tables) {
+std::string report(std::vector<data_set> const& sets, std::string const& tables, std::string const& search) {
     auto a = assess(chosen, sets);
     a.fitted = as_printed(a.fitted);
     auto const& m = a.fitted;
@@ -74,8 +77,8 @@ std::string report(std::vector<data_set> const& sets, std::string const& tables)
                            m.shape.skew, reference_kelvin, m.shape.size(), m.shape.terms[0], m.shape.terms[1],
                            m.shape.terms[2], m.shape.terms[3], m.shape.cross_ratio);
     return out + list_targets(m, sets) + list_sets(a, sets) + list_isobars(m, tables) +
-           list_forms(chosen, sets) + list_vapours(chosen, sets) + list_checks(m) + list_pure(tables) +
-           list_freezing(m, tables);
+           list_forms(chosen, sets, search) + list_vapours(chosen, sets) + list_checks(m) +
+           list_pure(tables) + list_freezing(m, tables) + "\n" + list_vapour_deviations(m, tables);
 }
 
 /// Largest differences of the library's properties from those of a fresh fit, over the whole range. The ten
@@ -127,20 +130,43 @@ void search(std::vector<data_set> const& sets) {
                     }
 }
 
+/// Whether every fiftieth line of a stored search is what a fresh fit gives, to the last printed digit or one more.
+bool search_holds(std::vector<data_set> const& sets, std::string const& path) {
+    auto const all = read_search(path);
+    bool good = true;
+    for (std::size_t i = 0; i < all.size(); i += 50) {
+        form const f{all[i].skew, all[i].terms, chosen.vapour, chosen.cross_ratio};
+        auto const fresh = assess(f, sets);
+        if (std::abs(fresh.mean_without - all[i].left_out) > 0.0015 ||
+            met(targets(fresh.fitted, sets)) != all[i].met) {
+            std::printf("stored %s\nfresh  %s\n", all[i].line.c_str(), list_form(f, sets).c_str());
+            good = false;
+        }
+    }
+    return good;
+}
+
 }  // namespace
 }  // namespace aqueth::fit
 
 int main(int argc, char** argv) try {
     using namespace aqueth::fit;
-    std::string const what = argc == 3 ? argv[2] : "";
-    if (what != "coefficients" && what != "report" && what != "agreement" && what != "search") {
-        std::fputs("usage: excess_gibbs TABLES coefficients|report|agreement|search\n", stderr);
+    std::string const what = argc >= 3 ? argv[2] : "";
+    bool const with_search = what == "report" || what == "sample";
+    if ((what != "coefficients" && what != "vapour" && what != "agreement" && what != "search" &&
+         !with_search) ||
+        argc != (with_search ? 4 : 3)) {
+        std::fputs("usage: excess_gibbs TABLES coefficients|vapour|agreement|search\n"
+                   "       excess_gibbs TABLES report|sample SEARCH\n",
+                   stderr);
         return 2;
     }
     auto const sets = published_sets(argv[1]);
     if (what == "coefficients") std::fputs(header(solve(chosen, sets)).c_str(), stdout);
-    if (what == "report") std::fputs(report(sets, argv[1]).c_str(), stdout);
+    if (what == "vapour") std::fputs(vapour_header(as_printed(solve(chosen, sets)), argv[1]).c_str(), stdout);
+    if (what == "report") std::fputs(report(sets, argv[1], argv[3]).c_str(), stdout);
     if (what == "search") search(sets);
+    if (what == "sample") return search_holds(sets, argv[3]) ? 0 : 1;
     return what == "agreement" && !agrees(sets) ? 1 : 0;
 } catch (std::exception const& error) {
     std::fprintf(stderr, "excess_gibbs: %s\n", error.what());

@@ -33,12 +33,12 @@ int main(int argc, char** argv) try {
     std::puts("};\n");
     std::puts("/// The table, pure water first.");
     std::puts("// clang-format off");
-    std::printf("inline constexpr std::array<point, %zu> points{{\n    {0, 0}", table.rows.size() + 1);
+    std::printf("inline constexpr std::array<point, %zu> points{{\n    {0, 0}", table.rows().size() + 1);
     std::size_t count = 1;
-    for (auto const& row : table.rows) {
+    for (auto const& row : table.rows()) {
         std::printf(",%s{%s, -%s}", count++ % 6 == 0 ? "\n    " : " ",
-                    row.at(table.column("mass_percent")).c_str(),
-                    row.at(table.column("freezing_depression_k")).c_str());
+                    row.cells.at(table.column("mass_percent")).c_str(),
+                    row.cells.at(table.column("freezing_depression_k")).c_str());
     }
     std::puts("}};");
     std::puts("// clang-format on\n");

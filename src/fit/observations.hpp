@@ -62,12 +62,12 @@ inline std::vector<observation> pressures(table const& t, double sigma, bool own
     };
     double p1 = 0.0;
     double p2 = 0.0;
-    for (std::size_t i = 0; own_pure && i < t.rows.size(); ++i) {
+    for (std::size_t i = 0; own_pure && i < t.rows().size(); ++i) {
         if (x_of(i) == 1.0) p1 = pascal(i);
         if (x_of(i) == 0.0) p2 = pascal(i);
     }
     std::vector<observation> result;
-    for (std::size_t i = 0; i < t.rows.size(); ++i) {
+    for (std::size_t i = 0; i < t.rows().size(); ++i) {
         double const x = x_of(i);
         if (x > 0.0 && x < 1.0)
             result.push_back({kind::pressure, x, t.kelvin(i), pascal(i), pascal(i), sigma, p1, p2});
@@ -81,7 +81,7 @@ inline std::vector<observation> pressures(table const& t, double sigma, bool own
 /// @param kpa   which of several isobars; 0: all
 inline std::vector<observation> boiling_points(table const& t, double sigma, double kpa = 0.0) {
     std::vector<observation> result;
-    for (std::size_t i = 0; i < t.rows.size(); ++i) {
+    for (std::size_t i = 0; i < t.rows().size(); ++i) {
         double const x = t.number(i, "x_ethanol");
         double const p = t.number(i, "pressure_kpa");
         if (x == 0.0 || x == 1.0 || (kpa > 0.0 && p != kpa)) continue;
@@ -97,7 +97,7 @@ inline std::vector<observation> boiling_points(table const& t, double sigma, dou
 /// @param kpa   which of several isobars; 0: all
 inline std::vector<observation> vapours(table const& t, double sigma, double kpa = 0.0) {
     std::vector<observation> result;
-    for (std::size_t i = 0; i < t.rows.size(); ++i) {
+    for (std::size_t i = 0; i < t.rows().size(); ++i) {
         double const x = t.number(i, "x_ethanol");
         double const p = t.number(i, "pressure_kpa");
         if (x == 0.0 || x == 1.0 || t.empty(i, "y_ethanol") || (kpa > 0.0 && p != kpa)) continue;
@@ -113,7 +113,7 @@ inline std::vector<observation> vapours(table const& t, double sigma, double kpa
 inline std::vector<observation> infinite_dilution(table const& t, double sigma, std::size_t first = 0,
                                                   std::size_t last = 0) {
     std::vector<observation> result;
-    for (std::size_t i = first; i < (last == 0 ? t.rows.size() : last); ++i)
+    for (std::size_t i = first; i < (last == 0 ? t.rows().size() : last); ++i)
         result.push_back(
             {kind::infinite_dilution, 0, t.kelvin(i), 0, t.number(i, "gamma_ethanol"), sigma, 0, 0});
     return result;
@@ -123,7 +123,7 @@ inline std::vector<observation> infinite_dilution(table const& t, double sigma, 
 /// @param sigma standard deviation of x where the table has none
 inline std::vector<observation> azeotropes(table const& t, double sigma = 0.0) {
     std::vector<observation> result;
-    for (std::size_t i = 0; i < t.rows.size(); ++i) {
+    for (std::size_t i = 0; i < t.rows().size(); ++i) {
         double const x = t.number(i, "x_ethanol");
         result.push_back({kind::azeotrope, x, 0, 1e3 * t.number(i, "pressure_kpa"), x,
                           sigma > 0.0 ? sigma : t.number(i, "x_uncertainty"), 0, 0});
@@ -136,7 +136,7 @@ inline std::vector<observation> azeotropes(table const& t, double sigma = 0.0) {
 /// @param share of the table's own uncertainty is added
 inline std::vector<observation> enthalpies(table const& t, double sigma, double share = 0.0) {
     std::vector<observation> result;
-    for (std::size_t i = 0; i < t.rows.size(); ++i) {
+    for (std::size_t i = 0; i < t.rows().size(); ++i) {
         double const own = share > 0.0 ? share * t.number(i, "uncertainty_j_mol") : 0.0;
         result.push_back({kind::enthalpy, t.number(i, "x_ethanol"), t.kelvin(i), 0,
                           t.number(i, "excess_enthalpy_j_mol"), std::hypot(sigma, own), 0, 0});
@@ -153,7 +153,7 @@ inline std::vector<observation> larkin(table const& t, double sigma) {
     for (double const kelvin : {323.15, 343.15, 363.15, 383.15})
         for (double const x : {0.05, 0.1, 0.15, 0.2, 0.25, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 0.95}) {
             double sum = 0.0;
-            for (std::size_t i = 0; i < t.rows.size(); ++i)
+            for (std::size_t i = 0; i < t.rows().size(); ++i)
                 sum += std::pow(x, t.number(i, "power")) *
                        (1e5 * t.number(i, "b") + 1e3 * t.number(i, "c") * kelvin +
                         t.number(i, "d") * kelvin * kelvin);
@@ -184,8 +184,8 @@ inline std::vector<observation> melinder(table const& t, double sigma) {
     for (double const celsius : {5.0, 15.0, 25.0, 35.0})
         for (double const percent : {10.0, 20.0, 30.0, 40.0, 50.0, 60.0}) {
             double sum = 0.0;
-            for (std::size_t i = 0; i < t.rows.size(); ++i)
-                if (t.rows[i][t.column("property")] == "specific_heat")
+            for (std::size_t i = 0; i < t.rows().size(); ++i)
+                if (t.text(i, "property") == "specific_heat")
                     sum += t.number(i, "coefficient") * std::pow(percent - 29.2361, t.number(i, "i")) *
                            std::pow(celsius - 8.1578, t.number(i, "j"));
             double const x = correlation::molar_mass::mole_fraction_from_mass_fraction(percent / 100);
@@ -198,7 +198,7 @@ inline std::vector<observation> melinder(table const& t, double sigma) {
 /// @param sigma standard deviation, J/(mol K)
 inline std::vector<observation> perry_heat_capacities(table const& t, double sigma) {
     std::vector<observation> result;
-    for (std::size_t i = 0; i < t.rows.size(); ++i) {
+    for (std::size_t i = 0; i < t.rows().size(); ++i) {
         double const x = t.number(i, "ethanol_mole_percent") / 100;
         if (x < 1.0)
             result.push_back(

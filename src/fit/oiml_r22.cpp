@@ -74,16 +74,17 @@ int main(int argc, char** argv) try {
     std::array<std::array<rational, powers_of_tau>, powers_of_s> centred{};
 
     auto const table = aqueth::fit::read_table(argv[1]);
-    for (auto const& row : table.rows) {
-        std::string const& kind = row.at(table.column("kind"));
-        int const k = std::stoi(row.at(table.column("k")));
+    for (auto const& row : table.rows()) {
+        std::string const& kind = row.cells.at(table.column("kind"));
+        int const k = std::stoi(row.cells.at(table.column("k")));
         // A_k p^(k-1), B_k (t-20)^k, C_ik p^k (t-20)^i
         int const power_of_p = kind == "A" ? k - 1 : (kind == "B" ? 0 : k);
-        int const power_of_t = kind == "A" ? 0 : (kind == "B" ? k : std::stoi(row.at(table.column("i"))));
+        int const power_of_t =
+            kind == "A" ? 0 : (kind == "B" ? k : std::stoi(row.cells.at(table.column("i"))));
         polynomial const in_s = shifted_power(rational(1, 2), rational(1, 2), power_of_p);  // p = 1/2 + s/2
         polynomial const in_tau =
             shifted_power(rational(-10), rational(30), power_of_t);  // t - 20 = -10 + 30 tau
-        rational const value = exact_decimal(row.at(table.column("value")));
+        rational const value = exact_decimal(row.cells.at(table.column("value")));
         for (std::size_t j = 0; j < in_s.size(); ++j)
             for (std::size_t i = 0; i < in_tau.size(); ++i)
                 centred.at(j).at(i) += value * in_s[j] * in_tau[i];

@@ -12,6 +12,9 @@
 #include <cstdarg>
 #include <cstddef>
 #include <cstdio>
+#include <fstream>
+#include <sstream>
+#include <stdexcept>
 #include <string>
 #include <vector>
 
@@ -233,18 +236,89 @@ inline char const* head_of_forms() {
     return "skew  terms a b c d   N   fitted  left out  30 °C out  90 °C out      y  targets\n";
 }
 
-inline std::string list_forms(form const& chosen, std::vector<data_set> const& sets) {
+/// One form of the stored search.
+struct searched {
+    double skew;
+    std::array<int, 4> terms;
+    int size;
+    double left_out;
+    int met;
+    std::string line;  ///< as it is stored
+};
+
+/// Reads what `excess_gibbs TABLES search` wrote.
+inline std::vector<searched> read_search(std::string const& path) {
+    std::ifstream file(path);
+    std::string line;
+    if (!std::getline(file, line) || line + "\n" != head_of_forms())
+        throw std::runtime_error("no search in " + path);
+    std::vector<searched> result;
+    while (std::getline(file, line)) {
+        searched f{};
+        double fitted = 0, warm = 0, hot = 0, y = 0;
+        std::istringstream in(line);
+        in >> f.skew >> f.terms[0] >> f.terms[1] >> f.terms[2] >> f.terms[3] >> f.size >> fitted >>
+            f.left_out >> warm >> hot >> y >> f.met;
+        if (!in) throw std::runtime_error(path + ": " + line);
+        f.line = line;
+        result.push_back(f);
+    }
+    return result;
+}
+
+/// What the search says of the chosen form, and what the targets cost.
+inline std::string list_search(form const& chosen, std::vector<data_set> const& sets,
+                               std::string const& path) {
+    auto const all = read_search(path);
+    auto const better = [](searched const& a, searched const& b) { return a.left_out < b.left_out; };
+    auto const ours = std::find_if(all.begin(), all.end(), [&](searched const& f) {
+        return f.skew == chosen.skew && f.terms == chosen.terms;
+    });
+    if (ours == all.end()) throw std::runtime_error(path + ": the chosen form is not there");
+    auto const count = [&](auto const& which) { return std::count_if(all.begin(), all.end(), which); };
+    auto const every = static_cast<int>(targets(solve(chosen, sets), sets).size());
+    auto const predicts_better = [&](searched const& f) { return f.left_out < ours->left_out; };
+    auto const best = *std::min_element(all.begin(), all.end(), better);
+    std::vector<searched> meeting;
+    for (auto const& f : all)
+        if (f.met == every) meeting.push_back(f);
+    auto const best_meeting = *std::min_element(meeting.begin(), meeting.end(), better);
+    auto const no_larger = [&](searched const& f) { return predicts_better(f) && f.size <= ours->size; };
+    for (auto const& f : all)
+        if (no_larger(f) && f.met == every)
+            throw std::logic_error("no larger, meets every target and predicts better: " + f.line);
+    std::string out =
+        text("   The search (docs/form_search.txt): %zu forms, 4 to 8 a and b, 4 to 7 c, 1 to 5 d, skews of "
+             "0.20 to 0.40,\n"
+             "   up to 24 coefficients. %zu meet every target; chosen is the one of them with the fewest "
+             "coefficients (%d,\n"
+             "   left out %.3f). The best left-out error of those that meet every target is %.3f.\n",
+             all.size(), meeting.size(), ours->size, ours->left_out, best_meeting.left_out);
+    out += text("   %td forms predict left-out sets better than the chosen one, %td of them with fewer "
+                "coefficients, %td\n"
+                "   with no more; none of those %td meets every target. The best of all:\n\n",
+                count(predicts_better),
+                count([&](searched const& f) { return predicts_better(f) && f.size < ours->size; }),
+                count(no_larger), count(no_larger));
+    out += std::string(head_of_forms()) + best.line + "\n\n";
+    out += text(
+        "   So the targets cost %.3f in the left-out error, %.0f %% of it. What the best form misses:\n\n",
+        ours->left_out - best.left_out, 100.0 * (ours->left_out / best.left_out - 1.0));
+    form const other{best.skew, best.terms, chosen.vapour, chosen.cross_ratio};
+    for (auto const& t : targets(solve(other, sets), sets))
+        if (!t.met())
+            out += "     " + padded(t.name, 52) + text(" %9.4f   %8.3f .. %7.3f\n", t.value, t.low, t.high);
+    return out + "\n";
+}
+
+inline std::string list_forms(form const& chosen, std::vector<data_set> const& sets,
+                              std::string const& search) {
     std::string out =
         "4. Choice of the form, N coefficients. Deviations relative to the sd, root mean square, geometric "
         "mean over\n"
         "   the sets; Pemberton & Mash left out, mean % p; y: held vapour compositions, relative; targets "
-        "met of 12.\n"
-        "   Chosen is the form with the fewest coefficients that meets every target, of all those with 4 to "
-        "8 a and b,\n"
-        "   4 to 7 c, 1 to 5 d, skews of 0.20 to 0.40 and up to 24 coefficients (excess_gibbs TABLES "
-        "search). Of the\n"
-        "   larger ones that meet every target the best has a left-out error of 1.465 (0.35, 5 6 7 3): more\n"
-        "   coefficients fit better and hardly predict better.\n\n";
+        "met of 12.\n\n";
+    out += list_search(chosen, sets, search);
     out += head_of_forms();
     auto const add = [&](double skew, std::array<int, 4> const& terms) {
         bool const ours = skew == chosen.skew && terms == chosen.terms;
@@ -349,13 +423,13 @@ inline std::string list_pure(std::string const& folder) {
         "     T/K     p/kPa   measured less calculated, %   source\n";
     auto const t = read_table(folder + "/ethanol_vapour_pressure.csv");
     double mean = 0.0, n = 0.0;
-    for (std::size_t i = 0; i < t.rows.size(); ++i) {
+    for (std::size_t i = 0; i < t.rows().size(); ++i) {
         if (t.empty(i, "uncertainty_kpa")) continue;
         double const p = t.number(i, "pressure_kpa"), kelvin = t.kelvin(i);
         if (t.number(i, "uncertainty_kpa") > 0.002 * p) continue;
         double const d = 100.0 * (1e3 * p / ethanol::pressure(kelvin) - 1.0);
         out += text("%9.3f %9.4f           %+7.3f              %s %s\n", kelvin, p, d,
-                    t.rows[i][t.column("publication")].c_str(), t.rows[i][t.column("year")].c_str());
+                    t.text(i, "publication").c_str(), t.text(i, "year").c_str());
         mean += std::abs(d);
         n += 1.0;
     }
@@ -371,12 +445,12 @@ inline std::string list_pure(std::string const& folder) {
                     1e-3 * book::ethanol(k), 1e-3 * heat::water_vaporization(k), 1e-3 * book::water(k));
     out += "\n     T/K   ethanol, kJ/mol   measured less calculated, %   source\n";
     auto const h = read_table(folder + "/ethanol_vaporization.csv");
-    for (std::size_t i = 0; i < h.rows.size(); ++i) {
+    for (std::size_t i = 0; i < h.rows().size(); ++i) {
         double const k = h.kelvin(i), value = h.number(i, "enthalpy_of_vaporization_kj_mol");
         if (k < 400.0)
             out += text("%8.2f        %6.2f               %+7.2f              %s\n", k, value,
                         100.0 * (1e3 * value / heat::ethanol_vaporization(k) - 1.0),
-                        h.rows[i][h.column("publication")].c_str());
+                        h.text(i, "publication").c_str());
     }
     return out + "\n";
 }
@@ -409,7 +483,7 @@ inline std::string list_freezing(model const& m, std::string const& folder) {
           {"lange_freezing_point", "ethanol_mass_percent", "freezing_point_c", "Lange", 1},
           {"melinder_2010_freezing_point", "ethanol_mass_percent", "freezing_point_c", "Melinder", 1}}) {
         auto const t = read_table(folder + "/" + e.table + ".csv");
-        for (std::size_t i = 0; i < t.rows.size(); ++i) {
+        for (std::size_t i = 0; i < t.rows().size(); ++i) {
             double const w = t.number(i, e.percent);
             if (w > 40.0) continue;
             double const x = correlation::molar_mass::mole_fraction_from_mass_fraction(w / 100);

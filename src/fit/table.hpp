@@ -1,56 +1,44 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
-#include <algorithm>
-#include <charconv>
+#include <aqueth/number_table.hpp>
+
 #include <cstddef>
 #include <fstream>
+#include <iterator>
 #include <stdexcept>
 #include <string>
-#include <system_error>
-#include <vector>
 
 /// What the fitting programs share.
 namespace aqueth::fit {
 
-/// A table of tables/: one header row, then rows of text cells. Lines beginning with '#' describe the source.
-struct table {
-    std::vector<std::string> names;
-    std::vector<std::vector<std::string>> rows;
-
-    /// @param name a column's name
-    /// @return its index
-    /// @throws std::runtime_error if there is none
-    std::size_t column(std::string const& name) const {
-        for (std::size_t i = 0; i < names.size(); ++i)
-            if (names[i] == name) return i;
-        throw std::runtime_error("no column named " + name);
-    }
+/// A table of tables/, its cells as printed, so that a fit can use the exact decimals.
+struct table : number_table {
+    using number_table::number_table;
 
     /// @param name a column's name
     /// @return whether there is one
-    bool has(std::string const& name) const {
-        return std::find(names.begin(), names.end(), name) != names.end();
+    bool has(std::string const& name) const { return find(name).has_value(); }
+
+    /// @param row  which row
+    /// @param name a column's name
+    /// @return the cell as printed
+    /// @throws text_error if there is no such column
+    std::string const& text(std::size_t row, std::string const& name) const {
+        return rows().at(row).cells.at(column(name));
     }
 
     /// @param row  which row
     /// @param name a column's name
     /// @return whether the source prints nothing there
-    bool empty(std::size_t row, std::string const& name) const {
-        return rows.at(row).at(column(name)).empty();
-    }
+    bool empty(std::size_t row, std::string const& name) const { return text(row, name).empty(); }
 
     /// @param row  which row
     /// @param name a column's name
     /// @return the number in that cell
-    /// @throws std::runtime_error if it is not one
+    /// @throws text_error if it is not one
     double number(std::size_t row, std::string const& name) const {
-        std::string const& text = rows.at(row).at(column(name));
-        double value = 0.0;
-        auto const [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
-        if (error != std::errc() || end != text.data() + text.size())
-            throw std::runtime_error(name + ": not a number: '" + text + "'");
-        return value;
+        return number_table::number(rows().at(row), column(name));
     }
 
     /// @param row which row
@@ -62,34 +50,17 @@ struct table {
 
 /// Reads a table of tables/.
 /// @param path file name
-/// @return its header and rows, cells as printed (so that a fit can use the exact decimals)
-/// @throws std::runtime_error if the file cannot be read or a row has another number of cells than the header
+/// @return its names and rows
+/// @throws std::runtime_error if the file cannot be read or is no table
 inline table read_table(std::string const& path) {
     std::ifstream file(path);
     if (!file) throw std::runtime_error("cannot read " + path);
-    table result;
-    std::string line;
-    while (std::getline(file, line)) {
-        if (line.empty() || line.front() == '#') continue;
-        std::vector<std::string> cells(1);
-        for (char const c : line) {
-            if (c == ',') {
-                cells.emplace_back();
-            } else {
-                cells.back() += c;
-            }
-        }
-        if (result.names.empty()) {
-            result.names = cells;
-        } else if (cells.size() == result.names.size()) {
-            result.rows.push_back(cells);
-        } else {
-            throw std::runtime_error(path + ": a row has " + std::to_string(cells.size()) +
-                                     " cells, the header " + std::to_string(result.names.size()) + ": " +
-                                     line);
-        }
+    std::string const text{std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>()};
+    try {
+        return table(text);
+    } catch (text_error const& error) {
+        throw std::runtime_error(path + ": " + error.what());
     }
-    return result;
 }
 
 }  // namespace aqueth::fit

@@ -70,7 +70,7 @@ void runs(bytes& in) {
         default:
             s.returned = reflux::constant_strength(by_volume(in.number(50.0, 96.0)), in.number(0.0, 20.0));
         }
-        if (in.choice(2)) s.returned = s.returned.with_heat_loss(in.number(0.0, 0.5));
+        if (in.choice(2)) s.neck = neck::condensing(in.number(0.0, 0.9));
         run_plan plan;
         for (int n = in.choice(3); n > 0; --n) plan.cuts.push_back({any_condition(in), in.choice(2) == 0});
         for (int n = in.choice(3) + 1; n > 0; --n) plan.ends.push_back(any_condition(in));

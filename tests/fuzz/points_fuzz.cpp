@@ -4,6 +4,8 @@
 
 #include "points.hpp"
 
+#include <aqueth/measured_equilibrium.hpp>
+
 #include <sys/mman.h>
 #include <unistd.h>
 
@@ -55,7 +57,20 @@ void lay_through(std::vector<measured_point> const& points) {
 
 extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size) {
     std::string_view const text(reinterpret_cast<char const*>(data), size);
-    if (auto const points = unless_refused([&] { return parse_measured_points(text); })) lay_through(*points);
+    try {
+        lay_through(parse_measured_points(text));
+    } catch (text_error const& refused) {
+        HOSTILE_REQUIRE(*refused.what());
+    }
+    try {
+        for (equilibrium_point const& each : parse_equilibrium_points(text).points) {
+            HOSTILE_REQUIRE(each.line > 0 && (each.vapour || each.temperature));
+            if (each.temperature) HOSTILE_WITHIN(each.temperature->celsius(), 0.0, 120.01);
+            if (each.pressure) HOSTILE_WITHIN(in(*each.pressure, kilopascal), 0.09, 20001.0);
+        }
+    } catch (text_error const& refused) {
+        HOSTILE_REQUIRE(*refused.what());
+    }
 
     memory_file const file(text);
     given const g{"--points", file.name(), true};

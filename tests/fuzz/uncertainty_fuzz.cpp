@@ -92,6 +92,14 @@ void decisions(bytes& in) {
     auto const n = unless_refused(
         [&] { return readings_needed(in.number(0.0, 1.0), in.number(0.0, 1.0), in.number(0.0, 1.0)); });
     if (n) HOSTILE_WITHIN(*n, 1.0, 1e6);
+    reading_series const series{measured.estimate, std::floor(in.number(1.0, 50.0)), in.number(0.0, 1.0),
+                                in.choice(2) ? deviation_known_from::long_experience
+                                             : deviation_known_from::these_readings,
+                                in.number(0.0, 1.0)};
+    auto const decision = unless_refused([&] { return decide(tolerance, result_of(series), confidence); });
+    auto const more = unless_refused([&] { return readings_needed(tolerance, series, confidence); });
+    if (decision && more)
+        HOSTILE_REQUIRE((*decision == conformity_decision::conforms) == (*more <= series.count));
     if (in.choice(8) == 0) {  // slow
         double const u = in.number(0.01, 1.0);
         auto const r = unless_refused(

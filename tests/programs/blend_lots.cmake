@@ -30,6 +30,11 @@ answers(blend_lots.published_volume
 answers(blend_lots.published_proof_gallons "blend_lots --lot '4308.48 gal, 86.8 proof, 72 F' --us"
     "pure alcohol +37(19|2[0-3])[.0-9]* proof gal")
 
+# 27 CFR 30.64: 81000 lb of 190 proof, by the printed factors 0.14718 and 0.27964 a pound, are 11921.6 wine gallons and
+# 22650.8 proof gallons; half a unit of the factors' fifth digit is 0.4 gallons. Nothing but the lot is in US units.
+answers(blend_lots.published_weight "blend_lots --lot '81000 lb, 190 proof, 60 F'"
+    "product +81000 lb, 1192(1[.][2-9]|2[.][01]) *[0-9]* *US gal at 60 °F, 190[.]0 US proof.*pure alcohol +2265[0-2][.][0-9] proof gal")
+
 refuses(blend_lots.empty_lot "blend_lots --lot ''" "--lot number 1 '': expected amount, strength, temperature")
 refuses(blend_lots.short_lot "blend_lots --lot '3.2 L, 62 %vol'"
     "expected amount, strength, temperature")

@@ -2,24 +2,35 @@
 set(spirit "--amount '3.55 L' --strength '45 %vol' --temperature '22 C'")
 
 answers(fill_bottles.half_litres "fill_bottles ${spirit} --bottle '500 mL'"
-    [[^Fill 500[.]77 mL at 22 °C, or 469[.]77 g, into each bottle: 7 bottles[.]
-.*pure alcohol +225[.]00 mL at 20 °C a bottle
-.*left over .* 44[.]62[0-9] mL at 22 °C.*room to leave +508[.]07 mL: .*bursts]])
+    [[^Fill 500[.]8 mL at 22 °C, or 469[.]2 g, into each bottle: 7 bottles[.]
+.*pure alcohol +225[.]0 mL at 20 °C a bottle
+.*left over .* 44[.]62 mL at 22 °C.*room +the bottle must hold 508 mL to the cork: .*bursts]])
 answers(fill_bottles.at_20
     "fill_bottles --amount '2.1 L' --strength '40 %vol' --temperature '20 C' --bottle '70 cl'"
-    "^Fill 700[.]00 mL at 20 °C, or 663[.]63 g, into each bottle: 3 bottles[.]")
+    "^Fill 700[.]0 mL at 20 °C, or 662[.]9 g, into each bottle: 3 bottles[.]")
 answers(fill_bottles.one
     "fill_bottles --amount '1 L' --strength '40 %vol' --temperature '20 C' --bottle '0.7L'"
     ": 1 bottle[.]")
 answers(fill_bottles.json "fill_bottles ${spirit} --bottle '500 mL' --json"
-    [["bottles": 7.0,.*"fill_volume_L": 0[.]50076831.*"fill_mass_kg": 0[.]4697710]])
+    [["bottles": 7.0,.*"fill_volume_L": 0[.]50076831.*"fill_mass_kg": 0[.]4697710.*"fill_balance_indication_kg": 0[.]46924]])
 answers(fill_bottles.us
     "fill_bottles --amount '2 gal' --strength '90 proof' --temperature '68 F' --bottle '750 mL' --us"
-    "^Fill 25[.]36[01] US fl oz at 68 °F.*: 10 bottles")
+    "^Fill 25[.]4[45] US fl oz at 68 °F.*: 10 bottles.*label volume +750 mL at 60 °F.*from memory")
+# 750 mL at 60 °F are 752.31 mL at 20 °C for 40 % vol (bottling_test.cpp).
+answers(fill_bottles.us_label
+    "fill_bottles --amount '10 L' --strength '40 %vol' --temperature '20 C' --bottle '750 mL' --filling us"
+    "^Fill 752[.]3 mL at 20 °C.*label volume +750 mL at 60 °F\n +27 CFR 19[.]1 names no temperature")
+answers(fill_bottles.us_label_json
+    "fill_bottles --amount '10 L' --strength '40 %vol' --temperature '20 C' --bottle '750 mL' --filling us --json"
+    [["fill_volume_L": 0[.]75231.*"label_volume_L": 0[.]75,.*"label_temperature_C": 15[.]555]])
+answers(fill_bottles.european_label_in_us_units
+    "fill_bottles --amount '2 gal' --strength '90 proof' --temperature '68 F' --bottle '750 mL' --us --filling eu"
+    "^Fill 25[.]36 US fl oz at 68 °F.*750 mL at 20 °C")
+refuses(fill_bottles.other_rule "fill_bottles ${spirit} --bottle '500 mL' --filling uk" "--filling 'uk': expected eu or us")
 
 refuses(fill_bottles.more_than_there_is
     "fill_bottles --amount '0.5 L' --strength '40 %vol' --temperature '20 C' --bottle '0.7L'"
-    "--bottle '0[.]7L': larger than all there is: --amount '0[.]5 L' is 500[.]00 mL at 20 °C")
+    "--bottle '0[.]7L': larger than all there is: --amount '0[.]5 L' is 500[.]0 mL at 20 °C")
 refuses(fill_bottles.no_bottle "fill_bottles ${spirit}" "--bottle is required")
 refuses(fill_bottles.empty_bottle "fill_bottles ${spirit} --bottle '0 mL'"
     "--bottle '0 mL': volume 0 L is outside")
@@ -50,5 +61,5 @@ refuses(fill_bottles.slightly_frozen
 foreach(zero "-0 C" "1e-300 C" "31.9999999999 F" "273.15 K")  # as somebody would have written it
   answers(fill_bottles.freezing.${zero}
       "fill_bottles --amount '3 L' --strength '45 %vol' --temperature '${zero}' --bottle '500 mL'"
-      "^Fill 492[.]78 mL at 0 °C, ")
+      "^Fill 492[.]8 mL at 0 °C, ")
 endforeach()

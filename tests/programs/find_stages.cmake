@@ -1,7 +1,7 @@
 # SPDX-License-Identifier: BSL-1.0
 # What forecast_run says of a still with 3 stages comes back as 3 stages.
 answers(find_stages.of_a_forecast
-    "q=$(forecast_run --charge '25 L' --strength '11 %vol' --power '2 kW' --stages 3 --reflux 3 --discard '100 mL' --cuts 'collected 1.8 L' --end 'collected 2 L' | awk '$1 == 2 {print $4}'); find_stages --run \"25 L, 11 %vol, 100 mL, 1.8 L, $q %vol\" --reflux 3"
+    "q=$(forecast_run --charge '25 L' --strength '11 %vol' --power '2 kW' --stages 3 --reflux 3 --discard '100 mL' --cuts 'collected 1.8 L' --end 'collected 2 L' | awk '/^  hearts/ {print $4}'); find_stages --run \"25 L, 11 %vol, 100 mL, 1.8 L, $q %vol\" --reflux 3"
     "^The still works like 3[.]0 theoretical stages above the pot [(]2[.][89] to 3[.][1-4][)].*one run cannot tell reflux and stages apart")
 answers(find_stages.several_runs
     "find_stages --run '25 L, 11 %vol, 100 mL, 0.3 L, 90.9 %vol' --run '25 L, 11 %vol, 100 mL, 2.9 L, 79 %vol' --reflux 3 --json"
@@ -39,6 +39,19 @@ refuses(find_stages.negative "find_stages --run '25 L, 11 %vol, none, -1 L, 88 %
 refuses(find_stages.second_of_two "find_stages ${one_run} --run '25 L, 98 %vol, none, 1 L, 97 %vol'" "--run '25 L, 98 %vol, none, 1 L, 97 %vol': strength of the charge 98 .* is outside .*below the azeotrope")
 refuses(find_stages.charge_without_a_unit "find_stages --run '25, 11 %vol, none, 1 L, 88 %vol'" "--run '25, 11 %vol, none, 1 L, 88 %vol', charge '25': no unit")
 refuses(find_stages.certain "find_stages --run '25 L, 11 %vol, none, 1.8 L, 88 %vol' --uncertainty 0" "number 0 is outside 0[.]01 to 5")
-refuses(find_stages.heat_loss_of_everything "find_stages ${one_run} --heat-loss '95 %'" "--heat-loss '95 %': share of the vapour condensed by heat loss 0[.]95 is outside 0 to 0[.]9")
+refuses(find_stages.heat_loss_of_everything "find_stages ${one_run} --heat-loss '95 %'" "--heat-loss '95 %': share of the vapour that condenses 0[.]95 is outside 0 to 0[.]9")
 refuses(find_stages.two_airs "find_stages ${one_run} --pressure '1 bar' --altitude '10 m'" "either --pressure or --altitude")
 refuses(find_stages.negative_reflux "find_stages --run '25 L, 11 %vol, none, 1.8 L, 88 %vol' --reflux -2" "--reflux '-2'")
+
+# Under a neck that condenses a tenth, the stages of the column alone come back.
+answers(find_stages.under_a_neck
+    "q=$(forecast_run --charge '25 L' --strength '11 %vol' --power '2 kW' --stages 3 --reflux 3 --heat-loss '10 %' --discard '100 mL' --cuts 'collected 1.8 L' --end 'collected 2 L' | awk '/^  hearts/ {print $4}'); find_stages --run \"25 L; 11 %vol; 100 mL; 1.8 L; $q %vol\" --reflux 3 --heat-loss '10 %'"
+    "^The still works like 3[.]0 theoretical stages above the pot")
+answers(find_stages.assumed "find_stages ${one_run} --reflux 3"
+    "  assumed +nothing condenses in neck and head [(]--heat-loss[)],\n +strengths with a standard uncertainty of 0[.]5 % vol [(]--uncertainty[)],\n +air as at sea level [(]--altitude[)]\n")
+answers(find_stages.assumed_json "find_stages ${one_run} --reflux 3 --heat-loss '5 %' --altitude '300 m' --json"
+    "\"assumed\": {\n    \"--uncertainty\": \"0[.]5\"\n  }")
+# Long work shows on a terminal how far it is.
+answers(find_stages.progress
+    "line='find_stages --reflux 3'; for i in {1000..2999}; do line+=\" --run '25 L,11 %vol,none,1.$i L,88.5 %vol'\"; done; script -qc \"$line\" /dev/null | tr '\\r' '\\n' | grep -m 1 tried"
+    "^find_stages: [0-9]+ of 16 reflux ratios tried")

@@ -4,7 +4,7 @@ set(fell "--volume '25 L' --original '1.085 sg' --final '0.992 sg'")
 # Balling's factors: 0.4361 for 20.47 degrees Plato (table of 1865, between its rows 20 and 21), times the fall of 22.55,
 # times 0.99022/0.78924 (density of the wash, density of ethanol): 12.3 % vol. Excise Notice 226: 93 x 0.135 = 12.56.
 answers(judge_wash.strength "judge_wash ${fell}"
-    [[^The wash holds 12[.]4 % vol: 3[.]10[0-9]+ L of pure alcohol in 25[.]000 L[.]
+    [[^The wash holds 12[.]4 % vol: 3[.]10[0-9] L of pure alcohol in 25[.]00 L[.]
 .*before +20[.]47 °P, gravity 1[.]0850 at 20 °C
  +now +-2[.]09 °P apparent.*boils at +90[.]9[0-9] °C under 101[.]3.*Balling's factors 12[.]3[0-9] % vol
  +fall in gravity +12[.]5[56] % vol.*carbon dioxide is heavy]])
@@ -31,20 +31,28 @@ answers(judge_wash.nothing_fermented "judge_wash --volume '25 L' --original '1.0
     "^The wash holds 0[.]0 % vol: 0 ")
 answers(judge_wash.a_way_does_not_apply "judge_wash --volume '25 L' --original '1.02 sg' --final '1.00 sg'"
     "Balling's factors does not apply [(].*5[.]09[0-9]* °P is outside 6 to 30")
-answers(judge_wash.us "judge_wash ${fell} --us" "pure alcohol in 6[.]6043 US gal[.].*boils at +195[.]6")
+answers(judge_wash.us "judge_wash ${fell} --us" "^The wash holds 12[.]4 % vol at 60 °F: 1[.]63[0-9] proof gal in 6[.]59[0-9]+ US gal[.].*boils at +195[.]6")
 
-# J. L. Gay-Lussac (1815): 0.53834 g from 1 g of sucrose. 25 L of 11 % vol hold 2.1704 kg of ethanol: 4.0316 kg.
+# J. L. Gay-Lussac (1815): 0.53834 g from 1 g of sucrose. 25 L of 11 % vol hold 2.1704 kg of ethanol: 4.0316 kg,
+# which a balance in air shows as 4.0316 (1 - 1.2/1587)/(1 - 1.2/8000) = 4.0292 kg.
 answers(judge_wash.sugar "judge_wash --volume '25 L' --wanted '11 %vol'"
-    "^Weigh in 4[.]48[0-9]+ kg of sucrose and 22[.]6[0-9]+ kg of water[.]\n.*least sugar +4[.]031[56] kg")
+    "^Add 4[.]48[0-9] kg of sucrose and 22[.]61 kg of water[.]\n.*minimum +4[.]029 kg in theory.*yield assumed +89[.]9 %")
 answers(judge_wash.glucose "judge_wash --volume '25 L' --wanted '11 %vol' --sugar glucose --yield '100 %' --json"
     "\"sugar_kg\": 4[.]24[34].*\"share_of_stoichiometric_yield\": 1[.]0")
 
 answers(judge_wash.glucose_is_anhydrous "judge_wash --volume '25 L' --wanted '11 %vol' --sugar glucose"
-    "^Weigh in 4[.]7212 kg of anhydrous glucose and 22[.]418 kg of water[.].*sold as dextrose .*'glucose monohydrate'")
-# 198.17/180.16 of the anhydrous one; both make the same 27.139 kg with their water.
+    "^Add 4[.]718 kg of anhydrous glucose and 22[.]39 kg of water[.].*sold as dextrose .*'glucose monohydrate'")
+# 198.17/180.16 of the anhydrous one; both make the same 27.139 kg with their water, in true mass.
 answers(judge_wash.monohydrate "judge_wash --volume '25 L' --wanted '11 %vol' --sugar 'glucose monohydrate'"
-    "^Weigh in 5[.]193[23] kg of glucose monohydrate and 21[.]946 kg of water[.].*in the crystals +472[.][0-9]+ g of water.*before +17[.]40 °P")
+    "^Add 5[.]190 kg of glucose monohydrate and 21[.]92 kg of water[.].*in the crystals +472[.][0-9]+ g of water.*before +17[.]40 °P")
 
+# A refractometer shows alcohol as sugar: read as a saccharometer's, 20 -> 8 would be 6.8 % vol where about 10 are true.
+foreach(unit brix Brix bx)
+  refuses(judge_wash.refractometer.${unit} "judge_wash --volume '25 L' --original '20 plato' --final '8 ${unit}'"
+      "--final '8 ${unit}': which instrument[?] .*saccharometer.*'plato'.*refractometer.*only before fermentation.*read a hydrometer")
+endforeach()
+refuses(judge_wash.original_brix "judge_wash --volume '25 L' --original '20 brix' --final '2 plato'"
+    "--original '20 brix': which instrument[?]")
 refuses(judge_wash.sugar_without_wanted "judge_wash ${fell} --sugar lead" "--sugar 'lead': it belongs to --wanted")
 refuses(judge_wash.yield_without_wanted "judge_wash ${fell} --yield much" "--yield 'much': it belongs to --wanted")
 foreach(option --original-temperature --final-temperature --pressure --altitude)

@@ -219,10 +219,11 @@ TEST(Refusals, NameTheOptionThatAnArgumentCameFrom) {
         }
         return {};
     };
-    EXPECT_EQ(
-        message({{"volume", other}, {"temperature", temperature}}).rfind("--temperature '-1 C': temp", 0),
-        0u);
-    EXPECT_EQ(message({{"volume", other}}).rfind("density: temperature -1 ", 0), 0u) << "nobody's fault";
+    EXPECT_EQ(message({{argument::volume, other}, {argument::temperature, temperature}})
+                  .rfind("--temperature '-1 C': temp", 0),
+              0u);
+    EXPECT_EQ(message({{argument::volume, other}}).rfind("density: temperature -1 ", 0), 0u)
+        << "nobody's fault";
 }
 
 TEST(Refusals, AreOneShortLine) {
@@ -244,7 +245,7 @@ TEST(Locale, ChangesNothing) {
     EXPECT_NE(refusal(as_volume, "1234,5 L").find("decimal point"), std::string::npos);
     EXPECT_EQ(number(1234.5), "1234.5");
     EXPECT_EQ(wording{}.volume(12345.6 * litre), "12346 L");
-    EXPECT_EQ(json(1234.5).dump(), "1234.5");
+    EXPECT_EQ(json(1234.5).text(), "1234.5");
     std::locale::global(before);
 }
 

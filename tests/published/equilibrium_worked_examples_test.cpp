@@ -18,11 +18,14 @@
 #include <cstddef>
 #include <cstdio>
 #include <gtest/gtest.h>
+#include <optional>
 #include <string>
-#include <vector>
+#include <utility>
 
 namespace vle = aqueth::correlation::vapour_liquid;
 namespace book = aqueth::published::textbook;
+using aqueth::published::deviations;
+using aqueth::published::precision;
 using aqueth::published::table;
 
 namespace {
@@ -33,10 +36,11 @@ constexpr double zero = 273.15;
 // The rows of one status, read or computed, and how a report calls their figures.
 class Examples : public testing::Test {
 protected:
-    Examples(char const* status, char const* label) : status_(status), label_(label) {}
+    Examples(char const* status, char const* label, precision source, char const* unit)
+        : status_(status), label_(label), source_(std::move(source)), unit_(unit) {}
 
     // The book's own means within the digits of the table, the library within what is stated here.
-    void expect(char const* id, double by_the_book, double by_the_library, double deviation) const {
+    void expect(char const* id, double by_the_book, double by_the_library, double deviation) {
         auto const row = table_.where("id", id);
         auto const tabulated = row.printed("value");
         ASSERT_EQ(row.text("status"), status_) << id;
@@ -45,22 +49,32 @@ protected:
                     by_the_book, by_the_library, row.text("publication").c_str());
         EXPECT_NEAR(by_the_book, tabulated.value, 0.51 * std::pow(10.0, -tabulated.decimals)) << id;
         EXPECT_NEAR(by_the_library, tabulated.value, deviation) << id;
+        if (!library_)
+            library_.emplace(testing::UnitTest::GetInstance()->current_test_info()->name(), unit_, source_);
+        library_->add(id, by_the_library, tabulated);
     }
+    // The figures of a test, in one row.
+    void guards(double largest) const { library_->guards({.largest = largest}); }
 
 private:
     table table_{"equilibrium_worked_examples.csv"};
     std::string status_;
     char const* label_;
+    precision source_;
+    char const* unit_;
+    std::optional<deviations> library_;
 };
 
 class EquilibriumWorkedExamples : public Examples {
 protected:
-    EquilibriumWorkedExamples() : Examples("read", "book") {}
+    EquilibriumWorkedExamples() : Examples("read", "book", precision::printed(), "digits") {}
 };
 
 class SolversOnTheBooksEquations : public Examples {
 protected:
-    SolversOnTheBooksEquations() : Examples("computed", "computed from the book's equations") {}
+    SolversOnTheBooksEquations()
+        : Examples("computed", "computed from the book's equations",
+                   precision::unknown("the book's own answers were not seen"), "relative") {}
 };
 
 // Integral of dx/(y - x) by Simpson's rule, with y as a function of x.
@@ -119,6 +133,7 @@ TEST_F(EquilibriumWorkedExamples, PerrySimpleBatch) {
     expect("perry_distillate_water", 82.0 - 0.94 * std::round(as_printed.still), by_library.distillate_water,
            0.35);
     expect("perry_mean", as_printed.mean(), by_library.mean(), 0.0051);
+    guards(6.7);
 
     double sum = 0.0;
     for (double x = 0.0605; x < 0.18; x += 0.001) sum += library(x) - carey_lewis(x);
@@ -136,6 +151,7 @@ TEST_F(SolversOnTheBooksEquations, DeNevers_8_9) {
     auto const e = vle::bubble_at_temperature(0.1238, 85.3 + zero);
     expect("nevers_8_9_p", b.total(), e.pressure / atm, 0.0132);
     expect("nevers_8_9_y", b.vapour(), e.y, 0.0002);
+    guards(0.0136);
 }
 
 // Bubble point at 1 atm.
@@ -144,6 +160,7 @@ TEST_F(SolversOnTheBooksEquations, DeNevers_8_10) {
     auto const e = vle::bubble_at_pressure(0.2608, atm);
     expect("nevers_8_10_t", t, e.temperature - zero, 0.03);
     expect("nevers_8_10_y", book::over(0.2608, t).vapour(), e.y, 0.0084);
+    guards(0.0146);
 }
 
 // Dew point at 80.7 °C: the liquid is where the curve is flat, so a small difference in y moves x a lot.
@@ -152,6 +169,7 @@ TEST_F(SolversOnTheBooksEquations, DeNevers_8_11) {
     auto const e = vle::dew_at_temperature(0.6122, 80.7 + zero);
     expect("nevers_8_11_p", book::over(x, 80.7).total(), e.pressure / atm, 0.0082);
     expect("nevers_8_11_x", x, e.x, 0.021);
+    guards(0.056);
 }
 
 // Dew point at 1 atm.
@@ -161,6 +179,7 @@ TEST_F(SolversOnTheBooksEquations, DeNevers_8_12) {
     auto const e = vle::dew_at_pressure(0.17, atm);
     expect("nevers_8_12_t", book::boiling_celsius(x), e.temperature - zero, 0.14);
     expect("nevers_8_12_x", x, e.x, 0.0016);
+    guards(0.082);
 }
 
 // Isothermal flash at 91.8 °C and 1 atm. At x = 0.04 the book's equations boil 0.6 K higher than the library,
@@ -174,4 +193,5 @@ TEST_F(EquilibriumWorkedExamples, DeNevers_8_13) {
     expect("nevers_8_13_x", x, lx, 0.0045);
     expect("nevers_8_13_y", y, ly, 0.0065);
     expect("nevers_8_13_v", (0.126 - x) / (y - x), (0.126 - lx) / (ly - lx), 0.021);
+    guards(210);
 }

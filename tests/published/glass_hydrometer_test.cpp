@@ -12,6 +12,7 @@
 
 using namespace aqueth;
 using published::deviations;
+using published::precision;
 using published::table;
 
 namespace {
@@ -25,7 +26,7 @@ std::string cell(table::row const& row) {
 
 // readings of one instrument over all cells with alcohol
 deviations readings(std::string const& name, tralles_hydrometer const& meter, table const& t) {
-    deviations d(name, "% vol");
+    deviations d(name, "% vol", precision::printed());
     for (auto const& row : t.rows()) {
         if (row["true_volume_percent_60f"] == 0.0) continue;
         if (auto const doubt = row.doubt("observed_volume_percent"); !doubt.empty()) {
@@ -36,7 +37,6 @@ deviations readings(std::string const& name, tralles_hydrometer const& meter, ta
         d.add(cell(row), meter.reading(w, fahrenheit(row["temperature_f"])).percent(),
               row.printed("observed_volume_percent"));
     }
-    d.report();
     return d;
 }
 
@@ -47,11 +47,9 @@ TEST(GlassHydrometer, Readings) {
     auto const d = readings("glass_hydrometer_reading", tralles_hydrometer{}, t);
     EXPECT_EQ(d.cells(), 197);
     EXPECT_EQ(d.left_out(), 1);
-    EXPECT_GE(d.rounding(), 116);
     // Printed to 0.1 and smoothed by hand: neighbouring cells of 45 % vol below 50 °F all run 0.1 to 0.2 high
     // against R 22, those of 15 to 30 % run 0.1 low. The largest, 45 % at 35 °F, is 0.3 kg/m3.
-    EXPECT_LE(d.largest(), 0.186);
-    EXPECT_LE(d.mean(), 0.0467);
+    d.guards({.largest = 0.186, .mean = 0.0467, .meeting = 116});
 }
 
 // The instrument of the table is of glass: a rigid one would miss the table three times as far and in 171 of
@@ -60,14 +58,16 @@ TEST(GlassHydrometer, GlassExpands) {
     table const t("glass_hydrometer_60f.csv");
     auto const glass = readings("glass_hydrometer_soda_lime", tralles_hydrometer{}, t);
     auto const rigid = readings("glass_hydrometer_rigid", tralles_hydrometer{0.0 * per_kelvin}, t);
+    rigid.shows();
     EXPECT_GT(rigid.mean(), 3.0 * glass.mean());
-    EXPECT_LT(rigid.rounding(), glass.rounding() / 4);
+    EXPECT_LT(rigid.meeting(), glass.meeting() / 4);
 }
 
 // The way the table is used: from the reading back to the true strength.
 TEST(GlassHydrometer, TrueStrengthFromReading) {
     table const t("glass_hydrometer_60f.csv");
-    deviations d("glass_hydrometer_true_strength", "% vol");
+    deviations d("glass_hydrometer_true_strength", "% vol",
+                 precision::unknown("the cells of glass_hydrometer_reading"));
     for (auto const& row : t.rows()) {
         if (row["true_volume_percent_60f"] == 0.0) continue;
         if (auto const doubt = row.doubt("observed_volume_percent"); !doubt.empty()) {
@@ -78,18 +78,16 @@ TEST(GlassHydrometer, TrueStrengthFromReading) {
         auto const strength = tralles_hydrometer{}.strength(reading, fahrenheit(row["temperature_f"]));
         d.add(cell(row), strength.percent() - row["true_volume_percent_60f"]);
     }
-    d.report();
     EXPECT_EQ(d.cells(), 197);
     // The same deviations, divided by how far the reading moves for each % vol of strength (0.9 to 1.3).
-    EXPECT_LE(d.largest(), 0.176);
-    EXPECT_LE(d.mean(), 0.048);
+    d.guards({.largest = 0.176, .mean = 0.048});
 }
 
 // The row of pure water: from 65 °F up the instrument sinks past its zero and can be read; below 60 °F it
 // would show less than nothing, which the table prints and no strength can be; at 30 °F water is ice.
 TEST(GlassHydrometer, PureWater) {
     table const t("glass_hydrometer_60f.csv");
-    deviations d("glass_hydrometer_in_water", "% vol");
+    deviations d("glass_hydrometer_in_water", "% vol", precision::printed());
     for (auto const& row : t.rows()) {
         if (row["true_volume_percent_60f"] != 0.0) continue;
         auto const temperature = fahrenheit(row["temperature_f"]);
@@ -102,9 +100,7 @@ TEST(GlassHydrometer, PureWater) {
                   row.printed("observed_volume_percent"));
         }
     }
-    d.report();
     EXPECT_EQ(d.cells(), 5);
     EXPECT_EQ(d.left_out(), 6);
-    EXPECT_GE(d.rounding(), 4);
-    EXPECT_LE(d.largest(), 0.069);  // 0.2 printed at 65 °F, 0.27 by R 22
+    d.guards({.largest = 0.069, .meeting = 4});  // 0.2 printed at 65 °F, 0.27 by R 22
 }

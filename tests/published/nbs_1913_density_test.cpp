@@ -14,6 +14,7 @@
 
 using namespace aqueth;
 using published::deviations;
+using published::precision;
 using published::table;
 
 namespace {
@@ -55,21 +56,20 @@ TEST(Nbs1913Density, ReprintOf45To85) {
     constexpr expectation expected[]{{10, 3.8e-5}, {15, 3.5e-5}, {20, 5.2e-5}, {25, 6.4e-5},
                                      {30, 7.3e-5}, {35, 7.9e-5}, {40, 9.8e-5}};
     table const t("nbs_1913_density_45_85.csv");
-    deviations all("nbs_1913_45_85", "g/mL");
+    deviations all("nbs_1913_45_85", "g/mL", precision::printed());
     for (auto const& [degrees, largest] : expected) {
-        deviations d("nbs_1913_45_85_at_" + std::to_string(degrees), "g/mL");
+        deviations d("nbs_1913_45_85_at_" + std::to_string(degrees), "g/mL", precision::printed());
         for (auto const& row : t.rows()) {
             double const computed = grams_per_old_millilitre(row["ethanol_mass_percent"], degrees);
             check(d, row, density_column(degrees), computed);
             check(all, row, density_column(degrees), computed);
         }
-        d.report();
         EXPECT_EQ(d.cells(), 41);
-        EXPECT_LE(d.largest(), largest) << degrees << " °C, " << d.where();
+        d.guards({.largest = largest});
     }
-    all.report();
+    all.shows();  // the same cells once more
     EXPECT_EQ(all.cells(), 287);
-    EXPECT_GE(all.rounding(), 30);
+    EXPECT_GE(all.meeting(), 30);
     EXPECT_LE(all.mean(), 2.7e-5);
 }
 
@@ -85,15 +85,14 @@ TEST(Nbs1913Density, LangeDensities) {
     table const t("nbs_1913_density_lange.csv");
     int left_out = 0;
     for (auto const& [degrees, cells, largest] : expected) {
-        deviations d("lange_density_at_" + std::to_string(degrees), "g/mL");
+        deviations d("lange_density_at_" + std::to_string(degrees), "g/mL", precision::printed());
         for (auto const& row : t.rows()) {
             check(d, row, density_column(degrees),
                   grams_per_old_millilitre(row["ethanol_mass_percent"], degrees));
         }
-        d.report();
         left_out += d.left_out();
         EXPECT_EQ(d.cells(), cells);
-        EXPECT_LE(d.largest(), largest) << degrees << " °C, " << d.where();
+        d.guards({.largest = largest});
     }
     EXPECT_EQ(left_out, 9);
 }
@@ -101,20 +100,18 @@ TEST(Nbs1913Density, LangeDensities) {
 // The same densities as specific gravities in vacuo, 20/20 and 25/25 °C.
 TEST(Nbs1913Density, LangeSpecificGravities) {
     table const t("nbs_1913_density_lange.csv");
-    deviations at_20("lange_sg_20_20", "1");
-    deviations at_25("lange_sg_25_25", "1");
+    deviations at_20("lange_sg_20_20", "1", precision::printed());
+    deviations at_25("lange_sg_25_25", "1", precision::printed());
     for (auto const& row : t.rows()) {
         auto const w = by_mass(row["ethanol_mass_percent"]);
         check(at_20, row, "sg_20_20", specific_gravity_of(w, {celsius(20), celsius(20)}).value());
         check(at_25, row, "sg_25_25", specific_gravity_of(w, {celsius(25), celsius(25)}).value());
     }
-    at_20.report();
-    at_25.report();
     EXPECT_EQ(at_20.cells(), 101);
     EXPECT_EQ(at_25.cells(), 100);
     EXPECT_EQ(at_25.left_out(), 1);
-    EXPECT_LE(at_20.largest(), 8.5e-5);  // as the densities: R 22's ethanol is lighter
-    EXPECT_LE(at_25.largest(), 8.6e-5);
+    at_20.guards({.largest = 8.5e-5});  // as the densities: R 22's ethanol is lighter
+    at_25.guards({.largest = 8.6e-5});
 }
 
 // Volume percent at 15.56 °C against mass percent. The handbook rounds to 0.1 % vol in most rows; rows that
@@ -122,8 +119,9 @@ TEST(Nbs1913Density, LangeSpecificGravities) {
 // them by 0.2 to 0.3.
 TEST(Nbs1913Density, LangeVolumePercent) {
     table const t("nbs_1913_density_lange.csv");
-    deviations d("lange_volume_percent", "% vol");
-    deviations antifreeze("lange_volume_percent_antifreeze_rows", "% vol");
+    auto const source = precision::stated(0.05, "half of the 0.1 % vol of most rows");
+    deviations d("lange_volume_percent", "% vol", source);
+    deviations antifreeze("lange_volume_percent_antifreeze", "% vol", source);
     for (auto const& row : t.rows()) {
         auto const q = to<basic_volume_fraction<at_15_56_celsius>>(by_mass(row["ethanol_mass_percent"]));
         bool const pure =
@@ -131,21 +129,19 @@ TEST(Nbs1913Density, LangeVolumePercent) {
         check(row.empty("freezing_point_c") || pure ? d : antifreeze, row, "volume_percent_15_56c",
               q.percent());
     }
-    d.report();
-    antifreeze.report();
     EXPECT_EQ(d.cells(), 18);
-    EXPECT_LE(d.largest(), 0.026);
+    d.judges({.largest = 0.026});
     EXPECT_EQ(antifreeze.cells(), 15);
     EXPECT_EQ(antifreeze.left_out(), 3);
-    EXPECT_LE(antifreeze.largest(), 0.06);
+    antifreeze.guards({.largest = 0.06});
 }
 
 // The column headed 'g per 100 cm3' holds mass percent times specific gravity 60/60 F, which is 0.1 % more
 // than grams in 100 cm3: the library gives both, and the column fits only the first.
 TEST(Nbs1913Density, LangeGramsPer100AsHeaded) {
     table const t("nbs_1913_density_lange.csv");
-    deviations by_gravity("lange_mass_percent_times_sg", "g");
-    deviations by_volume_of_mixture("lange_g_per_100_ml", "g");
+    deviations by_gravity("lange_mass_percent_times_sg", "g", precision::printed());
+    deviations by_volume_of_mixture("lange_g_per_100_ml", "g", precision::printed());
     for (auto const& row : t.rows()) {
         auto const w = by_mass(row["ethanol_mass_percent"]);
         auto const sg = specific_gravity_of(w, {celsius(15.56), celsius(15.56)});
@@ -153,11 +149,9 @@ TEST(Nbs1913Density, LangeGramsPer100AsHeaded) {
         check(by_volume_of_mixture, row, "g_per_100_cm3_as_headed",
               to<basic_mass_concentration<at_15_56_celsius>>(w).grams_per_100_millilitres());
     }
-    by_gravity.report();
-    by_volume_of_mixture.report();
     EXPECT_EQ(by_gravity.cells(), 22);
-    EXPECT_GE(by_gravity.rounding(), 14);
-    EXPECT_LE(by_gravity.largest(), 0.0135);
+    by_gravity.guards({.largest = 0.0135, .meeting = 14});
+    by_volume_of_mixture.shows();
     EXPECT_GT(by_volume_of_mixture.largest(), 0.08);  // what the head claims does not hold
 }
 

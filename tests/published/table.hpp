@@ -1,13 +1,14 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
+#include <aqueth/number_table.hpp>
+
 #include <algorithm>
 #include <array>
-#include <charconv>
-#include <cmath>
 #include <cstddef>
 #include <fstream>
 #include <istream>
+#include <iterator>
 #include <optional>
 #include <stdexcept>
 #include <string>
@@ -24,15 +25,18 @@ struct figure {
     int decimals = 0;
 };
 
-/// A file of tables/ in the format that tables/README.md describes. Anything else is an error: a check shall
-/// not run on a file that was understood by half.
+/// A file of tables/ in the format that tables/README.md describes: aqueth::number_table splits it, and what
+/// that format adds is checked here. Anything else is an error: no check may run on a file that was understood
+/// by half.
 class table {
 public:
     /// One row; cells are asked for by the name of their column.
     class row {
     public:
         /// @return the words or the digits in a column
-        std::string const& text(std::string_view column) const { return (*cells_)[table_->column(column)]; }
+        std::string const& text(std::string_view column) const {
+            return line_->cells[table_->column(column)];
+        }
         /// @return whether the source prints nothing there
         bool empty(std::string_view column) const { return text(column).empty(); }
         /// @return the number in a column
@@ -40,7 +44,9 @@ public:
         /// @return the number in a column with its printed decimals
         figure printed(std::string_view column) const {
             auto const f = parse(text(column));
-            if (!f) table_->fail("no number in column " + std::string(column) + ": '" + text(column) + "'");
+            if (!f)
+                table_->fail(*line_,
+                             "no number in column " + std::string(column) + ": '" + text(column) + "'");
             return *f;
         }
         /// @return why a figure is doubtful; empty if it is not
@@ -52,9 +58,9 @@ public:
 
     private:
         friend class table;
-        row(table const& owner, std::vector<std::string> const& cells) : table_(&owner), cells_(&cells) {}
+        row(table const& owner, number_table::line const& line) : table_(&owner), line_(&line) {}
         table const* table_;
-        std::vector<std::string> const* cells_;
+        number_table::line const* line_;
     };
 
     /// The lines every file begins with, in this order; only doubts may come more than once.
@@ -77,15 +83,15 @@ public:
     table(std::string file, std::istream& stream) : file_(std::move(file)) { read(stream); }
 
     std::string const& file() const { return file_; }                           ///< name of the file
-    std::vector<std::string> const& columns() const { return names_; }          ///< names of the columns
+    std::vector<std::string> const& columns() const { return lines_.names(); }  ///< names of the columns
     std::vector<std::string> const& doubts() const { return doubts_; }          ///< the doubts, one text each
     std::string const& header_of(std::size_t key) const { return text_[key]; }  ///< text of keys[key]
 
     /// @return the rows, in the order of the file
     std::vector<row> rows() const& {
         std::vector<row> result;
-        result.reserve(rows_.size());
-        for (auto const& cells : rows_) result.push_back(row(*this, cells));
+        result.reserve(lines_.rows().size());
+        for (auto const& line : lines_.rows()) result.push_back(row(*this, line));
         return result;
     }
 
@@ -102,9 +108,7 @@ public:
     row where(std::string_view, std::string_view) && = delete;  // and shall not outlive it
 
     /// @return whether there is such a column
-    bool has(std::string_view name) const {
-        return std::find(names_.begin(), names_.end(), name) != names_.end();
-    }
+    bool has(std::string_view name) const { return lines_.find(name).has_value(); }
 
     /// @return whether a column holds words
     static bool holds_words(std::string_view name) {
@@ -113,10 +117,11 @@ public:
 
     /// @return the number a cell holds, if it is one and nothing else
     static std::optional<figure> parse(std::string_view cell) {
-        figure result;
-        auto const [end, error] = std::from_chars(cell.data(), cell.data() + cell.size(), result.value);
-        if (error != std::errc() || end != cell.data() + cell.size() || !std::isfinite(result.value))
-            return {};
+        bool const bare =
+            !cell.empty() && cell.find_first_of("+ \t") != 0 && cell.find_last_of(" \t") + 1 != cell.size();
+        auto const number = number_table::number_in(cell);
+        if (!bare || !number) return {};
+        figure result{*number};
         auto const point = cell.find('.');
         if (point != std::string_view::npos) result.decimals = static_cast<int>(cell.size() - point - 1);
         return result;
@@ -124,31 +129,32 @@ public:
 
 private:
     [[noreturn]] void fail(std::string const& what) const {
-        throw std::runtime_error("tables/" + file_ + (line_ > 0 ? " line " + std::to_string(line_) : "") +
-                                 ": " + what);
+        throw std::runtime_error("tables/" + file_ + ": " + what);
+    }
+    [[noreturn]] void fail(number_table::line const& line, std::string const& what) const {
+        fail("line " + std::to_string(line.number) + ": " + what);
     }
 
     void read(std::istream& stream) {
-        std::string line;
-        while (std::getline(stream, line)) {
-            ++line_;
-            if (line.empty()) fail("empty line");
-            if (line.front() == '#') {
-                header(line);
-            } else if (names_.empty()) {
-                names(line);
-            } else {
-                cells(line);
-            }
+        std::string const text{std::istreambuf_iterator<char>(stream), std::istreambuf_iterator<char>()};
+        if (text.starts_with('\n') || text.find("\n\n") != std::string::npos) fail("empty line");
+        try {
+            lines_ = number_table(text);
+        } catch (text_error const& error) {
+            fail(error.what());
         }
-        line_ = 0;
-        if (rows_.empty()) fail("no rows");
+        if (lines_.rows().empty()) fail("no rows");
+        if (lines_.separator() != ',') fail("the separator is not the comma");
+        for (number_table::line const& line : lines_.comments()) header(line);
+        if (key_ + 1 != keys.size()) fail("the header lines are not complete");
+        names();
+        for (number_table::line const& line : lines_.rows()) cells(line);
     }
 
     std::size_t column(std::string_view name) const {
-        auto const found = std::find(names_.begin(), names_.end(), name);
-        if (found == names_.end()) fail("no column named " + std::string(name));
-        return static_cast<std::size_t>(found - names_.begin());
+        auto const found = lines_.find(name);
+        if (!found) fail("no column named " + std::string(name));
+        return *found;
     }
 
     // "suspect: why" and "suspect column: why" to the column (empty for the whole row) and the reason
@@ -161,10 +167,11 @@ private:
         return std::pair(std::string(column), std::string(note.substr(colon + 2)));
     }
 
-    void header(std::string const& line) {
-        if (!names_.empty()) fail("a # line below the names of the columns");
+    void header(number_table::line const& comment) {
+        std::string const& line = comment.cells.front();
+        if (comment.number > lines_.names_line()) fail(comment, "a # line below the names of the columns");
         if (line.rfind("#  ", 0) == 0) {  // goes on from the line above
-            if (key_ == keys.size()) fail("nothing to go on from");
+            if (key_ == keys.size()) fail(comment, "nothing to go on from");
             std::string const more = line.substr(line.find_first_not_of(' ', 1));
             text_[key_] += " " + more;
             if (key_ + 1 == keys.size()) doubts_.back() += " " + more;
@@ -174,12 +181,12 @@ private:
         std::string const key = line.substr((std::min)(std::size_t(2), line.size()), colon - 2);
         auto const found = std::find(keys.begin(), keys.end(), key);
         if (line.rfind("# ", 0) != 0 || colon == std::string::npos || found == keys.end()) {
-            fail("unknown header line: " + line);
+            fail(comment, "unknown header line: " + line);
         }
         auto const index = static_cast<std::size_t>(found - keys.begin());
         bool const is_doubt = index + 1 == keys.size();
         std::size_t const expected = key_ == keys.size() ? 0 : key_ + 1;
-        if (index != expected && !(is_doubt && key_ == index)) fail("out of order: " + key);
+        if (index != expected && !(is_doubt && key_ == index)) fail(comment, "out of order: " + key);
         key_ = index;
         std::string const text = line.substr(colon + 2);
         if (is_doubt) {
@@ -189,59 +196,38 @@ private:
         text_[key_] += text;
     }
 
-    static std::vector<std::string> split(std::string const& line) {
-        std::vector<std::string> result(1);
-        for (char const c : line) {
-            if (c == ',') {
-                result.emplace_back();
-            } else {
-                result.back() += c;
-            }
-        }
-        return result;
-    }
-
-    void names(std::string const& line) {
-        if (key_ + 1 != keys.size()) fail("the header lines are not complete");
-        names_ = split(line);
-        for (std::size_t i = 0; i < names_.size(); ++i) {
+    void names() const {
+        auto const& all = columns();
+        for (std::size_t i = 0; i < all.size(); ++i) {
             bool const snake_case =
-                !names_[i].empty() &&
-                names_[i].find_first_not_of("abcdefghijklmnopqrstuvwxyz0123456789_") == std::string::npos;
-            if (!snake_case) fail("not snake_case: " + names_[i]);
-            if (std::count(names_.begin(), names_.end(), names_[i]) != 1)
-                fail("two columns named " + names_[i]);
-            if (names_[i] == "note" && i + 1 != names_.size()) fail("note is not the last column");
+                all[i].find_first_not_of("abcdefghijklmnopqrstuvwxyz0123456789_") == std::string::npos;
+            if (!snake_case) fail("not snake_case: " + all[i]);
+            if (all[i] == "note" && i + 1 != all.size()) fail("note is not the last column");
         }
     }
 
-    void cells(std::string const& line) {
-        auto const values = split(line);
-        if (values.size() != names_.size()) {
-            fail(std::to_string(values.size()) + " cells for " + std::to_string(names_.size()) + " columns");
-        }
-        for (std::size_t i = 0; i < values.size(); ++i) {
-            if (names_[i] == "note") {
-                auto const note = split_note(values[i]);
-                if (!values[i].empty() && !note) fail("a note that marks nothing: " + values[i]);
+    void cells(number_table::line const& line) const {
+        for (std::size_t i = 0; i < line.cells.size(); ++i) {
+            std::string const& name = columns()[i];
+            std::string const& cell = line.cells[i];
+            if (name == "note") {
+                auto const note = split_note(cell);
+                if (!cell.empty() && !note) fail(line, "a note that marks nothing: " + cell);
                 if (note && !note->first.empty() && !has(note->first))
-                    fail("a note on no column: " + values[i]);
-            } else if (holds_words(names_[i])) {
-                if (values[i].empty()) fail("no words in column " + names_[i]);
-            } else if (!values[i].empty() && !parse(values[i])) {
-                fail("not a number: '" + values[i] + "' in column " + names_[i]);
+                    fail(line, "a note on no column: " + cell);
+            } else if (holds_words(name)) {
+                if (cell.empty()) fail(line, "no words in column " + name);
+            } else if (!cell.empty() && !parse(cell)) {
+                fail(line, "not a number: '" + cell + "' in column " + name);
             }
         }
-        rows_.push_back(values);
     }
 
     std::string file_;
-    std::size_t line_ = 0;  // while reading, for messages
+    number_table lines_{""};
     std::size_t key_ = keys.size();
     std::array<std::string, keys.size()> text_;
     std::vector<std::string> doubts_;
-    std::vector<std::string> names_;
-    std::vector<std::vector<std::string>> rows_;
 };
 
 }  // namespace aqueth::published

@@ -12,6 +12,7 @@
 
 using namespace aqueth;
 using published::deviations;
+using published::precision;
 using published::table;
 
 namespace {
@@ -22,8 +23,8 @@ constexpr gravity_reference to_water_at_its_greatest_density{fahrenheit(60), cel
 
 TEST(TrallesTable, SpecificGravity) {
     table const t("tralles_60f.csv");
-    deviations usual("tralles_0_to_90", "1");
-    deviations strong("tralles_91_to_100", "1");
+    deviations usual("tralles_0_to_90", "1", precision::printed());
+    deviations strong("tralles_91_to_100", "1", precision::printed());
     for (auto const& row : t.rows()) {
         double const percent = row["volume_percent_60f"];
         auto const w = to<mass_fraction>(by_volume<at_60_fahrenheit>(percent));
@@ -32,24 +33,21 @@ TEST(TrallesTable, SpecificGravity) {
                  specific_gravity_of(w, to_water_at_its_greatest_density).value(),
                  row.printed("sg_60f_to_water_at_greatest_density"));
     }
-    usual.report();
-    strong.report();
     EXPECT_EQ(usual.cells(), 91);
     EXPECT_EQ(strong.cells(), 10);
     // Four printed decimals of measurements of the 1790s: up to 2.6e-4 (88 % vol), 0.9e-4 on average, and
     // nearly always on the same side: his alcohol held some water.
-    EXPECT_LE(usual.largest(), 2.6e-4);
-    EXPECT_LE(usual.mean(), 1.0e-4);
-    EXPECT_GE(usual.rounding(), 24);
+    usual.guards({.largest = 2.6e-4, .mean = 1.0e-4, .meeting = 24});
     // His 100 %, of 0.7939, has 99.84 % vol by R 22 (next check), and the top of the scale leans on it.
-    EXPECT_LE(strong.largest(), 8.5e-4);
+    strong.guards({.largest = 8.5e-4});
 }
 
 // The same in % vol: what strength R 22 gives to the specific gravity of each row.
 TEST(TrallesTable, StrengthOfThePrintedGravity) {
     table const t("tralles_60f.csv");
-    deviations usual("tralles_strength_0_to_90", "% vol");
-    deviations strong("tralles_strength_91_to_100", "% vol");
+    auto const counted = precision::unknown("the cells of the specific gravities");
+    deviations usual("tralles_strength_0_to_90", "% vol", counted);
+    deviations strong("tralles_strength_91_to_100", "% vol", counted);
     for (auto const& row : t.rows()) {
         double const percent = row["volume_percent_60f"];
         auto const cell = row.text("volume_percent_60f") + " % vol";
@@ -65,14 +63,11 @@ TEST(TrallesTable, StrengthOfThePrintedGravity) {
         (percent <= 90.0 ? usual : strong)
             .add(cell, to<basic_volume_fraction<at_60_fahrenheit>>(w).percent() - percent);
     }
-    usual.report();
-    strong.report();
     EXPECT_EQ(usual.cells(), 90);
     // Largest around 36 % vol, where a unit of the fourth decimal is 0.07 % vol.
-    EXPECT_LE(usual.largest(), 0.17);
-    EXPECT_LE(usual.mean(), 0.053);
+    usual.guards({.largest = 0.17, .mean = 0.053});
     EXPECT_EQ(strong.cells(), 10);
-    EXPECT_LE(strong.largest(), 0.165);
+    strong.guards({.largest = 0.165});
     EXPECT_LE(strong.bias(), -0.1);  // weaker than its name, throughout
 }
 

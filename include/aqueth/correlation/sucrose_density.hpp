@@ -17,7 +17,7 @@ inline constexpr source cited{
     "1995, "
     "p. 164: density of sucrose solutions adopted by ICUMSA (1990)",
     "mass fraction of sucrose 0 to 0.7; 0 to 80 °C",
-    "within 0.06 kg/m3 of the CRC Handbook's table to 40 % mass, 0.3 kg/m3 to 70 % (20 °C)"};
+    "within 0.10 kg/m3 of the CRC Handbook's table to 40 % mass, 0.28 kg/m3 to 70 % (20 °C)"};
 
 inline constexpr double highest_mass_fraction = 0.7;  ///< upper end of the range
 inline constexpr double lowest_celsius = 0.0;         ///< lower end of the temperature range, °C

@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: BSL-1.0
+#include "points.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cerrno>
+#include <cstdio>
+#include <cstring>
+#include <memory>
+#include <utility>
+
+namespace program {
+
+namespace {
+
+/// The contents of a file, if it can be one of points.
+std::string read_file(given const& file) {
+    std::unique_ptr<std::FILE, int (*)(std::FILE*)> const in(std::fopen(file.text.c_str(), "rb"),
+                                                             std::fclose);
+    if (!in) refuse(file, fmt::format("cannot be read: {}", std::strerror(errno)));
+    std::string text(std::size_t{1} << 20, '\0');
+    text.resize(std::fread(text.data(), 1, text.size(), in.get()));
+    if (std::ferror(in.get())) refuse(file, fmt::format("cannot be read: {}", std::strerror(errno)));
+    if (std::fgetc(in.get()) != EOF) refuse(file, "longer than 1 MiB: no table of points");
+    return text;
+}
+
+}  // namespace
+
+points_at_pressure read_points(given const& file, units::pressure p) {
+    std::string const text = read_file(file);
+    equilibrium_points read;
+    try {
+        read = parse_equilibrium_points(text);
+    } catch (text_error const& error) {
+        refuse(file, error.what());
+    }
+    points_at_pressure result{std::move(read.points), 0, read.empty_lines, std::move(read.ignored_columns)};
+    std::size_t const all = result.points.size();
+    if (all == 0) refuse(file, "no point in it");
+    double const first = in(result.points.front().pressure.value_or(p), kilopascal);
+    result.left_out =
+        std::erase_if(result.points, [&](equilibrium_point const& each) { return !of_pressure(each, p); });
+    if (result.points.empty()) {
+        refuse(file,
+               fmt::format("no point in it for {:.5g} kPa; {} of other pressures, the first of {:.5g} kPa",
+                           in(p, kilopascal), all, first));
+    }
+    return result;
+}
+
+std::string points_at_pressure::in_words() const {
+    std::string text;
+    if (left_out > 0) text += fmt::format("; {} of another pressure left out", left_out);
+    if (empty_lines > 0) text += fmt::format("; {} without vapour and temperature left out", empty_lines);
+    if (!ignored_columns.empty()) {
+        text += fmt::format("; not used: column{} {}", ignored_columns.size() == 1 ? "" : "s",
+                            printable(number_table::listed(ignored_columns)));
+    }
+    return text;
+}
+
+json points_at_pressure::to_json() const {
+    return {{"left_out", left_out}, {"empty_lines", empty_lines}, {"ignored_columns", ignored_columns}};
+}
+
+}  // namespace program
