@@ -219,10 +219,11 @@ TEST(Refusals, NameTheOptionThatAnArgumentCameFrom) {
         }
         return {};
     };
-    EXPECT_EQ(
-        message({{"volume", other}, {"temperature", temperature}}).rfind("--temperature '-1 C': temp", 0),
-        0u);
-    EXPECT_EQ(message({{"volume", other}}).rfind("density: temperature -1 ", 0), 0u) << "nobody's fault";
+    EXPECT_EQ(message({{argument::volume, other}, {argument::temperature, temperature}})
+                  .rfind("--temperature '-1 C': temp", 0),
+              0u);
+    EXPECT_EQ(message({{argument::volume, other}}).rfind("density: temperature -1 ", 0), 0u)
+        << "nobody's fault";
 }
 
 TEST(Refusals, AreOneShortLine) {
