@@ -58,8 +58,7 @@ prepare() { # test...
         [[ -e $room/common.hpp ]] && continue
         mkdir -p "$room"
         source=$(source_of "$test")
-        # What is in published/ knows nothing of the library.
-        grep -E '^#include (<|"published/)' "$source" | grep -v '<aqueth/' >"$room/common.hpp"
+        grep '^#include <' "$source" | grep -v '<aqueth/' >"$room/common.hpp"
         [[ $test == fit/* ]] && echo '#include <Eigen/Dense>' >>"$room/common.hpp"
         # shellcheck disable=SC2046
         "${compile[@]}" -fpch-instantiate-templates $(options_of "$test") -x c++-header "$room/common.hpp" \
