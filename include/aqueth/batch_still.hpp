@@ -255,12 +255,12 @@ private:
         rk step;
     };
 
-    /// something that came to pass inside a step
+    /// a condition that is met inside a step
     struct event {
         double at;              ///< how far into the step
         condition const* what;  ///< null: nothing did
         bool ends_run;          ///< or only a fraction
-        bool reaches_cut;       ///< the cut of the fraction came to pass
+        bool reaches_cut;       ///< the cut of the fraction is met
     };
 
     /// the condition that ends the fraction being collected; null for the last one
@@ -272,7 +272,7 @@ private:
         if (next_cut()) require_ahead(*next_cut(), p);
     }
 
-    /// takes one good step from `now`, shorter if something comes to pass in it; `h` is the length to try,
+    /// takes one good step from `now`, shorter if a condition is met in it; `h` is the length to try,
     /// and is left at the length to try next
     batch_point advance_once(batch_point const& now, double& h) {
         double const longest = -std::log(least_residue) - now.depth;
@@ -311,7 +311,7 @@ private:
     }
     event first_event(batch_point const& now, double length, batch_point const& end) const {
         event first{length, nullptr, false, false};
-        // The cut comes first: what does not come to pass before it need not be looked for. If both come
+        // The cut comes first: later conditions need not be looked for. If both come
         // together the run ends, so ends are sought a little beyond the cut: as far as the steps are exact.
         batch_point last = end;
         double reach = length;

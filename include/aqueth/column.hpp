@@ -111,9 +111,8 @@ enum class flow_model {
 
 namespace detail {
 
-/// Finds the roots of functions that change little from one call to the next, as those of a column do while
-/// its still slowly runs out: by the secant method from where the last two roots point to, else in the whole
-/// bracket. Saves time and changes nothing else, as there is one root.
+/// Root finder with memory, for functions that change little from call to call: starts the secant method from the
+/// extrapolated previous root and falls back to bracketing. There is one root, so memory only saves time.
 class root_trace {
 public:
     /// @param f     callable: double -> double, changing its sign once between the ends
@@ -459,7 +458,7 @@ private:
     double azeotrope_;
 };
 
-/// two strengths between which a column shall work, checked and as mole fractions
+/// two strengths between which a column works, checked and as mole fractions
 struct separation {
     double still;
     double distillate;

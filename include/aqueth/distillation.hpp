@@ -165,7 +165,7 @@ inline run_balance balance_of(wash const& charge, std::vector<run_fraction> cons
 /// @throws range_error if the charge is empty, holds no ethanol or more than the azeotrope; there are too
 ///         many cuts, ends or points; the power is not above what the pot loses, or would take more than a
 ///         million hours to boil the charge away; a strength to be kept is out of reach of the greatest
-///         reflux; a cut or an end has come to pass before it is watched, or has not when 2 % of the
+///         reflux; a cut or an end is met before it is watched, or is not met when 2 % of the
 ///         charge's moles are left: the error says what is reachable
 /// @par Accuracy
 /// Of the integration: 1e-8 in the strength of fractions, 2e-8 in what has been collected at a point. Of the

@@ -27,7 +27,7 @@ public:
     }
     /// A reflux that rises so that the distillate keeps its strength, and stays at the greatest ratio from
     /// where that no longer suffices.
-    /// @param strength       strength the distillate shall keep
+    /// @param strength       strength that the distillate keeps
     /// @param greatest_ratio the ratio not to exceed, 0 to 1000
     /// @return the reflux
     /// @throws range_error if the ratio is outside that range
@@ -72,7 +72,7 @@ struct still {
     aqueth::neck neck = aqueth::neck::insulated();          ///< the way from there to the condenser
 };
 
-/// Something that comes to pass in a run: the end of a fraction, or of the run.
+/// An event that ends a fraction or the run.
 class condition {
 public:
     /// What is watched.
@@ -182,7 +182,7 @@ struct run_plan {
     static constexpr int most_points = 100000;  ///< greatest number of states to record
 
     std::vector<cut> cuts;        ///< ends of fractions, in their order; may be empty, 1000 at most
-    std::vector<condition> ends;  ///< the run ends with the first of these that comes to pass; 1 to 20
+    std::vector<condition> ends;  ///< the run ends with the first of these that is met; 1 to 20
     int points = 0;               ///< states to record, evenly over the moles distilled; 0 or 2 to 100000
     units::temperature product_temperature = celsius(20.0);  ///< to which fractions and residue are cooled
 };

@@ -42,8 +42,7 @@ struct stage_estimate {
     double disagreement;  ///< root mean square of forecast less measured strengths, % vol
     double uncertainty;  ///< standard uncertainty of one strength behind the range, % vol: the stated one, or
                          ///< the scatter of the runs if that is larger
-    bool explains;       ///< whether the runs scatter no more about the forecasts than the stated uncertainty
-                         ///< lets them nineteen times in twenty
+    bool explains;       ///< whether runs and forecasts are consistent at 95 %
 };
 
 /// An assumed reflux with the stages that go with it.

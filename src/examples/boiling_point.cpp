@@ -90,18 +90,27 @@ void run(session& s) {
                  {"azeotrope", azeotrope_to_json(p)}};
     if (amount.present) {
         if (auto const heat = heat_to_boil(amount, temperature, e)) {
-            text.row("to the boil", "{} kJ, that is {} kWh, and what the vessel takes and loses",
-                     number(in(*heat, kilojoule), 4), number(in(*heat, kilowatt_hour), 4));
+            parcel const charge = make_parcel(read_amount(amount), w, temperature);
+            text.row("to the boil", "{} kWh, {} Wh a {}; pot and losses come on top",
+                     number(in(*heat, kilowatt_hour)),
+                     number(1000.0 * in(*heat, kilowatt_hour) / in(charge.volume(), words.one_volume())),
+                     words.one_volume_name());
             data["heat_to_boil_kJ"] = in(*heat, kilojoule);
         }
     }
     auto const condensing = kilojoules_per_kilogram(e, bubble_point(e.vapour, p).temperature);
-    auto const cooling = kilojoules_per_kilogram(e, celsius(20));
+    units::temperature const cool = words.reference_temperature();
+    auto const cooling = kilojoules_per_kilogram(e, cool);
     if (condensing && cooling) {
-        text.row("condenser takes", "{:.0f} kJ per kg of distillate, {:.0f} kJ to bring it to 20 °C as well",
-                 *condensing, *cooling);
+        auto const per_volume = [&](double kilojoules) {
+            units::mass const distillate = words.one_volume() * density(to<mass_fraction>(e.vapour), cool);
+            return number(in(distillate, kilogram) * kilojoules / 3600.0, 3);
+        };
+        text.row("condenser takes", "{} kWh a {} of distillate, {} kWh to bring it to {} as well",
+                 per_volume(*condensing), words.one_volume_name(), per_volume(*cooling),
+                 words.temperature(cool));
         data["condensing_kJ_per_kg"] = *condensing;
-        data["condensing_and_cooling_to_20C_kJ_per_kg"] = *cooling;
+        data["condensing_and_cooling_to_20C_kJ_per_kg"] = *kilojoules_per_kilogram(e, celsius(20));
     }
     text.gap();
     if (doubt && e.liquid.value() > 0.0 && e.liquid.value() <= 0.1) {

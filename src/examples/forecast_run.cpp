@@ -7,8 +7,10 @@
 #include <aqueth/correlation/heat_capacity_perry.hpp>
 
 #include <algorithm>
+#include <cmath>
 #include <cstddef>
 #include <filesystem>
+#include <optional>
 #include <string>
 #include <variant>
 #include <vector>
@@ -238,32 +240,52 @@ json to_json(run_point const& p) {
     return data;
 }
 
+/// What has been collected, at the temperature to which the answer refers volumes.
+units::volume volume_collected(wording const& words, run_point const& p) {
+    if (!words.us || !(p.collected > units::volume())) return p.collected;
+    auto const strength = volume_fraction((std::min)(1.0, in(p.pure_alcohol, p.collected)));
+    return parcel::of(p.collected, strength, celsius(20)).volume(words.reference_temperature());
+}
+
 /// Strength and temperature against what has been collected, with a line where a fraction ends.
-std::string picture_of(distillation const& r) {
+std::string picture_of(wording const& words, distillation const& r) {
+    char const* const degrees = words.us ? "°F" : "°C";
     std::string script =
         "set encoding utf8\n"
         "set terminal svg size 960,600 font 'sans-serif,14' background '#ffffff' noenhanced\n"
         "set border linecolor '#444444'\nset grid linecolor '#dddddd'\n"
-        "set xlabel 'collected, L at 20 °C'\nset ylabel 'strength, % vol'\nset y2label 'temperature, °C'\n"
-        "set yrange [0:100]\nset ytics 10 nomirror\nset xtics nomirror\nset y2tics\n"
-        "set key outside top center horizontal\n$run << EOD\n";
+        "set xtics nomirror\nset y2tics\nset key outside top center horizontal\n";
+    script += fmt::format(
+        "set xlabel 'collected, {} at {}'\nset ylabel 'strength, {}'\nset y2label 'temperature, {}'\n"
+        "set yrange [0:{}]\nset ytics {} nomirror\n$run << EOD\n",
+        words.us ? "US gal" : "L", words.temperature(words.reference_temperature()),
+        words.us ? "US proof" : "% vol", degrees, words.us ? 200 : 100, words.us ? 20 : 10);
+    auto const collected = [&](run_point const& p) {
+        return in(volume_collected(words, p), words.one_volume());
+    };
+    auto const strength = [&](mole_fraction x) {
+        return words.us ? to<us_proof>(to<mass_fraction>(x)).degrees() : percent(x);
+    };
+    auto const temperature = [&](units::temperature t) { return words.us ? t.fahrenheit() : t.celsius(); };
     for (run_point const& p : r.points) {
-        script +=
-            fmt::format("{:.6g} {:.6g} {:.6g} {:.6g} {:.6g}\n", in(p.collected, litre), percent(p.distillate),
-                        percent(p.still), p.vapour.celsius(), p.boiling.celsius());
+        script += fmt::format("{:.6g} {:.6g} {:.6g} {:.6g} {:.6g}\n", collected(p), strength(p.distillate),
+                              strength(p.still), temperature(p.vapour), temperature(p.boiling));
     }
     script += "EOD\n";
     for (std::size_t k = 0; k + 1 < r.fractions.size(); ++k) {
         script +=
             fmt::format("set arrow from first {0:.6g}, graph 0 to first {0:.6g}, graph 1 nohead dashtype 2 "
                         "linecolor '#888888'\n",
-                        in(r.fractions[k].end.collected, litre));
+                        collected(r.fractions[k].end));
     }
     return script +
-           "plot $run using 1:2 with lines linewidth 2.5 linecolor '#1f4e79' title 'distillate', "
-           "$run using 1:3 with lines linewidth 2.5 linecolor '#009e73' title 'in the pot', "
-           "$run using 1:4 axes x1y2 with lines linewidth 2 dashtype 4 linecolor '#b03a2e' title 'head, °C', "
-           "$run using 1:5 axes x1y2 with lines linewidth 2 dashtype 4 linecolor '#d55e00' title 'pot, °C'\n";
+           fmt::format("plot $run using 1:2 with lines linewidth 2.5 linecolor '#1f4e79' title 'distillate', "
+                       "$run using 1:3 with lines linewidth 2.5 linecolor '#009e73' title 'in the pot', "
+                       "$run using 1:4 axes x1y2 with lines linewidth 2 dashtype 4 linecolor '#b03a2e' title "
+                       "'head, {0}', "
+                       "$run using 1:5 axes x1y2 with lines linewidth 2 dashtype 4 linecolor '#d55e00' title "
+                       "'pot, {0}'\n",
+                       degrees);
 }
 
 json to_json(run_fraction const& f, std::string const& name) {
@@ -303,33 +325,88 @@ std::vector<std::string> names_of(given const& g, distillation const& r) {
     return names;
 }
 
-/// What a distiller asks first: how much of the hearts, and how strong.
-std::string headline(wording const& words, distillation const& r, std::vector<std::string> const& names) {
-    std::string const kept =
-        fmt::format("{} of pure alcohol ({:.0f} %)", words.volume(r.kept_alcohol()), 100.0 * r.recovery());
-    std::vector<parcel> hearts;
-    for (std::size_t k = 0; k < names.size(); ++k)
-        if (names[k].starts_with("hearts") || names[k] == "distillate")
-            hearts.push_back(r.fractions[k].product);
-    if (!hearts.empty()) {
-        parcel const all = hearts.size() == 1 ? hearts.front() : mix(hearts).product;
-        return fmt::format("{}: {} at {}. Kept in all: {}.",
-                           names.front() == "distillate" ? "Distillate" : "Hearts",
-                           words.volume(all.volume(celsius(20))), words.strength(all.composition()), kept);
+/// What a distiller asks for first: the hearts, or the whole distillate; under other names what is kept.
+struct main_product {
+    std::string name;
+    std::vector<parcel> parts;
+
+    main_product(distillation const& r, std::vector<std::string> const& names) : name("Hearts") {
+        bool const in_one = names.size() == 1 && names.front() == "distillate";
+        if (in_one) name = "Distillate";
+        for (std::size_t k = 0; k < names.size(); ++k)
+            if (names[k].starts_with("hearts") || in_one) parts.push_back(r.fractions[k].product);
+        if (!parts.empty()) return;
+        name = "Kept";
+        for (run_fraction const& f : r.fractions)
+            if (f.kept) parts.push_back(f.product);
     }
-    return fmt::format("Kept: {}.", kept);
-}
+    parcel whole() const { return parts.size() == 1 ? parts.front() : mix(parts).product; }
+    std::string how_much(wording const& words) const {
+        parcel const p = whole();
+        return fmt::format("{} at {}", words.volume(p.volume(words.reference_temperature())),
+                           words.strength(p.composition()));
+    }
+    std::string headline(wording const& words, distillation const& r) const {
+        if (parts.empty()) return name + ": nothing.";
+        std::string const alcohol = words.us ? words.pure_alcohol(r.kept_alcohol())
+                                             : words.volume(r.kept_alcohol()) + " of pure alcohol";
+        return fmt::format("{}: {}{} {} ({:.0f} %).", name, how_much(words),
+                           name == "Kept" ? "," : ". Kept in all:", alcohol, 100.0 * r.recovery());
+    }
+};
+
+/// The same run with a vapour that is weaker by one standard uncertainty of the model.
+struct weaker_run {
+    std::optional<distillation> run;
+    std::string why_not;  ///< if there is none
+
+    weaker_run(wash const& charge, still const& s, run_plan plan, units::pressure p) {
+        if (!vapour_uncertainty_known(p)) {
+            why_not = "not known: vapours were measured from 25 to 300 kPa";
+            return;
+        }
+        plan.points = 0;
+        try {
+            run = distil(charge, s, plan, boiling_curve(curve_with_vapour_shifted(p, -1.0)));
+        } catch (range_error const&) {
+            why_not = "with a vapour weaker by one standard uncertainty of the model this plan cannot be run";
+        }
+    }
+    /// alcohol that comes in the main product, over that of the forecast
+    double share(distillation const& forecast, std::vector<std::string> const& names) const {
+        return in(main_product(*run, names).whole().ethanol(),
+                  main_product(forecast, names).whole().ethanol());
+    }
+    std::string in_words(wording const& words, distillation const& forecast,
+                         std::vector<std::string> const& names) const {
+        if (!run) return why_not;
+        double const less = 100.0 - 100.0 * share(forecast, names);
+        return fmt::format("{}, {} alcohol, if the vapour is weaker by a standard uncertainty",
+                           main_product(*run, names).how_much(words),
+                           std::abs(less) < 0.5
+                               ? std::string("as much")
+                               : fmt::format("{:.0f} % {}", std::abs(less), less < 0.0 ? "more" : "less"));
+    }
+    json to_json(distillation const& forecast, std::vector<std::string> const& names) const {
+        if (!run) return nullptr;
+        main_product const of_run(*run, names);
+        return {{"product", program::to_json(of_run.whole())},
+                {"alcohol_over_that_of_the_forecast", share(forecast, names)},
+                {"kept_alcohol_L_20C", in(run->kept_alcohol(), litre)}};
+    }
+};
 
 /// Until when the reflux kept the strength.
 std::string kept_until(wording const& words, distillation const& r) {
     if (!r.strength_lost) return "to the end";
     run_point const& p = *r.strength_lost;
     return fmt::format("until {}, {} collected, {} in the pot; reflux {:.3g} from there", in_hours(p.elapsed),
-                       words.volume(p.collected), words.strength(to<mass_fraction>(p.still)), p.reflux_ratio);
+                       words.volume(volume_collected(words, p)), words.strength(to<mass_fraction>(p.still)),
+                       p.reflux_ratio);
 }
 
 json to_json(wash const& charge, distillation const& r, std::vector<std::string> const& names,
-             assumptions const& assumed) {
+             assumptions const& assumed, json const& with_weaker_vapour) {
     auto const mj = [](units::energy e) { return in(e, megajoule); };
     json fractions = json::array();
     for (std::size_t k = 0; k < names.size(); ++k) fractions.push_back(to_json(r.fractions[k], names[k]));
@@ -357,6 +434,7 @@ json to_json(wash const& charge, distillation const& r, std::vector<std::string>
                  {"balance_relative_to_charge",
                   {{"ethanol", r.balance.ethanol}, {"water", r.balance.water}, {"energy", r.balance.energy}}},
                  {"strength_lost", r.strength_lost ? to_json(*r.strength_lost) : json(nullptr)},
+                 {"with_vapour_weaker_by_standard_uncertainty", with_weaker_vapour},
                  {"assumed", assumed.to_json()},
                  {"points", points}};
     return data;
@@ -435,39 +513,51 @@ void run(session& s) {
                              });
                          });
                      });
+    wording const words = s.words();
     auto const names = names_of(given_names, r);
     assumptions assumed = still_given.assumed();
     assumed.unless_given(charge_given.solids, "no extract in the charge");
-    assumed.unless_given(charge_given.temperature, "a charge of 20 °C to warm up");
-    if (picture.present) put_picture(s, picture, path, replace, svg_by_gnuplot(picture_of(r)));
+    assumed.unless_given(
+        charge_given.temperature,
+        fmt::format("a charge of {} to warm up", words.temperature(charge.liquid().temperature())));
+    weaker_run const weaker(charge, apparatus, plan, curve.pressure());
+    if (picture.present) put_picture(s, picture, path, replace, svg_by_gnuplot(picture_of(words, r)));
 
-    wording const words = s.words();
     page text;
-    text.say("{}", headline(words, r, names));
+    main_product const product(r, names);
+    text.say("{}", product.headline(words, r));
     text.say("{} of warming and {} of boiling.", in_hours(r.warming.duration), in_hours(r.boiling_time));
     text.gap();
     std::size_t widest = 10;
     for (std::string const& each : names) widest = (std::max)(widest, each.size());
-    text.say("  {:<{}} {:>17}   {:<15} {:<13} {}", "fraction", widest, "volume at 20 °C", "strength", "until",
+    text.say("  {:<{}} {:>17}   {:<15} {:<13} {}", "fraction", widest,
+             "volume at " + words.temperature(words.reference_temperature()), "strength", "until",
              "at its end: distillate, pot");
     for (std::size_t k = 0; k < names.size(); ++k) {
         run_fraction const& f = r.fractions[k];
         text.say("  {:<{}} {:>16}   {:<15} {:<13} {}, {} and {}", names[k], widest,
-                 words.volume(f.product.volume(celsius(20))), words.strength(f.product.composition()),
-                 in_hours(f.end.elapsed), words.strength(to<mass_fraction>(f.end.distillate)),
+                 words.volume(f.product.volume(words.reference_temperature())),
+                 words.strength(f.product.composition()), in_hours(f.end.elapsed),
+                 words.strength(to<mass_fraction>(f.end.distillate)),
                  words.strength(to<mass_fraction>(f.end.still)), words.temperature(f.end.boiling));
     }
     text.gap();
+    if (!product.parts.empty()) text.row("how sure", "{}", weaker.in_words(words, r, names));
     if (apparatus.returned.keeps_strength()) text.row("strength kept", "{}", kept_until(words, r));
-    text.row("charge", "{}, {} of pure alcohol", words.mass(charge.mass()),
-             words.volume(charge.pure_alcohol()));
-    text.row("left in the pot", "{}, {}", words.mass(r.residue.mass()),
+    auto const weight = [&](wash const& w) {
+        return words.weight(w.mass(), w.density(w.liquid().temperature()));
+    };
+    text.row("charge", "{} by the balance, {}", weight(charge), words.alcohol(charge.liquid()));
+    text.row("left in the pot", "{} by the balance, {}", weight(r.residue),
              words.strength(r.residue.liquid().composition()));
     text.row("boils at", "{} to {} under {}", words.rounded(r.fractions.front().begin.boiling),
              words.rounded(r.fractions.back().end.boiling), air_in_words(words, air, curve.pressure()));
     if (r.kept_alcohol().value() > 0.0) {
-        text.row("heat", "{:.2f} kWh, {:.2f} kWh for a litre of pure alcohol kept",
-                 in(r.energy(), kilowatt_hour), in(r.energy_per_litre(), kilowatt_hour));
+        double const kilowatt_hours = in(r.energy(), kilowatt_hour);
+        parcel const kept = parcel::of(r.kept_alcohol(), volume_fraction(1.0), celsius(20));
+        text.row("heat", "{:.2f} kWh, {:.2f} kWh for a {} kept", kilowatt_hours,
+                 kilowatt_hours / (words.us ? kept.proof_gallons() : in(r.kept_alcohol(), litre)),
+                 words.us ? "proof gallon" : "litre of pure alcohol");
     } else {
         text.row("heat", "{:.2f} kWh", in(r.energy(), kilowatt_hour));
     }
@@ -476,7 +566,9 @@ void run(session& s) {
     if (picture.present) text.row("drawing", "{}", printable(picture.text));
     text.gap();
     text.say("{}", run_caution);
-    s.answer(text, s.in_json() ? to_json(charge, r, names, assumed) : json(), s.in_csv() ? csv_of(r) : "");
+    json const doubt = product.parts.empty() ? json(nullptr) : weaker.to_json(r, names);
+    s.answer(text, s.in_json() ? to_json(charge, r, names, assumed, doubt) : json(),
+             s.in_csv() ? csv_of(r) : "");
 }
 
 }  // namespace

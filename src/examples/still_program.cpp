@@ -89,7 +89,7 @@ charge_options charge_options::offer(session& s) {
         s.required("--charge", "AMOUNT", "what is in the pot: volume at its temperature, or mass");
     given const& q = s.required("--strength", "STRENGTH", "its strength");
     given const& e = s.option("--extract", "EXTRACT", "its real extract, 'N plato'", "0 plato");
-    given const& t = s.option("--temperature", "TEMP", "of the charge when it is heated", "20 C");
+    given const& t = s.option("--temperature", "TEMP", "of the charge when it is heated", "20 C", "60 F");
     return {a, q, e, t};
 }
 

@@ -74,6 +74,10 @@ std::string wording::strength(mass_fraction w) const {
               : fmt::format("{:.2f} % vol", to<volume_fraction>(w).percent());
 }
 
+std::string wording::strength_difference(double percent_vol) const {
+    return us ? fmt::format("{:.1f} US proof", 2.0 * percent_vol) : fmt::format("{:.2f} % vol", percent_vol);
+}
+
 std::string wording::fractions(mass_fraction w) const {
     return fmt::format("{}, {:.2f} % mass, {:.2f} % mol", strength(w), w.percent(),
                        to<mole_fraction>(w).percent());
@@ -84,8 +88,12 @@ std::string wording::density(units::mass_density rho) const {
               : fmt::format("{:.1f} kg/m3", rho.value());
 }
 
-std::string wording::alcohol(parcel const& p) const {
-    return us ? gallons(p.proof_gallons()) + " proof gal" : volume(p.pure_alcohol()) + " at 20 °C";
+std::string wording::pure_alcohol(units::volume at_20_celsius) const {
+    if (!us) return volume(at_20_celsius) + " at 20 °C";
+    // A gallon of pure alcohol at 60 °F, 200 proof, is two proof gallons.
+    mass_fraction const pure(1.0);
+    double const shrunk = in(aqueth::density(pure, celsius(20)), aqueth::density(pure, fahrenheit(60)));
+    return gallons(2.0 * in(shrunk * at_20_celsius, us_gallon)) + " proof gal";
 }
 
 std::string wording::liquid(parcel const& p) const {

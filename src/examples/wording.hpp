@@ -32,6 +32,10 @@ struct wording {
     /// @return the temperature to which volumes and strengths are referred
     units::temperature reference_temperature() const { return us ? fahrenheit(60.0) : celsius(20.0); }
 
+    /// @return the volume that figures per volume are for, and its name
+    units::volume one_volume() const { return us ? us_gallon : litre; }
+    char const* one_volume_name() const { return us ? "US gallon" : "litre"; }
+
     /// What a balance in air shows for a parcel: the figure to weigh in or to read off.
     std::string weight(parcel const& p) const;
     /// The same for a mass of whatever has that density.
@@ -50,13 +54,17 @@ struct wording {
     std::string rounded(mole_fraction x) const;
     std::string pressure(units::pressure p) const;
     std::string strength(mass_fraction w) const;
+    /// A difference of strengths in % vol; US proof counts it twice.
+    std::string strength_difference(double percent_vol) const;
     /// A strength by volume, by mass and by moles.
     std::string fractions(mass_fraction w) const;
     std::string fractions(mole_fraction x) const { return fractions(to<mass_fraction>(x)); }
     /// A density; the US one is a weight in air by volume, as 27 CFR part 30 has it.
     std::string density(units::mass_density rho) const;
     /// Pure alcohol, or proof gallons.
-    std::string alcohol(parcel const& p) const;
+    std::string alcohol(parcel const& p) const { return pure_alcohol(p.pure_alcohol()); }
+    /// The same of a volume of pure alcohol at 20 °C.
+    std::string pure_alcohol(units::volume at_20_celsius) const;
     std::string liquid(parcel const& p) const;
 
 private:

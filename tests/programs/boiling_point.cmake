@@ -3,7 +3,7 @@ answers(boiling_point.wash "boiling_point --strength '8 %vol' --altitude '650 m'
     [[^Boils at 91[.]3 °C; the first distillate has 50[.]9 % vol .48[.][0-9] % vol to 53[.][0-9] % vol.[.]
 .*  pressure +93[.]76 kPa, the mean at 650 m; weather.*
   liquid +8[.]00 % vol, 6[.]40 % mass, 2[.]60 % mol
-.*azeotrope.*to the boil +60[0-9][0-9] kJ, that is 1[.]67[0-9]* kWh.*condenser takes.*
+.*azeotrope.*to the boil +1[.]67[0-9] kWh, 83[.][0-9]+ Wh a litre.*condenser takes.*
 Caution: never close a heated vessel]])
 # IAPWS R7-97, table 36: water of 0.1 MPa boils at 372.755919 K. IAPWS SR1-86: of 101.325 kPa at 373.1243 K.
 answers(boiling_point.published_water "boiling_point --strength '0 %vol' --pressure '1 bar'"
