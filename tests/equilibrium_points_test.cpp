@@ -90,11 +90,11 @@ TEST(EquilibriumPoints, ListsWhatItDoesNotUse) {
 TEST(EquilibriumPoints, RefusesWhatItCannotExplain) {
     auto const reading = [](char const* text) { return [text] { parse_equilibrium_points(text); }; };
     expect_text_error(reading("x,y,temperature_r\n0.1,0.44,646\n"), 1, "temperature_r",
-                      "no known unit; x (x_ethanol");
+                      "no known unit; accepted are x");
     expect_text_error(reading("x,y,pressure\n0.1,0.44,101\n"), 1, "pressure", "_kpa");
     expect_text_error(reading("liquid,vapour\n0.1,0.44\n"), 1, "liquid", "no known unit");
     expect_text_error(reading("#\nwash,steam\n0.1,0.44\n"), 2, "",
-                      "no column holds the liquid: wash, steam; x (");
+                      "no column holds the liquid: wash, steam; accepted are x");
     expect_text_error(reading("x,p_kpa\n0.1,101\n"), 1, "", "no column holds the vapour or the temperature");
     expect_text_error(reading("0.1\n"), 1, "", "no column holds the vapour");
     expect_text_error(reading("x,y\n,0.44\n"), 2, "", "no number for the liquid");

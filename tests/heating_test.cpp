@@ -172,5 +172,18 @@ TEST(Heating, SugarSolutionsTakeWhatTheHandbookSays) {
     }
 }
 
+// 100 W against 2 W/K are 50 K above the room: there the pot never arrives, and a little below it does. The pot may
+// be warmer than the room at the start, and what it takes then is the textbook's too.
+TEST(Heating, NeverReachesTheWarmestTemperature) {
+    auto const charge = wash::of(water(1.0 * gram, celsius(40)));
+    auto const e = expect_range_error([&] { heat(charge, pot(100.0, 5000.0, 2.0), celsius(70.0)); },
+                                      "temperature wanted");
+    EXPECT_LT(e.upper(), 70.0);
+    auto const h = heat(charge, pot(100.0, 5000.0, 2.0), celsius(60.0));
+    double const c = 5000.0 + h.to_liquid.value() / 20.0;
+    EXPECT_NEAR(h.duration.value(), c / 2.0 * std::log((100.0 - 2.0 * 20.0) / (100.0 - 2.0 * 40.0)), 0.02);
+    EXPECT_NEAR((h.to_liquid + h.to_vessel + h.lost).value(), h.supplied.value(), 1e-6);
+}
+
 }  // namespace
 }  // namespace aqueth

@@ -133,5 +133,44 @@ TEST(StrengthTolerances, AreForTheTemperatureOfTheirLaw) {
     EXPECT_EQ(find_strength_tolerance("us-spirits")->percent_vol, 0.3);
 }
 
+// Council Directive 76/211/EEC, annex I, 2.4: where a class ends. A share of the first hundredths beyond is rounded up to
+// a tenth more than the fixed error that the class next to it has there.
+TEST(EuFillLimits, EndsOfTheClasses) {
+    struct {
+        double label, error;
+    } const rows[] = {{49.99, 4.5},   {50.04, 4.5},   {99.99, 4.5},   {100.04, 4.6},
+                      {199.99, 9.0},  {200.04, 9.0},  {299.99, 9.0},  {300.04, 9.1},
+                      {499.99, 15.0}, {500.04, 15.0}, {999.99, 15.0}, {1000.04, 15.1}};
+    for (auto const& row : rows) {
+        EXPECT_NEAR(eu_fill_limits(row.label * millilitre).single.lower, row.label - row.error, 1e-9)
+            << row.label;
+    }
+    auto const large = expect_range_error([] { eu_fill_limits(10000.04 * millilitre); }, "label volume");
+    EXPECT_EQ(large.lower(), 5.0);
+    EXPECT_EQ(large.upper(), 10000.0);
+    EXPECT_EQ(large.reason(), "Directive 76/211/EEC");
+    auto const us = expect_range_error([] { us_fill_limits(0.0 * millilitre); }, "label volume");
+    EXPECT_EQ(us.lower(), 1.0);
+    EXPECT_EQ(us.upper(), 1e5);
+}
+
+// Regulation (EU) No 1169/2011, annex XII, names the drinks in four items; 27 CFR 19.356 has strength in (c).
+TEST(StrengthTolerances, NameTheDrinksOfTheirItems) {
+    auto const drinks = [](char const* key) {
+        return std::string_view(find_strength_tolerance(key)->drinks);
+    };
+    auto const cited = [](char const* key) {
+        return std::string_view(find_strength_tolerance(key)->citation);
+    };
+    EXPECT_EQ(cited("eu-beer"), "Regulation (EU) No 1169/2011, annex XII, item 1");
+    EXPECT_EQ(cited("eu-cider"), "Regulation (EU) No 1169/2011, annex XII, item 2");
+    EXPECT_EQ(cited("eu-macerated"), "Regulation (EU) No 1169/2011, annex XII, item 3");
+    EXPECT_EQ(cited("eu-spirits"), "Regulation (EU) No 1169/2011, annex XII, item 4");
+    EXPECT_EQ(cited("us-spirits"), "27 CFR 19.356 (c)");
+    EXPECT_NE(drinks("eu-beer").find("up to 5.5 % vol"), std::string_view::npos);
+    EXPECT_NE(drinks("eu-cider").find("above 5.5 % vol"), std::string_view::npos);
+    EXPECT_NE(drinks("eu-spirits").find("above 1.2 % vol"), std::string_view::npos);
+}
+
 }  // namespace
 }  // namespace aqueth

@@ -44,8 +44,10 @@ inline bool of_pressure(equilibrium_point const& point, units::pressure pressure
 
 /// The columns of a table of equilibrium, for messages and for help.
 inline constexpr char const* equilibrium_columns =
-    "x (x_ethanol, liquid) and y (y_ethanol, vapour) are mole fractions, or end in _percent_mol, "
-    "_percent_mass or _percent_vol; t (temperature) is in °C, or ends in _c, _k or _f; p (pressure) ends in "
+    "accepted are x or x_ethanol (liquid) and y or y_ethanol (vapour) for mole fractions, x and y with the "
+    "ending "
+    "_percent_mol, _percent_mass or _percent_vol; t or temperature in °C, or with _c, _k or _f; p or "
+    "pressure with "
     "_kpa, _hpa, _mbar, _bar, _pa, _mmhg, _torr, _inhg, _atm or _psi";
 
 namespace detail::points {

@@ -24,7 +24,7 @@ about const who{
     boiling_sources()};
 
 /// Reads "charge, its strength, discarded volume or none, collected volume, its strength".
-past_run read_run(given const& g) {
+past_run read_run(given const& g, wording const& words) {
     auto parts = parts_of(g);
     if (parts.size() != 5) {
         refuse(g,
@@ -34,11 +34,15 @@ past_run read_run(given const& g) {
     // messages name the run and what of it
     char const* const names[] = {"charge", "strength of the charge", "discarded", "collected", "strength"};
     for (std::size_t i = 0; i < parts.size(); ++i) parts[i].name = label(g) + ", " + names[i];
-    parcel const charge =
-        make_parcel(read_amount(parts[0]), composition(read_strength(parts[1])), celsius(20));
-    units::volume const discarded = parts[2].text == "none" ? units::volume() : read_volume(parts[2]);
-    return {wash::of(charge), discarded, read_volume(parts[3]),
-            to<volume_fraction>(composition(read_strength(parts[4])))};
+    parcel const charge = make_parcel(read_amount(parts[0]), composition(read_strength(parts[1])),
+                                      words.reference_temperature());
+    mass_fraction const collected = composition(read_strength(parts[4]));
+    // The library takes volumes at 20 °C. What was discarded grows like what was collected, to a thousandth.
+    auto const at_20_celsius = [&](given const& volume) {
+        return parcel::of(read_volume(volume), collected, words.reference_temperature()).volume(celsius(20));
+    };
+    units::volume const discarded = parts[2].text == "none" ? units::volume() : at_20_celsius(parts[2]);
+    return {wash::of(charge), discarded, at_20_celsius(parts[3]), to<volume_fraction>(collected)};
 }
 
 std::string stages_of(stage_estimate const& e) {
@@ -78,16 +82,16 @@ struct findings {
     still_candidate const& first() const { return asked ? *asked : nearest(); }
 };
 
-void say_answer(page& text, findings const& f) {
+void say_answer(page& text, wording const& words, findings const& f) {
     auto const list = f.explanations();
     char const* const these = f.one_run ? "this run" : "these runs";
     stage_estimate const& e = f.first().estimate;
     std::string const nearest =
-        std::isinf(e.stages)
-            ? fmt::format("even {:g} stages miss by {:.1f} % vol", detail::most_estimated_stages,
-                          e.disagreement)
-            : fmt::format("the nearest is {}, which miss by {:.1f} % vol",
-                          f.one_run ? fmt::format("{:.1f} stages", e.stages) : stages_of(e), e.disagreement);
+        std::isinf(e.stages) ? fmt::format("even {:g} stages miss by {}", detail::most_estimated_stages,
+                                           words.strength_difference(e.disagreement))
+                             : fmt::format("the nearest is {}, which miss by {}",
+                                           f.one_run ? fmt::format("{:.1f} stages", e.stages) : stages_of(e),
+                                           words.strength_difference(e.disagreement));
     if (list.empty() && f.asked) {
         text.say("No number of stages explains {}, with reflux {:g} or any other tried;\nwith {:g} {}.",
                  these, f.asked->reflux_ratio, f.asked->reflux_ratio, nearest);
@@ -117,11 +121,11 @@ void say_answer(page& text, findings const& f) {
     }
 }
 
-void say_what_it_means(page& text, findings const& f) {
+void say_what_it_means(page& text, wording const& words, findings const& f) {
     auto const list = f.explanations();
     if (list.empty()) {
-        text.say("A standard uncertainty of {:g} % vol (--uncertainty) does not account for it: {}.",
-                 f.uncertainty,
+        text.say("A standard uncertainty of {} (--uncertainty) does not account for it: {}.",
+                 words.strength_difference(f.uncertainty),
                  f.one_run ? "no still\nof the kind gives that"
                            : "the runs\ncontradict one another, or had not the same reflux");
     } else if (list.size() == 1 && !f.one_run) {
@@ -139,18 +143,21 @@ void say_what_it_means(page& text, findings const& f) {
 }
 
 void run(session& s) {
-    auto const& given_runs =
-        s.repeated("--run", "RUN", "'charge, strength, discarded or none, collected, strength', all at 20 C");
+    auto const& given_runs = s.repeated(
+        "--run", "RUN",
+        "'charge, strength, discarded or none, collected, strength', all at 20 C (in US units 60 F)");
     given const& ratio = s.option("--reflux", "RATIO", "reflux ratio of those runs, if it is known");
     given const& heat_loss =
         s.option("--heat-loss", "SHARE", "of the vapour: condenses in neck and head, runs back", "0 %");
     given const& uncertainty =
         s.option("--uncertainty", "NUMBER", "standard uncertainty of the strengths, % vol", "0.5");
     surroundings const air = s.surroundings_options();
+    s.offer_us_units();
     s.parse();
+    wording const words = s.words();
 
     std::vector<past_run> past;
-    for (given const& each : given_runs) past.push_back(read_run(each));
+    for (given const& each : given_runs) past.push_back(read_run(each, words));
     std::span<past_run const> const runs(past);
     std::vector<double> ratios{0.0, 0.25, 0.5, 0.75, 1.0, 1.5,  2.0,  2.5,
                                3.0, 4.0,  5.0, 6.0,  8.0, 12.0, 20.0, 50.0};
@@ -197,20 +204,22 @@ void run(session& s) {
     }
 
     page text;
-    say_answer(text, found);
+    say_answer(text, words, found);
     text.gap();
     stage_estimate const& first = found.first().estimate;
     text.row("reflux", "{}; heat loss {:g} %", known ? fmt::format("{:g}, as given", *known) : "not given",
              100.0 * share);
     if (known)
-        text.row("disagreement", "{:.2f} % vol between forecast and measured strength", first.disagreement);
+        text.row("disagreement", "{} between forecast and measured strength",
+                 words.strength_difference(first.disagreement));
     if (first.uncertainty > u && !found.one_run) {
-        text.row("uncertainty", "{:.2f} % vol of each strength, by the scatter of the runs; {:g} was stated",
-                 first.uncertainty, u);
+        text.row("uncertainty", "{} of each strength, by the scatter of the runs; {} was stated",
+                 words.strength_difference(first.uncertainty), words.strength_difference(u));
     }
     assumptions assumed;
     assumed.unless_given(heat_loss, "nothing condenses in neck and head");
-    assumed.unless_given(uncertainty, "strengths with a standard uncertainty of 0.5 % vol");
+    assumed.unless_given(uncertainty,
+                         "strengths with a standard uncertainty of " + words.strength_difference(u));
     bool const elsewhere = air.pressure.present || air.altitude.present;
     if (!elsewhere) assumed.unless_given(air.altitude, "air as at sea level");
     assumed.say(text);
@@ -223,7 +232,7 @@ void run(session& s) {
         text.row(fmt::format("with reflux {:g}", c.reflux_ratio), "{}", stages_of(c.estimate));
     }
     if (!list.empty()) text.gap();
-    say_what_it_means(text, found);
+    say_what_it_means(text, words, found);
     text.gap();
     text.say("{}", run_caution);
     json answer{{"reflux_ratio", known ? json(*known) : json()}};

@@ -160,7 +160,7 @@ surroundings session::surroundings_options() {
     units_ = fmt::format("Pressures: {}. Altitudes: {}.\n", pressure_units, altitude_units);
     given const& pressure =
         option("--pressure", "PRESSURE", "at the still, absolute, not reduced to the sea");
-    given const& altitude = option("--altitude", "ALTITUDE", "instead of --pressure", "0 m");
+    given const& altitude = option("--altitude", "ALTITUDE", "instead of --pressure", "0 m", "0 ft");
     return {pressure, altitude};
 }
 

@@ -56,9 +56,10 @@ void refuse(given const& g, std::string const& why) { throw bad_input(fmt::forma
 bool is_digit(char c) { return c >= '0' && c <= '9'; }  // std::isdigit asks the locale
 
 std::string_view trimmed(std::string_view text) {
-    auto const first = text.find_first_not_of(" \t");
+    constexpr char const* blanks = " \t\r\n";  // a script with the line ends of another system leaves a CR
+    auto const first = text.find_first_not_of(blanks);
     if (first == std::string_view::npos) return {};
-    return text.substr(first, text.find_last_not_of(" \t") - first + 1);
+    return text.substr(first, text.find_last_not_of(blanks) - first + 1);
 }
 
 bool is_us_customary(std::string_view text) {

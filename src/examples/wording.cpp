@@ -74,6 +74,10 @@ std::string wording::strength(mass_fraction w) const {
               : fmt::format("{:.2f} % vol", to<volume_fraction>(w).percent());
 }
 
+std::string wording::strength_difference(double percent_vol) const {
+    return us ? fmt::format("{:.1f} US proof", 2.0 * percent_vol) : fmt::format("{:.2f} % vol", percent_vol);
+}
+
 std::string wording::fractions(mass_fraction w) const {
     return fmt::format("{}, {:.2f} % mass, {:.2f} % mol", strength(w), w.percent(),
                        to<mole_fraction>(w).percent());

@@ -54,6 +54,8 @@ struct wording {
     std::string rounded(mole_fraction x) const;
     std::string pressure(units::pressure p) const;
     std::string strength(mass_fraction w) const;
+    /// A difference of strengths in % vol; US proof counts it twice.
+    std::string strength_difference(double percent_vol) const;
     /// A strength by volume, by mass and by moles.
     std::string fractions(mass_fraction w) const;
     std::string fractions(mole_fraction x) const { return fractions(to<mass_fraction>(x)); }

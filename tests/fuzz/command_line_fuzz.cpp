@@ -12,6 +12,7 @@
 #include <aqueth/correlation/excise_notice_226.hpp>
 #include <aqueth/correlation/fermentation.hpp>
 #include <aqueth/correlation/sucrose_density.hpp>
+#include <aqueth/measured_equilibrium.hpp>
 
 #include <array>
 #include <functional>

@@ -21,6 +21,9 @@ answers(equilibrium_table.csv "equilibrium_table --liquids '40 %vol' --csv"
     [[^liquid_percent_vol_20C,liquid_percent_mass,.*,relative_volatility
 40,33[.]2996[0-9]*,16[.]334[0-9]*,.*,101[.]325,[0-9.]*
 $]])
+# The last option of a line in a script with the line ends of another system.
+answers(equilibrium_table.carriage_return
+    "equilibrium_table --pressure $'101.325 kPa\\r' --liquids $'40 %vol\\r' --csv" "\n40,33[.]2996")
 answers(equilibrium_table.json "equilibrium_table --json"
     [["pressure_kPa": 101[.]325,.*"azeotrope": {.*"rows": .*"liquid_percent_mol": 5[.]0.*"relative_volatility"]])
 answers(equilibrium_table.out_of_range_rows
@@ -120,7 +123,7 @@ refuses_points(kelvins_for_celsius "x,y,t\\n0.1,0.44,359.15\\n"
     "line 2, column t: 359[.]15 is outside 0[.]01 to 120 °C; are these kelvins[?]")
 refuses_points(below_absolute_zero "x,temperature_c\\n0.1,-300\\n" "line 2, column temperature_c: -300 is outside")
 refuses_points(unknown_unit "x,y,temperature_r\\n0.1,0.44,646\\n" "line 1, column temperature_r: the name has no known unit")
-refuses_points(unknown_names "wash,steam\\n0.1,0.44\\n" "line 1: no column holds the liquid: wash, steam; x [(]x_ethanol")
+refuses_points(unknown_names "wash,steam\\n0.1,0.44\\n" "line 1: no column holds the liquid: wash, steam; accepted are x or x_ethanol")
 refuses_points(one_name_twice "x,y,Y\\n0.1,0.44,0.45\\n" "line 1, column Y: two columns have this name")
 refuses_points(commas_and_decimal_commas "x,y\\n0,1,0,44\\n" "line 2: 4 cells, but 2 columns; decimal commas need semicolons")
 refuses_points(two_decimal_signs "x;y\\n0,1;0.44\\n" "line 2, column y: '0.44' has a decimal point")
