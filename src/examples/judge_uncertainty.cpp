@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
 // How sure a strength and a dilution are, and what makes them unsure.
+#include "progress.hpp"
 #include "uncertainty_program.hpp"
 
 #include <cmath>
@@ -88,13 +89,29 @@ struct judged {
     coverage_interval covered;
 };
 
+/// The class of instruments behind each input; null where there is none.
+using classes = std::vector<instrument_class const*>;
+
+instrument_class const* class_in(given const& g) { return find_instrument_class(trimmed(g.text)); }
+
 template <class Model>
 judged judge(char const* name, char const* unit, Model const& f, std::span<input_quantity const> inputs,
              double confidence, std::size_t draws) {
     judged result{name, unit, propagate(f, inputs), 0.0, std::nullopt, {}};
     result.half_width = result.budget.expanded_uncertainty(confidence);
     if (draws > 0) {
-        result.drawn = monte_carlo(f, inputs, draws);
+        progress_line line(who.name);
+        std::size_t made = 0;
+        auto const counted = [&](auto const& x) {
+            if (++made % 4096 == 0) {
+                line.show([&] {
+                    double const share = static_cast<double>(made) / static_cast<double>(draws);
+                    return fmt::format("{:.0f} % of the draws for the {}", 100.0 * share, name);
+                });
+            }
+            return f(x);
+        };
+        result.drawn = monte_carlo(counted, inputs, draws);
         result.covered = result.drawn->interval(confidence);
     }
     return result;
@@ -103,7 +120,7 @@ judged judge(char const* name, char const* unit, Model const& f, std::span<input
 /// The error of an instrument: a class by its name, or limits with a unit.
 template <class Read>
 input_quantity instrument_error(given const& g, char const* what, char const* unit, Read const& read) {
-    if (instrument_class const* known = find_instrument_class(trimmed(g.text))) {
+    if (instrument_class const* known = class_in(g)) {
         if (std::string_view(known->unit) != unit)
             refuse(g, fmt::format("that is a {}; its error is in {}, not in {}", known->description,
                                   known->unit, unit));
@@ -118,7 +135,7 @@ input_quantity instrument_error(given const& g, char const* what, char const* un
 
 /// The smallest step read, if nobody tells: half a division of the class, or nothing.
 double usual_step(given const& class_of) {
-    instrument_class const* known = find_instrument_class(trimmed(class_of.text));
+    instrument_class const* known = class_in(class_of);
     return known ? 0.5 * known->division : 0.0;
 }
 
@@ -137,13 +154,15 @@ void list_instruments(session& s) {
         text.say("  {:<21} {:<40} ±{:g} {}", each.key, each.description, each.maximum_permissible_error,
                  each.unit);
         text.say("  {:<21} {}: {}", "", name_of(each.seen), each.citation);
+        if (*each.remark) text.say("  {:<21} {}", "", each.remark);
         list.push_back({{"class", each.key},
                         {"instrument", each.description},
                         {"unit", each.unit},
                         {"division", each.division},
                         {"maximum_permissible_error", each.maximum_permissible_error},
                         {"source", each.citation},
-                        {"source_seen", name_of(each.seen)}});
+                        {"source_seen", name_of(each.seen)},
+                        {"remark", each.remark}});
     }
     text.gap();
     text.say("The certificate of your own instrument is better than its class.");
@@ -172,9 +191,35 @@ void say(page& text, judged const& j) {
     text.gap();
 }
 
-json to_json(judged const& j) {
+/// How much of the variance rests on limits of error that were not seen in print.
+void say_what_is_remembered(page& text, judged const& j, classes const& of) {
+    double remembered = 0.0;
+    for (std::size_t i = 0; i < of.size(); ++i) {
+        if (of[i] && of[i]->seen == provenance::memory) remembered += j.budget.lines[i].share;
+    }
+    if (remembered < 0.005) return;
+    text.say(
+        "{:.0f} % of the variance rests on limits of error from memory, which were not read in a source:\n"
+        "confirm them, or give those of your own instrument.",
+        100.0 * remembered);
+}
+
+/// Where the limits of error come from.
+void say_sources(page& text, judged const& j, classes const& of) {
+    for (std::size_t i = 0; i < of.size(); ++i) {
+        if (!of[i] || j.budget.lines[i].contribution == 0.0) continue;
+        text.say("{}: ±{:g} {}, {}: {}", of[i]->description, of[i]->maximum_permissible_error, of[i]->unit,
+                 name_of(of[i]->seen), of[i]->citation);
+        if (*of[i]->remark) text.say("  {}", of[i]->remark);
+    }
+    text.gap();
+}
+
+json to_json(judged const& j, classes const& of) {
     json lines = json::array();
-    for (budget_line const& line : j.budget.lines) {
+    for (std::size_t i = 0; i < j.budget.lines.size(); ++i) {
+        budget_line const& line = j.budget.lines[i];
+        instrument_class const* const known = i < of.size() ? of[i] : nullptr;
         lines.push_back({{"input", line.input.name()},
                          {"unit", line.input.unit()},
                          {"estimate", line.input.estimate()},
@@ -182,7 +227,9 @@ json to_json(judged const& j) {
                          {"evaluation", line.input.evaluation() == evaluation::type_a ? "A" : "B"},
                          {"sensitivity", line.sensitivity},
                          {"contribution", line.contribution},
-                         {"share", line.share}});
+                         {"share", line.share},
+                         {"limits", known ? json(known->citation) : json()},
+                         {"limits_seen", known ? json(name_of(known->seen)) : json()}});
     }
     json data{{"quantity", j.name},
               {"unit", j.unit},
@@ -267,7 +314,7 @@ void run(session& s) {
         if (!std::holds_alternative<volume_fraction>(mark))
             refuse(each, "expected what an alcoholmeter of 20 °C shows: %vol");
         percents.push_back(std::get<volume_fraction>(mark).percent());
-        on_behalf_of({{"temperature", at}, {"reading", each}},
+        on_behalf_of({{argument::temperature, at}, {argument::reading, each}},
                      [&] { return alcoholmeter{}.composition(by_volume(percents.back()), t); });
     }
     input_quantity const stem = percents.size() > 1
@@ -311,6 +358,10 @@ void run(session& s) {
         glass_expansion_of_soda_lime(),
         input_quantity::rectangular("OIML R 22 as a formula", "kg/m3", 0.0, density_limit)};
 
+    classes of(inputs.size());
+    of[meter] = class_in(meter_class);
+    of[thermometer] = class_in(thermometer_class);
+
     measurement m;
     std::vector<judged> results;
     auto const strength = [&m](auto const& x) { return m.strength(x); };
@@ -345,6 +396,8 @@ void run(session& s) {
                 return read_millilitres(measure_class, measure_class.text);
             }));
             inputs.push_back(step_error("measure", "mL", usual_step(measure_class)));
+            of.resize(inputs.size());
+            of[measure] = class_in(measure_class);
         }
         inputs.push_back(
             input_quantity::normal("water weighed in", "kg", in(plan.addition.mass(), kilogram), 0.0));
@@ -360,11 +413,13 @@ void run(session& s) {
     text.say("The {} {:.2f} % vol, give or take {} ({:g} %).",
              target.present ? "product will have" : "spirit has", last.budget.estimate,
              sized(last.half_width, last.half_width), 100.0 * confidence);
+    say_what_is_remembered(text, last, of);
     text.gap();
     for (judged const& each : results) say(text, each);
+    say_sources(text, last, of);
     text.say("{}\n{}", no_law, vapour_caution);
     json list_of_results = json::array();
-    for (judged const& each : results) list_of_results.push_back(to_json(each));
+    for (judged const& each : results) list_of_results.push_back(to_json(each, of));
     s.answer(text, {{"confidence", confidence}, {"results", list_of_results}}, to_csv(results));
 }
 
