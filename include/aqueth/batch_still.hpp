@@ -411,7 +411,7 @@ private:
         double const infinite = std::numeric_limits<double>::infinity();
         double const bound = shown(c, nearest);
         bool const kept = c.what() == watched::distillate_strength && r.keeps_strength();
-        raise(range_error("distillation", c.name(), number(c), unit(c), falls(c) ? 0.0 : bound,
+        raise(range_error("distillation", c.code(), number(c), unit(c), falls(c) ? 0.0 : bound,
                           falls(c) ? bound : infinite,
                           kept ? "it is already met at the start, as the reflux keeps that strength; wait "
                                  "until the strength is lost"
@@ -429,7 +429,7 @@ private:
                                 char const* reason) const {
         double const first = shown(c, seen(c, since, since));
         double const last = shown(c, seen(c, since, p));
-        raise(range_error("distillation", c.name(), number(c), unit(c), (std::min)(first, last),
+        raise(range_error("distillation", c.code(), number(c), unit(c), (std::min)(first, last),
                           (std::max)(first, last),
                           std::string("what the run passes through, up to ") + reason));
     }
