@@ -169,22 +169,55 @@ void list_instruments(session& s) {
     s.answer(text, {{"instruments", list}});
 }
 
-void say(page& text, judged const& j) {
-    double const u = j.budget.standard_uncertainty;
-    text.say("{}: {} {}, standard uncertainty {} {}", j.name, sized(j.budget.estimate, u), j.unit,
-             sized(u, u), j.unit);
+/// A unit of a budget as the answer words it, and how many of it make one of the budget's.
+struct shown_unit {
+    char const* name;
+    double factor;
+};
+shown_unit shown(wording const& words, std::string_view unit) {
+    struct {
+        char const *metric, *us;
+        double factor;
+    } constexpr units_of_a_budget[] = {
+        {"% vol", "US proof", 2.0},
+        {"kg", "lb", in(kilogram, pound)},
+        {"mL", "US fl oz", in(millilitre, us_fluid_ounce)},
+        {"°C", "°F", 1.8},
+        {"1/K", "1/°F", 1.0 / 1.8},
+        {"kg/m3", "lb/US gal", in(kilogram_per_cubic_metre, pound / us_gallon)},
+    };
+    for (auto const& each : units_of_a_budget)
+        if (unit == each.metric)
+            return words.us ? shown_unit{each.us, each.factor} : shown_unit{each.metric, 1.0};
+    return {"", 1.0};
+}
+
+/// A result in the unit of the answer. Proof is referred to 60 °F, so it is not exactly twice the % vol at 20 °C.
+double shown_value(wording const& words, judged const& j, double value) {
+    if (words.us && std::string_view(j.unit) == "% vol") return to<us_proof>(by_volume(value)).degrees();
+    return value * shown(words, j.unit).factor;
+}
+
+void say(page& text, wording const& words, judged const& j) {
+    shown_unit const unit = shown(words, j.unit);
+    double const u = j.budget.standard_uncertainty * unit.factor;
+    text.say("{}: {} {}, standard uncertainty {} {}", j.name,
+             sized(shown_value(words, j, j.budget.estimate), u), unit.name, sized(u, u), unit.name);
     text.say("  {:<50} {:>14} {:>12} {:>13} {:>7}", "input", "uncertainty", "sensitivity", "contribution",
              "share");
     for (budget_line const& line : j.budget.lines) {
         if (line.contribution == 0.0) continue;
+        shown_unit const of_input = shown(words, line.input.unit());
         text.say("  {:<50} {:>14} {:>12.5g} {:>13.2g} {:>5.1f} %", line.input.name(),
-                 fmt::format("{:.2g} {}", line.input.standard_uncertainty(), line.input.unit()),
-                 line.sensitivity, line.contribution, 100.0 * line.share);
+                 fmt::format("{:.2g} {}", line.input.standard_uncertainty() * of_input.factor, of_input.name),
+                 line.sensitivity * unit.factor / of_input.factor, line.contribution * unit.factor,
+                 100.0 * line.share);
     }
     if (j.drawn) {
         text.say("  {} draws: standard uncertainty {}, interval {} to {} {}", j.drawn->trials(),
-                 sized(j.drawn->standard_uncertainty(), u), sized(j.covered.lower, u),
-                 sized(j.covered.upper, u), j.unit);
+                 sized(j.drawn->standard_uncertainty() * unit.factor, u),
+                 sized(shown_value(words, j, j.covered.lower), u),
+                 sized(shown_value(words, j, j.covered.upper), u), unit.name);
     } else {
         text.say("  no draws: with fewer than four readings their spread has no standard deviation");
     }
@@ -295,6 +328,7 @@ void run(session& s) {
     given const& draws = s.option("--draws", "NUMBER", "random draws to check by", "100000");
     bool const& list = s.flag("--instruments", "list the classes of instruments and exit");
     s.explain("Limits of error are plus or minus, and nothing else is known inside them.");
+    s.offer_us_units();
     s.offer_csv();
     s.parse();
     if (list) return list_instruments(s);
@@ -363,6 +397,7 @@ void run(session& s) {
     of[thermometer] = class_in(thermometer_class);
 
     measurement m;
+    std::optional<parcel> addition;
     std::vector<judged> results;
     auto const strength = [&m](auto const& x) { return m.strength(x); };
     results.push_back(judge("strength of the spirit", "% vol", strength, inputs, confidence, trials));
@@ -375,6 +410,7 @@ void run(session& s) {
         m.target = aim.value();
         adjustment const plan =
             on_behalf_of(target, [&] { return dilute(spirit, aim, celsius(20), celsius(20)); });
+        addition = plan.addition;
         amount const read_interval = read_amount(interval);
         if (!std::holds_alternative<units::mass>(read_interval))
             refuse(interval, fmt::format("expected a mass: {}", mass_units));
@@ -409,18 +445,28 @@ void run(session& s) {
     }
 
     page text;
+    wording const words = s.words();
     judged const& last = results.back();
-    text.say("The {} {:.2f} % vol, give or take {} ({:g} %).",
-             target.present ? "product will have" : "spirit has", last.budget.estimate,
-             sized(last.half_width, last.half_width), 100.0 * confidence);
+    shown_unit const of_strength = shown(words, last.unit);
+    double const half_width = last.half_width * of_strength.factor;
+    text.say("The {} {:.{}f} {}, give or take {} ({:g} %).",
+             target.present ? "product will have" : "spirit has",
+             shown_value(words, last, last.budget.estimate), words.us ? 1 : 2, of_strength.name,
+             sized(half_width, half_width), 100.0 * confidence);
+    json data{{"confidence", confidence}};
+    if (addition) {
+        text.say("Add {} of water by the balance; the budget is in true mass.", words.weight(*addition));
+        data["water"] = program::to_json(*addition);
+    }
     say_what_is_remembered(text, last, of);
     text.gap();
-    for (judged const& each : results) say(text, each);
+    for (judged const& each : results) say(text, words, each);
     say_sources(text, last, of);
     text.say("{}\n{}", no_law, vapour_caution);
     json list_of_results = json::array();
     for (judged const& each : results) list_of_results.push_back(to_json(each, of));
-    s.answer(text, {{"confidence", confidence}, {"results", list_of_results}}, to_csv(results));
+    data["results"] = list_of_results;
+    s.answer(text, data, to_csv(results));
 }
 
 }  // namespace

@@ -5,6 +5,7 @@
 
 #include <aqueth/array.hpp>
 
+#include <cmath>
 #include <functional>
 #include <limits>
 #include <optional>
@@ -18,8 +19,9 @@ about const who{
     "Prints a table. TABLE is one of\n"
     "  density          rows: strengths; columns: temperatures\n"
     "  correction       rows: readings; columns: temperatures; cells: true strength on the same scale\n"
-    "  water-by-mass    rows: strengths of a spirit; columns: strengths wanted; cells: water to weigh in\n"
-    "  water-by-volume  the same; cells: water to measure in\n"
+    "  water-by-mass    rows: strengths of a spirit; columns: strengths wanted; cells: water to add by the "
+    "balance\n"
+    "  water-by-volume  the same; cells: water to add by volume\n"
     "A range is written '40 to 60 %vol by 5' (without 'by': by 1), or is a single value.",
     "The Quillbeck teaching stillhouse hangs a correction table beside its alcoholmeter:\n"
     "  $ print_table correction --rows '82 to 86 %vol' --columns '15 to 35 C by 5'\n"
@@ -58,10 +60,10 @@ struct content {
     int decimals = 2;
 };
 
-content density_table(side const& columns, asker& cells) {
+content density_table(wording const& words, side const& columns, asker& cells) {
     std::vector<double> t;
     for (given const& column : columns.values) t.push_back(read_temperature(column).celsius());
-    auto const row_of = [&cells, t](given const& row) {
+    auto const row_of = [&cells, t, words](given const& row) {
         row_of_cells result(t.size());
         auto const w = cells.ask([&] { return composition(read_strength(row)); });
         if (!w) return result;
@@ -69,13 +71,16 @@ content density_table(side const& columns, asker& cells) {
         std::vector<double> rho(t.size());
         array::density(same, t, rho);  // NaN instead of an exception
         for (std::size_t k = 0; k < t.size(); ++k) {
-            if (rho[k] == rho[k])
-                result[k] = rho[k];
+            if (!std::isnan(rho[k]))
+                result[k] = words.us
+                                ? in(density_in_air(rho[k] * kilogram_per_cubic_metre), pound / us_gallon)
+                                : rho[k];
             else if (!cells.knows_a_refusal())
                 cells.ask([&] { return density(*w, celsius(t[k])); });
         }
         return result;
     };
+    if (words.us) return {"Weight in lb/US gal, in air", "strength", "temperature", row_of, 4};
     return {"Density in kg/m3", "strength", "temperature", row_of};
 }
 
@@ -99,7 +104,8 @@ content correction_table(side const& columns, instrument const& options, asker& 
     return table;
 }
 
-content water_table(side const& columns, given const& amount, given const& at, bool by_mass, asker& cells) {
+content water_table(wording const& words, side const& columns, given const& amount, given const& at,
+                    bool by_mass, asker& cells) {
     units::temperature const t = read_water_temperature(at);
     std::vector<strength> targets;
     std::vector<std::optional<mass_fraction>> compositions;
@@ -118,15 +124,21 @@ content water_table(side const& columns, given const& amount, given const& at, b
             if (too_strong && cells.knows_a_refusal()) continue;
             result[k] = cells.ask([&] {
                 parcel const water = std::visit(
-                    [&](auto const& target) { return dilute(*spirit, target, t, celsius(20)).addition; },
+                    [&](auto const& target) {
+                        return dilute(*spirit, target, t, words.reference_temperature()).addition;
+                    },
                     targets[k]);
-                return by_mass ? in(water.mass(), kilogram) : in(water.volume(), litre);
+                return by_mass ? in(balance_indication_of(water), words.us ? pound : kilogram)
+                               : in(water.volume(), words.one_volume());
             });
         }
         return result;
     };
-    std::string const caption = fmt::format("{} of water for {} of spirit, measured at {}",
-                                            by_mass ? "kg" : "L", amount.text, degrees(t));
+    char const* const unit = by_mass    ? (words.us ? "lb by the balance" : "kg by the balance")
+                             : words.us ? "US gal"
+                                        : "L";
+    std::string const caption =
+        fmt::format("{} of water for {} of spirit, measured at {}", unit, amount.text, words.temperature(t));
     return {caption, "spirit", "strength wanted", row_of, 4};
 }
 
@@ -199,8 +211,10 @@ void run(session& s) {
     given const& down = s.required("--rows", "RANGE", "strengths or readings, '82 to 86 %vol'");
     given const& across = s.required("--columns", "RANGE", "temperatures or strengths, '15 to 35 C by 5'");
     instrument const options = s.instrument_options();
-    given const& amount = s.option("--amount", "AMOUNT", "for water-by-...: of spirit", "1 L");
-    given const& at = s.option("--temperature", "TEMP", "for water-by-...: of spirit and water", "20 C");
+    given const& amount = s.option("--amount", "AMOUNT", "for water-by-...: of spirit", "1 L", "1 gal");
+    given const& at =
+        s.option("--temperature", "TEMP", "for water-by-...: of spirit and water", "20 C", "60 F");
+    s.offer_us_units();
     s.offer_csv();
     s.parse();
 
@@ -215,14 +229,15 @@ void run(session& s) {
     if (!correction && (options.scale.present || options.glass.present)) {
         throw bad_input("--scale and --glass go with correction");
     }
+    wording const words{s.words().us && !s.in_json() && !s.in_csv()};  // for machines tables are metric
     side const rows = read_side(down), columns = read_side(across);
     if (rows.values.size() * columns.values.size() > 1000000) {
         throw bad_input("--rows and --columns make more than 1000000 cells");
     }
     asker cells;
-    content const table = water        ? water_table(columns, amount, at, by_mass, cells)
+    content const table = water        ? water_table(words, columns, amount, at, by_mass, cells)
                           : correction ? correction_table(columns, options, cells)
-                                       : density_table(columns, cells);
+                                       : density_table(words, columns, cells);
     write(s, table, rows, columns, cells, water ? fresh_mixture_caution : vapour_caution);
 }
 

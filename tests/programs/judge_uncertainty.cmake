@@ -83,3 +83,7 @@ refuses(judge_uncertainty.overloaded_balance
     "--balance '0[.]1 g': load in scale intervals 16[0-9.]+ is outside 0 to 10000")
 refuses(judge_uncertainty.formula_in_kilograms "judge_uncertainty ${spirit} --formula-error '0.1 kg'"
     "'kg' is the unit of a mass; expected a density")
+# Proof counts twice the % vol at 60 °F: the uncertainty doubles, the strength does not quite.
+answers(judge_uncertainty.us
+    "judge_uncertainty --reading '84 %vol' --temperature '88 F' --amount '0.5 gal' --target '90 proof' --draws 10000"
+    "^The product will have 90[.]0 US proof, give or take 0[.][67][0-9]* .*\nAdd 3[.][0-9]+ lb of water by the balance.*water to add: 3[.][0-9]* lb.* °F .*strength of the product: 90")
