@@ -174,7 +174,7 @@ struct shown_unit {
     char const* name;
     double factor;
 };
-shown_unit shown(wording const& words, std::string_view unit) {
+shown_unit unit_to_show(wording const& words, std::string_view unit) {
     struct {
         char const *metric, *us;
         double factor;
@@ -195,11 +195,11 @@ shown_unit shown(wording const& words, std::string_view unit) {
 /// A result in the unit of the answer. Proof is referred to 60 °F, so it is not exactly twice the % vol at 20 °C.
 double shown_value(wording const& words, judged const& j, double value) {
     if (words.us && std::string_view(j.unit) == "% vol") return to<us_proof>(by_volume(value)).degrees();
-    return value * shown(words, j.unit).factor;
+    return value * unit_to_show(words, j.unit).factor;
 }
 
 void say(page& text, wording const& words, judged const& j) {
-    shown_unit const unit = shown(words, j.unit);
+    shown_unit const unit = unit_to_show(words, j.unit);
     double const u = j.budget.standard_uncertainty * unit.factor;
     text.say("{}: {} {}, standard uncertainty {} {}", j.name,
              sized(shown_value(words, j, j.budget.estimate), u), unit.name, sized(u, u), unit.name);
@@ -207,7 +207,7 @@ void say(page& text, wording const& words, judged const& j) {
              "share");
     for (budget_line const& line : j.budget.lines) {
         if (line.contribution == 0.0) continue;
-        shown_unit const of_input = shown(words, line.input.unit());
+        shown_unit const of_input = unit_to_show(words, line.input.unit());
         text.say("  {:<50} {:>14} {:>12.5g} {:>13.2g} {:>5.1f} %", line.input.name(),
                  fmt::format("{:.2g} {}", line.input.standard_uncertainty() * of_input.factor, of_input.name),
                  line.sensitivity * unit.factor / of_input.factor, line.contribution * unit.factor,
@@ -447,7 +447,7 @@ void run(session& s) {
     page text;
     wording const words = s.words();
     judged const& last = results.back();
-    shown_unit const of_strength = shown(words, last.unit);
+    shown_unit const of_strength = unit_to_show(words, last.unit);
     double const half_width = last.half_width * of_strength.factor;
     text.say("The {} {:.{}f} {}, give or take {} ({:g} %).",
              target.present ? "product will have" : "spirit has",
