@@ -183,6 +183,7 @@ shown_unit unit_to_show(wording const& words, std::string_view unit) {
         {"kg", "lb", in(kilogram, pound)},
         {"mL", "US fl oz", in(millilitre, us_fluid_ounce)},
         {"°C", "°F", 1.8},
+        {"K", "°F", 1.8},
         {"1/K", "1/°F", 1.0 / 1.8},
         {"kg/m3", "lb/US gal", in(kilogram_per_cubic_metre, pound / us_gallon)},
     };
