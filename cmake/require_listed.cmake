@@ -44,3 +44,24 @@ function(aqueth_require_floors)
     list(APPEND below "${header}")
   endforeach()
 endfunction()
+
+# aqueth_require_real(<header>...): stops if a header has a template whose scalar T may be an integer, in which formulas
+# compute silently and wrongly. Told by the name: a scalar is called T, and is declared `real T`.
+function(aqueth_require_real)
+  foreach(header IN LISTS ARGN)
+    file(STRINGS "${header}" lines REGEX "template <(.*, )?(class|typename) T[,>]")
+    if(lines AND NOT header MATCHES "/real.hpp$")
+      message(FATAL_ERROR "${header} takes any scalar, integers too: write `numeric::real T` in ${lines}")
+    endif()
+  endforeach()
+endfunction()
+
+# aqueth_require_codes(<header>...): stops if a header refuses an argument by its words instead of its code.
+function(aqueth_require_codes)
+  foreach(header IN LISTS ARGN)
+    file(READ "${header}" text)
+    if(text MATCHES "(require_range|range_error)\\([ \n]*[a-z:\"][^,\"]*\"?,[ \n]*\"[^\"]*\"")
+      message(FATAL_ERROR "${header} refuses an argument without its code (argument.hpp): ${CMAKE_MATCH_0}")
+    endif()
+  endforeach()
+endfunction()

@@ -10,7 +10,9 @@
 #include <cstdlib>
 #include <cstring>
 #include <limits>
+#include <set>
 #include <string>
+#include <utility>
 
 namespace aqueth {
 namespace {
@@ -19,7 +21,7 @@ constexpr double infinity = std::numeric_limits<double>::infinity();
 constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 
 static_assert(require_range("density", "temperature", 20.0, "°C", -20.0, 40.0) == 20.0);
-static_assert(require_range("density", "temperature", 40.0, "°C", -20.0, 40.0) == 40.0);
+static_assert(require_range("density", argument::temperature, 40.0, "°C", -20.0, 40.0) == 40.0);
 
 TEST(Error, PassesWhatIsInRange) {
     EXPECT_EQ(require_range("parcel", "mass", 0.0, "kg", 0.0, infinity), 0.0);
@@ -87,6 +89,47 @@ TEST(Error, CarriesItsFacts) {
     EXPECT_EQ(error.value(), 45.0);
     EXPECT_EQ(error.lower(), -20.0);
     EXPECT_EQ(error.upper(), 40.0);
+}
+
+TEST(Error, CarriesACodeWhoseWordsAreItsText) {
+    range_error const known("heating", argument::temperature_of_the_room, 90.0, "°C", -40.0, 60.0, "");
+    EXPECT_EQ(known.code(), argument::temperature_of_the_room);
+    EXPECT_EQ(known.argument(), "temperature of the room");
+    EXPECT_STREQ(known.what(), "heating: temperature of the room 90 °C is outside -40 to 60 °C");
+
+    range_error const more("reading", {argument::reading, std::string("reading in line ") + "3"}, 2.0, "",
+                           0.0, 1.0, "");
+    EXPECT_EQ(more.code(), argument::reading);
+    EXPECT_EQ(more.argument(), "reading in line 3");
+
+    // What the library does not know has words only.
+    EXPECT_EQ(range_error("a", "temperature", 2.0, "", 0.0, 1.0, "").code(), argument::other);
+    EXPECT_STREQ(name_of(argument::other), "argument");
+
+    auto const code_of = [](auto const& refused) {
+        try {
+            require_range("a", refused, 2.0, "", 0.0, 1.0);
+        } catch (range_error const& e) {
+            return std::pair(e.code(), e.argument());
+        }
+        return std::pair(argument::other, std::string());
+    };
+    EXPECT_EQ(code_of(argument::mass), std::pair(argument::mass, std::string("mass")));
+    EXPECT_EQ(code_of(argument_name(argument::mass, "mass of B")),
+              std::pair(argument::mass, std::string("mass of B")));
+    EXPECT_EQ(code_of("tea"), std::pair(argument::other, std::string("tea")));
+}
+
+// A code for each quantity, and each code says what it is called.
+TEST(Error, NoTwoCodesHaveTheSameWords) {
+    std::set<std::string> words;
+    int const last = static_cast<int>(argument::wanted_uncertainty);
+    for (int i = 0; i <= last; ++i) {
+        EXPECT_TRUE(words.insert(name_of(static_cast<argument>(i))).second) << i;
+    }
+    EXPECT_GT(words.size(), 100u);
+    EXPECT_STREQ(name_of(static_cast<argument>(last + 1)), "argument")
+        << "wanted_uncertainty is no longer the last";
 }
 
 TEST(Error, TextDoesNotChangeWithTheLocale) {

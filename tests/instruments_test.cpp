@@ -56,6 +56,16 @@ TEST(InstrumentClasses, CarryThePublishedErrors) {
     EXPECT_EQ(error("measure-10000"), 10.0);
 }
 
+// That law calls the instrument in fifths the standard ("Normal"): not what a distillery buys. Both are out of date.
+TEST(InstrumentClasses, SayWhatIsNoLongerSold) {
+    for (char const* key : {"alcoholmeter-fifths", "alcoholmeter-halves"}) {
+        EXPECT_NE(std::string(find_instrument_class(key)->remark).find("OIML R 44"), std::string::npos)
+            << key;
+    }
+    EXPECT_NE(std::string(find_instrument_class("alcoholmeter-fifths")->description).find("standard"),
+              std::string::npos);
+}
+
 TEST(InstrumentClasses, BecomeInputsOfABudget) {
     auto const e = error_of(*find_instrument_class("thermometer-0.5"));
     EXPECT_EQ(e.estimate(), 0.0);

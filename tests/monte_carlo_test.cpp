@@ -7,6 +7,7 @@
 
 #include <cmath>
 #include <limits>
+#include <stdexcept>
 #include <vector>
 
 namespace aqueth {
@@ -134,7 +135,13 @@ TEST(MonteCarlo, RefusesBadInput) {
     for (double const bad : {0.0, 1.0, nan}) {
         expect_range_error([&] { adaptive_monte_carlo(first, inputs, bad); }, "probability");
     }
-    expect_range_error([&] { adaptive_monte_carlo(first, inputs, 1.0 - 1e-7); }, "probability");
+    // Two blocks of 100 / (1 - p) trials must fit into 1e8. Beyond, the model used to be asked 5e7 times in vain.
+    auto const untried = [](auto const&) -> double { throw std::logic_error("a trial was made"); };
+    for (double const bad : {0.9999981, 0.999999, 1.0 - 1e-7}) {
+        auto const e = expect_range_error([&] { adaptive_monte_carlo(untried, inputs, bad); }, "probability");
+        EXPECT_NEAR(e.upper(), 0.999998, 1e-12);
+    }
+    EXPECT_THROW(adaptive_monte_carlo(untried, inputs, 0.999998), std::logic_error);
     for (int const bad : {0, 5, -1}) {
         expect_range_error([&] { adaptive_monte_carlo(first, inputs, 0.95, bad); }, "significant digits");
     }

@@ -484,7 +484,7 @@ struct bubble_point_operation {
 #pragma clang diagnostic pop
 #endif
 
-inline void require_same_size(char const* what, std::size_t size, std::size_t expected) {
+inline void require_same_size(argument what, std::size_t size, std::size_t expected) {
     require_range("array", what, static_cast<double>(size), "elements", static_cast<double>(expected),
                   static_cast<double>(expected), "as many as the first input has");
 }
@@ -496,16 +496,16 @@ std::size_t run(Operation const& operation, Out& out, flags valid, First const& 
         (std::is_same_v<element_of<First const>, T> && ... && std::is_same_v<element_of<Rest const>, T>),
         "inputs and results must all be double or all be float");
     auto const size = static_cast<std::size_t>(first.size());
-    (require_same_size("length of an input", static_cast<std::size_t>(rest.size()), size), ...);
-    require_same_size("length of the results", static_cast<std::size_t>(out.size()), size);
-    if (!valid.empty()) require_same_size("length of the flags", valid.size(), size);
+    (require_same_size(argument::length_of_an_input, static_cast<std::size_t>(rest.size()), size), ...);
+    require_same_size(argument::length_of_the_results, static_cast<std::size_t>(out.size()), size);
+    if (!valid.empty()) require_same_size(argument::length_of_the_flags, valid.size(), size);
     std::array<T const*, 1 + sizeof...(Rest)> const in{first.data(), rest.data()...};
     return numeric::for_each_element<T>(operation, in, out.data(), valid.empty() ? nullptr : valid.data(),
                                         size);
 }
 
 inline double require_temperature(char const* property, units::temperature t) {
-    return require_range(property, "temperature", t.celsius(), "°C", r22::lowest_celsius,
+    return require_range(property, argument::temperature, t.celsius(), "°C", r22::lowest_celsius,
                          r22::highest_celsius, "OIML R 22");
 }
 

@@ -16,7 +16,7 @@ namespace aqueth {
 /// @ref source_icao_atmosphere
 inline units::pressure pressure_at_altitude(units::length altitude) {
     namespace icao = correlation::icao_atmosphere;
-    require_range("air pressure", "altitude", in(altitude, metre), "m", icao::lowest_metres,
+    require_range("air pressure", argument::altitude, in(altitude, metre), "m", icao::lowest_metres,
                   icao::highest_metres, "ICAO standard atmosphere, lowest layer");
     return icao::pressure(in(altitude, metre)) * pascal;
 }

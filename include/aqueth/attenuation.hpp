@@ -36,7 +36,7 @@ inline extract real_extract(extract original, apparent_extract apparent) {
     double const re = correlation::balling::real_extract(original.degrees(), apparent.degrees());
     double const lowest = -correlation::balling::weight_of_original /
                           correlation::balling::weight_of_apparent * original.degrees();
-    require_range("attenuation", apparent_extract::name, apparent.degrees(), extract::unit, lowest,
+    require_range("attenuation", argument::apparent_extract, apparent.degrees(), extract::unit, lowest,
                   original.degrees(), "from no real extract left to nothing fermented");
     return extract(re > 0.0 ? re : 0.0);
 }
@@ -47,8 +47,8 @@ inline extract real_extract(extract original, apparent_extract apparent) {
 /// @return apparent attenuation; above 1 in a dry wash
 /// @throws range_error if an argument is outside its range
 inline double apparent_attenuation(extract original, apparent_extract now) {
-    require_range("attenuation", "original extract", original.degrees(), extract::unit, 0.01, 70.0);
-    require_range("attenuation", apparent_extract::name, now.degrees(), extract::unit, -10.0,
+    require_range("attenuation", argument::original_extract, original.degrees(), extract::unit, 0.01, 70.0);
+    require_range("attenuation", argument::apparent_extract, now.degrees(), extract::unit, -10.0,
                   original.degrees(), "nothing fermented is the most");
     return (original.degrees() - now.degrees()) / original.degrees();
 }
@@ -79,10 +79,10 @@ inline double real_attenuation(extract original, extract real) {
 /// @par Source
 /// @ref source_balling
 inline mass_fraction alcohol_by_balling(extract original, extract real) {
-    require_range("Balling's balance", "original extract", original.degrees(), extract::unit, 0.0, 30.0,
-                  "Balling");
-    require_range("Balling's balance", "real extract", real.degrees(), extract::unit, 0.0, original.degrees(),
-                  "nothing fermented is the most");
+    require_range("Balling's balance", argument::original_extract, original.degrees(), extract::unit, 0.0,
+                  30.0, "Balling");
+    require_range("Balling's balance", argument::real_extract, real.degrees(), extract::unit, 0.0,
+                  original.degrees(), "nothing fermented is the most");
     return by_mass(correlation::balling::alcohol(original.degrees(), real.degrees()));
 }
 
@@ -97,9 +97,9 @@ inline mass_fraction alcohol_by_balling(extract original, extract real) {
 /// @par Source
 /// @ref source_balling
 inline mass_fraction alcohol_by_balling_factors(extract original, apparent_extract apparent) {
-    require_range("Balling's factors", "original extract", original.degrees(), extract::unit, 6.0, 30.0,
-                  "the printed table");
-    require_range("Balling's factors", apparent_extract::name, apparent.degrees(), extract::unit, -10.0,
+    require_range("Balling's factors", argument::original_extract, original.degrees(), extract::unit, 6.0,
+                  30.0, "the printed table");
+    require_range("Balling's factors", argument::apparent_extract, apparent.degrees(), extract::unit, -10.0,
                   original.degrees(), "nothing fermented is the most");
     return by_mass(correlation::balling::factor(original.degrees()) *
                    (original.degrees() - apparent.degrees()));
@@ -116,7 +116,7 @@ inline mass_fraction alcohol_by_balling_factors(extract original, apparent_extra
 /// @ref source_excise_notice_226
 inline volume_fraction alcohol_by_gravity_fall(specific_gravity original, specific_gravity final_) {
     double const fall = 1000.0 * (original.value() - final_.value());
-    require_range("strength by fall in gravity", "fall", fall, "degrees of gravity", 0.0,
+    require_range("strength by fall in gravity", argument::fall, fall, "degrees of gravity", 0.0,
                   correlation::excise_notice_226::greatest_fall, "Excise Notice 226");
     return by_volume(correlation::excise_notice_226::percent_vol(fall));
 }
@@ -127,13 +127,13 @@ namespace detail {
 /// density at `at` and which falls as it ferments.
 template <class Figure>
 wash fermented_to(units::volume volume, specific_gravity original, double found, units::temperature at,
-                  units::temperature temperature, char const* name, char const* reason,
+                  units::temperature temperature, argument refused, char const* reason,
                   Figure const& figure) {
     // Extract, gravity and extract again, or one reading corrected on two ways: rounding opens the ends.
     constexpr double slack = 1e-9;
     double const there_and_back = apparent_extract_of(original).degrees();
     double const oe = std::abs(there_and_back - 30.0) < slack ? 30.0 : there_and_back;
-    require_range("fermented wash", "original extract", oe, extract::unit, 0.0, 30.0, "Balling");
+    require_range("fermented wash", argument::original_extract, oe, extract::unit, 0.0, 30.0, "Balling");
     auto const left = [oe](double a) {
         double const re = correlation::balling::real_extract_from_alcohol(oe, a);
         return re > 0.0 ? re : 0.0;
@@ -145,7 +145,7 @@ wash fermented_to(units::volume volume, specific_gravity original, double found,
     double const lowest = shown(most);
     double const highest = shown(0.0);
     if (!(lowest - slack <= found && found <= highest + slack))
-        raise(range_error("fermented wash", name, found, "", lowest, highest, reason));
+        raise(range_error("fermented wash", refused, found, "", lowest, highest, reason));
     double a = numeric::bracketed_root([&](double tried) { return shown(tried) - found; }, 0.0, most, 1e-12);
     if (!(a == a)) a = found >= highest ? 0.0 : most;  // an end, missed by rounding
     double const rho = wash::density_of(a / 100.0, left(a) / 100.0, 20.0);
@@ -172,8 +172,8 @@ wash fermented_to(units::volume volume, specific_gravity original, double found,
 inline wash fermented_wash(units::volume volume, specific_gravity original, specific_gravity final_,
                            units::temperature temperature) {
     double const water = density(mass_fraction(0.0), celsius(20)).value();
-    return detail::fermented_to(volume, original, final_.value(), celsius(20), temperature, "final gravity",
-                                "from all extract fermented to none",
+    return detail::fermented_to(volume, original, final_.value(), celsius(20), temperature,
+                                argument::final_gravity, "from all extract fermented to none",
                                 [water](double rho) { return rho / water; });
 }
 
@@ -193,11 +193,11 @@ inline wash fermented_wash(units::volume volume, specific_gravity original, spec
 /// @ref source_balling, @ref source_wash
 inline wash fermented_wash(units::volume volume, specific_gravity original, specific_gravity reading,
                            units::temperature temperature, gravity_hydrometer const& meter) {
-    require_range("fermented wash", "temperature", temperature.celsius(), "°C", 0.0, 40.0,
+    require_range("fermented wash", argument::temperature, temperature.celsius(), "°C", 0.0, 40.0,
                   "OIML R 22, water liquid");
     double const of_one = meter.density(specific_gravity(1.0), temperature).value();
-    return detail::fermented_to(volume, original, reading.value(), temperature, temperature, "reading",
-                                "at that temperature, from all extract fermented to none",
+    return detail::fermented_to(volume, original, reading.value(), temperature, temperature,
+                                argument::reading, "at that temperature, from all extract fermented to none",
                                 [of_one](double rho) { return rho / of_one; });
 }
 /// @}
@@ -273,10 +273,10 @@ inline sugar_plan sugar_needed(units::volume volume, volume_fraction strength, s
                                double share = correlation::fermentation::practical_share) {
     namespace f = correlation::fermentation;
     double const infinite = std::numeric_limits<double>::infinity();
-    require_range("sugar needed", "volume", in(volume, litre), "L", 1e-6, infinite);
-    require_range("sugar needed", "strength", strength.percent(), volume_fraction::unit, 0.01,
+    require_range("sugar needed", argument::volume, in(volume, litre), "L", 1e-6, infinite);
+    require_range("sugar needed", argument::strength, strength.percent(), volume_fraction::unit, 0.01,
                   greatest_wash_strength, "from some alcohol to the most that yeast stands, common practice");
-    require_range("sugar needed", "share of the stoichiometric yield", share, "", 0.3, 1.0);
+    require_range("sugar needed", argument::share_of_the_stoichiometric_yield, share, "", 0.3, 1.0);
     double const yield = kind == sugar::sucrose ? f::ethanol_per_disaccharide : f::ethanol_per_hexose;
     double const crystals = kind == sugar::glucose_monohydrate ? f::glucose_monohydrate / f::hexose : 1.0;
     auto const balance = [&](double percent) {
@@ -287,7 +287,7 @@ inline sugar_plan sugar_needed(units::volume volume, volume_fraction strength, s
     constexpr double most = 30.0;
     if (b.degrees() > most) {
         auto const excess = [&](double percent) { return balance(percent).degrees() - most; };
-        raise(range_error("sugar needed", "strength", strength.percent(), volume_fraction::unit, 0.01,
+        raise(range_error("sugar needed", argument::strength, strength.percent(), volume_fraction::unit, 0.01,
                           numeric::bracketed_root(excess, 0.01, strength.percent(), 1e-9),
                           "at " + detail::share_in_words(share) + "; more would begin above 30 °P"));
     }

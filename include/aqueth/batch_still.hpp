@@ -69,13 +69,14 @@ public:
         : still_(s), mixture_(mixture), column_(mixture, s.tower, s.neck, s.flow), amounts_(charge) {
         s.pot.require_possible();
         double const infinite = std::numeric_limits<double>::infinity();
-        require_range("distillation", "mass of the charge", charge.mass().value(), "kg", 1e-6, infinite);
-        require_range("distillation", "extract of the charge", charge.extract().degrees(), extract::unit, 0.0,
-                      50.0, "Raoult's law for dissolved sugar");
+        require_range("distillation", argument::mass_of_the_charge, charge.mass().value(), "kg", 1e-6,
+                      infinite);
+        require_range("distillation", argument::extract_of_the_charge, charge.extract().degrees(),
+                      extract::unit, 0.0, 50.0, "Raoult's law for dissolved sugar");
         double const x = amounts_.mole_fraction();
         auto const shown = [](double v) { return to<volume_fraction>(mole_fraction(v)).percent(); };
         require_range(
-            "distillation", "strength of the charge", shown(x), volume_fraction::unit, shown(1e-5),
+            "distillation", argument::strength_of_the_charge, shown(x), volume_fraction::unit, shown(1e-5),
             shown(column_.limit() - 1e-6),
             "from some ethanol to below the azeotrope, which no distilling at this pressure passes");
         greatest_ = internal_reflux_of(s.returned.ratio(), s.neck.share());
@@ -169,7 +170,7 @@ private:
         double const power = still_.pot.power.value();
         double const least = lost / 0.999;
         if (!(power > least)) {
-            raise(range_error("distillation", "power", power, "W", least,
+            raise(range_error("distillation", argument::power, power, "W", least,
                               std::numeric_limits<double>::infinity(),
                               "above what the boiling pot loses to the room"));
         }
@@ -181,8 +182,8 @@ private:
         if (seconds <= longest) return;
         double const power = still_.pot.power.value();
         double const lost = power - net_power(boiling(x(), moles()));
-        raise(range_error("distillation", "power", power, "W", lost + (power - lost) * seconds / longest,
-                          std::numeric_limits<double>::infinity(),
+        raise(range_error("distillation", argument::power, power, "W",
+                          lost + (power - lost) * seconds / longest, std::numeric_limits<double>::infinity(),
                           "so that boiling away the charge takes no more than a million hours"));
     }
 
@@ -190,7 +191,7 @@ private:
         reflux const& r = still_.returned;
         double const weakest = column_.distillate(x, still_.neck.share());
         if (weakest <= r.kept() && r.kept() <= strongest(x)) return;
-        raise(range_error("distillation", "strength of the distillate to keep", r.number(), r.unit(),
+        raise(range_error("distillation", argument::strength_of_the_distillate_to_keep, r.number(), r.unit(),
                           r.shown(weakest), r.shown(strongest(x)),
                           "from no reflux to the greatest one at the start of the run"));
     }
@@ -225,8 +226,8 @@ public:
         double h = 0.01;
         for (batch_point now = begin_; ends_.size() < starts_.size();) {
             now = advance_once(now, h);
-            require_range("distillation", "number of steps", static_cast<double>(steps_.size()), "", 0.0,
-                          most_steps, "an ordinary run takes some hundreds, and one for each cut");
+            require_range("distillation", argument::number_of_steps, static_cast<double>(steps_.size()), "",
+                          0.0, most_steps, "an ordinary run takes some hundreds, and one for each cut");
             progress(now.distilled / batch.moles());
         }
     }
@@ -400,7 +401,7 @@ private:
         using watched = condition::watched;
         reflux const& r = batch_.apparatus().returned;
         if (c.what() == watched::kept_strength) {
-            require_range("distillation", "number of strengths that the reflux keeps",
+            require_range("distillation", argument::number_of_strengths_that_the_reflux_keeps,
                           r.keeps_strength() ? 1.0 : 0.0, "", 1.0, 1.0,
                           "a cut or an end waits until that strength is lost");
         }
@@ -410,7 +411,7 @@ private:
         double const infinite = std::numeric_limits<double>::infinity();
         double const bound = shown(c, nearest);
         bool const kept = c.what() == watched::distillate_strength && r.keeps_strength();
-        raise(range_error("distillation", c.name(), number(c), unit(c), falls(c) ? 0.0 : bound,
+        raise(range_error("distillation", c.code(), number(c), unit(c), falls(c) ? 0.0 : bound,
                           falls(c) ? bound : infinite,
                           kept ? "it is already met at the start, as the reflux keeps that strength; wait "
                                  "until the strength is lost"
@@ -428,7 +429,7 @@ private:
                                 char const* reason) const {
         double const first = shown(c, seen(c, since, since));
         double const last = shown(c, seen(c, since, p));
-        raise(range_error("distillation", c.name(), number(c), unit(c), (std::min)(first, last),
+        raise(range_error("distillation", c.code(), number(c), unit(c), (std::min)(first, last),
                           (std::max)(first, last),
                           std::string("what the run passes through, up to ") + reason));
     }

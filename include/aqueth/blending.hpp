@@ -41,13 +41,13 @@ struct totals {
 
     explicit totals(std::span<parcel const> parts) {
         double const any = std::numeric_limits<double>::infinity();
-        require_range("mixing", "number of parcels", static_cast<double>(parts.size()), "", 1.0, any);
+        require_range("mixing", argument::number_of_parcels, static_cast<double>(parts.size()), "", 1.0, any);
         for (parcel const& part : parts) {
             mass += part.mass();
             ethanol += part.ethanol();
             if (part.mass() > units::mass()) weakest = (std::min)(weakest, part.composition());
         }
-        require_range("mixing", "mass of all parcels", mass.value(), "kg",
+        require_range("mixing", argument::mass_of_all_parcels, mass.value(), "kg",
                       (std::numeric_limits<double>::min)(), any);
         double const w = in(ethanol, mass);
         composition = mass_fraction(w < 1.0 ? w : 1.0);
@@ -60,13 +60,13 @@ struct totals {
         for (parcel const& part : parts) {
             if (part.mass() == mass) return part.temperature();
             if (part.mass() == units::mass()) continue;
-            require_range("mixing", "temperature of a part", part.temperature().celsius(), "°C",
+            require_range("mixing", argument::temperature_of_a_part, part.temperature().celsius(), "°C",
                           heat::lowest_celsius, highest,
                           "where heats of mixing are known; else give the temperature of the mixture");
             heat += part.mass() * enthalpy_of_liquid(part.composition(), part.temperature());
         }
         double const mixed = mixed_celsius(heat / mass);
-        require_range("mixing", "temperature of the mixture without loss of heat", mixed, "°C",
+        require_range("mixing", argument::temperature_of_the_mixture_without_loss_of_heat, mixed, "°C",
                       heat::lowest_celsius, highest + rounding,
                       "OIML R 22, heats of mixing; give the temperature at which it will be measured");
         return celsius((std::min)(mixed, highest));
@@ -136,7 +136,7 @@ constexpr mass_fraction reachable(char const* property, Target target, mass_frac
     constexpr double conversion = 1e-12;
     double const w = to<mass_fraction>(target).value();
     if (!(weakest.value() - conversion <= w && w <= strongest.value() + conversion)) {
-        raise(range_error(property, "target strength", target.number(), Target::unit,
+        raise(range_error(property, argument::target_strength, target.number(), Target::unit,
                           to<Target>(weakest).number(), to<Target>(strongest).number(), reason));
     }
     return mass_fraction(std::clamp(w, weakest.value(), strongest.value()));
@@ -189,16 +189,16 @@ adjustment fortify(parcel const& weak, Target target, Stock stock_strength,
                    std::optional<units::temperature> product_temperature = std::nullopt) {
     auto const stock = to<mass_fraction>(stock_strength);
     if (stock < weak.composition()) {
-        raise(range_error("fortification", "strength of the stronger spirit", to<Target>(stock).number(),
-                          Target::unit, to<Target>(weak.composition()).number(),
+        raise(range_error("fortification", argument::strength_of_the_stronger_spirit,
+                          to<Target>(stock).number(), Target::unit, to<Target>(weak.composition()).number(),
                           to<Target>(mass_fraction(1.0)).number(), "no lower than that of the parcel"));
     }
     mass_fraction const w =
         detail::reachable("fortification", target, weak.composition(), stock,
                           "between the parcel's own strength and that of the stronger spirit");
     double const room = stock.value() - w.value();
-    require_range("fortification", "stronger spirit, above the target by", 100.0 * room, mass_fraction::unit,
-                  1e-4, 100.0, "no finite amount reaches its own strength");
+    require_range("fortification", argument::stronger_spirit_above_the_target_by, 100.0 * room,
+                  mass_fraction::unit, 1e-4, 100.0, "no finite amount reaches its own strength");
     units::mass const mass = weak.mass() * ((w.value() - weak.composition().value()) / room);
     return detail::adjust(weak, parcel::of(mass, stock, stock_temperature), product_temperature);
 }
@@ -246,7 +246,7 @@ template <strength_basis Target>
 std::vector<adjustment>
 dilute_in_additions(parcel const& spirit, Target target, int additions, units::temperature water_temperature,
                     std::optional<units::temperature> product_temperature = std::nullopt) {
-    require_range("dilution", "number of additions", additions, "", 1.0, 1000.0);
+    require_range("dilution", argument::number_of_additions, additions, "", 1.0, 1000.0);
     adjustment const whole = dilute(spirit, target, water_temperature, product_temperature);
     parcel const portion = whole.addition.with_mass(whole.addition.mass() / static_cast<double>(additions));
     std::vector<adjustment> steps;

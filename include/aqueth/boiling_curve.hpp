@@ -31,7 +31,7 @@ concept boiling_mixture = requires(M const& mixture, double x) {
 namespace detail {
 
 inline units::pressure require_boiling_pressure(units::pressure pressure) {
-    require_range("boiling", "pressure", in(pressure, kilopascal), "kPa", 5.0, 170.0,
+    require_range("boiling", argument::pressure, in(pressure, kilopascal), "kPa", 5.0, 170.0,
                   "the heat capacities hold from 0 to 116.85 °C");
     return pressure;
 }

@@ -7,6 +7,7 @@
 #include <aqueth/parcel.hpp>
 #include <aqueth/units.hpp>
 
+#include <algorithm>
 #include <cmath>
 #include <limits>
 
@@ -33,7 +34,7 @@ inline constexpr units::temperature us_label_temperature = at_60_fahrenheit::tem
 inline units::volume fill_volume(units::volume label_volume, mass_fraction w,
                                  units::temperature filling_temperature,
                                  units::temperature reference = label_temperature) {
-    require_range("bottling", "label volume", in(label_volume, litre), "L", 1e-9,
+    require_range("bottling", argument::label_volume, in(label_volume, litre), "L", 1e-9,
                   std::numeric_limits<double>::infinity());
     return label_volume * in(density(w, reference), density(w, filling_temperature));
 }
@@ -51,15 +52,24 @@ struct bottling {
 /// @param label_volume volume on the label, above 0
 /// @param reference    temperature that the label is meant for, where the spirit is liquid, -20 to 40 °C
 /// @return number of bottles, fill of each, remainder
-/// @throws range_error if the label volume is not positive or the temperature is outside its range
+/// @throws range_error if the label volume is not positive or so small that it fills more than 1e12 bottles, or the temperature is outside its range
 /// @par Source
 /// as `fill_volume`
 inline bottling fill_bottles(parcel const& spirit, units::volume label_volume,
                              units::temperature reference = label_temperature) {
     units::volume const fill =
         fill_volume(label_volume, spirit.composition(), spirit.temperature(), reference);
-    // A parcel that was made to hold n bottles must not lose one to rounding.
-    double const count = std::floor(in(spirit.volume(), fill) * (1.0 + 1e-12));
+    constexpr double most_bottles = 1e12;
+    double const bottles = in(spirit.volume(), fill);
+    require_range("bottling", argument::label_volume, in(label_volume, litre), "L",
+                  (std::max)(1e-9, in(label_volume, litre) * (bottles / most_bottles)),
+                  std::numeric_limits<double>::infinity(),
+                  "no more than 1e12 bottles, which are counted exactly");
+    // A parcel that was made to hold n bottles must not lose one to rounding, which is a few units of the last
+    // place: of 1e12 bottles less than a hundredth of one.
+    double const nearest = std::round(bottles);
+    double const rounding = 16.0 * std::numeric_limits<double>::epsilon() * bottles;
+    double const count = std::abs(bottles - nearest) <= rounding ? nearest : std::floor(bottles);
     units::mass const each = fill * density(spirit.composition(), spirit.temperature());
     units::mass const left = spirit.mass() - count * each;
     return {count, fill, each, spirit.with_mass(left > units::mass() ? left : units::mass())};

@@ -22,8 +22,8 @@ namespace detail {
 namespace heat = correlation::enthalpy;
 
 inline double require_caloric_temperature(char const* property, units::temperature t) {
-    require_range(property, "temperature", t.celsius(), "°C", heat::lowest_celsius, heat::highest_celsius,
-                  "heat capacities of the pure liquids");
+    require_range(property, argument::temperature, t.celsius(), "°C", heat::lowest_celsius,
+                  heat::highest_celsius, "heat capacities of the pure liquids");
     return t.kelvin();
 }
 
@@ -121,7 +121,7 @@ units::specific_energy enthalpy_of_vapour(Strength strength, units::temperature 
     double const saturated = correlation::vapour_liquid::dew_at_temperature(y, kelvins_).pressure;
     bool const forgiven =
         std::abs(p.value() - saturated) <= detail::rounding * saturated;  // a computed dew point
-    require_range("enthalpy of vapour", "pressure", in(p, kilopascal), "kPa", 0.0,
+    require_range("enthalpy of vapour", argument::pressure, in(p, kilopascal), "kPa", 0.0,
                   forgiven ? in(p, kilopascal) : saturated / 1000.0, "above it the vapour condenses");
     return detail::heat::vapour(y, kelvins_, p.value()) /
            (1e-3 * correlation::molar_mass::mixture(w.value())) * joule_per_kilogram;
@@ -140,11 +140,12 @@ units::temperature temperature_of_liquid(Strength strength, units::specific_ener
     auto const w = to<mass_fraction>(strength);
     double const lower = detail::heat::lowest_kelvin;
     double const upper = detail::heat::highest_kelvin;
-    double const h = require_range("temperature of liquid", "specific enthalpy", enthalpy.value() / 1000.0,
-                                   "kJ/kg", detail::specific_enthalpy(w, lower) / 1000.0 - detail::rounding,
-                                   detail::specific_enthalpy(w, upper) / 1000.0 + detail::rounding,
-                                   "0 to 116.85 °C") *
-                     1000.0;  // that of an end was perhaps rounded elsewhere, or by another compiler
+    double const h =
+        require_range("temperature of liquid", argument::specific_enthalpy, enthalpy.value() / 1000.0,
+                      "kJ/kg", detail::specific_enthalpy(w, lower) / 1000.0 - detail::rounding,
+                      detail::specific_enthalpy(w, upper) / 1000.0 + detail::rounding,
+                      "0 to 116.85 °C") *
+        1000.0;  // that of an end was perhaps rounded elsewhere, or by another compiler
     auto const residual = [&](double kelvins_) {
         return numeric::value_and_slope<double>{detail::specific_enthalpy(w, kelvins_) - h,
                                                 detail::specific_heat(w, kelvins_)};

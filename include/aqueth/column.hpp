@@ -31,7 +31,7 @@ public:
     /// @return the column
     /// @throws range_error if the number is outside that range
     static column of_stages(double number) {
-        require_range("column", "number of stages", number, "", 0.0, most_stages);
+        require_range("column", argument::number_of_stages, number, "", 0.0, most_stages);
         double const whole = std::floor(number);
         return column(static_cast<int>(whole), 1.0, number - whole);
     }
@@ -41,8 +41,8 @@ public:
     /// @return the column
     /// @throws range_error if an argument is outside its range
     static column of_plates(int number, double efficiency) {
-        require_range("column", "number of plates", number, "", 0.0, most_stages);
-        require_range("column", "Murphree efficiency", efficiency, "", 0.01, 1.0);
+        require_range("column", argument::number_of_plates, number, "", 0.0, most_stages);
+        require_range("column", argument::murphree_efficiency, efficiency, "", 0.01, 1.0);
         return column(number, efficiency, 0.0);
     }
     /// @param height height of the packing, above 0
@@ -53,8 +53,9 @@ public:
     /// @throws range_error if an argument is not positive, or there are more than 100 stages
     static column of_packing(units::length height, units::length hetp) {
         double const most = std::numeric_limits<double>::infinity();
-        require_range("column", "height of the packing", height.value(), "m", 1e-3, most);
-        require_range("column", "height equivalent to a theoretical plate", hetp.value(), "m", 1e-3, most);
+        require_range("column", argument::height_of_the_packing, height.value(), "m", 1e-3, most);
+        require_range("column", argument::height_equivalent_to_a_theoretical_plate, hetp.value(), "m", 1e-3,
+                      most);
         return of_stages(in(height, hetp));
     }
 
@@ -89,7 +90,7 @@ public:
     /// @return the neck
     /// @throws range_error if the share is outside that range
     static neck condensing(double share) {
-        require_range("neck", "share of the vapour that condenses", share, "", 0.0, greatest_share);
+        require_range("neck", argument::share_of_the_vapour_that_condenses, share, "", 0.0, greatest_share);
         return neck(share);
     }
 
@@ -123,8 +124,10 @@ public:
     /// @return the root; NaN if f does not change its sign
     template <class F, class Width>
     double find(F const& f, double key, double lower, double upper, Width const& width) {
-        double const guess = root_ + (key - key_) * drift_;  // NaN in the beginning
-        double root = guess > lower && guess < upper ? near(f, guess, lower, upper, width(guess)) : nothing;
+        double const guess = root_ + (key - key_) * drift_;  // NaN in the beginning: compared quietly
+        double root = std::isgreater(guess, lower) && std::isless(guess, upper)
+                          ? near(f, guess, lower, upper, width(guess))
+                          : nothing;
         if (!(root == root)) {
             steepness_ = nothing;
             double const rough = numeric::bracketed_root(f, lower, upper, 1e-6 * (upper - lower));
@@ -256,9 +259,11 @@ public:
             if (v == nearest && miss >= 0.0) break;
             (miss > 0.0 ? high : low) = v;
             double next = v + miss / ((top.slope - 1.0) * distance);
-            if (next <= low && low == nearest) {
+            // NaN where there is no slope: compared quietly, for those who trap floating-point exceptions.
+            if (std::islessequal(next, low) && low == nearest) {
                 next = nearest;
-            } else if (!(next > low && next < high) || std::abs(miss) > 0.5 * previous) {
+            } else if (!(std::isgreater(next, low) && std::isless(next, high)) ||
+                       std::abs(miss) > 0.5 * previous) {
                 next = 0.5 * (low + high);
             }
             double const step = std::abs(next - v);
@@ -469,12 +474,12 @@ separation require_separation(char const* property, M const& mixture, Still stil
     auto const from = to<mole_fraction>(still);
     auto const up_to = to<mole_fraction>(distillate);
     double const limit = column_solver<M>::azeotrope(mixture);
-    require_range(property, "strength in the still", from.percent(), mole_fraction::unit, 1e-6, 100.0 * limit,
-                  "below the azeotrope at this pressure");
+    require_range(property, argument::strength_in_the_still, from.percent(), mole_fraction::unit, 1e-6,
+                  100.0 * limit, "below the azeotrope at this pressure");
     if (!(from <= up_to && up_to.value() < limit)) {
         auto const shown = [](double x) { return to<Distillate>(mole_fraction(x)).number(); };
-        raise(range_error(property, "strength of the distillate", distillate.number(), Distillate::unit,
-                          shown(from.value()), shown(limit * (1.0 - 1e-9)),
+        raise(range_error(property, argument::strength_of_the_distillate, distillate.number(),
+                          Distillate::unit, shown(from.value()), shown(limit * (1.0 - 1e-9)),
                           "from that of the still to below the azeotrope at this pressure"));
     }
     return {from.value(), up_to.value()};
@@ -495,9 +500,9 @@ template <strength_basis Still, strength_basis Distillate>
 double fenske_stages(Still still, Distillate distillate, double volatility) {
     double const x = to<mole_fraction>(still).value();
     double const d = to<mole_fraction>(distillate).value();
-    require_range("Fenske's equation", "mole fraction in the still", x, "", 1e-12, 1.0 - 1e-12);
-    require_range("Fenske's equation", "mole fraction of the distillate", d, "", x, 1.0 - 1e-12);
-    require_range("Fenske's equation", "relative volatility", volatility, "", 1.0 + 1e-9, 1e9);
+    require_range("Fenske's equation", argument::mole_fraction_in_the_still, x, "", 1e-12, 1.0 - 1e-12);
+    require_range("Fenske's equation", argument::mole_fraction_of_the_distillate, d, "", x, 1.0 - 1e-12);
+    require_range("Fenske's equation", argument::relative_volatility, volatility, "", 1.0 + 1e-9, 1e9);
     return std::log(d * (1.0 - x) / (x * (1.0 - d))) / std::log(volatility);
 }
 
@@ -566,9 +571,10 @@ double stages_needed(M const& mixture, Still still, Distillate distillate, doubl
     if (mixture.vapour(x) >= d) return 0.0;
     double const least = minimum_reflux(mixture, still, distillate);
     if (!(reflux_ratio > least)) {
-        raise(range_error(
-            "stages", "reflux ratio", reflux_ratio, "", least, std::numeric_limits<double>::infinity(),
-            "above the least reflux for this separation, which no number of stages gets below"));
+        raise(
+            range_error("stages", argument::reflux_ratio, reflux_ratio, "", least,
+                        std::numeric_limits<double>::infinity(),
+                        "above the least reflux for this separation, which no number of stages gets below"));
     }
     double const phi = detail::internal_reflux_of(reflux_ratio, 0.0);
     auto const top = [&, x = x, d = d](double stages) {
@@ -579,7 +585,7 @@ double stages_needed(M const& mixture, Still still, Distillate distillate, doubl
     while (top(whole) < d) {
         whole += 1.0;
         if (whole > column::most_stages) {
-            raise(range_error("stages", "number of stages above", column::most_stages, "", 0.0,
+            raise(range_error("stages", argument::number_of_stages_above, column::most_stages, "", 0.0,
                               column::most_stages - 1.0, "the reflux is too close to the least one"));
         }
     }
@@ -602,7 +608,8 @@ mole_fraction distillate_strength(M const& mixture, column const& c, Still still
                                   flow_model flow = flow_model::constant_molar_overflow,
                                   neck const& n = neck::insulated()) {
     double const x = detail::require_separation("distillate", mixture, still, still).still;
-    if (!(reflux_ratio >= 0.0)) require_range("distillate", "reflux ratio", reflux_ratio, "", 0.0, 1e300);
+    if (!(reflux_ratio >= 0.0))
+        require_range("distillate", argument::reflux_ratio, reflux_ratio, "", 0.0, 1e300);
     double const phi = detail::internal_reflux_of(reflux_ratio, n.share());
     return mole_fraction(detail::column_solver<M>(mixture, c, n, flow).distillate(x, phi));
 }

@@ -52,7 +52,7 @@ public:
     explicit constexpr fraction(double value)
         : value_(value >= 0.0 && value <= 1.0
                      ? value
-                     : require_range("strength", Kind::name, 100.0 * value, Kind::unit, 0.0, 100.0)) {}
+                     : require_range("strength", Kind::code, 100.0 * value, Kind::unit, 0.0, 100.0)) {}
 
     /// @return the fraction, 0 to 1
     constexpr double value() const noexcept { return value_; }
@@ -73,16 +73,18 @@ private:
 class mass_fraction : public detail::fraction<mass_fraction> {
 public:
     using fraction::fraction;
-    static constexpr char const* name = "mass fraction";  ///< as printed
-    static constexpr char const* unit = "% mass";         ///< as printed
+    static constexpr char const* name = "mass fraction";       ///< as printed
+    static constexpr argument code = argument::mass_fraction;  ///< in errors
+    static constexpr char const* unit = "% mass";              ///< as printed
 };
 
 /// Amount of ethanol per amount of mixture (moles).
 class mole_fraction : public detail::fraction<mole_fraction> {
 public:
     using fraction::fraction;
-    static constexpr char const* name = "mole fraction";  ///< as printed
-    static constexpr char const* unit = "% mol";          ///< as printed
+    static constexpr char const* name = "mole fraction";       ///< as printed
+    static constexpr argument code = argument::mole_fraction;  ///< in errors
+    static constexpr char const* unit = "% mol";               ///< as printed
 };
 
 /// Alcoholic strength by volume: volume of pure ethanol in a mixture per volume of the mixture, both at one
@@ -94,8 +96,9 @@ class basic_volume_fraction : public detail::fraction<basic_volume_fraction<Refe
 public:
     using reference = Reference;  ///< the reference temperature's tag
     using detail::fraction<basic_volume_fraction>::fraction;
-    static constexpr char const* name = "alcoholic strength by volume";  ///< as printed
-    static constexpr char const* unit = Reference::unit;                 ///< as printed
+    static constexpr char const* name = "alcoholic strength by volume";       ///< as printed
+    static constexpr argument code = argument::alcoholic_strength_by_volume;  ///< in errors
+    static constexpr char const* unit = Reference::unit;                      ///< as printed
 
     /// @return litres of pure ethanol per hectolitre of mixture, both at the reference temperature, 0 to 100
     constexpr double litres_per_hectolitre() const noexcept { return this->percent(); }
@@ -113,7 +116,7 @@ public:
     /// @param degrees degrees of proof, 0 to 200
     /// @throws range_error if outside 0 to 200 or not a number
     explicit constexpr us_proof(double degrees)
-        : degrees_(require_range("strength", name, degrees, unit, 0.0, 200.0)) {}
+        : degrees_(require_range("strength", argument::proof, degrees, unit, 0.0, 200.0)) {}
 
     /// @return degrees of proof, 0 to 200
     constexpr double degrees() const noexcept { return degrees_; }
@@ -139,7 +142,8 @@ public:
     ///                                  about 79)
     /// @throws range_error if outside that range or not a number
     explicit constexpr basic_mass_concentration(double grams_per_100_millilitres)
-        : grams_(require_range("strength", name, grams_per_100_millilitres, unit, 0.0, 80.0)) {}
+        : grams_(require_range("strength", argument::mass_concentration, grams_per_100_millilitres, unit, 0.0,
+                               80.0)) {}
 
     /// @return grams of ethanol in 100 mL of mixture
     constexpr double grams_per_100_millilitres() const noexcept { return grams_; }

@@ -41,29 +41,30 @@ inline constexpr char const* conformity = "conformity";
 
 inline void require_tolerance(tolerance_interval const& t) {
     if (!(t.lower < t.upper) || (t.lower == -unlimited && t.upper == unlimited)) {
-        raise(range_error(conformity, "upper limit of the tolerance", t.upper, "", t.lower, unlimited,
+        raise(range_error(conformity, argument::upper_limit_of_the_tolerance, t.upper, "", t.lower, unlimited,
                           "above the lower one, and one of them finite"));
     }
 }
 
 inline void require_result(measurement_result const& m) {
     double const largest = (std::numeric_limits<double>::max)();
-    require_range(conformity, "measured value", m.estimate, "", -largest, largest);
-    require_range(conformity, "standard uncertainty", m.standard_uncertainty, "",
+    require_range(conformity, argument::measured_value, m.estimate, "", -largest, largest);
+    require_range(conformity, argument::standard_uncertainty, m.standard_uncertainty, "",
                   (std::numeric_limits<double>::min)(), unlimited);
     if (m.degrees_of_freedom != unlimited)
-        require_range(conformity, "degrees of freedom", m.degrees_of_freedom, "", 1.0, unlimited);
+        require_range(conformity, argument::degrees_of_freedom, m.degrees_of_freedom, "", 1.0, unlimited);
 }
 
 inline double require_systematic(double u) {
-    return require_range("number of readings", "systematic uncertainty", u, "", 0.0, unlimited);
+    return require_range("number of readings", argument::systematic_uncertainty, u, "", 0.0, unlimited);
 }
 inline double require_deviation(double s) {
-    return require_range("number of readings", "standard deviation of a reading", s, "", 0.0, unlimited);
+    return require_range("number of readings", argument::standard_deviation_of_a_reading, s, "", 0.0,
+                         unlimited);
 }
 
 inline void require_confidence(double p) {
-    require_range(conformity, "confidence", p, "", 0.51, 0.999999, "more often right than wrong");
+    require_range(conformity, argument::confidence, p, "", 0.51, 0.999999, "more often right than wrong");
 }
 
 /// probability that the quantity is below a limit
@@ -121,8 +122,8 @@ inline tolerance_interval acceptance_interval(tolerance_interval const& toleranc
     };
     if (lacking(0.0) < 0.0) {
         double const largest = half / numeric::student_quantile(0.5 + 0.5 * confidence, nu);
-        raise(range_error(detail::conformity, "standard uncertainty", standard_uncertainty, "", 0.0, largest,
-                          "for that confidence within that tolerance"));
+        raise(range_error(detail::conformity, argument::standard_uncertainty, standard_uncertainty, "", 0.0,
+                          largest, "for that confidence within that tolerance"));
     }
     double const reach = numeric::bracketed_root(lacking, 0.0, half, 0.0);
     double const middle = tolerance.lower + half;
@@ -173,7 +174,7 @@ inline double largest_uncertainty(tolerance_interval const& tolerance, double me
     detail::require_tolerance(tolerance);
     detail::require_confidence(confidence);
     if (!(tolerance.lower < measured && measured < tolerance.upper)) {
-        raise(range_error(detail::conformity, "measured value", measured, "", tolerance.lower,
+        raise(range_error(detail::conformity, argument::measured_value, measured, "", tolerance.lower,
                           tolerance.upper, "inside the tolerance"));
     }
     double const nearer = (std::min)(measured - tolerance.lower, tolerance.upper - measured);
@@ -203,16 +204,16 @@ inline double readings_needed(double wanted, double repeatability, double system
     char const* const property = "number of readings";
     detail::require_systematic(systematic);
     detail::require_deviation(repeatability);
-    require_range(property, "wanted uncertainty", wanted, "", (std::numeric_limits<double>::min)(),
+    require_range(property, argument::wanted_uncertainty, wanted, "", (std::numeric_limits<double>::min)(),
                   detail::unlimited);
     double const room = (wanted - systematic) * (wanted + systematic);
     if (systematic > wanted) {
-        raise(range_error(property, "wanted uncertainty", wanted, "", systematic, detail::unlimited,
+        raise(range_error(property, argument::wanted_uncertainty, wanted, "", systematic, detail::unlimited,
                           "more than the systematic uncertainty"));
     }
     if (repeatability == 0.0) return 1.0;
     double const needed = std::ceil(repeatability * repeatability / room * (1.0 - 1e-12));
-    return require_range(property, "readings", (std::max)(1.0, needed), "", 1.0, 1e6);
+    return require_range(property, argument::readings, (std::max)(1.0, needed), "", 1.0, 1e6);
 }
 
 /// Where the standard deviation of a reading is from.
@@ -238,9 +239,10 @@ struct reading_series {
 /// GUM 4.2.3, 5.1.2 and G.4.1 (Welch-Satterthwaite), @ref source_gum
 inline measurement_result result_of(reading_series const& readings) {
     bool const experience = readings.from == deviation_known_from::long_experience;
-    double const n =
-        require_range("number of readings", "readings", readings.count, "", experience ? 1.0 : 2.0, 1e6);
-    require_range("number of readings", "readings", n, "", std::floor(n), std::floor(n), "a whole number");
+    double const n = require_range("number of readings", argument::readings, readings.count, "",
+                                   experience ? 1.0 : 2.0, 1e6);
+    require_range("number of readings", argument::readings, n, "", std::floor(n), std::floor(n),
+                  "a whole number");
     double const of_mean = detail::require_deviation(readings.deviation) / std::sqrt(n);
     double const u = std::hypot(of_mean, detail::require_systematic(readings.systematic));
     double const ratio = u / of_mean;  // infinite or no number if nothing scatters
@@ -268,7 +270,7 @@ inline double readings_needed(tolerance_interval const& tolerance, reading_serie
     // The systematic uncertainty alone, which no number of readings is below.
     double const most = largest_uncertainty(tolerance, now.estimate, confidence);
     if (readings.systematic > most) {
-        raise(range_error(property, "systematic uncertainty", readings.systematic, "", 0.0, most,
+        raise(range_error(property, argument::systematic_uncertainty, readings.systematic, "", 0.0, most,
                           "less, or no number of readings is enough"));
     }
     auto const enough = [&](double count) {
@@ -281,7 +283,7 @@ inline double readings_needed(tolerance_interval const& tolerance, reading_serie
     if (!enough(1e6)) {
         double const room = (most - readings.systematic) * (most + readings.systematic);
         double const at_least = readings.deviation * readings.deviation / room;
-        raise(range_error(property, "readings", (std::max)(1e6 + 1.0, at_least), "", fewest, 1e6,
+        raise(range_error(property, argument::readings, (std::max)(1e6 + 1.0, at_least), "", fewest, 1e6,
                           "scatter and systematic uncertainty ask for more"));
     }
     // More readings are surer, by their number and by their degrees of freedom: bisection.
@@ -321,8 +323,9 @@ inline global_risks risks(tolerance_interval const& tolerance, tolerance_interva
     detail::require_tolerance(tolerance);
     detail::require_tolerance(acceptance);
     detail::require_result({process_mean, process_deviation});
-    double const ratio = require_range("risks", "uncertainty over the standard deviation of the process",
-                                       standard_uncertainty / process_deviation, "", 1e-4, 1e4);
+    double const ratio =
+        require_range("risks", argument::uncertainty_over_the_standard_deviation_of_the_process,
+                      standard_uncertainty / process_deviation, "", 1e-4, 1e4);
     auto const standardized = [&](double limit) {
         return (std::min)(9.0, (std::max)(-9.0, (limit - process_mean) / process_deviation));
     };

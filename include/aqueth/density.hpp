@@ -21,7 +21,7 @@ namespace aqueth {
 /// @ref source_crc_freezing
 constexpr units::temperature freezing_point(mass_fraction w) {
     namespace source = correlation::freezing_point;
-    require_range("freezing point", mass_fraction::name, w.percent(), mass_fraction::unit, 0.0,
+    require_range("freezing point", argument::mass_fraction, w.percent(), mass_fraction::unit, 0.0,
                   100.0 * source::highest_mass_fraction, "CRC Handbook");
     return celsius(source::celsius(w.value()));
 }
@@ -47,7 +47,7 @@ constexpr void require_liquid(char const* property, mass_fraction w, units::temp
     double const coldest = coldest_liquid(w).celsius();
     bool const cut_by_ice = coldest > correlation::oiml_r22::lowest_celsius;
     bool const forgiven = cut_by_ice && t.celsius() < coldest && t.celsius() >= coldest - rounding;
-    require_range(property, "temperature", t.celsius(), "°C", forgiven ? t.celsius() : coldest,
+    require_range(property, argument::temperature, t.celsius(), "°C", forgiven ? t.celsius() : coldest,
                   correlation::oiml_r22::highest_celsius,
                   cut_by_ice ? "liquid above its freezing point, OIML R 22" : "OIML R 22");
 }
@@ -80,12 +80,12 @@ constexpr units::mass_density density(mass_fraction w, units::temperature t) {
 /// @ref source_oiml_r22
 constexpr mass_fraction mass_fraction_from_density(units::mass_density rho, units::temperature t) {
     namespace r22 = correlation::oiml_r22;
-    require_range("mass fraction from density", "temperature", t.celsius(), "°C", r22::lowest_celsius,
+    require_range("mass fraction from density", argument::temperature, t.celsius(), "°C", r22::lowest_celsius,
                   r22::highest_celsius, "OIML R 22");
     double const found = r22::mass_fraction_from_density(rho.value(), t.celsius());
     if (!(found > 0.0 && found < 1.0)) {  // an end, which is also the answer to what lies beyond
         r22::isotherm<double> const at_t(t.celsius());
-        require_range("mass fraction from density", "density", rho.value(), "kg/m3",
+        require_range("mass fraction from density", argument::density, rho.value(), "kg/m3",
                       at_t.density(1.0) - detail::rounding, at_t.density(0.0) + detail::rounding,
                       "ethanol to water at this temperature, OIML R 22");
     }
@@ -146,7 +146,7 @@ constexpr units::molar_volume excess_molar_volume(mass_fraction w, units::temper
 /// @ref source_cipm_2001
 constexpr units::mass_density water_density_cipm_2001(units::temperature t) {
     namespace cipm = correlation::cipm_2001_water;
-    require_range("density of water", "temperature", t.celsius(), "°C", cipm::lowest_celsius,
+    require_range("density of water", argument::temperature, t.celsius(), "°C", cipm::lowest_celsius,
                   cipm::highest_celsius, "CIPM-2001");
     return cipm::density(t.celsius()) * kilogram_per_cubic_metre;
 }

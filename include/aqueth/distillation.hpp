@@ -120,7 +120,7 @@ public:
     }
     wash residue(batch_point const& end, units::mass solids) const {
         parcel const liquid = collected(end.left, end.left * end.x()).at(plan_.product_temperature);
-        require_range("distillation", "extract of what stays in the pot",
+        require_range("distillation", argument::extract_of_what_stays_in_the_pot,
                       100.0 * in(solids, solids + liquid.mass()), extract::unit, 0.0, 70.0,
                       "the run boils the charge down to a syrup, which burns; end it earlier");
         return wash::of(liquid, solids);
@@ -177,12 +177,13 @@ inline run_balance balance_of(wash const& charge, std::vector<run_fraction> cons
 template <boiling_mixture M, std::invocable<run_progress> Progress>
 distillation distil(wash const& charge, still const& s, run_plan const& plan, M const& mixture,
                     Progress const& progress) {
-    require_range("distillation", "number of ends of the run", static_cast<double>(plan.ends.size()), "", 1.0,
-                  run_plan::most_ends, "a run must end");
-    require_range("distillation", "number of cuts", static_cast<double>(plan.cuts.size()), "", 0.0,
+    require_range("distillation", argument::number_of_ends_of_the_run, static_cast<double>(plan.ends.size()),
+                  "", 1.0, run_plan::most_ends, "a run must end");
+    require_range("distillation", argument::number_of_cuts, static_cast<double>(plan.cuts.size()), "", 0.0,
                   run_plan::most_cuts);
     if (plan.points != 0)
-        require_range("distillation", "number of points", plan.points, "", 2.0, run_plan::most_points);
+        require_range("distillation", argument::number_of_points, plan.points, "", 2.0,
+                      run_plan::most_points);
     detail::batch_still<M> const batch(charge, s, mixture);
     double distilled = 0.0;
     detail::batch_history<detail::batch_still<M>> const history(batch, plan, [&](double share) {

@@ -38,8 +38,8 @@ namespace vle = correlation::vapour_liquid;
 inline constexpr char const* vle_source = "vapour-liquid equilibrium, 0.01 to 120 °C";
 
 inline double require_vle_temperature(char const* property, units::temperature t) {
-    require_range(property, "temperature", t.celsius(), "°C", vle::lowest_celsius, vle::highest_celsius,
-                  vle_source);
+    require_range(property, argument::temperature, t.celsius(), "°C", vle::lowest_celsius,
+                  vle::highest_celsius, vle_source);
     return t.kelvin();
 }
 
@@ -55,7 +55,7 @@ inline void require_vle_pressure(char const* property, double x, units::pressure
     if (p.value() >= surely_low && p.value() <= surely_high) return;  // only beyond does x matter
     double const lowest = vle::bubble_at_temperature(x, coldest_kelvin).pressure;
     double const highest = vle::bubble_at_temperature(x, hottest_kelvin).pressure;
-    require_range(property, "pressure", in(p, kilopascal), "kPa", lowest / 1000.0, highest / 1000.0,
+    require_range(property, argument::pressure, in(p, kilopascal), "kPa", lowest / 1000.0, highest / 1000.0,
                   vle_source);
 }
 
@@ -180,7 +180,7 @@ inline vle::equilibrium<double> azeotrope_or_ethanol(double kelvins_) {
 /// @ref source_excess_gibbs
 inline equilibrium azeotrope(units::temperature t) {
     double const lowest = detail::lowest_azeotrope();
-    require_range("azeotrope", "temperature", t.celsius(), "°C", lowest - 273.15,
+    require_range("azeotrope", argument::temperature, t.celsius(), "°C", lowest - 273.15,
                   detail::vle::highest_celsius, "from where there is an azeotrope");
     auto const result = detail::typed(detail::azeotrope_or_ethanol(t.kelvin()));
     return {t, result.pressure, result.liquid, result.liquid, 1.0};
@@ -198,8 +198,8 @@ inline equilibrium azeotrope(units::pressure p) {
     double const coldest = detail::lowest_azeotrope();
     double const lowest = detail::azeotrope_or_ethanol(coldest).pressure;
     double const highest = detail::azeotrope_or_ethanol(detail::vle::highest_kelvin).pressure;
-    require_range("azeotrope", "pressure", in(p, kilopascal), "kPa", lowest / 1000.0, highest / 1000.0,
-                  "from where there is an azeotrope to 120 °C");
+    require_range("azeotrope", argument::pressure, in(p, kilopascal), "kPa", lowest / 1000.0,
+                  highest / 1000.0, "from where there is an azeotrope to 120 °C");
     auto const found = detail::vle::azeotrope_at_pressure(p.value());
     auto const result = detail::typed(std::isnan(found.x) ? detail::azeotrope_or_ethanol(coldest) : found);
     return {result.temperature, p, result.liquid, result.liquid, 1.0};
@@ -229,7 +229,7 @@ inline equilibrium coexistence(units::temperature t, units::pressure p,
     };
     // A boiling temperature that was itself computed is rounded: there and back works at the very ends too.
     double const rounded = 1e-13;
-    require_range(property, "pressure", in(p, kilopascal), "kPa",
+    require_range(property, argument::pressure, in(p, kilopascal), "kPa",
                   (1.0 - rounded) * pressure_of(pure) / 1000.0, (1.0 + rounded) * pressure_of(top) / 1000.0,
                   "from the pure liquid to the azeotrope at this temperature");
     // The pressure rises all the way from either pure liquid to the azeotrope.
@@ -266,7 +266,7 @@ template <strength_basis Strength>
 flash isothermal_flash(Strength feed, units::temperature t, units::pressure p) {
     double const z = to<mole_fraction>(feed).value();
     double const kelvins_ = detail::require_vle_temperature("flash", t);
-    require_range("flash", "pressure", in(p, kilopascal), "kPa", 1e-6, 1e6);
+    require_range("flash", argument::pressure, in(p, kilopascal), "kPa", 1e-6, 1e6);
     if (p >= bubble_point(mole_fraction(z), t).pressure) return {0.0, mole_fraction(z), std::nullopt};
     if (p <= dew_point(mole_fraction(z), t).pressure) return {1.0, std::nullopt, mole_fraction(z)};
     bool const rich = z > detail::azeotrope_or_ethanol(kelvins_).x;

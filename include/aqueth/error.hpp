@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
+#include <aqueth/argument.hpp>
 #include <aqueth/floating_point.hpp>
 
 #include <charconv>
@@ -15,6 +16,31 @@
 
 namespace aqueth {
 
+/// A quantity that is refused: its code, and its words where they say more than the code's or there is none.
+class argument_name {
+public:
+    /// @param code which quantity; its words are those of `name_of`
+    constexpr argument_name(argument code) : code_(code) {}
+    /// @param code  which quantity
+    /// @param words what it is called here; used before they end
+    constexpr argument_name(argument code, std::string_view words) : code_(code), words_(words) {}
+    /// @param words what a quantity is called that the library does not know; used before they end
+    template <class Text>
+        requires std::convertible_to<Text const&, std::string_view>
+    constexpr argument_name(Text const& words) : words_(words) {}
+
+    /// @return which quantity
+    constexpr argument code() const noexcept { return code_; }
+    /// @return what it is called
+    constexpr std::string_view words() const noexcept {
+        return words_.data() == nullptr ? std::string_view(name_of(code_)) : words_;
+    }
+
+private:
+    argument code_ = argument::other;
+    std::string_view words_{};
+};
+
 /// The one error of the library: a value outside what can be answered.
 ///
 /// Impossible requests are range errors too: a target above the strength of the stock is a target outside the
@@ -23,30 +49,33 @@ namespace aqueth {
 class range_error : public std::runtime_error {
 public:
     /// @param property what was being worked out, e.g. "density"
-    /// @param argument which quantity was refused, e.g. "temperature"
+    /// @param refused  which quantity was refused, e.g. argument::temperature
     /// @param value    the refused value, in `unit`
     /// @param unit     unit of value and bounds, e.g. "°C"; may be empty
     /// @param lower    least accepted value
     /// @param upper    greatest accepted value; infinity when there is none
     /// @param reason   what sets the range: a published source or a condition
-    range_error(std::string property, std::string argument, double value, std::string unit, double lower,
-                double upper, std::string reason)
-        : std::runtime_error(message(property, argument, value, unit, lower, upper, reason)),
+    range_error(std::string property, argument_name const& refused, double value, std::string unit,
+                double lower, double upper, std::string reason)
+        : std::runtime_error(message(property, refused.words(), value, unit, lower, upper, reason)),
           property_(std::move(property)),
-          argument_(std::move(argument)),
+          argument_(refused.words()),
           unit_(std::move(unit)),
           reason_(std::move(reason)),
+          code_(refused.code()),
           value_(value),
           lower_(lower),
           upper_(upper) {}
 
     std::string const& property() const noexcept { return property_; }  ///< @return what was being worked out
-    std::string const& argument() const noexcept { return argument_; }  ///< @return the refused quantity
-    std::string const& unit() const noexcept { return unit_; }          ///< @return unit of value and bounds
-    std::string const& reason() const noexcept { return reason_; }      ///< @return what sets the range
-    double value() const noexcept { return value_; }                    ///< @return the refused value
-    double lower() const noexcept { return lower_; }                    ///< @return least accepted value
-    double upper() const noexcept { return upper_; }                    ///< @return greatest accepted value
+    /// @return the refused quantity, in words
+    std::string const& argument() const noexcept { return argument_; }
+    aqueth::argument code() const noexcept { return code_; }        ///< @return which quantity that is
+    std::string const& unit() const noexcept { return unit_; }      ///< @return unit of value and bounds
+    std::string const& reason() const noexcept { return reason_; }  ///< @return what sets the range
+    double value() const noexcept { return value_; }                ///< @return the refused value
+    double lower() const noexcept { return lower_; }                ///< @return least accepted value
+    double upper() const noexcept { return upper_; }                ///< @return greatest accepted value
 
 private:
     // std::to_chars, because a message must not change with the program's locale.
@@ -66,12 +95,13 @@ private:
         while (digits < 17 && (alike(lower) || alike(upper))) ++digits;
         return digits;
     }
-    static std::string message(std::string const& property, std::string const& argument, double value,
+    static std::string message(std::string const& property, std::string_view words, double value,
                                std::string const& unit, double lower, double upper,
                                std::string const& reason) {
         std::string const tail = unit.empty() ? "" : " " + unit;
         int const digits = digits_for(value, lower, upper);
-        std::string text = property + ": " + argument + " " + number(value, digits) + tail;
+        std::string text = property + ": ";
+        text.append(words) += " " + number(value, digits) + tail;
         if (!(lower <= upper)) {
             text += " cannot be met";
         } else if (upper == std::numeric_limits<double>::infinity()) {
@@ -86,6 +116,7 @@ private:
     std::string argument_;
     std::string unit_;
     std::string reason_;
+    aqueth::argument code_;
     double value_;
     double lower_;
     double upper_;
@@ -106,12 +137,12 @@ template <std::derived_from<std::runtime_error> Error>
 
 namespace detail {
 
-// Apart, so that a check costs its comparisons and nothing else.
-[[noreturn, gnu::cold, gnu::noinline]] inline void raise_out_of_range(std::string_view property,
-                                                                      std::string_view argument, double value,
-                                                                      std::string_view unit, double lower,
-                                                                      double upper, std::string_view reason) {
-    raise(range_error(std::string(property), std::string(argument), value, std::string(unit), lower, upper,
+// Out of line, so that a check costs its comparisons and nothing else.
+template <class Argument>
+[[noreturn, gnu::cold, gnu::noinline]] void
+raise_out_of_range(std::string_view property, Argument refused, double value, std::string_view unit,
+                   double lower, double upper, std::string_view reason) {
+    raise(range_error(std::string(property), refused, value, std::string(unit), lower, upper,
                       std::string(reason)));
 }
 
@@ -119,19 +150,21 @@ namespace detail {
 
 /// Passes a value that lies in a range, raises a range_error for any other (NaN and infinity included).
 /// @param property what is being worked out
-/// @param argument name of the quantity
+/// @param refused  which quantity: an `argument`, or an `argument_name` where it has words of its own
 /// @param value    its value, in `unit`
 /// @param unit     unit of value and bounds
 /// @param lower    least accepted value
 /// @param upper    greatest accepted value; infinity accepts any finite value from `lower` up
 /// @param reason   what sets the range
 /// @return value
-[[gnu::always_inline]] constexpr double require_range(std::string_view property, std::string_view argument,
+template <class Argument>
+    requires std::convertible_to<Argument const&, argument_name>
+[[gnu::always_inline]] constexpr double require_range(std::string_view property, Argument const& refused,
                                                       double value, std::string_view unit, double lower,
                                                       double upper, std::string_view reason = {}) {
     constexpr double highest = (std::numeric_limits<double>::max)();
     if (!(lower <= value && value <= (upper < highest ? upper : highest))) [[unlikely]]
-        detail::raise_out_of_range(property, argument, value, unit, lower, upper, reason);
+        detail::raise_out_of_range(property, refused, value, unit, lower, upper, reason);
     return value;
 }
 

@@ -30,10 +30,10 @@ struct vessel {
     /// Checks the ranges above, as everything that heats does.
     /// @throws range_error if one of the figures is outside its range
     void require_possible() const {
-        require_range("pot", "power", power.value(), "W", 1e-3, 1e9, "a pot must be heated");
-        require_range("pot", "heat capacity", heat_capacity.value(), "J/K", 0.0, 1e9);
-        require_range("pot", "heat loss coefficient", loss.value(), "W/K", 0.0, 1e6);
-        require_range("pot", "temperature of the room", room.celsius(), "°C", -40.0, 60.0);
+        require_range("pot", argument::power, power.value(), "W", 1e-3, 1e9, "a pot must be heated");
+        require_range("pot", argument::heat_capacity, heat_capacity.value(), "J/K", 0.0, 1e9);
+        require_range("pot", argument::heat_loss_coefficient, loss.value(), "W/K", 0.0, 1e6);
+        require_range("pot", argument::temperature_of_the_room, room.celsius(), "°C", -40.0, 60.0);
     }
 };
 
@@ -74,9 +74,9 @@ struct amounts {
 /// point of 10 °P by 0.16 K; its effect on the vapour's strength is left out.
 inline units::temperature boiling_temperature(wash const& charge, units::pressure pressure) {
     detail::require_boiling_pressure(pressure);
-    require_range("boiling", "mass of the charge", charge.mass().value(), "kg", 1e-9,
+    require_range("boiling", argument::mass_of_the_charge, charge.mass().value(), "kg", 1e-9,
                   std::numeric_limits<double>::infinity());
-    require_range("boiling", "extract", charge.extract().degrees(), extract::unit, 0.0, 50.0,
+    require_range("boiling", argument::extract, charge.extract().degrees(), extract::unit, 0.0, 50.0,
                   "Raoult's law for dissolved sugar");
     detail::amounts const n(charge);
     double const share = n.volatiles() / (n.volatiles() + n.solids);
@@ -99,12 +99,12 @@ inline units::temperature boiling_temperature(wash const& charge, units::pressur
 inline heating heat(wash const& charge, vessel const& pot, units::temperature target) {
     pot.require_possible();
     units::temperature const start = charge.temperature();
-    require_range("heating", "temperature wanted", target.celsius(), "°C", start.celsius(), 115.0,
+    require_range("heating", argument::temperature_wanted, target.celsius(), "°C", start.celsius(), 115.0,
                   "from that of the charge to where the heat capacities hold");
     double const loss = pot.loss.value();
     if (loss > 0.0) {
         double const warmest = pot.room.celsius() + pot.power.value() / loss;
-        require_range("heating", "temperature wanted", target.celsius(), "°C", start.celsius(),
+        require_range("heating", argument::temperature_wanted, target.celsius(), "°C", start.celsius(),
                       warmest - 1e-6, "the pot loses all its power to the room at the upper bound");
     }
     detail::amounts const n(charge);
@@ -121,7 +121,8 @@ inline heating heat(wash const& charge, vessel const& pot, units::temperature ta
     double const at_start = pot.power.value() - loss * (start - pot.room).value();
     double const at_target = pot.power.value() - loss * (target - pot.room).value();
     double const logarithm = std::log1p(loss * rise / at_target);
-    double const mean = logarithm > 1e-200 ? loss * rise / logarithm : at_start;  // logarithmic mean of the two
+    double const mean =
+        logarithm > 1e-200 ? loss * rise / logarithm : at_start;  // logarithmic mean of the two
     constexpr int intervals = 400;
     double liquid = 0.0;
     double seconds = 0.0;

@@ -139,7 +139,7 @@ public:
     constexpr units::mass_density density(Scale reading, units::temperature t) const {
         require_temperature(t);
         if constexpr (std::same_as<Scale, units::mass_density>) {
-            require_range(property, "reading", number(reading), unit(), 500.0, 1500.0,
+            require_range(property, argument::reading, number(reading), unit(), 500.0, 1500.0,
                           "liquids a hydrometer floats in");
         }
         return scale_.density_at(reading, expansion(t));
@@ -192,8 +192,8 @@ public:
     constexpr Scale reading(mass_fraction w, units::temperature t) const {
         units::mass_density const shown = aqueth::density(w, t) * expansion(t);
         if constexpr (strength_basis<Scale>) {
-            require_range(property, "density it floats by", shown.value(), "kg/m3", scale_.lightest().value(),
-                          scale_.heaviest().value(), "the ends of the scale");
+            require_range(property, argument::density_it_floats_by, shown.value(), "kg/m3",
+                          scale_.lightest().value(), scale_.heaviest().value(), "the ends of the scale");
         }
         return scale_.mark_at(shown);
     }
@@ -210,15 +210,15 @@ private:
     static constexpr char const* property = "hydrometer";
 
     constexpr hydrometer(scale_type scale, units::cubic_expansion glass) : scale_(scale), glass_(glass) {
-        require_range(property, "cubic expansion of the instrument", glass.value(), "1/K", 0.0, 3e-4);
-        require_range(property, "reference temperature", scale.temperature.celsius(), "°C", 0.0,
+        require_range(property, argument::cubic_expansion_of_the_instrument, glass.value(), "1/K", 0.0, 3e-4);
+        require_range(property, argument::reference_temperature, scale.temperature.celsius(), "°C", 0.0,
                       correlation::oiml_r22::highest_celsius, "OIML R 22, water liquid");
     }
 
     static constexpr void require_temperature(units::temperature t) {
         namespace r22 = correlation::oiml_r22;
-        require_range(property, "temperature", t.celsius(), "°C", r22::lowest_celsius, r22::highest_celsius,
-                      "OIML R 22");
+        require_range(property, argument::temperature, t.celsius(), "°C", r22::lowest_celsius,
+                      r22::highest_celsius, "OIML R 22");
     }
 
     static constexpr units::temperature own_temperature() {
@@ -240,7 +240,7 @@ private:
         if (!(ethanol - detail::rounding <= rho.value() && rho.value() <= water + detail::rounding)) {
             double const a = number(mark_on_scale(ethanol * kilogram_per_cubic_metre * expansion(t)));
             double const b = number(mark_on_scale(water * kilogram_per_cubic_metre * expansion(t)));
-            raise(range_error(property, "reading", number(reading), unit(), (std::min)(a, b),
+            raise(range_error(property, argument::reading, number(reading), unit(), (std::min)(a, b),
                               (std::max)(a, b), "water to ethanol at the temperature of the reading"));
         }
         return mass_fraction_from_density(rho, t);

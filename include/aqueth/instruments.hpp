@@ -43,11 +43,19 @@ struct instrument_class {
     double maximum_permissible_error;  ///< largest error of indication allowed, plus or minus
     provenance seen;                   ///< how far the source was seen
     char const* citation;              ///< where the error stands
+    char const* remark = "";           ///< what a buyer should know; empty if nothing
 };
 
 namespace detail {
 inline constexpr char const* directive_76_765 = "Council Directive 76/765/EEC (= OIML R 44), annex: half a "
                                                 "division for classes I and II, one for class III";
+inline constexpr char const* sold_today =
+    "an old rule: alcoholmeters sold today are of the classes I to III of OIML R 44, or have a certificate";
+inline constexpr char const* a_standard =
+    "the standard of verifiers, by an old rule: alcoholmeters sold today "
+    "are of the classes I to III of OIML R 44";
+inline constexpr char const* for_duty =
+    "the class that German law accepts today for the strength of spirits under duty (BrStV, section 3, read)";
 inline constexpr char const* ordinance_1885 =
     "Reichsgesetzblatt 1885, verification of alcoholmeters (% vol of Tralles), section 72";
 inline constexpr char const* ordinance_eo_14 =
@@ -65,11 +73,11 @@ inline constexpr instrument_class instrument_classes[] = {
     {"alcoholmeter-II", "alcoholmeter, class II", "% vol", 0.2, 0.1, provenance::memory,
      detail::directive_76_765},
     {"alcoholmeter-III", "alcoholmeter, class III", "% vol", 0.5, 0.5, provenance::memory,
-     detail::directive_76_765},
-    {"alcoholmeter-fifths", "alcoholmeter in fifths, verified", "% vol", 0.2, 0.1, provenance::read,
-     detail::ordinance_1885},
+     detail::directive_76_765, detail::for_duty},
+    {"alcoholmeter-fifths", "standard alcoholmeter in fifths of 1885", "% vol", 0.2, 0.1, provenance::read,
+     detail::ordinance_1885, detail::a_standard},
     {"alcoholmeter-halves", "alcoholmeter in halves, verified", "% vol", 0.5, 0.25, provenance::read,
-     detail::ordinance_1885},
+     detail::ordinance_1885, detail::sold_today},
     {"thermometer-0.1", "glass thermometer in tenths of a degree", "°C", 0.1, 0.2, provenance::second_hand,
      detail::ordinance_eo_14},
     {"thermometer-0.2", "glass thermometer in fifths of a degree", "°C", 0.2, 0.3, provenance::second_hand,
@@ -130,7 +138,7 @@ inline input_quantity error_of(instrument_class const& of) {
 /// @par Source
 /// GUM F.2.2.1, @ref source_gum
 inline input_quantity reading_error(std::string name, std::string unit, double division) {
-    require_range(name, "smallest step read", division, unit, (std::numeric_limits<double>::min)(),
+    require_range(name, argument::smallest_step_read, division, unit, (std::numeric_limits<double>::min)(),
                   detail::unlimited);
     return input_quantity::rectangular("reading of the " + name, std::move(unit), 0.0, 0.5 * division);
 }
@@ -147,9 +155,9 @@ inline input_quantity reading_error(std::string name, std::string unit, double d
 inline input_quantity balance_error(units::mass load, units::mass verification_scale_interval,
                                     std::string const& name = "balance, class III") {
     double const e = in(verification_scale_interval, kilogram);
-    require_range("balance", "verification scale interval", e, "kg", 1e-9, 1e9);
+    require_range("balance", argument::verification_scale_interval, e, "kg", 1e-9, 1e9);
     double const intervals = in(load, kilogram) / e;
-    require_range("balance", "load in scale intervals", intervals, "", 0.0, 10000.0, "class III");
+    require_range("balance", argument::load_in_scale_intervals, intervals, "", 0.0, 10000.0, "class III");
     double const at_verification = intervals <= 500.0 ? 0.5 * e : intervals <= 2000.0 ? e : 1.5 * e;
     return input_quantity::rectangular("error of the " + name, "kg", 0.0, 2.0 * at_verification);
 }
@@ -174,7 +182,7 @@ inline input_quantity formula_error() {
 /// @par Source
 /// @ref source_its90
 inline input_quantity temperature_scale_error(units::temperature t) {
-    require_range("temperature scale", "temperature", t.celsius(), "°C", -20.0, 40.0, "OIML R 22");
+    require_range("temperature scale", argument::temperature, t.celsius(), "°C", -20.0, 40.0, "OIML R 22");
     double const difference = correlation::its90::t68_from_t90(t.celsius()) - t.celsius();
     return input_quantity::rectangular("temperature scale", "K", 0.0, std::abs(difference));
 }
@@ -189,7 +197,7 @@ inline input_quantity temperature_scale_error(units::temperature t) {
 /// @par Source
 /// @ref source_vapour_deviations
 inline input_quantity vapour_error(double x) {
-    require_range("vapour of the model", "mole fraction of the liquid", x, "", 0.0, 1.0);
+    require_range("vapour of the model", argument::mole_fraction_of_the_liquid, x, "", 0.0, 1.0);
     return input_quantity::normal("vapour of the equilibrium model", "ln(alpha)", 0.0,
                                   correlation::vapour_deviations::uncertainty(x).value);
 }

@@ -86,7 +86,7 @@ namespace detail {
 /// mL without the rounding of the conversion, which would move a label across the end of a class
 inline double millilitres_on_label(units::volume label, double least, double most, char const* why) {
     double const ml = std::round(1e6 * in(label, millilitre)) / 1e6;
-    return require_range("filling", "label volume", ml, "mL", least, most, why);
+    return require_range("filling", argument::label_volume, ml, "mL", least, most, why);
 }
 
 }  // namespace detail

@@ -40,9 +40,9 @@ class lot_problem {
 public:
     explicit lot_problem(std::span<lot const> lots) : lots_(lots), by_strength_(lots.size()) {
         double const any = std::numeric_limits<double>::infinity();
-        require_range(property, "number of lots", static_cast<double>(lots.size()), "", 1.0, any);
+        require_range(property, argument::number_of_lots, static_cast<double>(lots.size()), "", 1.0, any);
         for (lot const& each : lots) {
-            require_range(property, "least mass of a lot", each.at_least.value(), "kg", 0.0,
+            require_range(property, argument::least_mass_of_a_lot, each.at_least.value(), "kg", 0.0,
                           each.available.mass().value(), "no more than is available");
         }
         std::iota(by_strength_.begin(), by_strength_.end(), std::size_t{0});
@@ -118,14 +118,22 @@ public:
     }
 
     /// any total: the weakest or strongest product there is. A lot helps while it is weaker (stronger) than
-    /// the rest.
+    /// the rest. Sums are kept up to date, so that a lot costs the same however many there are.
     double extreme(bool weakest) const {
         std::vector<double> masses = all_least();
+        double mass = 0.0;
+        double ethanol = 0.0;
+        auto const add = [&](std::size_t i, double more) {
+            mass += more;
+            ethanol += more * w(i);
+        };
+        for (std::size_t i = 0; i < size(); ++i) add(i, least(i));
         for (std::size_t const i : order(weakest)) {
             if (most(i) == 0.0) continue;
-            bool const helps =
-                total(masses) == 0.0 || (weakest ? w(i) < strength(masses) : w(i) > strength(masses));
-            if (helps) masses[i] = most(i);
+            bool const helps = mass == 0.0 || (weakest ? w(i) * mass < ethanol : w(i) * mass > ethanol);
+            if (!helps) continue;
+            add(i, most(i) - least(i));
+            masses[i] = most(i);
         }
         return strength(masses);
     }
@@ -186,7 +194,7 @@ lot_blend blend_to_strength(std::span<lot const> lots, Target target, units::tem
                             std::optional<units::volume> volume = std::nullopt) {
     detail::lot_problem const problem(lots);
     double const any = std::numeric_limits<double>::infinity();
-    require_range(problem.property, "mass of all lots", problem.total(problem.all_most()), "kg",
+    require_range(problem.property, argument::mass_of_all_lots, problem.total(problem.all_most()), "kg",
                   (std::numeric_limits<double>::min)(), any);
 
     auto const reachable = [&](double weakest, double strongest, char const* reason) {
@@ -204,9 +212,9 @@ lot_blend blend_to_strength(std::span<lot const> lots, Target target, units::tem
         double const most = problem.total(problem.all_most());
         double const mass = (*volume * rho).value();
         double const to_litres = 1000.0 / rho.value();
-        require_range(problem.property, "volume wanted", in(*volume, litre), "L", least * to_litres,
+        require_range(problem.property, argument::volume_wanted, in(*volume, litre), "L", least * to_litres,
                       most * to_litres * (1.0 + 1e-14), "what the limits of the lots add up to");
-        require_range(problem.property, "volume wanted", in(*volume, litre), "L",
+        require_range(problem.property, argument::volume_wanted, in(*volume, litre), "L",
                       (std::numeric_limits<double>::min)(), any);
         double const w0 = reachable(problem.extreme_of_volume(*volume, product_temperature, true),
                                     problem.extreme_of_volume(*volume, product_temperature, false),

@@ -103,7 +103,7 @@ public:
     /// @throws range_error if the liquid is outside the measured range
     mole_fraction vapour(mole_fraction liquid) const {
         double const x = liquid.value();
-        require_range(property, "mole fraction of the liquid", liquid.percent(), mole_fraction::unit,
+        require_range(property, argument::mole_fraction_of_the_liquid, liquid.percent(), mole_fraction::unit,
                       100.0 * lowest_, 100.0 * highest_, "the measured range");
         double const alpha = std::exp(ln_alpha_(x));
         return mole_fraction(alpha * x / (1.0 + (alpha - 1.0) * x));
@@ -112,9 +112,9 @@ public:
     /// @return boiling temperature
     /// @throws range_error if the liquid is outside the measured range or no temperatures were measured
     units::temperature temperature(mole_fraction liquid) const {
-        require_range(property, "number of measured temperatures",
+        require_range(property, argument::number_of_measured_temperatures,
                       has_temperature() ? static_cast<double>(points_.size()) : 0.0, "", 4.0, 1e9);
-        require_range(property, "mole fraction of the liquid", liquid.percent(), mole_fraction::unit,
+        require_range(property, argument::mole_fraction_of_the_liquid, liquid.percent(), mole_fraction::unit,
                       points_.front().liquid.percent(), points_.back().liquid.percent(),
                       "the measured range");
         return celsius((*celsius_)(liquid.value()));
@@ -185,23 +185,23 @@ private:
     static constexpr char const* property = "measured equilibrium";
 
     static std::vector<measured_point> sorted(std::vector<measured_point> points) {
-        require_range(property, "number of points", static_cast<double>(points.size()), "", 4.0, 1e9);
+        require_range(property, argument::number_of_points, static_cast<double>(points.size()), "", 4.0, 1e9);
         std::sort(points.begin(), points.end(),
                   [](auto const& a, auto const& b) { return a.liquid < b.liquid; });
         for (std::size_t i = 0; i < points.size(); ++i) {
             if (i > 0) {
-                require_range(property, "distance between the liquids of two points",
+                require_range(property, argument::distance_between_the_liquids_of_two_points,
                               points[i].liquid.percent() - points[i - 1].liquid.percent(),
                               mole_fraction::unit, 1e-9, 100.0, "two points of the same liquid");
             }
             bool const with_temperature = points[i].temperature.has_value();
             if (with_temperature != points[0].temperature.has_value()) {
-                require_range(property, "temperature of a point", std::nan(""), "°C", 0.0, 120.0,
+                require_range(property, argument::temperature_of_a_point, std::nan(""), "°C", 0.0, 120.0,
                               "either all points have one or none");
             }
             if (with_temperature) {
-                require_range(property, "temperature", points[i].temperature->celsius(), "°C", 0.01, 120.0,
-                              detail::vle_source);
+                require_range(property, argument::temperature, points[i].temperature->celsius(), "°C", 0.01,
+                              120.0, detail::vle_source);
             }
         }
         return points;
@@ -215,14 +215,15 @@ private:
             double const vapour = point.vapour.value();
             if (liquid == vapour && (liquid == 0.0 || liquid == 1.0))
                 continue;  // a pure liquid has no volatility
-            require_range(property, "vapour over a mixture", point.vapour.percent(), mole_fraction::unit,
-                          1e-9, 100.0 - 1e-9, "neither component is missing from it");
-            require_range(property, "liquid under a mixed vapour", point.liquid.percent(),
+            require_range(property, argument::vapour_over_a_mixture, point.vapour.percent(),
+                          mole_fraction::unit, 1e-9, 100.0 - 1e-9, "neither component is missing from it");
+            require_range(property, argument::liquid_under_a_mixed_vapour, point.liquid.percent(),
                           mole_fraction::unit, 1e-9, 100.0 - 1e-9, "neither component is missing from it");
             x.push_back(liquid);
             ln_alpha.push_back(std::log(vapour / (1.0 - vapour) * (1.0 - liquid) / liquid));
         }
-        require_range(property, "number of mixed points", static_cast<double>(x.size()), "", 4.0, 1e9);
+        require_range(property, argument::number_of_mixed_points, static_cast<double>(x.size()), "", 4.0,
+                      1e9);
         lowest_ = x.front();
         highest_ = x.back();
         return pchip(std::move(x), std::move(ln_alpha));

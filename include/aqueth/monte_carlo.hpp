@@ -37,7 +37,7 @@ public:
     /// @param values results of the trials, at least two, finite; in any order
     /// @throws range_error if there are fewer than two
     explicit result_distribution(std::vector<double> values) : sorted_(std::move(values)) {
-        require_range("Monte Carlo", "number of trials", static_cast<double>(sorted_.size()), "", 2.0,
+        require_range("Monte Carlo", argument::number_of_trials, static_cast<double>(sorted_.size()), "", 2.0,
                       detail::unlimited);
         std::sort(sorted_.begin(), sorted_.end());
         detail::spread const of(sorted_);
@@ -77,7 +77,7 @@ private:
         detail::require_probability("coverage interval", probability);
         double const count = static_cast<double>(sorted_.size());
         double const q = std::floor(probability * count + 0.5);
-        require_range("coverage interval", "number of results covered", q, "", 1.0, count - 1.0,
+        require_range("coverage interval", argument::number_of_results_covered, q, "", 1.0, count - 1.0,
                       "more trials show more");
         return static_cast<std::size_t>(q);
     }
@@ -100,15 +100,19 @@ public:
             bool const normal = inputs[i].distribution() == distribution::normal;
             double const nu = inputs[i].degrees_of_freedom();
             if (normal && nu != unlimited) {
-                require_range("Monte Carlo", "degrees of freedom of " + inputs[i].name(), nu, "", 3.0,
-                              unlimited, "fewer have no standard deviation");
+                require_range(
+                    "Monte Carlo",
+                    argument_name{argument::degrees_of_freedom, "degrees of freedom of " + inputs[i].name()},
+                    nu, "", 3.0, unlimited, "fewer have no standard deviation");
             }
             bool const correlated = r_.any_with(i);
             correlated_.push_back(correlated);
             if (correlated && !(normal && nu == unlimited)) {
-                raise(range_error("Monte Carlo", "greatest correlation of " + inputs[i].name(), greatest(i),
-                                  "", 0.0, 0.0,
-                                  "none but normal quantities of sure uncertainty can be correlated"));
+                raise(range_error(
+                    "Monte Carlo",
+                    {argument::correlation_coefficient, "greatest correlation of " + inputs[i].name()},
+                    greatest(i), "", 0.0, 0.0,
+                    "none but normal quantities of sure uncertainty can be correlated"));
             }
         }
     }
@@ -206,7 +210,7 @@ template <class Model>
 result_distribution
 monte_carlo(Model const& model, std::span<input_quantity const> inputs, std::size_t trials,
             std::span<correlation_coefficient const> correlations = {}, std::uint64_t seed = 1) {
-    require_range("Monte Carlo", "number of trials", static_cast<double>(trials), "", fewest_trials,
+    require_range("Monte Carlo", argument::number_of_trials, static_cast<double>(trials), "", fewest_trials,
                   most_trials);
     detail::sampler from(inputs, correlations, seed);
     std::vector<double> x(inputs.size());
@@ -224,9 +228,9 @@ monte_carlo(Model const& model, std::span<input_quantity const> inputs, std::siz
 /// @par Source
 /// JCGM 101:2008, 7.9.2, @ref source_jcgm_101
 inline double numerical_tolerance(double standard_uncertainty, int significant_digits) {
-    require_range("numerical tolerance", "standard uncertainty", standard_uncertainty, "",
+    require_range("numerical tolerance", argument::standard_uncertainty, standard_uncertainty, "",
                   (std::numeric_limits<double>::min)(), detail::unlimited);
-    require_range("numerical tolerance", "significant digits", significant_digits, "", 1.0, 4.0);
+    require_range("numerical tolerance", argument::significant_digits, significant_digits, "", 1.0, 4.0);
     double exponent = std::floor(std::log10(standard_uncertainty)) - (significant_digits - 1);
     // 0.0996 is 10 x 10^-2, not 99 x 10^-3, once it is rounded to two digits
     if (std::round(standard_uncertainty / std::pow(10.0, exponent)) >= std::pow(10.0, significant_digits)) {
@@ -238,8 +242,8 @@ inline double numerical_tolerance(double standard_uncertainty, int significant_d
 /// Propagation of distributions until estimate, uncertainty and coverage interval have settled.
 /// @param model              callable: std::span<double const> -> double
 /// @param inputs             at least one
-/// @param probability        coverage probability, 0.001 to 0.999999
-/// @param significant_digits digits of the uncertainty that shall be right, 1 to 4
+/// @param probability        coverage probability, 0.001 to 0.999998
+/// @param significant_digits digits of the uncertainty that must be right, 1 to 4
 /// @param correlations       as `monte_carlo`
 /// @param seed               of the random numbers
 /// @return distribution of the result
@@ -251,7 +255,9 @@ result_distribution adaptive_monte_carlo(Model const& model, std::span<input_qua
                                          double probability, int significant_digits = 2,
                                          std::span<correlation_coefficient const> correlations = {},
                                          std::uint64_t seed = 1) {
-    detail::require_probability("Monte Carlo", probability);
+    // A block has 100 / (1 - probability) trials, and it takes two to compare.
+    require_range("Monte Carlo", argument::probability, probability, "", 0.001, 1.0 - 200.0 / most_trials,
+                  "1e8 trials show no rarer result");
     numerical_tolerance(1.0, significant_digits);  // refuses digits out of range
     double const block_size = (std::max)(1e4, std::ceil(100.0 / (1.0 - probability)));
     auto const block = static_cast<std::size_t>(block_size);
@@ -260,7 +266,7 @@ result_distribution adaptive_monte_carlo(Model const& model, std::span<input_qua
     std::vector<double> results;
     std::array<std::vector<double>, 4> settled;  // a value a block: estimate, uncertainty, two ends
     for (;;) {
-        require_range("Monte Carlo", "number of trials that settle the result",
+        require_range("Monte Carlo", argument::number_of_trials_that_settle_the_result,
                       static_cast<double>(results.size() + block), "", block_size, most_trials);
         std::size_t const before = results.size();
         detail::try_often(model, from, x, block, results);

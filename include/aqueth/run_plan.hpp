@@ -22,7 +22,7 @@ public:
     /// @return a reflux ratio that stays the same
     /// @throws range_error if the ratio is outside that range
     static reflux constant(double ratio) {
-        require_range("reflux", "reflux ratio", ratio, "", 0.0, 1000.0);
+        require_range("reflux", argument::reflux_ratio, ratio, "", 0.0, 1000.0);
         return reflux(ratio, -1.0);
     }
     /// A reflux that rises so that the distillate keeps its strength, and stays at the greatest ratio from
@@ -33,7 +33,7 @@ public:
     /// @throws range_error if the ratio is outside that range
     template <strength_basis Strength>
     static reflux constant_strength(Strength strength, double greatest_ratio) {
-        require_range("reflux", "greatest reflux ratio", greatest_ratio, "", 0.0, 1000.0);
+        require_range("reflux", argument::greatest_reflux_ratio, greatest_ratio, "", 0.0, 1000.0);
         reflux kept(greatest_ratio, to<mole_fraction>(strength).value());
         kept.number_ = strength.number();
         kept.unit_ = Strength::unit;
@@ -110,7 +110,7 @@ public:
     /// @return the condition
     /// @throws range_error if the volume is not positive
     static condition collected(units::volume volume) {
-        require_range("condition", "volume to collect", in(volume, litre), "L", 1e-9,
+        require_range("condition", argument::volume_to_collect, in(volume, litre), "L", 1e-9,
                       std::numeric_limits<double>::infinity());
         return condition(watched::collected_volume, volume.value(), in(volume, litre), "L");
     }
@@ -118,7 +118,7 @@ public:
     /// @return the condition
     /// @throws range_error if the duration is not positive
     static condition elapsed(units::time duration) {
-        require_range("condition", "time to elapse", in(duration, minute), "min", 1e-6,
+        require_range("condition", argument::time_to_elapse, in(duration, minute), "min", 1e-6,
                       std::numeric_limits<double>::infinity());
         return condition(watched::elapsed_time, duration.value(), in(duration, minute), "min");
     }
@@ -134,18 +134,20 @@ public:
     /// @param value a value as `value` has it
     /// @return the same in `unit`
     double shown(double value) const { return shown_(value); }
-    /// @return what is watched, in words
-    char const* name() const noexcept {
+    /// @return what is watched, as errors name it
+    argument code() const noexcept {
         switch (what_) {
-        case watched::still_strength: return "strength in the still";
-        case watched::boiling_temperature: return "boiling temperature";
-        case watched::distillate_strength: return "strength of the distillate";
-        case watched::kept_strength: return "strength that is kept";
-        case watched::collected_volume: return "collected volume";
+        case watched::still_strength: return argument::strength_in_the_still;
+        case watched::boiling_temperature: return argument::boiling_temperature;
+        case watched::distillate_strength: return argument::strength_of_the_distillate;
+        case watched::kept_strength: return argument::strength_that_is_kept;
+        case watched::collected_volume: return argument::collected_volume;
         case watched::elapsed_time: break;
         }
-        return "elapsed time";
+        return argument::elapsed_time;
     }
+    /// @return what is watched, in words
+    char const* name() const noexcept { return name_of(code()); }
 
 private:
     template <class Strength>

@@ -190,23 +190,24 @@ public:
         double const infinite = std::numeric_limits<double>::infinity();
         double const azeotrope = column_solver<M>::azeotrope(mixture);
         auto const percent_vol = [](double x) { return to<volume_fraction>(mole_fraction(x)).percent(); };
-        require_range("estimate of stages", "number of past runs", count(), "", 1.0, 1e4);
-        require_range("estimate of stages", "uncertainty of the strength", uncertainty, "% vol", 0.01, 5.0);
+        require_range("estimate of stages", argument::number_of_past_runs, count(), "", 1.0, 1e4);
+        require_range("estimate of stages", argument::uncertainty_of_the_strength, uncertainty, "% vol", 0.01,
+                      5.0);
         for (past_run const& p : past) {
-            require_range("estimate of stages", "mass of the charge", p.charge.mass().value(), "kg", 1e-6,
-                          infinite);
+            require_range("estimate of stages", argument::mass_of_the_charge, p.charge.mass().value(), "kg",
+                          1e-6, infinite);
             double const x = amounts(p.charge).mole_fraction();
-            require_range("estimate of stages", "strength of the charge", percent_vol(x),
+            require_range("estimate of stages", argument::strength_of_the_charge, percent_vol(x),
                           volume_fraction::unit, percent_vol(1e-5), percent_vol(azeotrope - 1e-6),
                           "from some ethanol to below the azeotrope");
-            require_range("estimate of stages", "discarded volume", in(p.discarded, litre), "L", 0.0,
+            require_range("estimate of stages", argument::discarded_volume, in(p.discarded, litre), "L", 0.0,
                           infinite);
-            require_range("estimate of stages", "collected volume", in(p.collected, litre), "L", 1e-6,
+            require_range("estimate of stages", argument::collected_volume, in(p.collected, litre), "L", 1e-6,
                           infinite);
             units::volume const most = 0.97 * p.charge.liquid().volume(celsius(20)) - p.discarded;
             if (p.collected >= most) {
-                raise(range_error("estimate of stages", "collected volume", in(p.collected, litre), "L", 0.0,
-                                  in(most, litre),
+                raise(range_error("estimate of stages", argument::collected_volume, in(p.collected, litre),
+                                  "L", 0.0, in(most, litre),
                                   "the charge less the first fraction and what must stay in the pot"));
             }
             measured_ += p.strength.percent() / count();
@@ -342,9 +343,10 @@ stage_estimate estimate_stages(std::span<past_run const> past, reflux const& ret
     if (e.explains) return e;
     double const weakest = fit.measured() + fit.misses(0.0, known).mean;
     double const strongest = fit.measured() + fit.misses(detail::most_estimated_stages, known).mean;
-    require_range(
-        "estimate of stages", "measured strength", fit.measured(), volume_fraction::unit, weakest, strongest,
-        "from a bare pot to 20 stages with " + detail::reflux_in_words(returned) + ", as much collected");
+    require_range("estimate of stages", argument::measured_strength, fit.measured(), volume_fraction::unit,
+                  weakest, strongest,
+                  "from a bare pot to 20 stages with " + detail::reflux_in_words(returned) +
+                      ", as much collected");
     return e;
 }
 

@@ -50,7 +50,7 @@ struct basis<basic_mass_concentration<Reference>> {
     static constexpr mass_fraction to_mass(basic_mass_concentration<Reference> c) {
         auto const& isotherm = reference_isotherm<Reference>;
         double const kg_per_m3 = 10.0 * c.grams_per_100_millilitres();
-        require_range("strength", basic_mass_concentration<Reference>::name, c.grams_per_100_millilitres(),
+        require_range("strength", argument::mass_concentration, c.grams_per_100_millilitres(),
                       basic_mass_concentration<Reference>::unit, 0.0, highest, "pure ethanol, OIML R 22");
         return mass_fraction(isotherm.mass_fraction_from_concentration(kg_per_m3));
     }
@@ -126,8 +126,8 @@ constexpr Target to(Source strength) {
 /// @par Source
 /// @ref source_oiml_d28
 constexpr units::mass balance_indication(units::mass mass, units::mass_density rho) {
-    require_range("weighing in air", "density", rho.value(), "kg/m3", 10.0, 1e6);
-    require_range("weighing in air", "mass", in(mass, kilogram), "kg", 0.0,
+    require_range("weighing in air", argument::density, rho.value(), "kg/m3", 10.0, 1e6);
+    require_range("weighing in air", argument::mass, in(mass, kilogram), "kg", 0.0,
                   std::numeric_limits<double>::infinity());
     return mass * correlation::air_buoyancy::indication_per_mass(rho.value());
 }
@@ -141,7 +141,7 @@ constexpr units::mass balance_indication(units::mass mass, units::mass_density r
 /// @ref source_oiml_d28
 constexpr units::mass mass_from_balance(units::mass indication, units::mass_density rho) {
     double const per_kilogram = in(balance_indication(1.0 * kilogram, rho), kilogram);
-    require_range("weighing in air", "indication", in(indication, kilogram), "kg", 0.0,
+    require_range("weighing in air", argument::indication, in(indication, kilogram), "kg", 0.0,
                   std::numeric_limits<double>::infinity());
     return indication / per_kilogram;
 }
@@ -182,7 +182,7 @@ public:
     /// @param value the ratio, 0.5 to 2
     /// @throws range_error if outside that range or not a number
     explicit constexpr specific_gravity(double value)
-        : value_(require_range("specific gravity", name, value, unit, 0.5, 2.0)) {}
+        : value_(require_range("specific gravity", argument::specific_gravity, value, unit, 0.5, 2.0)) {}
 
     /// @return the ratio
     constexpr double value() const noexcept { return value_; }

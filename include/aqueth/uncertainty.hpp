@@ -42,7 +42,7 @@ struct spread {
 };
 
 inline double require_probability(char const* property, double p) {
-    return require_range(property, "probability", p, "", 0.001, 0.999999);
+    return require_range(property, argument::probability, p, "", 0.001, 0.999999);
 }
 
 }  // namespace detail
@@ -91,8 +91,8 @@ public:
     static input_quantity expanded(std::string name, std::string unit, double estimate,
                                    double expanded_uncertainty, double coverage_factor,
                                    double degrees_of_freedom = detail::unlimited) {
-        require_range(name, "coverage factor", coverage_factor, "", (std::numeric_limits<double>::min)(),
-                      detail::unlimited);
+        require_range(name, argument::coverage_factor, coverage_factor, "",
+                      (std::numeric_limits<double>::min)(), detail::unlimited);
         return normal(std::move(name), std::move(unit), estimate, expanded_uncertainty / coverage_factor,
                       degrees_of_freedom);
     }
@@ -132,7 +132,7 @@ public:
     /// @throws range_error if there are fewer than two readings, or one is not finite
     static input_quantity repeated(std::string name, std::string unit, std::span<double const> readings) {
         double const n = static_cast<double>(readings.size());
-        require_range(name, "number of readings", n, "", 2.0, detail::unlimited,
+        require_range(name, argument::number_of_readings, n, "", 2.0, detail::unlimited,
                       "one says nothing of spread");
         detail::spread const of(readings);
         return {std::move(name),      std::move(unit),    of.mean, std::sqrt(of.squares / (n * (n - 1.0))),
@@ -159,10 +159,10 @@ private:
           evaluation_(evaluation),
           nu_(nu) {
         double const largest = (std::numeric_limits<double>::max)();
-        require_range(name_, "estimate", estimate_, unit_, -largest, largest);
-        require_range(name_, "standard uncertainty", u_, unit_, 0.0, detail::unlimited);
+        require_range(name_, argument::estimate, estimate_, unit_, -largest, largest);
+        require_range(name_, argument::standard_uncertainty, u_, unit_, 0.0, detail::unlimited);
         if (nu_ != detail::unlimited)
-            require_range(name_, "degrees of freedom", nu_, "", 1.0, detail::unlimited);
+            require_range(name_, argument::degrees_of_freedom, nu_, "", 1.0, detail::unlimited);
     }
 
     std::string name_;
@@ -189,13 +189,13 @@ struct correlation_coefficient {
 ///         spread
 inline double correlation_of_readings(std::span<double const> one, std::span<double const> other) {
     double const n = static_cast<double>(one.size());
-    require_range("correlation", "number of readings", n, "", 2.0, detail::unlimited);
-    require_range("correlation", "number of second readings", static_cast<double>(other.size()), "", n, n,
-                  "as many as first ones");
+    require_range("correlation", argument::number_of_readings, n, "", 2.0, detail::unlimited);
+    require_range("correlation", argument::number_of_second_readings, static_cast<double>(other.size()), "",
+                  n, n, "as many as first ones");
     detail::spread const a(one), b(other);
     double together = 0.0;
     for (std::size_t i = 0; i < one.size(); ++i) together += (one[i] - a.mean) * (other[i] - b.mean);
-    require_range("correlation", "spread of the readings", a.squares * b.squares, "",
+    require_range("correlation", argument::spread_of_the_readings, a.squares * b.squares, "",
                   (std::numeric_limits<double>::min)(), detail::unlimited);
     return (std::min)(1.0, (std::max)(-1.0, together / std::sqrt(a.squares * b.squares)));
 }
@@ -211,17 +211,18 @@ public:
         for (std::size_t i = 0; i < size; ++i) r_[i * size + i] = 1.0;
         double const last = static_cast<double>(size) - 1.0;
         for (correlation_coefficient const& each : given) {
-            require_range(property, "index", static_cast<double>(each.first), "", 0.0, last);
-            require_range(property, "index", static_cast<double>(each.second), "", 0.0, last);
-            require_range(property, "coefficient", each.value, "", -1.0, 1.0);
+            require_range(property, argument::index, static_cast<double>(each.first), "", 0.0, last);
+            require_range(property, argument::index, static_cast<double>(each.second), "", 0.0, last);
+            require_range(property, argument::coefficient, each.value, "", -1.0, 1.0);
             auto const same_pair = [&](correlation_coefficient const& other) {
                 return (std::min)(other.first, other.second) == (std::min)(each.first, each.second) &&
                        (std::max)(other.first, other.second) == (std::max)(each.first, each.second);
             };
             auto const times = std::count_if(given.begin(), given.end(), same_pair);
-            require_range(property, "coefficients of one pair", static_cast<double>(times), "", 1.0, 1.0);
-            require_range(property, "quantities in a pair", each.first == each.second ? 1.0 : 2.0, "", 2.0,
-                          2.0);
+            require_range(property, argument::coefficients_of_one_pair, static_cast<double>(times), "", 1.0,
+                          1.0);
+            require_range(property, argument::quantities_in_a_pair, each.first == each.second ? 1.0 : 2.0, "",
+                          2.0, 2.0);
             r_[each.first * size + each.second] = r_[each.second * size + each.first] = each.value;
             correlated_ = correlated_ || each.value != 0.0;
         }
@@ -260,7 +261,7 @@ private:
         }
     }
     [[noreturn]] static void refuse(double pivot) {
-        raise(range_error(property, "least pivot of the matrix", pivot, "", 0.0, unlimited,
+        raise(range_error(property, argument::least_pivot_of_the_matrix, pivot, "", 0.0, unlimited,
                           "these coefficients cannot hold together: positive semidefinite"));
     }
 
@@ -300,7 +301,7 @@ struct uncertainty_budget {
         detail::require_probability("coverage factor", probability);
         double const nu = effective_degrees_of_freedom
                               ? std::floor(*effective_degrees_of_freedom)
-                              : require_range("coverage factor", "effective degrees of freedom",
+                              : require_range("coverage factor", argument::effective_degrees_of_freedom,
                                               std::numeric_limits<double>::quiet_NaN(), "", 1.0,
                                               detail::unlimited, "inputs with finite ones are correlated");
         return numeric::student_quantile(0.5 + 0.5 * probability, nu);
@@ -317,8 +318,8 @@ struct uncertainty_budget {
 namespace detail {
 
 inline std::vector<double> estimates(std::span<input_quantity const> inputs) {
-    require_range("uncertainty", "number of input quantities", static_cast<double>(inputs.size()), "", 1.0,
-                  unlimited);
+    require_range("uncertainty", argument::number_of_input_quantities, static_cast<double>(inputs.size()), "",
+                  1.0, unlimited);
     std::vector<double> x;
     for (input_quantity const& each : inputs) x.push_back(each.estimate());
     return x;
@@ -326,7 +327,7 @@ inline std::vector<double> estimates(std::span<input_quantity const> inputs) {
 
 inline double require_finite(double value, char const* why) {
     double const largest = (std::numeric_limits<double>::max)();
-    return require_range("uncertainty", "value of the model", value, "", -largest, largest, why);
+    return require_range("uncertainty", argument::value_of_the_model, value, "", -largest, largest, why);
 }
 
 struct slope {
@@ -474,10 +475,10 @@ uncertainty_budget propagate_by_differences(Model const& model, std::span<input_
     auto const share = [&](double part) {
         return part > 0.0 ? 100.0 * part / result.standard_uncertainty : 0.0;
     };
-    require_range("uncertainty", "bend of the model within one standard uncertainty", share(bend), "%", 0.0,
-                  10.0, "nearly a straight line; draws can tell");
-    require_range("uncertainty", "error of the derivatives, in the uncertainty", share(doubt), "%", 0.0, 1.0,
-                  "a smooth model");
+    require_range("uncertainty", argument::bend_of_the_model_within_one_standard_uncertainty, share(bend),
+                  "%", 0.0, 10.0, "nearly a straight line; draws can tell");
+    require_range("uncertainty", argument::error_of_the_derivatives_in_the_uncertainty, share(doubt), "%",
+                  0.0, 1.0, "a smooth model");
     return result;
 }
 
@@ -491,9 +492,9 @@ uncertainty_budget propagate_by_differences(Model const& model, std::span<input_
 inline double correlation_of_results(uncertainty_budget const& one, uncertainty_budget const& other,
                                      std::span<correlation_coefficient const> correlations = {}) {
     double const lines = static_cast<double>(one.lines.size());
-    require_range("correlation", "lines of the second budget", static_cast<double>(other.lines.size()), "",
-                  lines, lines, "as many as the first has");
-    require_range("correlation", "product of the uncertainties",
+    require_range("correlation", argument::lines_of_the_second_budget,
+                  static_cast<double>(other.lines.size()), "", lines, lines, "as many as the first has");
+    require_range("correlation", argument::product_of_the_uncertainties,
                   one.standard_uncertainty * other.standard_uncertainty, "",
                   (std::numeric_limits<double>::min)(), detail::unlimited);
     detail::correlation_matrix const r(one.lines.size(), correlations);

@@ -24,7 +24,7 @@ namespace detail {
 namespace measured = correlation::vapour_deviations;
 
 inline double require_measured_vapours(char const* property, units::pressure p) {
-    return require_range(property, "pressure", in(p, kilopascal), "kPa", measured::lowest_kilopascal,
+    return require_range(property, argument::pressure, in(p, kilopascal), "kPa", measured::lowest_kilopascal,
                          measured::highest_kilopascal, "where vapours were measured");
 }
 
@@ -91,8 +91,8 @@ namespace detail {
 class volatility_shift {
 public:
     volatility_shift(units::pressure p, double uncertainties)
-        : uncertainties_(require_range("shifted vapour", "number of standard uncertainties", uncertainties,
-                                       "", -3.0, 3.0)) {
+        : uncertainties_(require_range("shifted vapour", argument::number_of_standard_uncertainties,
+                                       uncertainties, "", -3.0, 3.0)) {
         require_measured_vapours("shifted vapour", p);
         part_ = uncertainties_ * measured::uncertainty(last).value /
                 vle::bubble_at_pressure(last, p.value()).ln_alpha;

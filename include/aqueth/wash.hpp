@@ -30,7 +30,7 @@ public:
     /// @param degrees degrees Plato, 0 to 70
     /// @throws range_error if outside that range or not a number
     explicit constexpr extract(double degrees)
-        : degrees_(require_range("extract", name, degrees, unit, 0.0,
+        : degrees_(require_range("extract", argument::extract, degrees, unit, 0.0,
                                  100.0 * correlation::sucrose_density::highest_mass_fraction)) {}
 
     /// @return degrees Plato, 0 to 70
@@ -55,7 +55,7 @@ public:
     ///                trade does it.
     /// @throws range_error if outside that range or not a number
     explicit constexpr apparent_extract(double degrees)
-        : degrees_(require_range("extract", name, degrees, unit, -10.0, 70.0)) {}
+        : degrees_(require_range("extract", argument::apparent_extract, degrees, unit, -10.0, 70.0)) {}
     /// A liquid without alcohol shows what it holds.
     /// @param e its extract
     constexpr apparent_extract(extract e) : degrees_(e.degrees()) {}
@@ -113,7 +113,8 @@ inline specific_gravity specific_gravity_of(apparent_extract e) {
 inline apparent_extract apparent_extract_of(specific_gravity gravity) {
     double const lowest = specific_gravity_of(apparent_extract(-10.0)).value();
     double const highest = specific_gravity_of(apparent_extract(70.0)).value();
-    require_range("extract", "specific gravity", gravity.value(), "", lowest, highest, "-10 to 70 °P");
+    require_range("extract", argument::specific_gravity, gravity.value(), "", lowest, highest,
+                  "-10 to 70 °P");
     // Water, without what rounding would add: a computed gravity may be a unit of the last place off.
     constexpr double rounded = 4.0 * std::numeric_limits<double>::epsilon();
     if (gravity.value() >= 1.0 - rounded && gravity.value() <= 1.0 + rounded) return apparent_extract(0.0);
@@ -144,7 +145,7 @@ public:
     /// @throws range_error if the mass of the extract is outside its range
     static wash of(parcel const& liquid, units::mass solids = units::mass()) {
         double const infinite = std::numeric_limits<double>::infinity();
-        require_range("wash", "mass of the extract", solids.value(), "kg", 0.0, infinite);
+        require_range("wash", argument::mass_of_the_extract, solids.value(), "kg", 0.0, infinite);
         double const whole = (liquid.mass() + solids).value();
         aqueth::extract(whole > 0.0 ? 100.0 * solids.value() / whole : 0.0);
         return wash(liquid, solids);
@@ -158,7 +159,7 @@ public:
     static wash of(units::volume volume, volume_fraction strength, aqueth::extract solids,
                    units::temperature temperature) {
         double const infinite = std::numeric_limits<double>::infinity();
-        require_range("wash", "volume", in(volume, litre), "L", 0.0, infinite);
+        require_range("wash", argument::volume, in(volume, litre), "L", 0.0, infinite);
         double const pure = aqueth::density(mass_fraction(1.0), celsius(20)).value() * strength.value();
         double rho = 1000.0;  // at 20 °C: strength by volume needs it, and it needs the mass fraction
         for (int i = 0; i < 60; ++i) {
@@ -246,8 +247,8 @@ private:
     wash(parcel const& liquid, units::mass solids) : liquid_(liquid), solids_(solids) {}
 
     static double require_room(double ethanol, aqueth::extract solids) {
-        return require_range("wash", "ethanol beside this extract", 100.0 * ethanol, mass_fraction::unit, 0.0,
-                             100.0 - solids.degrees(), "what the extract leaves") /
+        return require_range("wash", argument::ethanol_beside_this_extract, 100.0 * ethanol,
+                             mass_fraction::unit, 0.0, 100.0 - solids.degrees(), "what the extract leaves") /
                100.0;
     }
 
@@ -282,7 +283,7 @@ inline wash mix(wash const& a, wash const& b, units::temperature temperature) {
 inline specific_gravity true_gravity(specific_gravity reading, units::temperature t,
                                      gravity_hydrometer const& meter,
                                      mass_fraction alcohol = mass_fraction(0.0)) {
-    require_range("gravity of a wash", "temperature", t.celsius(), "°C", 0.0, 40.0,
+    require_range("gravity of a wash", argument::temperature, t.celsius(), "°C", 0.0, 40.0,
                   "OIML R 22, water liquid");
     double const rho = meter.density(reading, t).value();
     double const most = 0.7 * (1.0 - alcohol.value());
@@ -290,8 +291,8 @@ inline specific_gravity true_gravity(specific_gravity reading, units::temperatur
         return wash::density_of(alcohol.value(), solids, t.celsius()) - rho;
     };
     double const lightest = miss(-0.02 * (1.0 - alcohol.value())) + rho;
-    require_range("gravity of a wash", "density behind the reading", rho, "kg/m3", lightest, miss(most) + rho,
-                  "no extract to 70 °P at this temperature");
+    require_range("gravity of a wash", argument::density_behind_the_reading, rho, "kg/m3", lightest,
+                  miss(most) + rho, "no extract to 70 °P at this temperature");
     double const solids = numeric::bracketed_root(miss, -0.02 * (1.0 - alcohol.value()), most, 1e-13);
     return specific_gravity(wash::density_of(alcohol.value(), solids, 20.0) /
                             density(mass_fraction(0.0), celsius(20)).value());

@@ -72,7 +72,10 @@ void run(session& s) {
         return blend_to_strength(lots, strength, t, wanted);
     };
     lot_blend const plan = on_behalf_of(
-        {{"temperature", mixture_at}, {"target strength", target}, {"volume wanted", volume}}, [&] {
+        {{argument::temperature, mixture_at},
+         {argument::target_strength, target},
+         {argument::volume_wanted, volume}},
+        [&] {
             return target.present ? std::visit(reach, read_strength(target)) : lot_blend{mix(all, t), all};
         });
 

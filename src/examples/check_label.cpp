@@ -380,7 +380,7 @@ json check_contents(page& text, wording const& words, contents_options const& o,
                                degrees(limits.reference)));
         }
         mass_fraction const w = composition(read_strength(strength));
-        to_label = on_behalf_of({{"temperature", o.temperature}},
+        to_label = on_behalf_of({{argument::temperature, o.temperature}},
                                 [&] { return in(density(w, t), density(w, limits.reference)); });
     }
     u *= to_label;

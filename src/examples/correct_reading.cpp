@@ -26,7 +26,7 @@ void run(session& s) {
     wording const in_words = s.words();
     units::temperature const t = read_temperature(at);
     stem const meter(options, reading);
-    auto const attributed = [&](auto const& f) { return on_behalf_of({{"temperature", at}}, f); };
+    auto const attributed = [&](auto const& f) { return on_behalf_of({{argument::temperature, at}}, f); };
     mass_fraction const w = attributed(
         [&] { return reading.present ? meter.composition(reading, t) : composition(read_strength(truth)); });
     double const shown =

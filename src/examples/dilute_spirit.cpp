@@ -56,7 +56,7 @@ struct task {
     mass_fraction spirit_strength() const {
         if (strength.present) return composition(read_strength(strength));
         units::temperature const at = read_temperature(temperature);
-        return on_behalf_of({{"temperature", temperature}},
+        return on_behalf_of({{argument::temperature, temperature}},
                             [&] { return stem(instrument_, reading).composition(reading, at); });
     }
 
@@ -112,10 +112,10 @@ void bring_to(Target target, task& t) {
     auto const mixture_at = read_any_temperature(t.mixture_at, t.mixture_at.text);
     auto const water_at = read_water_temperature(t.water_at);
     auto const attributed = [&t](auto const& mixing) {
-        return on_behalf_of({{"temperature", t.mixture_at},
-                             {"target strength", t.target},
-                             {"strength of the stronger spirit", t.stronger},
-                             {"stronger spirit, above the target by", t.stronger}},
+        return on_behalf_of({{argument::temperature, t.mixture_at},
+                             {argument::target_strength, t.target},
+                             {argument::strength_of_the_stronger_spirit, t.stronger},
+                             {argument::stronger_spirit_above_the_target_by, t.stronger}},
                             mixing);
     };
     if (t.make.present) {

@@ -5,6 +5,7 @@
 
 #include <aqueth/measured_equilibrium.hpp>
 
+#include <algorithm>
 #include <array>
 #include <cstddef>
 #include <optional>
@@ -23,10 +24,19 @@ about const who{
     boiling_sources()};
 
 /// What the columns are called for machines.
-constexpr std::array columns{"liquid_percent_vol_20C", "liquid_percent_mass", "liquid_percent_mol",
-                             "vapour_percent_vol_20C", "vapour_percent_mass", "vapour_percent_mol",
-                             "temperature_C",          "pressure_kPa",        "relative_volatility"};
+constexpr std::array columns{"liquid_percent_vol_20C",
+                             "liquid_percent_mass",
+                             "liquid_percent_mol",
+                             "vapour_percent_vol_20C",
+                             "vapour_percent_mass",
+                             "vapour_percent_mol",
+                             "temperature_C",
+                             "pressure_kPa",
+                             "relative_volatility",
+                             "vapour_uncertainty_percent_vol_20C",
+                             "vapour_uncertainty_percent_mol"};
 using row = std::array<std::optional<double>, columns.size()>;
+constexpr std::size_t uncertain = 9;  // column: standard uncertainty of the model's vapour, % vol
 
 /// What is known over a liquid. The rest stays empty.
 row make_row(mole_fraction x, std::optional<mole_fraction> y, std::optional<units::temperature> t,
@@ -51,6 +61,11 @@ std::vector<row> model_rows(std::vector<mole_fraction> const& liquids, Known kno
         try {
             equilibrium const e = bubble_point(x, known);
             rows.push_back(make_row(x, e.vapour, e.temperature, e.pressure, e.relative_volatility));
+            if (auto const doubt = doubt_about_vapour(e)) {
+                auto const vol = [](mole_fraction y) { return to<volume_fraction>(y).percent(); };
+                rows.back()[uncertain] = 0.5 * (vol(doubt->upper) - vol(doubt->lower));
+                rows.back()[uncertain + 1] = 100.0 * doubt->uncertainty;
+            }
             any = true;
         } catch (range_error const& error) {
             no_answer = error;
@@ -133,13 +148,26 @@ std::string cell_text(std::optional<double> cell, std::size_t column, wording co
     return number(in(*cell * kilopascal, 25.4 * millimetre_of_mercury), 4);
 }
 
+/// How sure the vapour of a row is, for people: to two digits, as no uncertainty has more.
+std::string doubt_text(row const& cells, wording const& words) {
+    if (!cells[uncertain]) return "-";
+    double const vapour = *cells[3], half = *cells[uncertain];
+    auto const proof = [](double percent) {
+        return to<us_proof>(volume_fraction(std::clamp(percent, 0.0, 100.0) / 100.0)).degrees();
+    };
+    return fmt::format("{:.1f}", words.us ? 0.5 * (proof(vapour + half) - proof(vapour - half)) : half);
+}
+
 /// Puts the rows on paper in all three forms; what is the same in all rows is not shown to people.
-void write(session& s, page& text, json& data, std::vector<row> const& rows, bool isothermal) {
+void write(session& s, page& text, json& data, std::vector<row> const& rows, bool isothermal,
+           bool of_the_model = true) {
     wording const words = s.words();
-    text.say("{:>26}{:>28}{:>13}{:>12}", "liquid", "vapour", isothermal ? "pressure" : "boils at",
-             "relative");
-    text.say("{0:>8}{1:>9}{2:>9}{0:>10}{1:>9}{2:>9}{3:>13}{4:>12}", words.us ? "US proof" : "% vol", "% mass",
-             "% mol", isothermal ? (words.us ? "inHg" : "kPa") : (words.us ? "°F" : "°C"), "volatility");
+    char const* const strength = words.us ? "US proof" : "% vol";
+    text.say("{:>26}{:>28}{:>13}{:>12}{}", "liquid", "vapour", isothermal ? "pressure" : "boils at",
+             "relative", of_the_model ? "   vapour sure" : "");
+    text.say("{0:>8}{1:>9}{2:>9}{0:>10}{1:>9}{2:>9}{3:>13}{4:>12}{5}", strength, "% mass", "% mol",
+             isothermal ? (words.us ? "inHg" : "kPa") : (words.us ? "°F" : "°C"), "volatility",
+             of_the_model ? fmt::format("{:>14}", fmt::format("to {}", strength)) : "");
     std::string csv;
     for (char const* const name : columns) csv += fmt::format("{}{}", csv.empty() ? "" : ",", name);
     data["rows"] = json::array();
@@ -148,16 +176,23 @@ void write(session& s, page& text, json& data, std::vector<row> const& rows, boo
         std::string line;
         json values;
         for (std::size_t k = 0; k < cells.size(); ++k) {
-            bool const hidden = k == (isothermal ? 6u : 7u);
+            bool const hidden = k == (isothermal ? 6u : 7u) || k >= uncertain;
             int const width = k == 0 ? 8 : k == 3 ? 10 : k < 6 ? 9 : k < 8 ? 13 : 12;
             if (!hidden) line += fmt::format("{:>{}}", cell_text(cells[k], k, words), width);
             csv +=
                 fmt::format("{}{}", k == 0 ? "\n" : ",", cells[k] ? fmt::format("{:.10g}", *cells[k]) : "");
             values[columns[k]] = cells[k] ? json(*cells[k]) : json();
-            complete = complete && cells[k];
+            complete = complete && (cells[k] || k >= uncertain);
         }
+        if (of_the_model) line += fmt::format("{:>14}", doubt_text(cells, words));
         text.say("{}", line);
         data["rows"].push_back(values);
+    }
+    if (of_the_model) {
+        text.say(
+            "\nSure to: one standard uncertainty of the model; known from {}. Over washes most measured\n"
+            "vapours are weaker than the model's.",
+            words.us ? "7.38 to 88.6 inHg" : "25 to 300 kPa");
     }
     if (!complete) {
         text.say("\n-: outside the measured points, or outside {}.",
@@ -206,7 +241,7 @@ void run(session& s) {
         text.say("Equilibrium of ethanol and water as measured under {}", under);
         text.gap();
         say_consistency(text, data, s.words(), points, read);
-        return write(s, text, data, measured_rows(strengths, points), false);
+        return write(s, text, data, measured_rows(strengths, points), false, false);
     }
     text.say("Equilibrium of ethanol and water under {}", under);
     text.gap();

@@ -87,7 +87,7 @@ auto on_behalf_of_one(std::vector<asked_condition> const& asked, F const& f) {
     } catch (range_error const& e) {
         for (auto const& [from, what] : asked) {
             bool const by_number = what.what() != condition::watched::kept_strength;
-            if (e.argument() == what.name() && (!by_number || e.value() == what.number()))
+            if (e.code() == what.code() && (!by_number || e.value() == what.number()))
                 on_behalf_of(from, [&] { raise(e); });
         }
         throw;
@@ -161,9 +161,9 @@ struct still_options {
             auto const height = [](given const& g) {
                 return read_in_si(g, heights, {"a height", "m, cm, mm or ft"}) * metre;
             };
-            return on_behalf_of({{"height of the packing", packing},
-                                 {"height equivalent to a theoretical plate", hetp},
-                                 {"number of stages", packing}},
+            return on_behalf_of({{argument::height_of_the_packing, packing},
+                                 {argument::height_equivalent_to_a_theoretical_plate, hetp},
+                                 {argument::number_of_stages, packing}},
                                 [&] { return column::of_packing(height(packing), height(hetp)); });
         }
         if (plates.present) {
@@ -181,10 +181,10 @@ struct still_options {
             read_in_si(heat, heat_capacities, {"a heat capacity", "J/K or kJ/K"}) * joule_per_kelvin;
         result.pot.loss = read_in_si(loss, conductances, {"a heat loss", "W/K"}) * watt_per_kelvin;
         result.pot.room = read_any_temperature(room, room.text);
-        on_behalf_of({{"power", power},
-                      {"heat capacity", heat},
-                      {"heat loss coefficient", loss},
-                      {"temperature of the room", room}},
+        on_behalf_of({{argument::power, power},
+                      {argument::heat_capacity, heat},
+                      {argument::heat_loss_coefficient, loss},
+                      {argument::temperature_of_the_room, room}},
                      [&] { result.pot.require_possible(); });
         result.tower = read_column();
         double const greatest = read_plain(ratio, 0.0, 1000.0);
@@ -499,12 +499,12 @@ void run(session& s) {
     std::filesystem::path const path =
         picture.present ? read_picture_path(picture, replace) : std::filesystem::path();
     distillation const r =
-        on_behalf_of({{"power", still_given.power},
-                      {"mass of the charge", charge_given.amount},
-                      {"strength of the charge", charge_given.strength},
-                      {"strength of the distillate to keep", still_given.keep},
-                      {"number of cuts", cuts},
-                      {"number of ends of the run", ends}},
+        on_behalf_of({{argument::power, still_given.power},
+                      {argument::mass_of_the_charge, charge_given.amount},
+                      {argument::strength_of_the_charge, charge_given.strength},
+                      {argument::strength_of_the_distillate_to_keep, still_given.keep},
+                      {argument::number_of_cuts, cuts},
+                      {argument::number_of_ends_of_the_run, ends}},
                      [&] {
                          progress_line line(who.name);
                          return on_behalf_of_one(asked, [&] {

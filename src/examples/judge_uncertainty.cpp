@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
 // How sure a strength and a dilution are, and what makes them unsure.
+#include "progress.hpp"
 #include "uncertainty_program.hpp"
 
 #include <cmath>
@@ -88,13 +89,29 @@ struct judged {
     coverage_interval covered;
 };
 
+/// The class of instruments behind each input; null where there is none.
+using classes = std::vector<instrument_class const*>;
+
+instrument_class const* class_in(given const& g) { return find_instrument_class(trimmed(g.text)); }
+
 template <class Model>
 judged judge(char const* name, char const* unit, Model const& f, std::span<input_quantity const> inputs,
              double confidence, std::size_t draws) {
     judged result{name, unit, propagate(f, inputs), 0.0, std::nullopt, {}};
     result.half_width = result.budget.expanded_uncertainty(confidence);
     if (draws > 0) {
-        result.drawn = monte_carlo(f, inputs, draws);
+        progress_line line(who.name);
+        std::size_t made = 0;
+        auto const counted = [&](auto const& x) {
+            if (++made % 4096 == 0) {
+                line.show([&] {
+                    double const share = static_cast<double>(made) / static_cast<double>(draws);
+                    return fmt::format("{:.0f} % of the draws for the {}", 100.0 * share, name);
+                });
+            }
+            return f(x);
+        };
+        result.drawn = monte_carlo(counted, inputs, draws);
         result.covered = result.drawn->interval(confidence);
     }
     return result;
@@ -103,7 +120,7 @@ judged judge(char const* name, char const* unit, Model const& f, std::span<input
 /// The error of an instrument: a class by its name, or limits with a unit.
 template <class Read>
 input_quantity instrument_error(given const& g, char const* what, char const* unit, Read const& read) {
-    if (instrument_class const* known = find_instrument_class(trimmed(g.text))) {
+    if (instrument_class const* known = class_in(g)) {
         if (std::string_view(known->unit) != unit)
             refuse(g, fmt::format("that is a {}; its error is in {}, not in {}", known->description,
                                   known->unit, unit));
@@ -118,7 +135,7 @@ input_quantity instrument_error(given const& g, char const* what, char const* un
 
 /// The smallest step read, if nobody tells: half a division of the class, or nothing.
 double usual_step(given const& class_of) {
-    instrument_class const* known = find_instrument_class(trimmed(class_of.text));
+    instrument_class const* known = class_in(class_of);
     return known ? 0.5 * known->division : 0.0;
 }
 
@@ -137,44 +154,105 @@ void list_instruments(session& s) {
         text.say("  {:<21} {:<40} ±{:g} {}", each.key, each.description, each.maximum_permissible_error,
                  each.unit);
         text.say("  {:<21} {}: {}", "", name_of(each.seen), each.citation);
+        if (*each.remark) text.say("  {:<21} {}", "", each.remark);
         list.push_back({{"class", each.key},
                         {"instrument", each.description},
                         {"unit", each.unit},
                         {"division", each.division},
                         {"maximum_permissible_error", each.maximum_permissible_error},
                         {"source", each.citation},
-                        {"source_seen", name_of(each.seen)}});
+                        {"source_seen", name_of(each.seen)},
+                        {"remark", each.remark}});
     }
     text.gap();
     text.say("The certificate of your own instrument is better than its class.");
     s.answer(text, {{"instruments", list}});
 }
 
-void say(page& text, judged const& j) {
-    double const u = j.budget.standard_uncertainty;
-    text.say("{}: {} {}, standard uncertainty {} {}", j.name, sized(j.budget.estimate, u), j.unit,
-             sized(u, u), j.unit);
+/// A unit of a budget as the answer words it, and how many of it make one of the budget's.
+struct shown_unit {
+    char const* name;
+    double factor;
+};
+shown_unit unit_in_words(wording const& words, std::string_view unit) {
+    struct {
+        char const *metric, *us;
+        double factor;
+    } constexpr units_of_a_budget[] = {
+        {"% vol", "US proof", 2.0},
+        {"kg", "lb", in(kilogram, pound)},
+        {"mL", "US fl oz", in(millilitre, us_fluid_ounce)},
+        {"°C", "°F", 1.8},
+        {"1/K", "1/°F", 1.0 / 1.8},
+        {"kg/m3", "lb/US gal", in(kilogram_per_cubic_metre, pound / us_gallon)},
+    };
+    for (auto const& each : units_of_a_budget)
+        if (unit == each.metric)
+            return words.us ? shown_unit{each.us, each.factor} : shown_unit{each.metric, 1.0};
+    return {"", 1.0};
+}
+
+/// A result in the unit of the answer. Proof is referred to 60 °F, so it is not exactly twice the % vol at 20 °C.
+double shown_value(wording const& words, judged const& j, double value) {
+    if (words.us && std::string_view(j.unit) == "% vol") return to<us_proof>(by_volume(value)).degrees();
+    return value * unit_in_words(words, j.unit).factor;
+}
+
+void say(page& text, wording const& words, judged const& j) {
+    shown_unit const unit = unit_in_words(words, j.unit);
+    double const u = j.budget.standard_uncertainty * unit.factor;
+    text.say("{}: {} {}, standard uncertainty {} {}", j.name,
+             sized(shown_value(words, j, j.budget.estimate), u), unit.name, sized(u, u), unit.name);
     text.say("  {:<50} {:>14} {:>12} {:>13} {:>7}", "input", "uncertainty", "sensitivity", "contribution",
              "share");
     for (budget_line const& line : j.budget.lines) {
         if (line.contribution == 0.0) continue;
+        shown_unit const of_input = unit_in_words(words, line.input.unit());
         text.say("  {:<50} {:>14} {:>12.5g} {:>13.2g} {:>5.1f} %", line.input.name(),
-                 fmt::format("{:.2g} {}", line.input.standard_uncertainty(), line.input.unit()),
-                 line.sensitivity, line.contribution, 100.0 * line.share);
+                 fmt::format("{:.2g} {}", line.input.standard_uncertainty() * of_input.factor, of_input.name),
+                 line.sensitivity * unit.factor / of_input.factor, line.contribution * unit.factor,
+                 100.0 * line.share);
     }
     if (j.drawn) {
         text.say("  {} draws: standard uncertainty {}, interval {} to {} {}", j.drawn->trials(),
-                 sized(j.drawn->standard_uncertainty(), u), sized(j.covered.lower, u),
-                 sized(j.covered.upper, u), j.unit);
+                 sized(j.drawn->standard_uncertainty() * unit.factor, u),
+                 sized(shown_value(words, j, j.covered.lower), u),
+                 sized(shown_value(words, j, j.covered.upper), u), unit.name);
     } else {
         text.say("  no draws: with fewer than four readings their spread has no standard deviation");
     }
     text.gap();
 }
 
-json to_json(judged const& j) {
+/// How much of the variance rests on limits of error that were not seen in print.
+void say_what_is_remembered(page& text, judged const& j, classes const& of) {
+    double remembered = 0.0;
+    for (std::size_t i = 0; i < of.size(); ++i) {
+        if (of[i] && of[i]->seen == provenance::memory) remembered += j.budget.lines[i].share;
+    }
+    if (remembered < 0.005) return;
+    text.say(
+        "{:.0f} % of the variance rests on limits of error from memory, which were not read in a source:\n"
+        "confirm them, or give those of your own instrument.",
+        100.0 * remembered);
+}
+
+/// Where the limits of error come from.
+void say_sources(page& text, judged const& j, classes const& of) {
+    for (std::size_t i = 0; i < of.size(); ++i) {
+        if (!of[i] || j.budget.lines[i].contribution == 0.0) continue;
+        text.say("{}: ±{:g} {}, {}: {}", of[i]->description, of[i]->maximum_permissible_error, of[i]->unit,
+                 name_of(of[i]->seen), of[i]->citation);
+        if (*of[i]->remark) text.say("  {}", of[i]->remark);
+    }
+    text.gap();
+}
+
+json to_json(judged const& j, classes const& of) {
     json lines = json::array();
-    for (budget_line const& line : j.budget.lines) {
+    for (std::size_t i = 0; i < j.budget.lines.size(); ++i) {
+        budget_line const& line = j.budget.lines[i];
+        instrument_class const* const known = i < of.size() ? of[i] : nullptr;
         lines.push_back({{"input", line.input.name()},
                          {"unit", line.input.unit()},
                          {"estimate", line.input.estimate()},
@@ -182,7 +260,9 @@ json to_json(judged const& j) {
                          {"evaluation", line.input.evaluation() == evaluation::type_a ? "A" : "B"},
                          {"sensitivity", line.sensitivity},
                          {"contribution", line.contribution},
-                         {"share", line.share}});
+                         {"share", line.share},
+                         {"limits", known ? json(known->citation) : json()},
+                         {"limits_seen", known ? json(name_of(known->seen)) : json()}});
     }
     json data{{"quantity", j.name},
               {"unit", j.unit},
@@ -248,6 +328,7 @@ void run(session& s) {
     given const& draws = s.option("--draws", "NUMBER", "random draws to check by", "100000");
     bool const& list = s.flag("--instruments", "list the classes of instruments and exit");
     s.explain("Limits of error are plus or minus, and nothing else is known inside them.");
+    s.offer_us_units();
     s.offer_csv();
     s.parse();
     if (list) return list_instruments(s);
@@ -267,7 +348,7 @@ void run(session& s) {
         if (!std::holds_alternative<volume_fraction>(mark))
             refuse(each, "expected what an alcoholmeter of 20 °C shows: %vol");
         percents.push_back(std::get<volume_fraction>(mark).percent());
-        on_behalf_of({{"temperature", at}, {"reading", each}},
+        on_behalf_of({{argument::temperature, at}, {argument::reading, each}},
                      [&] { return alcoholmeter{}.composition(by_volume(percents.back()), t); });
     }
     input_quantity const stem = percents.size() > 1
@@ -311,7 +392,12 @@ void run(session& s) {
         glass_expansion_of_soda_lime(),
         input_quantity::rectangular("OIML R 22 as a formula", "kg/m3", 0.0, density_limit)};
 
+    classes of(inputs.size());
+    of[meter] = class_in(meter_class);
+    of[thermometer] = class_in(thermometer_class);
+
     measurement m;
+    std::optional<parcel> addition;
     std::vector<judged> results;
     auto const strength = [&m](auto const& x) { return m.strength(x); };
     results.push_back(judge("strength of the spirit", "% vol", strength, inputs, confidence, trials));
@@ -324,6 +410,7 @@ void run(session& s) {
         m.target = aim.value();
         adjustment const plan =
             on_behalf_of(target, [&] { return dilute(spirit, aim, celsius(20), celsius(20)); });
+        addition = plan.addition;
         amount const read_interval = read_amount(interval);
         if (!std::holds_alternative<units::mass>(read_interval))
             refuse(interval, fmt::format("expected a mass: {}", mass_units));
@@ -345,6 +432,8 @@ void run(session& s) {
                 return read_millilitres(measure_class, measure_class.text);
             }));
             inputs.push_back(step_error("measure", "mL", usual_step(measure_class)));
+            of.resize(inputs.size());
+            of[measure] = class_in(measure_class);
         }
         inputs.push_back(
             input_quantity::normal("water weighed in", "kg", in(plan.addition.mass(), kilogram), 0.0));
@@ -356,16 +445,28 @@ void run(session& s) {
     }
 
     page text;
+    wording const words = s.words();
     judged const& last = results.back();
-    text.say("The {} {:.2f} % vol, give or take {} ({:g} %).",
-             target.present ? "product will have" : "spirit has", last.budget.estimate,
-             sized(last.half_width, last.half_width), 100.0 * confidence);
+    shown_unit const of_strength = unit_in_words(words, last.unit);
+    double const half_width = last.half_width * of_strength.factor;
+    text.say("The {} {:.{}f} {}, give or take {} ({:g} %).",
+             target.present ? "product will have" : "spirit has",
+             shown_value(words, last, last.budget.estimate), words.us ? 1 : 2, of_strength.name,
+             sized(half_width, half_width), 100.0 * confidence);
+    json data{{"confidence", confidence}};
+    if (addition) {
+        text.say("Add {} of water by the balance; the budget is in true mass.", words.weight(*addition));
+        data["water"] = program::to_json(*addition);
+    }
+    say_what_is_remembered(text, last, of);
     text.gap();
-    for (judged const& each : results) say(text, each);
+    for (judged const& each : results) say(text, words, each);
+    say_sources(text, last, of);
     text.say("{}\n{}", no_law, vapour_caution);
     json list_of_results = json::array();
-    for (judged const& each : results) list_of_results.push_back(to_json(each));
-    s.answer(text, {{"confidence", confidence}, {"results", list_of_results}}, to_csv(results));
+    for (judged const& each : results) list_of_results.push_back(to_json(each, of));
+    data["results"] = list_of_results;
+    s.answer(text, data, to_csv(results));
 }
 
 }  // namespace

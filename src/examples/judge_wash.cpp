@@ -24,8 +24,8 @@ about const who{
 specific_gravity corrected(given const& reading, given const& temperature) {
     specific_gravity const shown = specific_gravity_of(read_extract(reading));
     units::temperature const t = read_any_temperature(temperature, temperature.text);
-    return on_behalf_of({{"temperature", temperature}}, [&] {
-        return on_behalf_of({{"density behind the reading", reading}},
+    return on_behalf_of({{argument::temperature, temperature}}, [&] {
+        return on_behalf_of({{argument::density_behind_the_reading, reading}},
                             [&] { return true_gravity(shown, t, gravity_hydrometer({})); });
     });
 }
@@ -158,7 +158,7 @@ void run(session& s) {
     extract const oe((std::min)(degrees, 30.0));  // 30 plato there and back
     specific_gravity const shown = specific_gravity_of(read_extract(last));
     units::temperature const t = read_any_temperature(last_at, last_at.text);
-    wash const now = on_behalf_of({{"temperature", last_at}, {"reading", last}}, [&] {
+    wash const now = on_behalf_of({{argument::temperature, last_at}, {argument::reading, last}}, [&] {
         return fermented_wash(amount, before, shown, t, gravity_hydrometer({}));
     });
     specific_gravity const after = now.specific_gravity();

@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: BSL-1.0
 // Tables for the wall of a stillhouse: density, temperature correction, dilution.
 #include "program.hpp"
+#include "progress.hpp"
 
+#include <aqueth/array.hpp>
+
+#include <cmath>
 #include <functional>
 #include <limits>
 #include <optional>
@@ -15,80 +19,150 @@ about const who{
     "Prints a table. TABLE is one of\n"
     "  density          rows: strengths; columns: temperatures\n"
     "  correction       rows: readings; columns: temperatures; cells: true strength on the same scale\n"
-    "  water-by-mass    rows: strengths of a spirit; columns: strengths wanted; cells: water to weigh in\n"
-    "  water-by-volume  the same; cells: water to measure in\n"
+    "  water-by-mass    rows: strengths of a spirit; columns: strengths wanted; cells: water to add by the "
+    "balance\n"
+    "  water-by-volume  the same; cells: water to add by volume\n"
     "A range is written '40 to 60 %vol by 5' (without 'by': by 1), or is a single value.",
     "The Quillbeck teaching stillhouse hangs a correction table beside its alcoholmeter:\n"
     "  $ print_table correction --rows '82 to 86 %vol' --columns '15 to 35 C by 5'\n"
     "  True strength in % vol at 20 °C",
     {correlation::oiml_r22::cited, correlation::glass_expansion::cited, correlation::freezing_point::cited}};
 
-/// What a table holds: words for the sides, and the cell for a row and a column.
+using row_of_cells = std::vector<std::optional<double>>;
+
+/// Asks for what may have no answer (frozen, off the scale, stronger than the spirit). The first refusal is kept,
+/// to say why if nothing has an answer. Once it is known, what is sure to be refused is better not asked for: an
+/// exception takes the time of many cells.
+class asker {
+public:
+    template <class F>
+    auto ask(F const& f) -> std::optional<decltype(f())> {
+        try {
+            return f();
+        } catch (range_error const& error) {
+            if (!first_) first_ = error;
+            return std::nullopt;
+        }
+    }
+    bool knows_a_refusal() const { return first_.has_value(); }
+    [[noreturn]] void raise_first() const { raise(*first_); }
+
+private:
+    std::optional<range_error> first_;
+};
+
+/// What a table holds: words for the sides, and the cells of a row, empty where there is no answer.
 struct content {
     std::string caption;
     char const* down;
     char const* across;
-    std::function<double(given const&, given const&)> cell;
+    std::function<row_of_cells(given const&)> row;
     int decimals = 2;
 };
 
-content density_table() {
-    auto const cell = [](given const& row, given const& column) {
-        return density(composition(read_strength(row)), read_temperature(column)).value();
+content density_table(wording const& words, side const& columns, asker& cells) {
+    std::vector<double> t;
+    for (given const& column : columns.values) t.push_back(read_temperature(column).celsius());
+    auto const row_of = [&cells, t, words](given const& row) {
+        row_of_cells result(t.size());
+        auto const w = cells.ask([&] { return composition(read_strength(row)); });
+        if (!w) return result;
+        std::vector<double> const same(t.size(), w->value());
+        std::vector<double> rho(t.size());
+        array::density(same, t, rho);  // NaN instead of an exception
+        for (std::size_t k = 0; k < t.size(); ++k) {
+            if (!std::isnan(rho[k]))
+                result[k] = words.us
+                                ? in(density_in_air(rho[k] * kilogram_per_cubic_metre), pound / us_gallon)
+                                : rho[k];
+            else if (!cells.knows_a_refusal())
+                cells.ask([&] { return density(*w, celsius(t[k])); });
+        }
+        return result;
     };
-    return {"Density in kg/m3", "strength", "temperature", cell};
+    if (words.us) return {"Weight in lb/US gal, in air", "strength", "temperature", row_of, 4};
+    return {"Density in kg/m3", "strength", "temperature", row_of};
 }
 
-content correction_table(instrument const& options) {
+content correction_table(side const& columns, instrument const& options, asker& cells) {
     content table{"True strength", "reading", "temperature", {}};
     stem const meter(options);
     table.caption += meter.shows_strength() ? " in " + name_of(meter.scale())
                                             : " in % vol at 20 °C, readings in " + name_of(meter.scale());
-    table.cell = [meter](given const& row, given const& column) {
-        return meter.strength(meter.composition(row, read_temperature(column))).number;
+    std::vector<units::temperature> t;
+    for (given const& column : columns.values) t.push_back(read_temperature(column));
+    table.row = [&cells, meter, t](given const& row) {
+        row_of_cells result(t.size());
+        for (std::size_t k = 0; k < t.size(); ++k) {
+            bool const covered = t[k].celsius() >= correlation::oiml_r22::lowest_celsius &&
+                                 t[k].celsius() <= correlation::oiml_r22::highest_celsius;
+            if (!covered && cells.knows_a_refusal()) continue;
+            result[k] = cells.ask([&] { return meter.strength(meter.composition(row, t[k])).number; });
+        }
+        return result;
     };
     return table;
 }
 
-content water_table(given const& amount, given const& at, bool by_mass) {
+content water_table(wording const& words, side const& columns, given const& amount, given const& at,
+                    bool by_mass, asker& cells) {
     units::temperature const t = read_water_temperature(at);
-    auto const cell = [by_mass, t, how_much = read_amount(amount)](given const& row, given const& column) {
-        parcel const spirit = make_parcel(how_much, composition(read_strength(row)), t);
-        parcel const water =
-            std::visit([&](auto const& target) { return dilute(spirit, target, t, celsius(20)).addition; },
-                       read_strength(column));
-        return by_mass ? in(water.mass(), kilogram) : in(water.volume(), litre);
+    std::vector<strength> targets;
+    std::vector<std::optional<mass_fraction>> compositions;
+    for (given const& column : columns.values) {
+        targets.push_back(read_strength(column));
+        compositions.push_back(cells.ask([&] { return composition(targets.back()); }));
+    }
+    auto const row_of = [=, &cells, how_much = read_amount(amount)](given const& row) {
+        row_of_cells result(targets.size());
+        auto const spirit =
+            cells.ask([&] { return make_parcel(how_much, composition(read_strength(row)), t); });
+        if (!spirit) return result;
+        for (std::size_t k = 0; k < targets.size(); ++k) {
+            bool const too_strong =
+                !compositions[k] || compositions[k]->value() > spirit->composition().value() + 1e-6;
+            if (too_strong && cells.knows_a_refusal()) continue;
+            result[k] = cells.ask([&] {
+                parcel const water = std::visit(
+                    [&](auto const& target) {
+                        return dilute(*spirit, target, t, words.reference_temperature()).addition;
+                    },
+                    targets[k]);
+                return by_mass ? in(balance_indication_of(water), words.us ? pound : kilogram)
+                               : in(water.volume(), words.one_volume());
+            });
+        }
+        return result;
     };
-    std::string const caption = fmt::format("{} of water for {} of spirit, measured at {}",
-                                            by_mass ? "kg" : "L", amount.text, degrees(t));
-    return {caption, "spirit", "strength wanted", cell, 4};
+    char const* const unit = by_mass    ? (words.us ? "lb by the balance" : "kg by the balance")
+                             : words.us ? "US gal"
+                                        : "L";
+    std::string const caption =
+        fmt::format("{} of water for {} of spirit, measured at {}", unit, amount.text, words.temperature(t));
+    return {caption, "spirit", "strength wanted", row_of, 4};
 }
 
-using row_of_cells = std::vector<std::optional<double>>;
-
-/// Cells without an answer (frozen, off the scale, stronger than the spirit) stay empty; not all may.
-std::vector<row_of_cells> fill(content const& table, side const& rows, side const& columns) {
-    std::vector<row_of_cells> cells(rows.values.size());
-    std::optional<range_error> no_answer;
+/// All rows; cells without an answer stay empty, but not all may.
+std::vector<row_of_cells> fill(content const& table, side const& rows, asker const& cells) {
+    std::vector<row_of_cells> result;
+    progress_line line(who.name);
     bool any = false;
-    for (std::size_t k = 0; k < cells.size(); ++k) {
-        for (given const& column : columns.values) {
-            try {
-                cells[k].emplace_back(table.cell(rows.values[k], column));
-                any = true;
-            } catch (range_error const& error) {
-                no_answer = no_answer ? no_answer : error;
-                cells[k].emplace_back();
-            }
-        }
+    for (given const& row : rows.values) {
+        result.push_back(table.row(row));
+        for (auto const& cell : result.back()) any = any || cell;
+        line.show([&] {
+            double const share = static_cast<double>(result.size()) / static_cast<double>(rows.values.size());
+            return fmt::format("{:.0f} % of the table worked out", 100.0 * share);
+        });
     }
-    if (!any) raise(*no_answer);
-    return cells;
+    if (!any) cells.raise_first();
+    return result;
 }
 
 /// Puts the table on paper in all three forms.
-void write(session& s, content const& table, side const& rows, side const& columns, char const* caution) {
-    auto const cells = fill(table, rows, columns);
+void write(session& s, content const& table, side const& rows, side const& columns, asker const& asked,
+           char const* caution) {
+    auto const cells = fill(table, rows, asked);
     auto const shown = [&](std::optional<double> const& cell) {
         return cell ? fmt::format("{:.{}f}", *cell, table.decimals) : std::string("-");
     };
@@ -137,8 +211,10 @@ void run(session& s) {
     given const& down = s.required("--rows", "RANGE", "strengths or readings, '82 to 86 %vol'");
     given const& across = s.required("--columns", "RANGE", "temperatures or strengths, '15 to 35 C by 5'");
     instrument const options = s.instrument_options();
-    given const& amount = s.option("--amount", "AMOUNT", "for water-by-...: of spirit", "1 L");
-    given const& at = s.option("--temperature", "TEMP", "for water-by-...: of spirit and water", "20 C");
+    given const& amount = s.option("--amount", "AMOUNT", "for water-by-...: of spirit", "1 L", "1 gal");
+    given const& at =
+        s.option("--temperature", "TEMP", "for water-by-...: of spirit and water", "20 C", "60 F");
+    s.offer_us_units();
     s.offer_csv();
     s.parse();
 
@@ -153,15 +229,16 @@ void run(session& s) {
     if (!correction && (options.scale.present || options.glass.present)) {
         throw bad_input("--scale and --glass go with correction");
     }
+    wording const words{s.words().us && !s.in_json() && !s.in_csv()};  // for machines tables are metric
     side const rows = read_side(down), columns = read_side(across);
     if (rows.values.size() * columns.values.size() > 1000000) {
         throw bad_input("--rows and --columns make more than 1000000 cells");
     }
-    if (water) {
-        write(s, water_table(amount, at, by_mass), rows, columns, fresh_mixture_caution);
-    } else {
-        write(s, correction ? correction_table(options) : density_table(), rows, columns, vapour_caution);
-    }
+    asker cells;
+    content const table = water        ? water_table(words, columns, amount, at, by_mass, cells)
+                          : correction ? correction_table(columns, options, cells)
+                                       : density_table(words, columns, cells);
+    write(s, table, rows, columns, cells, water ? fresh_mixture_caution : vapour_caution);
 }
 
 }  // namespace

@@ -57,7 +57,7 @@ auto on_behalf_of(given const& g, F const& f) {
     try {
         return f();
     } catch (range_error const& e) {
-        range_error const named(label(g), e.argument(), e.value(), e.unit(), e.lower(), e.upper(),
+        range_error const named(label(g), {e.code(), e.argument()}, e.value(), e.unit(), e.lower(), e.upper(),
                                 e.reason());
         throw bad_input(named.what());
     }
@@ -65,7 +65,7 @@ auto on_behalf_of(given const& g, F const& f) {
 
 /// Which option an argument of the library came from.
 struct origin {
-    std::string_view argument;
+    aqueth::argument argument;
     given const& option;
 };
 
@@ -76,7 +76,7 @@ auto on_behalf_of(std::initializer_list<origin> origins, F const& f) {
         return f();
     } catch (range_error const& e) {
         for (origin const& each : origins) {
-            if (each.argument == e.argument()) on_behalf_of(each.option, [&] { raise(e); });
+            if (each.argument == e.code()) on_behalf_of(each.option, [&] { raise(e); });
         }
         throw;
     }

@@ -108,7 +108,7 @@ wash charge_options::read() const {
     if (e.degrees() == 0.0) return wash::of(make_parcel(how_much, w, temperature));
     return on_behalf_of(amount, [&] {
         // A strength in % vol is of the whole wash, its extract included.
-        wash const one = on_behalf_of({{"temperature", temperature}},
+        wash const one = on_behalf_of({{argument::temperature, temperature}},
                                       [&] { return wash::of(1.0 * litre, to<volume_fraction>(w), e, t); });
         double const share = std::visit(
             [&](auto const& each) {

@@ -6,17 +6,14 @@
 
 #include "boiling.hpp"
 #include "program.hpp"
+#include "progress.hpp"
 
 #include <aqueth/aqueth.hpp>
 
 #include <fmt/format.h>
 
-#include <unistd.h>
-
-#include <chrono>
 #include <cmath>
 #include <concepts>
-#include <cstdio>
 #include <string>
 #include <string_view>
 #include <type_traits>
@@ -81,38 +78,6 @@ private:
         std::string option, value, words;
     };
     std::vector<assumption> all_;
-};
-
-/// A line on standard error that says how far the work is: on a terminal, if it lasts; gone when it is done.
-class progress_line {
-public:
-    explicit progress_line(char const* program) : program_(program), terminal_(isatty(STDERR_FILENO) == 1) {}
-    ~progress_line() {
-        if (!shown_.empty()) write(std::string(shown_.size(), ' ') + "\r");
-    }
-    progress_line(progress_line const&) = delete;
-    progress_line& operator=(progress_line const&) = delete;
-
-    /// @param done callable: -> std::string, how far it is; called only if that is shown
-    template <std::invocable Done>
-    void show(Done const& done) {
-        if (!terminal_ || clock::now() < next_) return;
-        next_ = clock::now() + std::chrono::milliseconds(200);
-        shown_ = fmt::format("{:<{}}", fmt::format("{}: {}", program_, done()), shown_.size());
-        write(shown_ + "\r");
-    }
-
-private:
-    using clock = std::chrono::steady_clock;
-    static void write(std::string const& text) {
-        std::fputs(text.c_str(), stderr);
-        std::fflush(stderr);
-    }
-
-    char const* program_;
-    bool terminal_;
-    clock::time_point next_ = clock::now() + std::chrono::seconds(1);
-    std::string shown_;
 };
 
 std::string in_hours(units::time t);

@@ -75,7 +75,8 @@ std::string wording::strength(mass_fraction w) const {
 }
 
 std::string wording::strength_difference(double percent_vol) const {
-    return us ? fmt::format("{:.1f} US proof", 2.0 * percent_vol) : fmt::format("{:.2f} % vol", percent_vol);
+    double const shown = us ? 2.0 * percent_vol : percent_vol;
+    return fmt::format("{:.3g} {}", shown < 0.005 ? 0.0 : shown, us ? "US proof" : "% vol");
 }
 
 std::string wording::fractions(mass_fraction w) const {

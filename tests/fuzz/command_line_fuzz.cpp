@@ -5,9 +5,11 @@
 
 #include "drawing.hpp"
 #include "points.hpp"
+#include "progress.hpp"
 #include "still_program.hpp"
 #include "uncertainty_program.hpp"
 
+#include <aqueth/array.hpp>
 #include <aqueth/correlation/balling.hpp>
 #include <aqueth/correlation/excise_notice_226.hpp>
 #include <aqueth/correlation/fermentation.hpp>
@@ -15,6 +17,7 @@
 #include <aqueth/measured_equilibrium.hpp>
 
 #include <array>
+#include <cmath>
 #include <functional>
 #include <map>
 #include <numeric>

@@ -66,7 +66,7 @@ void parse(int which, given const& g) {
     case 19: HOSTILE_REQUIRE(std::isfinite(read_share(g))); return;
     case 20: HOSTILE_WITHIN(read_extract(g).degrees(), -10.0, 70.0); return;
     default:
-        for (given const& part : parts_of(g, ';')) HOSTILE_REQUIRE(part.text.find(';') == std::string::npos);
+        for (given const& part : parts_of(g)) HOSTILE_REQUIRE(part.text.find(';') == std::string::npos);
         return;
     }
 }

@@ -132,8 +132,8 @@ refuses(correct_reading.value_left_out "correct_reading --reading --temperature 
     "--reading needs a value")
 refuses(correct_reading.twice "correct_reading --reading '84 %vol' --reading '85 %vol' --temperature '31 C'"
     "^correct_reading: --reading is given more than once\n$")
-refuses(correct_reading.line_break "correct_reading --reading '84 %vol' --temperature $'31\\nC'"
-    "unknown unit")
+answers(correct_reading.line_break "correct_reading --reading '84 %vol' --temperature $'31\\nC\\r'"
+    "^True strength 80[.]76 ")
 # What is refused can be told from the range.
 refuses(correct_reading.hair_too_hot "correct_reading --reading '40 %vol' --temperature '40.00000001 C'"
     "temperature 40[.]00000001 °C is outside -20 to 40 °C")

@@ -5,12 +5,21 @@ set(spirit "--reading '84 %vol' --temperature '31 C'")
 
 answers(judge_uncertainty.dilution "judge_uncertainty ${spirit} --amount '2 L' --target '45 %vol'"
     [[^The product will have 45[.]00 % vol, give or take 0[.]33 [(]95 %[)][.]
-.*strength of the spirit: 80[.]76 % vol, standard uncertainty 0[.]19 % vol
+50 % of the variance rests on limits of error from memory.*strength of the spirit: 80[.]76 % vol, standard uncertainty 0[.]19 % vol
 .*error of the alcoholmeter in halves, verified +0[.]14 % vol +1[.]038[0-9]* +0[.]15 +62[.]1 %
 .*100000 draws: standard uncertainty 0[.]19, interval 80[.]4.*water to add: 1[.]640 kg, standard uncertainty 0[.]013 kg
-.*strength of the product: 45[.]00 % vol, standard uncertainty 0[.]1[67].*local law]])
+.*strength of the product: 45[.]00 % vol, standard uncertainty 0[.]1[67] % vol
+.*alcoholmeter in halves, verified: ±0[.]25 % vol, read: Reichsgesetzblatt 1885.*an old rule: alcoholmeters sold today are of the classes I to III.*measuring cylinder, 2000 mL, class B: ±20 mL, from memory: ISO 4788.*local law]])
 answers(judge_uncertainty.strength "judge_uncertainty ${spirit}"
     "^The spirit has 80[.]76 % vol, give or take 0[.]37 .*strength of the spirit.*local law")
+answers(judge_uncertainty.nothing_from_memory
+    "judge_uncertainty ${spirit} --amount '2 L' --target '45 %vol' --measure '10 mL' | grep -c memory || true" "^0\n$")
+answers(judge_uncertainty.class_from_memory "judge_uncertainty ${spirit} --alcoholmeter alcoholmeter-II"
+    "^The spirit has [^\n]*\n[0-9]+ % of the variance rests on limits of error from memory")
+# On a terminal, which script(1) is for the program, long work shows how far it is; else nothing but the answer comes.
+answers(judge_uncertainty.progress
+    "script -qec \"judge_uncertainty ${spirit} --draws 10000000\" /dev/null"
+    "judge_uncertainty: [0-9]+ % of the draws for the strength of the spirit.*10000000 draws")
 answers(judge_uncertainty.by_mass "judge_uncertainty ${spirit} --amount '2 kg' --target '45 %vol' --balance '2 g'"
     "error of the balance, class III, spirit +0[.]0023 kg .*error of the balance, class III, water +0[.]0023 kg")
 answers(judge_uncertainty.no_measure_in_a_weighing
@@ -31,7 +40,7 @@ answers(judge_uncertainty.csv "judge_uncertainty --reading '84 %vol' --temperatu
 "strength of the spirit","reading",84,% vol,0,1,0,0
 "strength of the spirit","error of the alcoholmeter in halves, verified",0,% vol,0[.]1443375[0-9]*,(1|0[.]9999|1[.]0000)]])
 answers(judge_uncertainty.json "judge_uncertainty ${spirit} --json"
-    [["confidence": 0[.]95,.*"estimate": 80[.]7649.*"draws": {.*"number": 100000.*"budget":.*"evaluation": "B"]])
+    [["confidence": 0[.]95,.*"estimate": 80[.]7649.*"draws": {.*"number": 100000.*"budget":.*"evaluation": "B".*"limits_seen": "read"]])
 answers(judge_uncertainty.same_every_time
     "a=$(judge_uncertainty ${spirit} --json) && [ \"$a\" = \"$(judge_uncertainty ${spirit} --json)\" ] && echo '{}' || echo differs"
     "^{}\n$")
@@ -74,3 +83,7 @@ refuses(judge_uncertainty.overloaded_balance
     "--balance '0[.]1 g': load in scale intervals 16[0-9.]+ is outside 0 to 10000")
 refuses(judge_uncertainty.formula_in_kilograms "judge_uncertainty ${spirit} --formula-error '0.1 kg'"
     "'kg' is the unit of a mass; expected a density")
+# Proof counts twice the % vol at 60 °F: the uncertainty doubles, the strength does not quite.
+answers(judge_uncertainty.us
+    "judge_uncertainty --reading '84 %vol' --temperature '88 F' --amount '0.5 gal' --target '90 proof' --draws 10000"
+    "^The product will have 90[.]0 US proof, give or take 0[.][67][0-9]* .*\nAdd 3[.][0-9]+ lb of water by the balance.*water to add: 3[.][0-9]* lb.* °F .*strength of the product: 90")

@@ -20,7 +20,7 @@ answers(print_table.published_dilution
     "^spirit .%vol at 15 C.,85 %vol at 15 C,90 %vol at 15 C\n95,13[.]3[0-9]*,6[.]4[0-9]*\n$")
 answers(print_table.water_by_mass
     "print_table water-by-mass --amount '1 kg' --rows '50 %mass' --columns '25 to 75 %mass by 25'"
-    " 50 +1[.]0000 +0[.]0000 +-\n.*-: frozen, off the scale, or stronger")
+    " 50 +1[.]000[0-9] +0[.]0000 +-\n.*-: frozen, off the scale, or stronger")
 answers(print_table.csv
     "print_table density --rows '0 to 10 %mass by 10' --columns '-5 to 20 C by 25' --csv"
     "^strength .%mass.,-5 C,20 C\n0,,998[.]20123\n10,,981[.]8[0-9]*\n$")
@@ -79,3 +79,10 @@ refuses(print_table.hot_water
     "--temperature '41 C': temperature 41 °C is outside 0 to 40 °C")
 refuses(print_table.two_forms "print_table density --rows '1 to 2 %vol' --columns '1 to 2 C' --json --csv"
     "either --json or --csv")
+# 27 CFR 30.65, table 5: 190 proof weighs 6.79434 lb a gallon at 60 F (R 22: within a few units of the fifth digit).
+answers(print_table.us_density "print_table density --rows '190 proof' --columns '60 F'"
+    "^Weight in lb/US gal, in air.* 190 +6[.]794[0-9]\n")
+answers(print_table.us_water "print_table water-by-volume --rows '190 proof' --columns '100 proof'"
+    "^US gal of water for 1 gal of spirit, measured at 60 °F.* 190 +0[.][0-9]+\n")
+answers(print_table.metric_for_machines "print_table density --rows '190 proof' --columns '60 F' --csv"
+    "\n190,81[0-9][.]")

@@ -219,10 +219,11 @@ TEST(Refusals, NameTheOptionThatAnArgumentCameFrom) {
         }
         return {};
     };
-    EXPECT_EQ(
-        message({{"volume", other}, {"temperature", temperature}}).rfind("--temperature '-1 C': temp", 0),
-        0u);
-    EXPECT_EQ(message({{"volume", other}}).rfind("density: temperature -1 ", 0), 0u) << "nobody's fault";
+    EXPECT_EQ(message({{argument::volume, other}, {argument::temperature, temperature}})
+                  .rfind("--temperature '-1 C': temp", 0),
+              0u);
+    EXPECT_EQ(message({{argument::volume, other}}).rfind("density: temperature -1 ", 0), 0u)
+        << "nobody's fault";
 }
 
 TEST(Refusals, AreOneShortLine) {
@@ -242,17 +243,35 @@ TEST(Locale, ChangesNothing) {
     std::locale const before = std::locale::global(std::locale(std::locale::classic(), new decimal_comma));
     EXPECT_EQ(litres("1234.5 L"), 1234.5);
     EXPECT_NE(refusal(as_volume, "1234,5 L").find("decimal point"), std::string::npos);
-    EXPECT_EQ(number(1234.5), "1234.5");
+    EXPECT_EQ(number(1234.5, 5), "1234.5");
     EXPECT_EQ(wording{}.volume(12345.6 * litre), "12346 L");
-    EXPECT_EQ(json(1234.5).dump(), "1234.5");
+    EXPECT_EQ(json(1234.5).text(), "1234.5");
     std::locale::global(before);
+}
+
+TEST(Json, IsWrittenAsItWasBuilt) {
+    json const object{
+        {"number", 0.5}, {"count", 3}, {"text", "a \"b\""}, {"nothing", nullptr}, {"truth", true}};
+    EXPECT_EQ(object.text(), "{\n  \"number\": 0.5,\n  \"count\": 3,\n  \"text\": \"a \\\"b\\\"\",\n  "
+                             "\"nothing\": null,\n  \"truth\": true\n}");
+    EXPECT_EQ(json({1.0, 2.0}).text(), "[\n  1.0,\n  2.0\n]");
+    EXPECT_EQ(json({"two", "words"}).text(), "[\n  \"two\",\n  \"words\"\n]");
+    EXPECT_EQ(json(std::vector<double>{}).text(), "[]");
+    EXPECT_EQ(json::object().text(), "{}");
+    EXPECT_EQ(json(std::numeric_limits<double>::infinity()).text(), "null");
+    EXPECT_EQ(json("\xff").text(), "\"\xef\xbf\xbd\"");  // no UTF-8: the sign for what cannot be shown
+    json changed;
+    changed["list"].push_back(1);
+    changed["list"].push_back({{"a", 2}});
+    changed.update({{"list", 7}, {"more", json::array()}});
+    EXPECT_EQ(changed.text(), "{\n  \"list\": 7,\n  \"more\": []\n}");
 }
 
 TEST(Numbers, HaveSignificantDigitsAndNoExponent) {
     EXPECT_EQ(number(0.0), "0");
     EXPECT_EQ(number(-1e-17), "0");
-    EXPECT_EQ(number(1.63982353), "1.6398");
-    EXPECT_EQ(number(-0.0123456), "-0.012346");
+    EXPECT_EQ(number(1.63982353), "1.640");
+    EXPECT_EQ(number(-0.0123456, 5), "-0.012346");
     EXPECT_EQ(number(123456.7), "123457");
     EXPECT_EQ(number(1e9), "1000000000");
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <aqueth/correlation/source.hpp>
+#include <aqueth/numeric/real.hpp>
 
 /// Weighing in air: the conventional densities of air and of the weights, and what follows from them.
 namespace aqueth::correlation::air_buoyancy {
@@ -18,7 +19,7 @@ inline constexpr double weights = 8000.0;  ///< conventional density of the weig
 /// What a balance set with weights of 8000 kg/m3 shows, in conventional air, for one unit of true mass.
 /// @param rho density of what lies on the balance, kg/m3, well above that of air
 /// @return indication divided by mass, a little below 1 (0.9989 for water)
-template <class T>
+template <numeric::real T>
 constexpr T indication_per_mass(T const& rho) {
     return (T(1) - T(air) / rho) / (T(1) - T(air / weights));
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <aqueth/correlation/source.hpp>
+#include <aqueth/numeric/real.hpp>
 
 #include <array>
 #include <cstddef>
@@ -36,7 +37,7 @@ inline constexpr double carbon_dioxide_per_alcohol = 0.9565;  ///< grams of carb
 /// @param a  alcohol, % mass of the fermented wash
 /// @param re real extract, % mass of the fermented wash
 /// @return original extract, % mass of the wash before fermentation
-template <class T>
+template <numeric::real T>
 constexpr T original_extract(T const& a, T const& re) {
     return T(100) * (T(extract_per_alcohol) * a + re) / (T(100) + T(extract_per_alcohol - 1.0) * a);
 }
@@ -45,7 +46,7 @@ constexpr T original_extract(T const& a, T const& re) {
 /// @param oe original extract, % mass
 /// @param re real extract, % mass
 /// @return alcohol, % mass of the fermented wash
-template <class T>
+template <numeric::real T>
 constexpr T alcohol(T const& oe, T const& re) {
     return (oe - re) / (T(extract_per_alcohol) - T((extract_per_alcohol - 1.0) / 100.0) * oe);
 }
@@ -54,7 +55,7 @@ constexpr T alcohol(T const& oe, T const& re) {
 /// @param oe original extract, % mass
 /// @param a  alcohol, % mass of the fermented wash
 /// @return real extract, % mass
-template <class T>
+template <numeric::real T>
 constexpr T real_extract_from_alcohol(T const& oe, T const& a) {
     return oe - a * (T(extract_per_alcohol) - T((extract_per_alcohol - 1.0) / 100.0) * oe);
 }
@@ -72,7 +73,7 @@ inline constexpr double weight_of_apparent = 0.8192;  ///< of the apparent extra
 /// @param oe original extract, % mass
 /// @param ae apparent extract, % mass
 /// @return real extract, % mass
-template <class T>
+template <numeric::real T>
 constexpr T real_extract(T const& oe, T const& ae) {
     return T(weight_of_original) * oe + T(weight_of_apparent) * ae;
 }
@@ -97,7 +98,7 @@ inline constexpr std::array<factor_row, 31> factors{{
 
 /// @param oe original extract, 6 to 30 % mass
 /// @return factor, by straight lines between the rows
-template <class T>
+template <numeric::real T>
 constexpr T factor(T const& oe) {
     std::size_t above = 1;
     while (above + 1 < factors.size() && oe > T(factors[above].original_extract)) ++above;

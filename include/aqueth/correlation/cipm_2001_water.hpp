@@ -2,6 +2,7 @@
 #pragma once
 
 #include <aqueth/correlation/source.hpp>
+#include <aqueth/numeric/real.hpp>
 
 /// CIPM-2001 formula for the density of air-free water at 101.325 kPa: the second source for water.
 namespace aqueth::correlation::cipm_2001_water {
@@ -19,14 +20,14 @@ inline constexpr double highest_celsius = 40.0;  ///< upper end of the range, °
 
 /// @param t temperature, °C (ITS-90)
 /// @return whether the formula is defined there
-template <class T>
+template <numeric::real T>
 constexpr bool covers(T const& t) {
     return t >= T(lowest_celsius) && t <= T(highest_celsius);
 }
 
 /// @param t temperature, °C (ITS-90), 0 to 40; not checked, NaN in gives NaN out
 /// @return density of water, kg/m3
-template <class T>
+template <numeric::real T>
 constexpr T density(T const& t) {
     T const a = t - T(3.983035);  // from the temperature of greatest density
     return T(999.974950) * (T(1) - a * a * (t + T(301.797)) / (T(522528.9) * (t + T(69.34881))));

@@ -10,6 +10,7 @@
 #include <aqueth/correlation/second_virial_crc.hpp>
 #include <aqueth/correlation/source.hpp>
 #include <aqueth/correlation/water_saturation_wagner_pruss.hpp>
+#include <aqueth/numeric/real.hpp>
 
 /// Enthalpies and heat capacities of liquid and vapour mixtures of ethanol and water; each pure liquid has
 /// the enthalpy zero at 273.15 K.
@@ -43,7 +44,7 @@ inline constexpr double highest_celsius = 116.85;  ///< upper end of the range, 
 
 /// @param t temperature, K
 /// @return whether the correlations reach there
-template <class T>
+template <numeric::real T>
 constexpr bool covers(T const& t) {
     return t >= T(lowest_kelvin) && t <= T(highest_kelvin);
 }
@@ -51,7 +52,7 @@ constexpr bool covers(T const& t) {
 namespace detail {
 
 /// Clapeyron's equation.
-template <class T>
+template <numeric::real T>
 T vaporization(T const& t, numeric::value_and_slope<T> const& ln_p, T const& b, double liquid_volume) {
     using std::exp;
     return t * ln_p.slope * (T(gas_constant::molar) * t + exp(ln_p.value) * (b - T(liquid_volume)));
@@ -61,7 +62,7 @@ T vaporization(T const& t, numeric::value_and_slope<T> const& ln_p, T const& b, 
 
 /// @param t temperature, K, 273.16 to 390
 /// @return enthalpy of vaporization of pure ethanol at saturation, J/mol
-template <class T>
+template <numeric::real T>
 T ethanol_vaporization(T const& t) {
     return detail::vaporization(t, ethanol_saturation_poling::ln_pressure_and_slope(t),
                                 ethanol_second_virial::coefficient(t).value, modified_raoult::ethanol_volume);
@@ -69,7 +70,7 @@ T ethanol_vaporization(T const& t) {
 
 /// @param t temperature, K, 273.16 to 390
 /// @return enthalpy of vaporization of pure water at saturation, J/mol
-template <class T>
+template <numeric::real T>
 T water_vaporization(T const& t) {
     return detail::vaporization(t, water_saturation_wagner_pruss::ln_pressure_and_slope(t),
                                 second_virial_crc::water(t).value, modified_raoult::water_volume);
@@ -77,14 +78,14 @@ T water_vaporization(T const& t) {
 
 /// @param t temperature, K, 273.16 to 390
 /// @return enthalpy of pure liquid ethanol, J/mol
-template <class T>
+template <numeric::real T>
 constexpr T ethanol_liquid(T const& t) {
     return heat_capacity_perry::ethanol_liquid_enthalpy(t);
 }
 
 /// @param t temperature, K, 273.16 to 390
 /// @return enthalpy of pure liquid water, J/mol
-template <class T>
+template <numeric::real T>
 constexpr T water_liquid(T const& t) {
     return heat_capacity_perry::water_liquid_enthalpy(t);
 }
@@ -92,7 +93,7 @@ constexpr T water_liquid(T const& t) {
 /// @param x mole fraction of ethanol in the liquid, 0 to 1
 /// @param t temperature, K, 273.16 to 390
 /// @return enthalpy of the liquid, J/mol
-template <class T>
+template <numeric::real T>
 T liquid(T const& x, T const& t) {
     return x * ethanol_liquid(t) + (T(1) - x) * water_liquid(t) + excess_gibbs::enthalpy(x, t).molar;
 }
@@ -100,7 +101,7 @@ T liquid(T const& x, T const& t) {
 /// @param x mole fraction of ethanol in the liquid, 0 to 1
 /// @param t temperature, K, 273.16 to 390
 /// @return heat capacity of the liquid, J/(mol K): the derivative of its enthalpy
-template <class T>
+template <numeric::real T>
 T liquid_heat_capacity(T const& x, T const& t) {
     return x * heat_capacity_perry::ethanol_liquid(t) + (T(1) - x) * heat_capacity_perry::water_liquid(t) +
            excess_gibbs::heat_capacity(x, t).molar;
@@ -110,7 +111,7 @@ T liquid_heat_capacity(T const& x, T const& t) {
 /// @param t temperature, K, 273.16 to 390
 /// @param p pressure, Pa, up to that of the dew point
 /// @return enthalpy of the vapour, J/mol
-template <class T>
+template <numeric::real T>
 T vapour(T const& y, T const& t, T const& p) {
     auto const b1 = ethanol_second_virial::coefficient(t);
     auto const b2 = second_virial_crc::water(t);
@@ -132,7 +133,7 @@ T vapour(T const& y, T const& t, T const& p) {
 /// @param t temperature, K, 273.16 to 390
 /// @param p pressure, Pa, up to that of the dew point
 /// @return heat capacity, J/(mol K)
-template <class T>
+template <numeric::real T>
 T vapour_heat_capacity(T const& y, T const& t, T const& p) {
     T const c1 = ethanol_second_virial::coefficient(t).curvature, c2 = second_virial_crc::water(t).curvature;
     T const z = T(1) - y;

@@ -4,6 +4,7 @@
 #include <aqueth/correlation/source.hpp>
 #include <aqueth/correlation/wagner_form.hpp>
 #include <aqueth/numeric/polynomial.hpp>
+#include <aqueth/numeric/real.hpp>
 
 #include <array>
 #include <cmath>
@@ -32,7 +33,7 @@ inline constexpr std::array<double, 4> a{-8.68587, 1.17831, -4.8762, 1.588};
 
 /// @param th one less reduced temperature
 /// @return the sum of the terms and its derivative
-template <class T>
+template <numeric::real T>
 numeric::value_and_slope<T> series(T const& th) {
     using std::sqrt;
     T const root = sqrt(th), th4 = th * th * th * th;
@@ -44,14 +45,14 @@ numeric::value_and_slope<T> series(T const& th) {
 
 /// @param t temperature, K
 /// @return whether the equation is defined there
-template <class T>
+template <numeric::real T>
 constexpr bool covers(T const& t) {
     return t >= T(lowest_kelvin) && t <= T(highest_kelvin);
 }
 
 /// @param t temperature, K, 159.05 to 513.92; not checked, NaN in gives NaN out
 /// @return natural logarithm of the saturation pressure in Pa, and its derivative d ln p/dT, 1/K
-template <class T>
+template <numeric::real T>
 numeric::value_and_slope<T> ln_pressure_and_slope(T const& t) {
     return wagner_form::ln_pressure_and_slope([](T const& th) { return detail::series(th); }, highest_kelvin,
                                               critical_pascal, t);
@@ -59,7 +60,7 @@ numeric::value_and_slope<T> ln_pressure_and_slope(T const& t) {
 
 /// @param t temperature, K, 159.05 to 513.92; not checked, NaN in gives NaN out
 /// @return saturation pressure, Pa
-template <class T>
+template <numeric::real T>
 T pressure(T const& t) {
     using std::exp;
     return exp(ln_pressure_and_slope(t).value);
@@ -68,7 +69,7 @@ T pressure(T const& t) {
 /// @param p pressure, Pa, between the saturation pressures at the ends of the range; not checked, NaN in
 ///         gives NaN out
 /// @return boiling temperature, K, to rounding, and its derivative dT/dp, K/Pa
-template <class T>
+template <numeric::real T>
 numeric::value_and_slope<T> temperature_and_slope(T const& p) {
     return wagner_form::temperature_and_slope([](T const& t) { return ln_pressure_and_slope(t); },
                                               lowest_kelvin, highest_kelvin, 351.437, p);
@@ -77,7 +78,7 @@ numeric::value_and_slope<T> temperature_and_slope(T const& p) {
 /// @param p pressure, Pa, between the saturation pressures at the ends of the range; not checked, NaN in
 ///         gives NaN out
 /// @return boiling temperature, K, to rounding
-template <class T>
+template <numeric::real T>
 T temperature(T const& p) {
     return temperature_and_slope(p).value;
 }

@@ -3,6 +3,7 @@
 
 #include <aqueth/correlation/second_virial_crc.hpp>
 #include <aqueth/correlation/source.hpp>
+#include <aqueth/numeric/real.hpp>
 
 /// Second virial coefficient of ethanol vapour that agrees with its measured enthalpies of vaporization:
 /// B = -1.29e-3 m3/mol (351.44 K/T)^6.
@@ -26,14 +27,14 @@ inline constexpr double highest_kelvin = 393.15;  ///< upper end of the range, K
 
 /// @param t temperature, K
 /// @return whether it is used there
-template <class T>
+template <numeric::real T>
 constexpr bool covers(T const& t) {
     return t >= T(lowest_kelvin) && t <= T(highest_kelvin);
 }
 
 /// @param t temperature, K, 273.15 to 393.15; not checked, NaN in gives NaN out
 /// @return second virial coefficient with its derivatives
-template <class T>
+template <numeric::real T>
 constexpr second_virial_crc::virial_coefficient<T> coefficient(T const& t) {
     T const ratio = T(351.44) / t, cube = ratio * ratio * ratio;
     T const value = T(-1.29e-3) * cube * cube;

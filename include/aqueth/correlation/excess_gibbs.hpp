@@ -5,6 +5,7 @@
 #include <aqueth/correlation/gas_constant.hpp>
 #include <aqueth/correlation/skewed_redlich_kister.hpp>
 #include <aqueth/correlation/source.hpp>
+#include <aqueth/numeric/real.hpp>
 
 #include <array>
 
@@ -30,18 +31,18 @@ inline constexpr double highest_kelvin = 393.15;  ///< upper end of the range, K
 /// @param x mole fraction of ethanol
 /// @param t temperature, K
 /// @return whether the fit reaches there
-template <class T>
+template <numeric::real T>
 constexpr bool covers(T const& x, T const& t) {
     return x >= T(0) && x <= T(1) && t >= T(lowest_kelvin) && t <= T(highest_kelvin);
 }
 
 /// A molar excess property with its partial molar properties (ethanol, water) and its curvature in x.
-template <class T>
+template <numeric::real T>
 using excess_property = skewed_redlich_kister::excess_property<T>;
 
 /// @param t temperature, K
 /// @return the functions of temperature that `evaluate` takes
-template <class T>
+template <numeric::real T>
 skewed_redlich_kister::functions_of_temperature<T> at_temperature(T const& t) {
     return skewed_redlich_kister::at_temperature(t, reference_kelvin);
 }
@@ -50,7 +51,7 @@ skewed_redlich_kister::functions_of_temperature<T> at_temperature(T const& t) {
 /// @param x mole fraction of ethanol, 0 to 1
 /// @param f one set of the functions of temperature
 /// @return the property divided by R T (gibbs, enthalpy) or R (heat_capacity)
-template <class T>
+template <numeric::real T>
 excess_property<T> evaluate(T const& x, std::array<T, 4> const& f) {
     return skewed_redlich_kister::series(x, skew, static_cast<int>(coefficients.size()), [&](int k) -> T {
         auto const& c = coefficients[static_cast<std::size_t>(k)];
@@ -62,7 +63,7 @@ excess_property<T> evaluate(T const& x, std::array<T, 4> const& f) {
 /// @param t temperature, K, 273.15 to 393.15
 /// @return excess Gibbs energy over R T; its partial molar properties are the logarithms of the activity
 ///         coefficients of ethanol and water
-template <class T>
+template <numeric::real T>
 excess_property<T> reduced_gibbs(T const& x, T const& t) {
     return evaluate(x, at_temperature(t).gibbs);
 }
@@ -70,7 +71,7 @@ excess_property<T> reduced_gibbs(T const& x, T const& t) {
 /// @param x mole fraction of ethanol, 0 to 1
 /// @param t temperature, K, 273.15 to 393.15
 /// @return excess enthalpy (heat of mixing), J/mol
-template <class T>
+template <numeric::real T>
 excess_property<T> enthalpy(T const& x, T const& t) {
     auto const h = evaluate(x, at_temperature(t).enthalpy);
     T const rt = T(gas_constant::molar) * t;
@@ -80,7 +81,7 @@ excess_property<T> enthalpy(T const& x, T const& t) {
 /// @param x mole fraction of ethanol, 0 to 1
 /// @param t temperature, K, 273.15 to 393.15
 /// @return excess heat capacity at constant pressure, J/(mol K)
-template <class T>
+template <numeric::real T>
 excess_property<T> heat_capacity(T const& x, T const& t) {
     auto const c = evaluate(x, at_temperature(t).heat_capacity);
     T const r = T(gas_constant::molar);

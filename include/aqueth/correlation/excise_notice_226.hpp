@@ -2,6 +2,7 @@
 #pragma once
 
 #include <aqueth/correlation/source.hpp>
+#include <aqueth/numeric/real.hpp>
 
 #include <array>
 #include <cstddef>
@@ -35,7 +36,7 @@ inline constexpr double greatest_fall = 100.75;
 
 /// @param fall original less present gravity in degrees, 0 to 100.7; not checked, NaN in gives NaN out
 /// @return alcoholic strength, % vol
-template <class T>
+template <numeric::real T>
 constexpr T percent_vol(T const& fall) {
     std::size_t k = 0;
     // The rows are printed to 0.1 degrees: what lies between two belongs to the nearer.

@@ -3,6 +3,7 @@
 
 #include <aqueth/correlation/freezing_point_table.hpp>
 #include <aqueth/correlation/source.hpp>
+#include <aqueth/numeric/real.hpp>
 
 #include <cstddef>
 
@@ -21,14 +22,14 @@ inline constexpr double highest_mass_fraction = 0.68;  ///< upper end of the ran
 
 /// @param w mass fraction of ethanol
 /// @return whether the table reaches there
-template <class T>
+template <numeric::real T>
 constexpr bool covers(T const& w) {
     return w >= T(0) && w <= T(highest_mass_fraction);
 }
 
 /// @param w mass fraction of ethanol, 0 to 0.68; not checked, NaN in gives NaN out
 /// @return freezing point in °C, by straight lines between the rows of the table
-template <class T>
+template <numeric::real T>
 constexpr T celsius(T const& w) {
     T const percent = T(100) * w;
     std::size_t above = 1;

@@ -3,6 +3,7 @@
 
 #include <aqueth/correlation/source.hpp>
 #include <aqueth/numeric/polynomial.hpp>
+#include <aqueth/numeric/real.hpp>
 
 #include <array>
 #include <cmath>
@@ -25,7 +26,7 @@ inline constexpr double highest_kelvin = 390.0;  ///< upper end of the range all
 
 /// @param t temperature, K
 /// @return whether all four equations are defined there
-template <class T>
+template <numeric::real T>
 constexpr bool covers(T const& t) {
     return t >= T(lowest_kelvin) && t <= T(highest_kelvin);
 }
@@ -42,7 +43,7 @@ inline constexpr coefficients water_ideal_gas{0.33363e5, 0.26790e5, 2.6105e3, 0.
 /// @param c coefficients of 1, t, t^2, ..., J/(kmol K)
 /// @param t temperature, K
 /// @return integral of the heat capacity from 273.15 K to t, J/mol
-template <class T>
+template <numeric::real T>
 constexpr T integral(coefficients const& c, T const& t) {
     coefficients const d{c[0], c[1] / 2, c[2] / 3, c[3] / 4, c[4] / 5};
     constexpr double from = 273.15;
@@ -52,7 +53,7 @@ constexpr T integral(coefficients const& c, T const& t) {
 /// @param c coefficients of DIPPR equation 107, J/(kmol K) and K
 /// @param t temperature, K
 /// @return c0 + c1 (u/sinh u)^2 + c3 (v/cosh v)^2, u = c2/t, v = c4/t, in J/(mol K)
-template <class T>
+template <numeric::real T>
 T hyperbolic(coefficients const& c, T const& t) {
     using std::cosh;
     using std::sinh;
@@ -65,42 +66,42 @@ T hyperbolic(coefficients const& c, T const& t) {
 
 /// @param t temperature, K, 159.05 to 390; not checked, NaN in gives NaN out
 /// @return heat capacity of liquid ethanol, J/(mol K)
-template <class T>
+template <numeric::real T>
 constexpr T ethanol_liquid(T const& t) {
     return T(1e-3) * numeric::polynomial(detail::ethanol_liquid, t);
 }
 
 /// @param t temperature, K, 273.16 to 533.15; not checked, NaN in gives NaN out
 /// @return heat capacity of liquid water, J/(mol K)
-template <class T>
+template <numeric::real T>
 constexpr T water_liquid(T const& t) {
     return T(1e-3) * numeric::polynomial(detail::water_liquid, t);
 }
 
 /// @param t temperature, K, 159.05 to 390; not checked, NaN in gives NaN out
 /// @return enthalpy of liquid ethanol less that at 273.15 K, J/mol
-template <class T>
+template <numeric::real T>
 constexpr T ethanol_liquid_enthalpy(T const& t) {
     return detail::integral(detail::ethanol_liquid, t);
 }
 
 /// @param t temperature, K, 273.16 to 533.15; not checked, NaN in gives NaN out
 /// @return enthalpy of liquid water less that at 273.15 K, J/mol
-template <class T>
+template <numeric::real T>
 constexpr T water_liquid_enthalpy(T const& t) {
     return detail::integral(detail::water_liquid, t);
 }
 
 /// @param t temperature, K, 200 to 1500; not checked, NaN in gives NaN out
 /// @return heat capacity of ethanol as an ideal gas, J/(mol K)
-template <class T>
+template <numeric::real T>
 T ethanol_ideal_gas(T const& t) {
     return detail::hyperbolic(detail::ethanol_ideal_gas, t);
 }
 
 /// @param t temperature, K, 200 to 1500; not checked, NaN in gives NaN out
 /// @return heat capacity of water as an ideal gas, J/(mol K)
-template <class T>
+template <numeric::real T>
 T water_ideal_gas(T const& t) {
     return detail::hyperbolic(detail::water_ideal_gas, t);
 }

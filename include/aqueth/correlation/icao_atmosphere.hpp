@@ -2,6 +2,7 @@
 #pragma once
 
 #include <aqueth/correlation/source.hpp>
+#include <aqueth/numeric/real.hpp>
 
 #include <cmath>
 
@@ -27,14 +28,14 @@ inline constexpr double exponent = 9.80665 * 28.9644 / (8314.32 * lapse_rate);
 
 /// @param metres altitude above sea level, m
 /// @return whether the atmosphere's lowest layer reaches there
-template <class T>
+template <numeric::real T>
 constexpr bool covers(T const& metres) {
     return metres >= T(lowest_metres) && metres <= T(highest_metres);
 }
 
 /// @param metres altitude above sea level, m, -500 to 11000; not checked, NaN in gives NaN out
 /// @return pressure, Pa
-template <class T>
+template <numeric::real T>
 T pressure(T const& metres) {
     using std::pow;
     T const geopotential = T(earth_radius) * metres / (T(earth_radius) + metres);

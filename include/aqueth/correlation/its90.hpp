@@ -3,6 +3,7 @@
 
 #include <aqueth/correlation/source.hpp>
 #include <aqueth/numeric/polynomial.hpp>
+#include <aqueth/numeric/real.hpp>
 
 #include <array>
 
@@ -23,7 +24,7 @@ inline constexpr std::array<double, 9> difference{0.0,       -0.148759, -0.26740
 
 /// @param t90 temperature, °C (ITS-90), -200 to 630; not checked
 /// @return the same temperature on IPTS-68, °C: 20 °C is 20.005 °C, 40 °C is 40.010 °C
-template <class T>
+template <numeric::real T>
 constexpr T t68_from_t90(T const& t90) {
     return t90 - numeric::polynomial(detail::difference, T(t90 / T(630)));
 }
@@ -32,7 +33,7 @@ constexpr T t68_from_t90(T const& t90) {
 /// @return the same temperature on ITS-90, °C
 /// @note Substitution: the difference changes by less than 1e-3 of a change in its argument, so each round
 ///       gains three digits.
-template <class T>
+template <numeric::real T>
 constexpr T t90_from_t68(T const& t68) {
     T t90 = t68;
     for (int k = 0; k < 4; ++k) t90 = t68 + numeric::polynomial(detail::difference, T(t90 / T(630)));

@@ -5,6 +5,7 @@
 #include <aqueth/correlation/gas_constant.hpp>
 #include <aqueth/correlation/second_virial_crc.hpp>
 #include <aqueth/correlation/source.hpp>
+#include <aqueth/numeric/real.hpp>
 
 #include <cmath>
 #include <limits>
@@ -33,7 +34,7 @@ inline constexpr double ethanol_volume = 61e-6;  ///< molar volume of liquid eth
 inline constexpr double water_volume = 18.3e-6;  ///< molar volume of liquid water, near 50 °C, m3/mol
 
 /// The non-ideality of the vapour at one temperature.
-template <class T>
+template <numeric::real T>
 struct vapour {
     T ethanol;  ///< (B11 - v1)/(R T), 1/Pa
     T water;    ///< (B22 - v2)/(R T), 1/Pa
@@ -45,7 +46,7 @@ struct vapour {
 /// @param ratio B12 over the mean of the two
 /// @param t  temperature, K
 /// @return the vapour with these coefficients
-template <class T>
+template <numeric::real T>
 vapour<T> virial_vapour(T const& b1, T const& b2, double ratio, T const& t) {
     T const rt = T(gas_constant::molar) * t;
     return {(b1 - T(ethanol_volume)) / rt, (b2 - T(water_volume)) / rt, T(ratio - 1) * (b1 + b2) / rt};
@@ -53,7 +54,7 @@ vapour<T> virial_vapour(T const& b1, T const& b2, double ratio, T const& t) {
 
 /// @param t temperature, K, 273.15 to 393.15
 /// @return the vapour of ethanol and water
-template <class T>
+template <numeric::real T>
 vapour<T> virial_vapour(T const& t) {
     return virial_vapour(ethanol_second_virial::coefficient(t).value, second_virial_crc::water(t).value,
                          cross_ratio, t);
@@ -61,7 +62,7 @@ vapour<T> virial_vapour(T const& t) {
 
 /// @param t temperature, K, 273.15 to 393.15
 /// @return derivative of the vapour with respect to temperature, 1/(Pa K)
-template <class T>
+template <numeric::real T>
 vapour<T> virial_vapour_slope(T const& t) {
     T const b1 = ethanol_second_virial::coefficient(t).slope, b2 = second_virial_crc::water(t).slope;
     T const rt = T(gas_constant::molar) * t;
@@ -72,7 +73,7 @@ vapour<T> virial_vapour_slope(T const& t) {
 
 /// The exponents e of the two components and their derivatives with respect to pressure. With respect to y
 /// they are 2 p cross (1 - y) and -2 p cross y, so that y e1' + (1 - y) e2' = 0.
-template <class T>
+template <numeric::real T>
 struct exponents {
     T ethanol;    ///< e1
     T water;      ///< e2
@@ -86,7 +87,7 @@ struct exponents {
 /// @param p1 saturation pressure of ethanol, Pa
 /// @param p2 saturation pressure of water, Pa
 /// @return the exponents there
-template <class T>
+template <numeric::real T>
 exponents<T> at(vapour<T> const& v, T const& p, T const& y, T const& p1, T const& p2) {
     T const c1 = (T(1) - y) * (T(1) - y) * v.cross, c2 = y * y * v.cross;
     return {-(v.ethanol * (p - p1) + p * c1), -(v.water * (p - p2) + p * c2), -(v.ethanol + c1),
@@ -96,7 +97,7 @@ exponents<T> at(vapour<T> const& v, T const& p, T const& y, T const& p1, T const
 /// Whether an iteration that doubles its digits has arrived, or ends for another reason: the last correction
 /// was below the square root of rounding, so that what is left is below rounding. A scalar that carries
 /// derivatives gets one more round, for they arrive one round later.
-template <class T>
+template <numeric::real T>
 class arrival {
 public:
     /// @param size square of the last relative correction
@@ -116,13 +117,13 @@ private:
 /// @param dy a correction of y
 /// @param y  mole fraction of ethanol in the vapour, which may be zero
 /// @return square of the relative correction, so that the smallest traces have all their digits
-template <class T>
+template <numeric::real T>
 T relative_square(T const& dy, T const& y) {
     return y > T(0) ? T(dy / y * (dy / y)) : T(dy * dy);
 }
 
 /// A liquid at its bubble point.
-template <class T>
+template <numeric::real T>
 struct bubble_point {
     T pressure;  ///< Pa
     T y;         ///< mole fraction of ethanol in the vapour
@@ -137,7 +138,7 @@ struct bubble_point {
 /// @param p2        saturation pressure of water, Pa
 /// @param v         the vapour at that temperature
 /// @return pressure, vapour and relative volatility, to rounding
-template <class T>
+template <numeric::real T>
 bubble_point<T> bubble(T const& x, T const& ln_gamma1, T const& ln_gamma2, T const& p1, T const& p2,
                        vapour<T> const& v) {
     using std::exp;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <aqueth/correlation/source.hpp>
+#include <aqueth/numeric/real.hpp>
 
 /// Molar masses from standard atomic weights.
 namespace aqueth::correlation::molar_mass {
@@ -21,7 +22,7 @@ inline constexpr double water = 2 * hydrogen + oxygen;                 ///< H2O,
 
 /// @param w mass fraction of ethanol, 0 to 1
 /// @return mole fraction of ethanol
-template <class T>
+template <numeric::real T>
 constexpr T mole_fraction_from_mass_fraction(T const& w) {
     T const moles_of_ethanol = w / T(ethanol);
     return moles_of_ethanol / (moles_of_ethanol + (T(1) - w) / T(water));
@@ -29,7 +30,7 @@ constexpr T mole_fraction_from_mass_fraction(T const& w) {
 
 /// @param x mole fraction of ethanol, 0 to 1
 /// @return mass fraction of ethanol
-template <class T>
+template <numeric::real T>
 constexpr T mass_fraction_from_mole_fraction(T const& x) {
     T const mass_of_ethanol = x * T(ethanol);
     return mass_of_ethanol / (mass_of_ethanol + (T(1) - x) * T(water));
@@ -37,7 +38,7 @@ constexpr T mass_fraction_from_mole_fraction(T const& x) {
 
 /// @param w mass fraction of ethanol, 0 to 1
 /// @return mean molar mass of the mixture, g/mol
-template <class T>
+template <numeric::real T>
 constexpr T mixture(T const& w) {
     return T(1) / (w / T(ethanol) + (T(1) - w) / T(water));
 }

@@ -3,6 +3,7 @@
 
 #include <aqueth/correlation/source.hpp>
 #include <aqueth/numeric/polynomial.hpp>
+#include <aqueth/numeric/real.hpp>
 
 #include <array>
 
@@ -22,7 +23,7 @@ inline constexpr double highest_gravity = 1.17874;  ///< upper end of the range
 
 /// @param gravity specific gravity 20/20 °C
 /// @return whether the cubic holds there
-template <class T>
+template <numeric::real T>
 constexpr bool covers(T const& gravity) {
     return gravity >= T(lowest_gravity) && gravity <= T(highest_gravity);
 }
@@ -32,7 +33,7 @@ inline constexpr std::array<double, 4> coefficients{-669.56218, 1262.7794, -775.
 
 /// @param gravity apparent specific gravity 20/20 °C; not checked, NaN in gives NaN out
 /// @return degrees Brix, grams of sucrose in 100 g of solution
-template <class T>
+template <numeric::real T>
 constexpr T brix(T const& gravity) {
     return numeric::polynomial(coefficients, gravity);
 }

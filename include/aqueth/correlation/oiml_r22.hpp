@@ -7,6 +7,7 @@
 #include <aqueth/numeric/instructions.hpp>
 #include <aqueth/numeric/pair.hpp>
 #include <aqueth/numeric/polynomial.hpp>
+#include <aqueth/numeric/real.hpp>
 #include <aqueth/numeric/root.hpp>
 
 #include <array>
@@ -44,13 +45,13 @@ inline constexpr double highest_density = 1000.0;  ///< kg/m3; and ends here
 /// @param w mass fraction of ethanol
 /// @param t temperature, °C
 /// @return whether the formula is defined there (whether the mixture is liquid is another question)
-template <class T>
+template <numeric::real T>
 constexpr bool covers(T const& w, T const& t) {
     return w >= T(0) && w <= T(1) && t >= T(lowest_celsius) && t <= T(highest_celsius);
 }
 
 /// Density and its two partial derivatives.
-template <class T>
+template <numeric::real T>
 struct density_derivatives {
     T value;            ///< density, kg/m3
     T d_mass_fraction;  ///< change per unit of mass fraction, kg/m3
@@ -64,7 +65,7 @@ struct gauged_mixture {
 };
 
 /// Where a step towards a mass fraction has led.
-template <class T>
+template <numeric::real T>
 struct attempt {
     T mass_fraction;  ///< the place
     /// how much nearer to the root the step began than it had to; negative if it began too far away. Near
@@ -76,7 +77,7 @@ struct attempt {
 /// that multiply the number of good digits by three. They succeed for practically every mixture, and
 /// `settled` says whether they did; if not, bracketing takes over.
 /// @tparam T scalar type
-template <class T>
+template <numeric::real T>
 struct quick_inverse {
     /// whether there is one for this scalar; the others take their time
     static constexpr bool exists = std::is_same_v<T, double> || std::is_same_v<T, float>;
@@ -103,7 +104,7 @@ struct quick_inverse {
 /// Density at 20 °C over that of ethanol, which is volume fraction over mass fraction, from a table.
 /// @tparam Pair how two numbers are worked on at once
 /// @tparam T    scalar type
-template <class Pair, class T>
+template <class Pair, numeric::real T>
 class density_ratio_at_20_celsius {
     static constexpr std::size_t intervals =
         std::tuple_size_v<std::remove_const_t<decltype(density_ratio_table)>>;
@@ -154,7 +155,7 @@ inline constexpr auto halves = side_by_side<J>();
 /// °C, tables, inverses) makes an isotherm once.
 /// @tparam T    scalar type
 /// @tparam Pair how two numbers are worked on at once; `quick_isotherm` has the quickest for run time
-template <class T, class Pair = numeric::pair<T>>
+template <numeric::real T, class Pair = numeric::pair<T>>
 class isotherm {
 public:
     /// of the polynomial
@@ -466,13 +467,13 @@ private:
 };
 
 /// An isotherm for use at run time; for double about twice as quick.
-template <class T>
+template <numeric::real T>
 using quick_isotherm = isotherm<T, numeric::quick_pair<T>>;
 
 /// @param w mass fraction
 /// @param t temperature, °C
 /// @return density, kg/m3
-template <class T>
+template <numeric::real T>
 constexpr T density(T const& w, T const& t) {
     if (std::is_constant_evaluated()) return isotherm<T>(t).density(w);
     return quick_isotherm<T>(t).density(w);
@@ -481,7 +482,7 @@ constexpr T density(T const& w, T const& t) {
 /// @param w mass fraction
 /// @param t temperature, °C
 /// @return density, kg/m3, and its exact partial derivatives
-template <class T>
+template <numeric::real T>
 constexpr density_derivatives<T> density_with_derivatives(T const& w, T const& t) {
     T const s = T(2) * w - T(1);
     T const tau = (t - T(10)) * (T(1) / T(30));
@@ -502,7 +503,7 @@ constexpr density_derivatives<T> density_with_derivatives(T const& w, T const& t
 /// @param rho density, kg/m3
 /// @param t   temperature, °C
 /// @return mass fraction, to working precision; the nearer end if rho is not a density of the mixture at t
-template <class T>
+template <numeric::real T>
 constexpr T mass_fraction_from_density(T const& rho, T const& t) {
     if constexpr (quick_inverse<T>::exists) {
         if (!std::is_constant_evaluated())
@@ -562,7 +563,7 @@ private:
 /// @param w mass fraction
 /// @param t reference temperature, °C
 /// @return volume fraction at t
-template <class T>
+template <numeric::real T>
 constexpr T volume_fraction_from_mass_fraction(T const& w, T const& t) {
     isotherm<T> const at_t(t);
     return w * at_t.density(w) / at_t.density(T(1));
@@ -572,7 +573,7 @@ constexpr T volume_fraction_from_mass_fraction(T const& w, T const& t) {
 /// @param q volume fraction at t
 /// @param t reference temperature, °C
 /// @return mass fraction, to working precision
-template <class T>
+template <numeric::real T>
 constexpr T mass_fraction_from_volume_fraction(T const& q, T const& t) {
     isotherm<T> const at_t(t);
     return at_t.mass_fraction_from_concentration(q * at_t.density(T(1)));

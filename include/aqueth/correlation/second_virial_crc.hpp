@@ -2,6 +2,7 @@
 #pragma once
 
 #include <aqueth/correlation/source.hpp>
+#include <aqueth/numeric/real.hpp>
 
 #include <array>
 #include <cstddef>
@@ -24,13 +25,13 @@ inline constexpr double highest_kelvin = 393.15;  ///< upper end, K
 
 /// @param t temperature, K
 /// @return whether it is used there
-template <class T>
+template <numeric::real T>
 constexpr bool covers(T const& t) {
     return t >= T(lowest_kelvin) && t <= T(highest_kelvin);
 }
 
 /// A second virial coefficient with its derivatives.
-template <class T>
+template <numeric::real T>
 struct virial_coefficient {
     T value;      ///< B, m3/mol
     T slope;      ///< dB/dT, m3/(mol K)
@@ -47,7 +48,7 @@ inline constexpr std::array<double, 3> ethanol{-4475.0, -29719.0, -56716.0};
 /// @param a coefficients
 /// @param t temperature, K
 /// @return the polynomial in 298.15 K/t - 1 and its derivatives with respect to t
-template <class T, std::size_t N>
+template <numeric::real T, std::size_t N>
 constexpr virial_coefficient<T> evaluate(std::array<double, N> const& a, T const& t) {
     T const ratio = T(298.15) / t, u = ratio - T(1);
     T value = T(a[N - 1]), first(0), second(0);  // second: half the second derivative
@@ -64,14 +65,14 @@ constexpr virial_coefficient<T> evaluate(std::array<double, N> const& a, T const
 
 /// @param t temperature, K, 273.15 to 393.15; not checked, NaN in gives NaN out
 /// @return second virial coefficient of water with its derivatives
-template <class T>
+template <numeric::real T>
 constexpr virial_coefficient<T> water(T const& t) {
     return detail::evaluate(detail::water, t);
 }
 
 /// @param t temperature, K, 273.15 to 393.15; not checked, NaN in gives NaN out
 /// @return second virial coefficient of ethanol with its derivatives
-template <class T>
+template <numeric::real T>
 constexpr virial_coefficient<T> ethanol(T const& t) {
     return detail::evaluate(detail::ethanol, t);
 }

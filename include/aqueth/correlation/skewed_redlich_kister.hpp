@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
+#include <aqueth/numeric/real.hpp>
+
 #include <array>
 #include <cmath>
 
@@ -22,7 +24,7 @@
 namespace aqueth::correlation::skewed_redlich_kister {
 
 /// What multiplies the four coefficients of a term: in G/(R T), in H/(R T) and in Cp/R.
-template <class T>
+template <numeric::real T>
 struct functions_of_temperature {
     std::array<T, 4> gibbs;          ///< 1, u1, u2, u3
     std::array<T, 4> enthalpy;       ///< -T times their derivatives
@@ -32,7 +34,7 @@ struct functions_of_temperature {
 /// @param t  temperature, K
 /// @param t0 reference temperature, K
 /// @return the functions at t
-template <class T>
+template <numeric::real T>
 functions_of_temperature<T> at_temperature(T const& t, double t0) {
     using std::log;
     T const up = t / T(t0), down = T(1) / up, l = log(up), zero(0), one(1), half = T(0.5);
@@ -42,7 +44,7 @@ functions_of_temperature<T> at_temperature(T const& t, double t0) {
 }
 
 /// A molar excess property of the mixture and of its components.
-template <class T>
+template <numeric::real T>
 struct excess_property {
     T molar;      ///< of one mole of mixture
     T ethanol;    ///< partial molar property of ethanol
@@ -57,7 +59,7 @@ struct excess_property {
 /// @param terms how many
 /// @param q     callable: k -> coefficient of s^k, k from 0 to terms - 1
 /// @return the property in the unit of the coefficients
-template <class T, class Q>
+template <numeric::real T, class Q>
 excess_property<T> series(T const& x, double skew, int terms, Q const& q) {
     T const x2 = T(1) - x, parts = x + T(skew) * x2, s = (x - T(skew) * x2) / parts;
     T sum(0), first(0), second(0);  // second: half the second derivative

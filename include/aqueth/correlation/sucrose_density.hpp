@@ -3,6 +3,7 @@
 
 #include <aqueth/correlation/source.hpp>
 #include <aqueth/numeric/polynomial.hpp>
+#include <aqueth/numeric/real.hpp>
 
 #include <array>
 #include <cstddef>
@@ -25,7 +26,7 @@ inline constexpr double highest_celsius = 80.0;       ///< upper end of the temp
 /// @param w mass fraction of sucrose
 /// @param t temperature, °C
 /// @return whether the equation is used there
-template <class T>
+template <numeric::real T>
 constexpr bool covers(T const& w, T const& t) {
     return w >= T(0) && w <= T(highest_mass_fraction) && t >= T(lowest_celsius) && t <= T(highest_celsius);
 }
@@ -48,7 +49,7 @@ inline constexpr std::array<std::array<double, 6>, 5> coefficients{{
 /// @param t temperature, °C
 /// @return density of the solution less that of water at the same temperature, kg/m3, and its derivative
 ///         with respect to w
-template <class T>
+template <numeric::real T>
 constexpr numeric::value_and_slope<T> excess(T const& w, T const& t) {
     T const tau = (t - T(20)) / T(100);
     std::array<T, 7> in_w{};

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <aqueth/correlation/source.hpp>
+#include <aqueth/numeric/real.hpp>
 
 #include <cmath>
 
@@ -23,14 +24,14 @@ inline constexpr double highest_kelvin = 514.0;  ///< upper end of the range bot
 
 /// @param t temperature, K
 /// @return whether both equations are defined there
-template <class T>
+template <numeric::real T>
 constexpr bool covers(T const& t) {
     return t >= T(lowest_kelvin) && t <= T(highest_kelvin);
 }
 
 /// @param t temperature, K, 159.05 to 514; not checked, NaN in gives NaN out
 /// @return enthalpy of vaporization of ethanol, J/mol
-template <class T>
+template <numeric::real T>
 T ethanol(T const& t) {
     using std::pow;
     return T(55789) * pow(T(T(1) - t / T(514)), T(0.31245));
@@ -38,7 +39,7 @@ T ethanol(T const& t) {
 
 /// @param t temperature, K, 273.16 to 647.096; not checked, NaN in gives NaN out
 /// @return enthalpy of vaporization of water, J/mol
-template <class T>
+template <numeric::real T>
 T water(T const& t) {
     using std::pow;
     T const reduced = t / T(647.096);

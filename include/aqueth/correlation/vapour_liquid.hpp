@@ -8,6 +8,7 @@
 #include <aqueth/correlation/source.hpp>
 #include <aqueth/correlation/water_saturation_wagner_pruss.hpp>
 #include <aqueth/numeric/polynomial.hpp>
+#include <aqueth/numeric/real.hpp>
 #include <aqueth/numeric/root.hpp>
 
 #include <cmath>
@@ -37,13 +38,13 @@ inline constexpr double highest_celsius = 120.0;  ///< upper end of the range, Â
 
 /// @param t temperature, K: that of a result counts too
 /// @return whether the correlations reach there
-template <class T>
+template <numeric::real T>
 constexpr bool covers(T const& t) {
     return t >= T(lowest_kelvin) && t <= T(highest_kelvin);
 }
 
 /// Liquid and vapour in equilibrium.
-template <class T>
+template <numeric::real T>
 struct equilibrium {
     T temperature;  ///< K
     T pressure;     ///< Pa
@@ -55,7 +56,7 @@ struct equilibrium {
 namespace detail {
 
 /// What the first guesses of a bubble point are polynomials of.
-template <class T>
+template <numeric::real T>
 struct guess_variables {
     static constexpr double skew = 0.35;  ///< spreads the weak end
 
@@ -68,7 +69,7 @@ struct guess_variables {
 
 /// What the liquid, the pure liquids and the vapour are like at one x and temperature, with derivatives in
 /// temperature.
-template <class T>
+template <numeric::real T>
 struct state {
     excess_gibbs::excess_property<T> gibbs;  ///< over R T
     T ln_k1, ln_k2;                          ///< ln(gamma_i p_i), p_i in Pa
@@ -97,7 +98,7 @@ struct state {
 };
 
 /// d ln(gamma_i p_i exp e_i)/dT at constant x, y and p, 1/K.
-template <class T>
+template <numeric::real T>
 struct slopes_in_temperature {
     T ethanol;
     T water;
@@ -110,7 +111,7 @@ struct slopes_in_temperature {
 };
 
 /// Derivatives of ln p and ln alpha with respect to x and temperature at the bubble point.
-template <class T>
+template <numeric::real T>
 struct bubble_slopes {
     T ln_p_x, ln_p_t;
     T ln_alpha_x, ln_alpha_t;
@@ -139,7 +140,7 @@ struct bubble_slopes {
 }  // namespace detail
 
 /// Slopes of the equilibrium along an isobar.
-template <class T>
+template <numeric::real T>
 struct isobar_slopes {
     T temperature_x;  ///< dT/dx, K
     T y_x;            ///< dy/dx
@@ -148,7 +149,7 @@ struct isobar_slopes {
 
 /// @param e an equilibrium
 /// @return how it changes with x at constant pressure
-template <class T>
+template <numeric::real T>
 isobar_slopes<T> along_isobar(equilibrium<T> const& e) {
     detail::bubble_slopes<T> const s(e);
     T const t_x = -s.ln_p_x / s.ln_p_t, a_x = s.ln_alpha_x + s.ln_alpha_t * t_x;
@@ -156,7 +157,7 @@ isobar_slopes<T> along_isobar(equilibrium<T> const& e) {
 }
 
 /// Slopes of the equilibrium along an isotherm.
-template <class T>
+template <numeric::real T>
 struct isotherm_slopes {
     T pressure_x;  ///< dp/dx, Pa
     T y_x;         ///< dy/dx
@@ -165,7 +166,7 @@ struct isotherm_slopes {
 
 /// @param e an equilibrium
 /// @return how it changes with x at constant temperature
-template <class T>
+template <numeric::real T>
 isotherm_slopes<T> along_isotherm(equilibrium<T> const& e) {
     detail::bubble_slopes<T> const s(e);
     return {e.pressure * s.ln_p_x, s.k1 * s.k2 + e.y * (T(1) - e.y) * s.ln_alpha_x, s.ln_alpha_x};
@@ -174,7 +175,7 @@ isotherm_slopes<T> along_isotherm(equilibrium<T> const& e) {
 /// @param x mole fraction of ethanol in the liquid, 0 to 1
 /// @param t temperature, K, 273.16 to 393.15
 /// @return the liquid at its bubble point, with the vapour over it
-template <class T>
+template <numeric::real T>
 equilibrium<T> bubble_at_temperature(T const& x, T const& t) {
     auto const g = excess_gibbs::reduced_gibbs(x, t);
     auto const b = modified_raoult::bubble(x, g.ethanol, g.water, ethanol_saturation_poling::pressure(t),
@@ -188,7 +189,7 @@ equilibrium<T> bubble_at_temperature(T const& x, T const& t) {
 /// @param x mole fraction of ethanol in the liquid, 0 to 1
 /// @param p pressure, Pa, such that the liquid boils between 273.16 and 393.15 K
 /// @return the liquid at its bubble point, with the vapour over it
-template <class T>
+template <numeric::real T>
 equilibrium<T> bubble_at_pressure(T const& x, T const& p) {
     using std::exp;
     using std::log;
@@ -220,7 +221,7 @@ namespace detail {
 
 /// Where the vapour over the liquid has the composition y. It grows richer with the liquid throughout,
 /// because the liquid is stable, so there is one answer.
-template <class T, class Bubble, class Slope>
+template <numeric::real T, class Bubble, class Slope>
 equilibrium<T> dew(T const& y, Bubble const& bubble, Slope const& y_slope) {
     // Exponentials of some ten leave a vapour tens of units of its last place off; closer would be chance.
     T const z = T(1) - y, guess = y / (T(1) + T(11) * z * z),
@@ -235,7 +236,7 @@ equilibrium<T> dew(T const& y, Bubble const& bubble, Slope const& y_slope) {
 }
 
 /// Where the relative volatility falls through one; NaN where it does not.
-template <class T, class Bubble, class Slope>
+template <numeric::real T, class Bubble, class Slope>
 equilibrium<T> azeotrope(Bubble const& bubble, Slope const& ln_alpha_slope) {
     T const lower = T(0.5), upper = T(1), noise = T(4) * T(std::numeric_limits<T>::epsilon());
     T const at_lower = bubble(lower).ln_alpha, at_upper = bubble(upper).ln_alpha;
@@ -256,7 +257,7 @@ equilibrium<T> azeotrope(Bubble const& bubble, Slope const& ln_alpha_slope) {
 /// @param y mole fraction of ethanol in the vapour, 0 to 1
 /// @param t temperature, K, 273.16 to 393.15
 /// @return the vapour at its dew point, with the liquid that condenses from it
-template <class T>
+template <numeric::real T>
 equilibrium<T> dew_at_temperature(T const& y, T const& t) {
     return detail::dew(
         y, [&](T const& x) { return bubble_at_temperature(x, t); },
@@ -266,7 +267,7 @@ equilibrium<T> dew_at_temperature(T const& y, T const& t) {
 /// @param y mole fraction of ethanol in the vapour, 0 to 1
 /// @param p pressure, Pa, as for `bubble_at_pressure`
 /// @return the vapour at its dew point, with the liquid that condenses from it
-template <class T>
+template <numeric::real T>
 equilibrium<T> dew_at_pressure(T const& y, T const& p) {
     return detail::dew(
         y, [&](T const& x) { return bubble_at_pressure(x, p); },
@@ -275,7 +276,7 @@ equilibrium<T> dew_at_pressure(T const& y, T const& p) {
 
 /// @param t temperature, K, 273.16 to 393.15
 /// @return the azeotrope at that temperature; NaN where there is none, below about 30 Â°C
-template <class T>
+template <numeric::real T>
 equilibrium<T> azeotrope_at_temperature(T const& t) {
     return detail::azeotrope<T>([&](T const& x) { return bubble_at_temperature(x, t); },
                                 [](equilibrium<T> const& e) { return along_isotherm(e).ln_alpha_x; });
@@ -283,7 +284,7 @@ equilibrium<T> azeotrope_at_temperature(T const& t) {
 
 /// @param p pressure, Pa, up to about 430 kPa
 /// @return the azeotrope under that pressure; NaN where there is none, below about 10 kPa
-template <class T>
+template <numeric::real T>
 equilibrium<T> azeotrope_at_pressure(T const& p) {
     return detail::azeotrope<T>([&](T const& x) { return bubble_at_pressure(x, p); },
                                 [](equilibrium<T> const& e) { return along_isobar(e).ln_alpha_x; });

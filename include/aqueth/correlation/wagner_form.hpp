@@ -2,6 +2,7 @@
 #pragma once
 
 #include <aqueth/numeric/polynomial.hpp>
+#include <aqueth/numeric/real.hpp>
 #include <aqueth/numeric/root.hpp>
 
 #include <cmath>
@@ -17,7 +18,7 @@ namespace aqueth::correlation::wagner_form {
 /// @param critical_pascal critical pressure, Pa
 /// @param t        temperature, K, up to the critical one
 /// @return ln p, p in Pa, and d ln p/dT, 1/K
-template <class T, class F>
+template <numeric::real T, class F>
 numeric::value_and_slope<T> ln_pressure_and_slope(F const& f, double critical_kelvin, double critical_pascal,
                                                   T const& t) {
     using std::log;
@@ -33,7 +34,7 @@ numeric::value_and_slope<T> ln_pressure_and_slope(F const& f, double critical_ke
 /// @param boiling_kelvin normal boiling point, roughly: where the search starts, K
 /// @param p              pressure, Pa, between those at the ends; beyond them the result is the nearer end
 /// @return T and dT/dp, K/Pa
-template <class T, class Curve>
+template <numeric::real T, class Curve>
 numeric::value_and_slope<T> temperature_and_slope(Curve const& curve, double lowest_kelvin,
                                                   double highest_kelvin, double boiling_kelvin, T const& p) {
     using std::log;

@@ -4,6 +4,7 @@
 #include <aqueth/correlation/source.hpp>
 #include <aqueth/correlation/wagner_form.hpp>
 #include <aqueth/numeric/polynomial.hpp>
+#include <aqueth/numeric/real.hpp>
 
 #include <array>
 #include <cmath>
@@ -32,7 +33,7 @@ inline constexpr std::array<double, 6> a{-7.85951783, 1.84408259,  -11.7866497,
 
 /// @param th one less reduced temperature
 /// @return the sum of the terms and its derivative
-template <class T>
+template <numeric::real T>
 numeric::value_and_slope<T> series(T const& th) {
     using std::sqrt;
     T const root = sqrt(th), th2 = th * th, th3 = th2 * th, th6 = th3 * th3;
@@ -46,14 +47,14 @@ numeric::value_and_slope<T> series(T const& th) {
 
 /// @param t temperature, K
 /// @return whether the equation is defined there
-template <class T>
+template <numeric::real T>
 constexpr bool covers(T const& t) {
     return t >= T(lowest_kelvin) && t <= T(highest_kelvin);
 }
 
 /// @param t temperature, K, 273.16 to 647.096; not checked, NaN in gives NaN out
 /// @return natural logarithm of the saturation pressure in Pa, and its derivative d ln p/dT, 1/K
-template <class T>
+template <numeric::real T>
 numeric::value_and_slope<T> ln_pressure_and_slope(T const& t) {
     return wagner_form::ln_pressure_and_slope([](T const& th) { return detail::series(th); }, highest_kelvin,
                                               critical_pascal, t);
@@ -61,7 +62,7 @@ numeric::value_and_slope<T> ln_pressure_and_slope(T const& t) {
 
 /// @param t temperature, K, 273.16 to 647.096; not checked, NaN in gives NaN out
 /// @return saturation pressure, Pa
-template <class T>
+template <numeric::real T>
 T pressure(T const& t) {
     using std::exp;
     return exp(ln_pressure_and_slope(t).value);
@@ -70,7 +71,7 @@ T pressure(T const& t) {
 /// @param p pressure, Pa, between the saturation pressures at the ends of the range; not checked, NaN in
 ///         gives NaN out
 /// @return boiling temperature, K, to rounding, and its derivative dT/dp, K/Pa
-template <class T>
+template <numeric::real T>
 numeric::value_and_slope<T> temperature_and_slope(T const& p) {
     return wagner_form::temperature_and_slope([](T const& t) { return ln_pressure_and_slope(t); },
                                               lowest_kelvin, highest_kelvin, 373.1243, p);
@@ -79,7 +80,7 @@ numeric::value_and_slope<T> temperature_and_slope(T const& p) {
 /// @param p pressure, Pa, between the saturation pressures at the ends of the range; not checked, NaN in
 ///         gives NaN out
 /// @return boiling temperature, K, to rounding
-template <class T>
+template <numeric::real T>
 T temperature(T const& p) {
     return temperature_and_slope(p).value;
 }

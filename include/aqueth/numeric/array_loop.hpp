@@ -2,6 +2,7 @@
 #pragma once
 
 #include <aqueth/numeric/instructions.hpp>
+#include <aqueth/numeric/real.hpp>
 
 #include <algorithm>
 #include <array>
@@ -38,12 +39,12 @@
 namespace aqueth::numeric {
 
 /// The bits of a floating-point number, as an unsigned integer of its size.
-template <class T>
+template <real T>
 using bits = std::conditional_t<sizeof(T) == 8, std::uint64_t, std::uint32_t>;
 
 /// @param x any number
 /// @return its bits
-template <class T>
+template <real T>
 constexpr bits<T> bits_of(T x) {
     static_assert(std::numeric_limits<T>::is_iec559 && sizeof(bits<T>) == sizeof(T));
     return std::bit_cast<bits<T>>(x);
@@ -56,13 +57,13 @@ constexpr bits<T> bits_of(T x) {
 /// @param low  lower end of the range, 0 or more
 /// @param high upper end of the range, above 0
 /// @return bits whose highest is set if x is outside the range, NaN, or negative zero
-template <class T>
+template <real T>
 constexpr bits<T> outside(T x, T low, T high) {
     return (bits_of(x) - bits_of(low)) | (bits_of(high) - bits_of(x));
 }
 
 /// A value, and in the highest bit of `doubt` whether it may be wrong.
-template <class T>
+template <real T>
 struct doubtful {
     T value;        ///< the value
     bits<T> doubt;  ///< highest bit set: look again
@@ -71,7 +72,7 @@ struct doubtful {
 /// Hands doubt on in the value itself.
 /// @param x a value and its doubt
 /// @return the value; NaN, which is outside every range, if there is doubt
-template <class T>
+template <real T>
 constexpr T certain_or_nan(doubtful<T> const& x) {
     using whole = std::make_signed_t<bits<T>>;
     whole const spread = static_cast<whole>(x.doubt) >> (8 * sizeof(T) - 1);  // all ones, or none
@@ -81,7 +82,7 @@ constexpr T certain_or_nan(doubtful<T> const& x) {
 inline constexpr std::size_t block = 64;  ///< elements that are taken together
 
 /// Several numbers for each element of a block.
-template <class T, std::size_t N>
+template <real T, std::size_t N>
 class columns {
 public:
     /// @param i index of an element
@@ -104,7 +105,7 @@ private:
 };
 
 /// Where the results of a block go.
-template <class T>
+template <real T>
 struct results {
     T* value;        ///< of each element
     bits<T>* doubt;  ///< highest bit set: look again
@@ -122,14 +123,14 @@ struct results {
 namespace detail {
 
 /// What a block has left in doubt, element by element.
-template <class T>
+template <real T>
 struct doubts {
     alignas(64) bits<T> of[block];
 };
 
 /// The elements of a block that are in doubt, done again.
 /// @return how many are refused
-template <class T, class Operation, std::size_t N>
+template <real T, class Operation, std::size_t N>
 [[gnu::noinline, gnu::cold]] std::size_t do_again(Operation const& operation,
                                                   std::array<T const*, N> const& in, T* out,
                                                   doubts<T> const& doubt, bool* valid) {
@@ -152,7 +153,7 @@ template <class T, class Operation, std::size_t N>
 // Does blocks until one leaves a doubt, which is for the caller: a call from this loop would cost it the
 // constants it holds in registers.
 // @return how many are done without a doubt; the doubts of the next are in `doubt`
-template <class T, class Operation, std::size_t N, std::size_t... I>
+template <real T, class Operation, std::size_t N, std::size_t... I>
 [[gnu::always_inline]] inline std::size_t do_blocks(Operation const& shared, std::array<T const*, N> in,
                                                     T* out, doubts<T>& doubt, std::size_t blocks,
                                                     std::index_sequence<I...>) {
@@ -168,14 +169,14 @@ template <class T, class Operation, std::size_t N, std::size_t... I>
 }
 
 #if AQUETH_CHOOSES_INSTRUCTIONS && !defined(__AVX512F__)
-template <class T, class Operation, std::size_t N>
+template <real T, class Operation, std::size_t N>
 __attribute__((target("avx512f,avx512dq,avx512vl,avx2,fma"), flatten)) std::size_t
 do_blocks_avx512(Operation const& operation, std::array<T const*, N> const& in, T* out, doubts<T>& doubt,
                  std::size_t blocks) {
     return do_blocks(operation, in, out, doubt, blocks, std::make_index_sequence<N>{});
 }
 
-template <class T, class Operation, std::size_t N>
+template <real T, class Operation, std::size_t N>
 __attribute__((target("avx2,fma"), flatten)) std::size_t
 do_blocks_avx2(Operation const& operation, std::array<T const*, N> const& in, T* out, doubts<T>& doubt,
                std::size_t blocks) {
@@ -184,7 +185,7 @@ do_blocks_avx2(Operation const& operation, std::array<T const*, N> const& in, T*
 #endif
 
 // A function of its own has its constants ready; inlined, GCC copies them anew at every call.
-template <class T, class Operation, std::size_t N>
+template <real T, class Operation, std::size_t N>
 [[gnu::flatten, gnu::noinline]] std::size_t do_blocks_as_compiled(Operation const& operation,
                                                                   std::array<T const*, N> const& in, T* out,
                                                                   doubts<T>& doubt, std::size_t blocks) {
@@ -195,7 +196,7 @@ template <class T, class Operation, std::size_t N>
 #pragma clang diagnostic pop
 #endif
 
-template <class T, class Operation, std::size_t N>
+template <real T, class Operation, std::size_t N>
 std::size_t do_blocks_as_processor_can(Operation const& operation, std::array<T const*, N> const& in, T* out,
                                        doubts<T>& doubt, std::size_t blocks) {
 #if AQUETH_CHOOSES_INSTRUCTIONS && !defined(__AVX512F__)
@@ -208,7 +209,7 @@ std::size_t do_blocks_as_processor_can(Operation const& operation, std::array<T 
     return do_blocks_as_compiled(operation, in, out, doubt, blocks);
 }
 
-template <class T, class Operation, std::size_t N>
+template <real T, class Operation, std::size_t N>
 std::size_t do_whole_blocks(Operation const& operation, std::array<T const*, N> in, T* out, bool* valid,
                             std::size_t blocks) {
     doubts<T> doubt;
@@ -240,7 +241,7 @@ std::size_t do_whole_blocks(Operation const& operation, std::array<T const*, N> 
 /// @param valid      where false goes for an element that is refused, true for the others; may be null
 /// @param size       how many elements
 /// @return how many elements were refused; their result is NaN
-template <class T, class Operation, std::size_t N>
+template <real T, class Operation, std::size_t N>
 std::size_t for_each_element(Operation const& operation, std::array<T const*, N> in, T* out, bool* valid,
                              std::size_t size) {
     if (valid != nullptr) std::fill_n(valid, size, true);

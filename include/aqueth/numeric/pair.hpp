@@ -2,6 +2,7 @@
 #pragma once
 
 #include <aqueth/numeric/polynomial.hpp>
+#include <aqueth/numeric/real.hpp>
 
 #include <array>
 #include <cstddef>
@@ -15,7 +16,7 @@ namespace aqueth::numeric {
 
 /// Two numbers to which the same is done.
 /// @tparam T scalar type
-template <class T>
+template <real T>
 class pair {
 public:
     pair() = default;
@@ -73,11 +74,11 @@ private:
 };
 
 /// The quickest pair there is at run time.
-template <class T>
+template <real T>
 using quick_pair = std::conditional_t<std::is_same_v<T, double>, register_pair, pair<T>>;
 #else
 /// The quickest pair there is at run time.
-template <class T>
+template <real T>
 using quick_pair = pair<T>;
 #endif
 
@@ -119,7 +120,7 @@ constexpr Pair pair_polynomial(std::array<Pair, N> const& c, Pair const& x) {
 /// @param c coefficients of the powers 2 k and 2 k + 1 at k, lowest first; at least two pairs
 /// @param x argument; any value (NaN in gives NaN out)
 /// @return the polynomial's value
-template <class Pair, std::size_t N, class T>
+template <class Pair, std::size_t N, real T>
 constexpr T halved_polynomial(std::array<Pair, N> const& c, T const& x) {
     static_assert(N >= 2);
     T const u = x * x;
@@ -133,7 +134,7 @@ constexpr T halved_polynomial(std::array<Pair, N> const& c, T const& x) {
 /// @param c coefficients of the powers 2 k and 2 k + 1 at k, lowest first; at least three pairs
 /// @param x argument; any value (NaN in gives NaN out)
 /// @return the Taylor series at x up to the square
-template <class Pair, std::size_t N, class T>
+template <class Pair, std::size_t N, real T>
 constexpr taylor_terms<T, 3> halved_polynomial_taylor(std::array<Pair, N> const& c, T const& x) {
     T const u = x * x;
     auto const half = polynomial_taylor<3>(c, Pair(u, u));

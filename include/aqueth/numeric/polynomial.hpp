@@ -2,6 +2,7 @@
 #pragma once
 
 #include <aqueth/floating_point.hpp>
+#include <aqueth/numeric/real.hpp>
 
 #include <array>
 #include <cstddef>
@@ -20,7 +21,7 @@ namespace aqueth::numeric {
 
 /// A value and its first derivative.
 /// @tparam T scalar type
-template <class T>
+template <real T>
 struct value_and_slope {
     T value;  ///< the function's value
     T slope;  ///< its first derivative at the same point
@@ -29,21 +30,21 @@ struct value_and_slope {
 /// The first terms of a Taylor series: f(x + h) = terms[0] + h (terms[1] + h (terms[2] + ...)).
 /// @tparam T     scalar type
 /// @tparam Terms how many
-template <class T, std::size_t Terms>
+template <real T, std::size_t Terms>
 using taylor_terms = std::array<T, Terms>;
 
 /// @param a a factor
 /// @param b a factor
 /// @param c what is added to their product
 /// @return a b + c, written so that the compiler may fuse it
-template <class T>
+template <real T>
 constexpr T multiply_add(T const& a, T const& b, T const& c) {
     return a * b + c;
 }
 
 namespace detail {
 
-template <class C, std::size_t N, class T, std::size_t... K>
+template <class C, std::size_t N, real T, std::size_t... K>
 constexpr T one_chain(std::array<C, N> const& c, T const& x, std::index_sequence<K...>) {
     T value = T(c[N - 1]);
     ((value = value * x + T(c[N - 2 - K])), ...);
@@ -52,7 +53,7 @@ constexpr T one_chain(std::array<C, N> const& c, T const& x, std::index_sequence
 
 // All but the first coefficient in two chains: the first one, often the largest, then costs one rounding
 // only.
-template <class C, std::size_t N, class T, std::size_t... Odd, std::size_t... Even>
+template <class C, std::size_t N, real T, std::size_t... Odd, std::size_t... Even>
 constexpr T two_chains(std::array<C, N> const& c, T const& x, std::index_sequence<Odd...>,
                        std::index_sequence<Even...>) {
     constexpr std::size_t last_odd = (N - 2) / 2 * 2 + 1;
@@ -67,7 +68,7 @@ constexpr T two_chains(std::array<C, N> const& c, T const& x, std::index_sequenc
 }
 
 // The first turns are written out: a compiler may not drop a product with zero.
-template <class C, std::size_t N, class T, std::size_t... K>
+template <class C, std::size_t N, real T, std::size_t... K>
 constexpr value_and_slope<T> with_slope(std::array<C, N> const& c, T const& x, std::index_sequence<K...>) {
     T slope = T(c[N - 1]);
     T value = slope * x + T(c[N - 2]);
@@ -77,7 +78,7 @@ constexpr value_and_slope<T> with_slope(std::array<C, N> const& c, T const& x, s
 
 // Turn number K of Horner's rule: from the highest derivative down each takes up the one below it; in turn
 // 0 the first derivative begins, in turn 1 the second.
-template <std::size_t K, class T, std::size_t Terms, std::size_t... J>
+template <std::size_t K, real T, std::size_t Terms, std::size_t... J>
 constexpr void taylor_turn(taylor_terms<T, Terms>& f, T const& x, T const& c, std::index_sequence<J...>) {
     auto const take_up = [&]<std::size_t I>(std::integral_constant<std::size_t, I>) {
         if constexpr (I <= K) f[I] = multiply_add(f[I], x, f[I - 1]);
@@ -87,7 +88,7 @@ constexpr void taylor_turn(taylor_terms<T, Terms>& f, T const& x, T const& c, st
     f[0] = multiply_add(f[0], x, c);
 }
 
-template <std::size_t Terms, class T, std::size_t N, std::size_t... K>
+template <std::size_t Terms, real T, std::size_t N, std::size_t... K>
 constexpr taylor_terms<T, Terms> taylor(std::array<T, N> const& c, T const& x, std::index_sequence<K...>) {
     taylor_terms<T, Terms> f{};
     f[0] = c[N - 1];
@@ -102,7 +103,7 @@ constexpr taylor_terms<T, Terms> taylor(std::array<T, N> const& c, T const& x, s
 /// @param c coefficients, lowest power first
 /// @param x argument; any value (NaN in gives NaN out)
 /// @return the polynomial's value, computed in T
-template <class C, std::size_t N, class T>
+template <class C, std::size_t N, real T>
 constexpr T polynomial(std::array<C, N> const& c, T const& x) {
     static_assert(N > 0);
     if constexpr (N < 8) {
@@ -118,14 +119,14 @@ constexpr T polynomial(std::array<C, N> const& c, T const& x) {
 /// @param c coefficients, lowest power first
 /// @param x argument; any value (NaN in gives NaN out)
 /// @return the polynomial's value, computed in T
-template <class C, std::size_t N, class T>
+template <class C, std::size_t N, real T>
 constexpr T polynomial_in_one_chain(std::array<C, N> const& c, T const& x) {
     return detail::one_chain(c, x, std::make_index_sequence<N - 1>{});
 }
 
 namespace detail {
 
-template <class Rows, class T, std::size_t... I>
+template <class Rows, real T, std::size_t... I>
 [[gnu::always_inline]] constexpr T by_rows(Rows const& rows, T const& x, T const& y,
                                            std::index_sequence<I...>) {
     return polynomial(std::array<T, sizeof...(I)>{polynomial(std::get<I>(rows), y)...}, x);
@@ -139,13 +140,13 @@ template <class Rows, class T, std::size_t... I>
 /// @param x    first argument; any value (NaN in gives NaN out)
 /// @param y    second argument; likewise
 /// @return the polynomial's value, computed in T
-template <class Rows, class T>
+template <class Rows, real T>
 [[gnu::always_inline]] constexpr T polynomial(Rows const& rows, T const& x, T const& y) {
     return detail::by_rows(rows, x, y, std::make_index_sequence<std::tuple_size_v<Rows>>{});
 }
 
 /// One of several intervals of equal length, and the place in it.
-template <class T>
+template <real T>
 struct interval {
     std::size_t index;  ///< which
     T place;            ///< 0 to 1 from end to end; NaN outside of all intervals
@@ -154,7 +155,7 @@ struct interval {
 /// @tparam Count how many intervals there are
 /// @param x argument in units of an interval, 0 at the beginning of the first; any value
 /// @return the interval it lies in, and where
-template <std::size_t Count, class T>
+template <std::size_t Count, real T>
 constexpr interval<T> interval_of(T const& x) {
     if (!(x >= T(0) && x <= T(Count))) [[unlikely]]
         return {0, std::numeric_limits<T>::quiet_NaN()};
@@ -168,7 +169,7 @@ constexpr interval<T> interval_of(T const& x) {
 /// @param x argument in units of an interval, 0 at the beginning of the first; any value
 /// @return the nearest interval, for NaN the first, and the place counted from its beginning, which is
 ///         outside of 0 to 1 (or NaN) if x lies in none
-template <std::size_t Count, class T>
+template <std::size_t Count, real T>
 constexpr interval<T> nearest_interval_of(T const& x) {
     T const from_first = x > T(0) ? x : T(0);  // NaN is not
     T const within = from_first < T(Count - 1) ? from_first : T(Count - 1);
@@ -180,7 +181,7 @@ constexpr interval<T> nearest_interval_of(T const& x) {
 /// @param c coefficients, lowest power first
 /// @param x argument; any value (NaN in gives NaN out)
 /// @return value and first derivative, computed in T
-template <class C, std::size_t N, class T>
+template <class C, std::size_t N, real T>
 constexpr value_and_slope<T> polynomial_with_slope(std::array<C, N> const& c, T const& x) {
     static_assert(N > 1);
     return detail::with_slope(c, x, std::make_index_sequence<N - 2>{});
@@ -191,7 +192,7 @@ constexpr value_and_slope<T> polynomial_with_slope(std::array<C, N> const& c, T 
 /// @param c coefficients, lowest power first
 /// @param x argument; any value (NaN in gives NaN out)
 /// @return the Taylor series at x
-template <std::size_t Terms, class T, std::size_t N>
+template <std::size_t Terms, real T, std::size_t N>
 constexpr taylor_terms<T, Terms> polynomial_taylor(std::array<T, N> const& c, T const& x) {
     static_assert(1 < Terms && Terms <= N);
     return detail::taylor<Terms>(c, x, std::make_index_sequence<N - 1>{});

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <aqueth/numeric/polynomial.hpp>
+#include <aqueth/numeric/real.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -28,7 +29,7 @@ namespace aqueth::numeric {
 ///         replaced by bisection, so the iteration ends after at most the number of bits of T.
 /// @note With an automatic-differentiation scalar the last Newton step carries the exact first derivative of
 ///       the root with respect to the parameters inside f.
-template <class F, class T>
+template <class F, real T>
 constexpr T bracketed_newton(F const& f, T lower, T upper, T const& guess, T const& noise) {
     auto const magnitude = [](T const& v) { return v < T(0) ? T(-v) : v; };
     bool lower_tried = false;
@@ -72,13 +73,13 @@ constexpr T bracketed_newton(F const& f, T lower, T upper, T const& guess, T con
 /// @par Source
 /// A. S. Householder, The Numerical Treatment of a Single Nonlinear Equation, McGraw-Hill 1970 (cited from
 /// memory)
-template <class T>
+template <real T>
 constexpr T halley_step(taylor_terms<T, 3> const& f) {
     return -f[0] * f[1] / (f[1] * f[1] - f[0] * f[2]);
 }
 
 /// A step towards a root, and the slope where it leads.
-template <class T>
+template <real T>
 struct step_and_slope {
     T step;           ///< what to add to the argument
     T inverse_slope;  ///< one over the derivative there; off by the order of the cube of the step
@@ -90,7 +91,7 @@ struct step_and_slope {
 /// @return the step, NaN or infinite where the method has none, and the slope after it
 /// @par Source
 /// as `halley_step`
-template <class T>
+template <real T>
 constexpr step_and_slope<T> householder_step(taylor_terms<T, 4> const& f) {
     T const bend = f[0] * f[2];
     T const steep = f[1] * f[1] - bend;

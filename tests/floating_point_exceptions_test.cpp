@@ -1,0 +1,156 @@
+// SPDX-License-Identifier: BSL-1.0
+// Programs that trap invalid operations, divisions by zero and overflows to find their own mistakes must be able to call
+// the library: with valid arguments it raises none of these. A run with plates and an estimate of stages used to
+// compare NaN. (A NaN among the arguments is compared, which raises FE_INVALID, and is refused.)
+#include <aqueth/aqueth.hpp>
+#include <aqueth/array.hpp>
+#include <aqueth/measured_equilibrium.hpp>
+
+#include <gtest/gtest.h>
+
+#include <cfenv>
+#include <vector>
+
+namespace aqueth {
+namespace {
+
+/// which of the three a task raises
+template <class Task>
+int raised(Task const& task) {
+    std::feclearexcept(FE_ALL_EXCEPT);
+    task();
+    return std::fetestexcept(FE_INVALID | FE_DIVBYZERO | FE_OVERFLOW);
+}
+
+/// hides a number from the compiler, which would compute with it beforehand
+double at_run_time(double v) {
+    double volatile hidden = v;
+    return hidden;
+}
+
+class FloatingPointExceptions : public testing::Test {
+protected:
+    void SetUp() override {
+#if defined(__clang__)
+        GTEST_SKIP() << "clang computes both sides of a choice";
+#endif
+        ASSERT_NE(raised([] { at_run_time(1.0 / at_run_time(0.0)); }), 0);
+    }
+};
+
+TEST_F(FloatingPointExceptions, NoneInPropertiesFromEndToEnd) {
+    for (double const percent : {0.0, 1e-300, 1e-9, 0.1, 5.0, 40.0, 96.0, 99.99, 100.0}) {
+        EXPECT_EQ(raised([&] {
+                      auto const q = by_volume(at_run_time(percent));
+                      auto const w = to<mass_fraction>(q);
+                      to<us_proof>(to<mass_concentration>(w));
+                      mass_fraction_from_density(density(w, celsius(20)), celsius(20));
+                      freezing_point(by_mass(0.68 * percent));
+                      bubble_point(q, standard_atmosphere);
+                      bubble_point(q, celsius(60));
+                      dew_point(to<mole_fraction>(q), standard_atmosphere);
+                      enthalpy_of_liquid(w, celsius(22));
+                      hydrometer<volume_fraction>().strength(by_volume(0.9 * percent + 1.0), celsius(22));
+                  }),
+                  0)
+            << percent;
+    }
+    EXPECT_EQ(raised([] {
+                  azeotrope(standard_atmosphere);
+                  azeotrope(celsius(at_run_time(70.0)));
+                  coexistence(celsius(at_run_time(85.0)), standard_atmosphere);
+                  pressure_at_altitude(at_run_time(600.0) * metre);
+              }),
+              0);
+}
+
+TEST_F(FloatingPointExceptions, NoneInOperations) {
+    EXPECT_EQ(raised([] {
+                  auto const spirit = parcel::of(at_run_time(2.0) * litre, by_volume(80), celsius(20));
+                  auto const nothing = parcel::of(at_run_time(0.0) * litre, by_volume(80), celsius(20));
+                  dilute(spirit, by_volume(40), celsius(15));
+                  mix({spirit, nothing});
+                  fill_bottles(spirit, 0.7 * litre);
+                  std::vector<lot> const lots{{spirit, {}},
+                                              {parcel::of(3.0 * litre, by_volume(30), celsius(20)), {}}};
+                  blend_to_strength(lots, by_volume(45), celsius(20));
+                  blend_to_strength(lots, by_volume(45), celsius(20), 2.0 * litre);
+                  fermented_wash(20.0 * litre, specific_gravity(1.06), specific_gravity(at_run_time(0.998)),
+                                 celsius(20));
+                  sugar_needed(20.0 * litre, by_volume(at_run_time(10.0)));
+              }),
+              0);
+}
+
+TEST_F(FloatingPointExceptions, NoneInStills) {
+    auto const charge = parcel::of(25.0 * litre, by_volume(10), celsius(20));
+    boiling_curve const mixture(standard_atmosphere);
+    for (flow_model const flow : {flow_model::constant_molar_overflow, flow_model::enthalpy_balance}) {
+        for (column const& tower : {column::none(), column::of_plates(4, 0.6), column::of_stages(30.5)}) {
+            for (reflux const& returned :
+                 {reflux::none(), reflux::constant(2.0), reflux::constant_strength(by_volume(60), 20.0)}) {
+                if (tower.whole() == 0 && returned.ratio() > 2.0) continue;
+                still s;
+                s.pot.power = 1500.0 * watt;
+                s.tower = tower;
+                s.returned = returned;
+                s.flow = flow;
+                run_plan plan;
+                plan.ends.push_back(condition::still_strength(by_volume(2)));
+                plan.points = 5;
+                EXPECT_EQ(raised([&] { distil(wash::of(charge), s, plan, mixture); }), 0)
+                    << tower.whole() << ' ' << returned.ratio() << ' ' << static_cast<int>(flow);
+            }
+        }
+    }
+    EXPECT_EQ(raised([&] {
+                  std::vector<past_run> const runs{
+                      {wash::of(charge), 0.1 * litre, 2.0 * litre, by_volume(at_run_time(75.0))}};
+                  estimate_stages(runs, reflux::constant(2), neck::insulated(), 0.5, mixture);
+              }),
+              0);
+    EXPECT_EQ(raised([] {
+                  auto const points = parse_measured_points("0.02,0.2,95\n0.1,0.44,86.5\n0.3,0.575,81.5\n0.5,"
+                                                            "0.65,79.8\n0.7,0.755,78.6\n0.85,0.85,78.2\n");
+                  measured_equilibrium const measured(points, standard_atmosphere);
+                  measured.check();
+                  measured.vapour(by_moles(20));
+              }),
+              0);
+}
+
+TEST_F(FloatingPointExceptions, NoneInUncertainties) {
+    EXPECT_EQ(raised([] {
+                  std::vector<input_quantity> const inputs{input_quantity::normal("a", "", 1.0, 0.3),
+                                                           input_quantity::rectangular("b", "", 2.0, 0.1)};
+                  auto const product = [](auto const& x) { return x[0] * x[1]; };
+                  propagate(product, inputs).expanded_uncertainty(0.95);
+                  monte_carlo(product, inputs, 1000).interval(0.95);
+                  for (double const p : {1e-9, 0.01, 0.5, 0.975, 0.999999}) {
+                      numeric::normal_quantile(at_run_time(p));
+                      numeric::student_quantile(at_run_time(p), 3.0);
+                  }
+                  conformance_probability({39.7, 40.3}, {40.0, 0.1});
+                  acceptance_interval({39.7, 40.3}, 0.05, 0.95);
+                  largest_uncertainty({39.7, 40.3}, 40.0, 0.95);
+                  risks({39.7, 40.3}, {39.7, 40.3}, 40.0, 0.1, 0.05);
+              }),
+              0);
+}
+
+TEST_F(FloatingPointExceptions, NoneInArrays) {
+    std::vector<double> w(200, 0.4), t(200, 20.0), p(200, 101325.0), r(200);
+    w[5] = 0.0;
+    w[6] = 1.0;
+    EXPECT_EQ(raised([&] {
+                  array::density(w, t, r);
+                  array::mass_fraction_from_density(r, t, w);
+                  array::to<volume_fraction, mass_fraction>(w, r);
+                  array::vapour(w, p, r);
+                  array::bubble_temperature(w, p, r);
+              }),
+              0);
+}
+
+}  // namespace
+}  // namespace aqueth
