@@ -240,6 +240,18 @@ TEST(Column, AzeotropeIsFoundInFewLooks) {
     EXPECT_LE(m.count, 6);
 }
 
+// The way through a neck has a slope of its own: the search for a distillate looks 39 times a state with it, 390 times
+// with a wrong one.
+TEST(Column, ANeckCostsFewLooks) {
+    counting_mixture const m{sea_level()};
+    detail::column_solver<counting_mixture> const solver(m, column::of_stages(4), neck::condensing(0.2),
+                                                         flow_model::constant_molar_overflow);
+    detail::column_memory memory;
+    m.count = 0;
+    for (int i = 0; i < 100; ++i) solver.distillate(0.04 * (1.0 - i / 101.0), 0.75, memory);
+    EXPECT_LT(m.count, 45 * 100);
+}
+
 // A run with a thousand states asks a thousand times; without the memory each call climbs the stages some
 // twenty times.
 TEST(Column, FewClimbsForEachStateOfALongRun) {

@@ -145,7 +145,7 @@ judge() { # header what test...
             # a test that the compiler makes
             if grep -q 'static.assert' "$room/errors"; then verdict=killed; fi
             break
-        elif ! (ulimit -t 60 && GTEST_FAIL_FAST=1 "$room/test" $(arguments_of "$test")) >/dev/null 2>&1; then
+        elif ! { (ulimit -t 60 && GTEST_FAIL_FAST=1 "$room/test" $(arguments_of "$test")); } >/dev/null 2>&1; then
             verdict=killed
             break
         fi
