@@ -9,6 +9,8 @@
 #include <benchmark/benchmark.h>
 
 #include <array>
+#include <cstdint>
+#include <vector>
 
 namespace {
 
@@ -40,6 +42,16 @@ void blend_three_lots(benchmark::State& timing) {
     for (auto _ : timing) benchmark::DoNotOptimize(blend_to_strength(lots, by_volume(50.0), celsius(20.0)));
 }
 BENCHMARK(blend_three_lots);
+
+void blend_many_lots(benchmark::State& timing) {
+    std::vector<lot> lots;
+    for (std::int64_t k = 0; k < timing.range(0); ++k)
+        lots.push_back(
+            lot{parcel::of(40.0 * litre, by_volume(20.0 + static_cast<double>(k % 60)), celsius(18.0))});
+    for (auto _ : timing) benchmark::DoNotOptimize(blend_to_strength(lots, by_volume(50.0), celsius(20.0)));
+    timing.SetComplexityN(timing.range(0));
+}
+BENCHMARK(blend_many_lots)->RangeMultiplier(10)->Range(100, 100000)->Complexity();
 
 void bottle_count(benchmark::State& timing) {
     for (auto _ : timing) benchmark::DoNotOptimize(fill_bottles(spirit, 700.0 * millilitre));

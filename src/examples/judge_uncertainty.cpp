@@ -174,7 +174,7 @@ struct shown_unit {
     char const* name;
     double factor;
 };
-shown_unit unit_in_words(wording const& words, std::string_view unit) {
+shown_unit unit_to_show(wording const& words, std::string_view unit) {
     struct {
         char const *metric, *us;
         double factor;
@@ -183,6 +183,7 @@ shown_unit unit_in_words(wording const& words, std::string_view unit) {
         {"kg", "lb", in(kilogram, pound)},
         {"mL", "US fl oz", in(millilitre, us_fluid_ounce)},
         {"°C", "°F", 1.8},
+        {"K", "°F", 1.8},
         {"1/K", "1/°F", 1.0 / 1.8},
         {"kg/m3", "lb/US gal", in(kilogram_per_cubic_metre, pound / us_gallon)},
     };
@@ -195,11 +196,11 @@ shown_unit unit_in_words(wording const& words, std::string_view unit) {
 /// A result in the unit of the answer. Proof is referred to 60 °F, so it is not exactly twice the % vol at 20 °C.
 double shown_value(wording const& words, judged const& j, double value) {
     if (words.us && std::string_view(j.unit) == "% vol") return to<us_proof>(by_volume(value)).degrees();
-    return value * unit_in_words(words, j.unit).factor;
+    return value * unit_to_show(words, j.unit).factor;
 }
 
 void say(page& text, wording const& words, judged const& j) {
-    shown_unit const unit = unit_in_words(words, j.unit);
+    shown_unit const unit = unit_to_show(words, j.unit);
     double const u = j.budget.standard_uncertainty * unit.factor;
     text.say("{}: {} {}, standard uncertainty {} {}", j.name,
              sized(shown_value(words, j, j.budget.estimate), u), unit.name, sized(u, u), unit.name);
@@ -207,7 +208,7 @@ void say(page& text, wording const& words, judged const& j) {
              "share");
     for (budget_line const& line : j.budget.lines) {
         if (line.contribution == 0.0) continue;
-        shown_unit const of_input = unit_in_words(words, line.input.unit());
+        shown_unit const of_input = unit_to_show(words, line.input.unit());
         text.say("  {:<50} {:>14} {:>12.5g} {:>13.2g} {:>5.1f} %", line.input.name(),
                  fmt::format("{:.2g} {}", line.input.standard_uncertainty() * of_input.factor, of_input.name),
                  line.sensitivity * unit.factor / of_input.factor, line.contribution * unit.factor,
@@ -447,7 +448,7 @@ void run(session& s) {
     page text;
     wording const words = s.words();
     judged const& last = results.back();
-    shown_unit const of_strength = unit_in_words(words, last.unit);
+    shown_unit const of_strength = unit_to_show(words, last.unit);
     double const half_width = last.half_width * of_strength.factor;
     text.say("The {} {:.{}f} {}, give or take {} ({:g} %).",
              target.present ? "product will have" : "spirit has",

@@ -5,8 +5,9 @@ set(spirit "--reading '84 %vol' --temperature '31 C'")
 
 answers(judge_uncertainty.dilution "judge_uncertainty ${spirit} --amount '2 L' --target '45 %vol'"
     [[^The product will have 45[.]00 % vol, give or take 0[.]33 [(]95 %[)][.]
-50 % of the variance rests on limits of error from memory.*strength of the spirit: 80[.]76 % vol, standard uncertainty 0[.]19 % vol
+Add 1[.]638 kg of water by the balance.*50 % of the variance rests on limits of error from memory.*strength of the spirit: 80[.]76 % vol, standard uncertainty 0[.]19 % vol
 .*error of the alcoholmeter in halves, verified +0[.]14 % vol +1[.]038[0-9]* +0[.]15 +62[.]1 %
+.*temperature scale +0[.]0045 K .*expansion[^%]*%
 .*100000 draws: standard uncertainty 0[.]19, interval 80[.]4.*water to add: 1[.]640 kg, standard uncertainty 0[.]013 kg
 .*strength of the product: 45[.]00 % vol, standard uncertainty 0[.]1[67] % vol
 .*alcoholmeter in halves, verified: ±0[.]25 % vol, read: Reichsgesetzblatt 1885.*an old rule: alcoholmeters sold today are of the classes I to III.*measuring cylinder, 2000 mL, class B: ±20 mL, from memory: ISO 4788.*local law]])
