@@ -1,6 +1,14 @@
 // SPDX-License-Identifier: BSL-1.0
 #include "still_program.hpp"
 
+#include <fmt/format.h>
+
+#include <cmath>
+#include <concepts>
+#include <cstddef>
+#include <type_traits>
+#include <variant>
+
 namespace program {
 
 double read_plain(given const& g, double least, double most) {

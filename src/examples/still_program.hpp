@@ -10,15 +10,9 @@
 
 #include <aqueth/aqueth.hpp>
 
-#include <fmt/format.h>
-
-#include <cmath>
-#include <concepts>
 #include <string>
 #include <string_view>
-#include <type_traits>
 #include <utility>
-#include <variant>
 #include <vector>
 
 namespace program {

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: BSL-1.0
 #include "uncertainty_program.hpp"
 
+#include <algorithm>
+#include <cmath>
+
 namespace program {
 
 double read_confidence(given const& g) {

@@ -6,8 +6,6 @@
 
 #include "program.hpp"
 
-#include <algorithm>
-#include <cmath>
 #include <string>
 #include <string_view>
 
