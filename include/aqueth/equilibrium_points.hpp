@@ -102,10 +102,10 @@ inline constexpr ending pressures[] = {
     {"bar", unit::pascals, bar.value()},
     {"pa", unit::pascals, 1.0},
     {"mmhg", unit::pascals, millimetre_of_mercury.value()},
-    {"torr", unit::pascals, standard_atmosphere.value() / 760.0},
-    {"inhg", unit::pascals, 25.4 * millimetre_of_mercury.value()},
+    {"torr", unit::pascals, torr.value()},
+    {"inhg", unit::pascals, inch_of_mercury.value()},
     {"atm", unit::pascals, standard_atmosphere.value()},
-    {"psi", unit::pascals, pound.value() * 9.80665 / (0.0254 * 0.0254)},
+    {"psi", unit::pascals, pound_force_per_square_inch.value()},
 };
 
 /// A column that holds one of the quantities.

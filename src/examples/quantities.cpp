@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: BSL-1.0
 #include "quantities.hpp"
 
+#include <charconv>
+#include <cmath>
+#include <system_error>
+
 namespace program {
 
 bool is_control(char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7f; }

@@ -9,14 +9,11 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <charconv>
-#include <cmath>
 #include <initializer_list>
 #include <iterator>
 #include <stdexcept>
 #include <string>
 #include <string_view>
-#include <system_error>
 #include <variant>
 #include <vector>
 
@@ -139,10 +136,10 @@ inline constexpr unit_names pressures[] = {
     {"kpa", kilopascal.value()},
     {"bar", bar.value()},
     {"atm", standard_atmosphere.value()},
-    {"torr", standard_atmosphere.value() / 760.0},
+    {"torr", torr.value()},
     {"mmhg", millimetre_of_mercury.value()},
-    {"inhg", 25.4 * millimetre_of_mercury.value()},
-    {"psi psia", pound.value() * 9.80665 / (0.0254 * 0.0254)},
+    {"inhg", inch_of_mercury.value()},
+    {"psi psia", pound_force_per_square_inch.value()},
 };
 inline constexpr unit_names altitudes[] = {
     {"m metre metres meter meters", metre.value()},
