@@ -224,7 +224,7 @@ void run(session& s) {
     page text;
     json data;
     if (isothermal) {
-        units::temperature const t = read_any_temperature(temperature, temperature.text);
+        units::temperature const t = read_any_temperature(temperature);
         text.say("Equilibrium of ethanol and water at {}", s.words().exact_temperature(t));
         text.gap();
         auto const rows = on_behalf_of(temperature, [&] { return model_rows(strengths, t); });

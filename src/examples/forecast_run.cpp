@@ -56,7 +56,7 @@ condition read_condition(given const& g) {
                 read_strength(rest));
         }
         if (g.text == "strength lost") return condition::strength_lost();
-        if (hot) return condition::boiling_temperature(read_any_temperature(rest, rest.text));
+        if (hot) return condition::boiling_temperature(read_any_temperature(rest));
         if (word == "collected") return condition::collected(read_volume(rest));
         if (word == "elapsed")
             return condition::elapsed(read_in_si(rest, durations, {"a time", "s, min or h"}) * second);
@@ -180,7 +180,7 @@ struct still_options {
         result.pot.heat_capacity =
             read_in_si(heat, heat_capacities, {"a heat capacity", "J/K or kJ/K"}) * joule_per_kelvin;
         result.pot.loss = read_in_si(loss, conductances, {"a heat loss", "W/K"}) * watt_per_kelvin;
-        result.pot.room = read_any_temperature(room, room.text);
+        result.pot.room = read_any_temperature(room);
         on_behalf_of({{argument::power, power},
                       {argument::heat_capacity, heat},
                       {argument::heat_loss_coefficient, loss},

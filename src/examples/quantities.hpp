@@ -210,6 +210,7 @@ number_and_unit read_quantity(given const& g, std::string_view text, wanted cons
 
 /// A temperature, of whatever: its range is not checked.
 units::temperature read_any_temperature(given const& g, std::string_view text);
+units::temperature read_any_temperature(given const& g);
 
 /// The temperature of a liquid whose density is asked for and whose composition is not known yet.
 units::temperature read_temperature(given const& g, std::string_view text);
@@ -251,6 +252,10 @@ struct surroundings {
 };
 
 units::pressure read_pressure(surroundings const& air);
+
+/// A share, '5 %' or '0.05'; its range is not checked.
+/// @param what what it is called in messages
+double read_share(given const& g, std::string_view what = "a share");
 
 int read_count(given const& g, int most, int least = 1);
 

@@ -134,7 +134,7 @@ void run(session& s) {
     std::vector<thermometer> both;
     auto const read = [&](given const& g, mole_fraction equilibrium::*what) {
         if (!g.present) return;
-        units::temperature const t = read_any_temperature(g, g.text);
+        units::temperature const t = read_any_temperature(g);
         both.push_back({t, range.at(g, t), what});
     };
     read(pot, &equilibrium::liquid);

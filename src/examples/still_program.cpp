@@ -19,14 +19,6 @@ double read_plain(given const& g, double least, double most) {
     return on_behalf_of(g, [&] { return require_range("input", "number", q.number, "", least, most); });
 }
 
-double read_share(given const& g) {
-    wanted const w{"a share", "%, or a plain number up to 1"};
-    number_and_unit const q = read_number(g, g.text, w);
-    std::string const unit = squeezed(q.unit);
-    if (!unit.empty() && unit != "%") refuse_unit(g, q.unit, w);
-    return unit.empty() ? q.number : q.number / 100.0;
-}
-
 apparent_extract read_extract(given const& g) {
     wanted const w{"a gravity or an extract", "sg (20/20 C), or plato"};
     number_and_unit const q = read_quantity(g, g.text, w);
@@ -102,7 +94,7 @@ charge_options charge_options::offer(session& s) {
 }
 
 wash charge_options::read() const {
-    units::temperature const t = read_any_temperature(temperature, temperature.text);
+    units::temperature const t = read_any_temperature(temperature);
     double const degrees = read_extract(solids).degrees();
     extract const e = on_behalf_of(solids, [&] { return extract(degrees); });
     auto const how_much = read_amount(amount);
