@@ -62,6 +62,10 @@ std::string air_in_words(wording const& words, surroundings const& air, units::p
                        printable(trimmed(air.altitude.text)));
 }
 
+char const* what_a_wash_adds(wording const& words) {
+    return words.us ? "two to four tenths of a degree Fahrenheit" : "a tenth of a kelvin or two";
+}
+
 char const* measured_pressures(wording const& words) {
     return words.us ? "7.38 to 88.6 inHg" : "25 to 300 kPa";
 }

@@ -30,6 +30,9 @@ std::optional<equilibrium> azeotrope_at(units::pressure p);
 /// The pressure at the still, and how well it is known.
 std::string air_in_words(wording const& words, surroundings const& air, units::pressure p);
 
+/// By how much the rest of an ordinary wash raises its boiling temperature.
+char const* what_a_wash_adds(wording const& words);
+
 /// The pressures under which vapours were measured, so that the model's uncertainty is known.
 char const* measured_pressures(wording const& words);
 

@@ -463,9 +463,10 @@ void run(session& s) {
         "h.\n"
         "Cuts and ends: 'distillate STRENGTH' or 'pot STRENGTH' when it has fallen to it, 'pot TEMP' when it "
         "boils\n"
-        "there, 'strength lost' when --reflux no longer keeps --keep-strength, 'collected VOLUME' and "
-        "'elapsed\n"
-        "TIME' since the fraction began, or the run if it ends the run. Commas or semicolons between them.\n"
+        "there, 'strength lost' when --reflux no longer keeps --keep-strength, 'collected VOLUME' (at 20 C) "
+        "and\n"
+        "'elapsed TIME' since the fraction began, or the run if it ends the run. Commas or semicolons "
+        "between them.\n"
         "--heat-loss is also the share that a cooled head (a partial condenser, a dephlegmator) condenses.");
     s.offer_us_units();
     s.offer_csv();

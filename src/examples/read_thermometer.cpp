@@ -170,7 +170,7 @@ void run(session& s) {
     text.say(
         "Holds while it boils, for a bulb wet with what it measures. What is dissolved in a wash makes the\n"
         "pot warmer by {}.\n{}",
-        words.us ? "two to four tenths of a degree Fahrenheit" : "a tenth of a kelvin or two", still_caution);
+        what_a_wash_adds(words), still_caution);
     s.answer(text, data);
 }
 
