@@ -330,7 +330,8 @@ struct main_product {
         bool const in_one = names.size() == 1 && names.front() == "distillate";
         if (in_one) name = "Distillate";
         for (std::size_t k = 0; k < names.size(); ++k)
-            if (names[k].starts_with("hearts") || in_one) parts.push_back(r.fractions[k].product);
+            if (r.fractions[k].kept && (names[k].starts_with("hearts") || in_one))
+                parts.push_back(r.fractions[k].product);
         if (!parts.empty()) return;
         name = "Kept";
         for (run_fraction const& f : r.fractions)
