@@ -288,7 +288,7 @@ private:
     }
 
     // The bounds show pressures in another unit than their column says. Points of a pressure that the model
-    // does not reach may be there; whoever reads for one pressure leaves them out.
+    // does not reach are accepted here; `of_pressure` leaves them out.
     units::pressure pressure(number_table::line const& row, role const& r) const {
         units::pressure const p = table_.number(row, r.column) * r.pascals * pascal;
         if (!(p >= 0.1 * kilopascal && p <= 20000.0 * kilopascal))
