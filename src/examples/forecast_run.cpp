@@ -448,7 +448,7 @@ std::string how_far(run_progress const& p) {
 void run(session& s) {
     auto const charge_given = charge_options::offer(s);
     auto const still_given = still_options::offer(s);
-    given const& discard = s.option("--discard", "VOLUME", "first fraction, not to be kept");
+    given const& discard = s.option("--discard", "VOLUME", "first fraction, at 20 C; it is not kept");
     given const& cuts = s.option("--cuts", "LIST", "ends of fractions: 'distillate 80 %vol, pot 99 C'");
     given const& given_names = s.option(
         "--names", "LIST", "of the fractions in their order; foreshots, hearts and tails unless given");
