@@ -52,7 +52,8 @@ struct bottling {
 /// @param label_volume volume on the label, above 0
 /// @param reference    temperature that the label is meant for, where the spirit is liquid, -20 to 40 °C
 /// @return number of bottles, fill of each, remainder
-/// @throws range_error if the label volume is not positive or so small that it fills more than 1e12 bottles, or the temperature is outside its range
+/// @throws range_error if the label volume is not positive or so small that it fills more than 1e12 bottles, or a
+///         temperature is outside its range
 /// @par Source
 /// as `fill_volume`
 inline bottling fill_bottles(parcel const& spirit, units::volume label_volume,

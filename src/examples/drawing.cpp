@@ -5,7 +5,6 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
 #include <array>
 #include <cerrno>
 #include <csignal>
@@ -13,7 +12,6 @@
 #include <cstring>
 #include <memory>
 #include <thread>
-#include <utility>
 
 #include <fcntl.h>
 #include <spawn.h>

@@ -360,7 +360,7 @@ void run(session& s) {
     double const smallest = step.present ? read_strength_difference(step) : usual_step(meter_class);
     input_quantity const stem_step = step_error("alcoholmeter", "% vol", smallest);
     input_quantity const heat_error = instrument_error(thermometer_class, "thermometer", "°C", [&] {
-        return read_temperature_difference(thermometer_class, thermometer_class.text);
+        return read_temperature_difference(thermometer_class);
     });
     input_quantity const heat_step = step_error("thermometer", "°C", usual_step(thermometer_class));
     double const room = std::sqrt(3.0);  // of rectangular limits
@@ -429,9 +429,8 @@ void run(session& s) {
         } else {
             inputs.push_back(
                 input_quantity::normal("volume of the spirit", "mL", in(spirit.volume(), millilitre), 0.0));
-            inputs.push_back(instrument_error(measure_class, "measure", "mL", [&] {
-                return read_millilitres(measure_class, measure_class.text);
-            }));
+            inputs.push_back(instrument_error(measure_class, "measure", "mL",
+                                              [&] { return read_millilitres(measure_class); }));
             inputs.push_back(step_error("measure", "mL", usual_step(measure_class)));
             of.resize(inputs.size());
             of[measure] = class_in(measure_class);

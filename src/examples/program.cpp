@@ -169,7 +169,7 @@ void session::explain(char const* lines) { explanation_ += fmt::format("{}\n", l
 void session::offer_us_units() {
     offers_us_ = true;
     app_->add_flag("--us", us_,
-                   "text in US units: proof, gallons at 60 F, pounds, F; also when an option is");
+                   "text in US units: proof, gallons at 60 F, pounds, F; default if an option has one");
     app_->add_flag("--metric", metric_, "text in metric units, whatever the options are in");
 }
 

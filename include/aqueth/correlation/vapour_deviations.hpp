@@ -3,6 +3,7 @@
 
 #include <aqueth/correlation/source.hpp>
 #include <aqueth/correlation/vapour_deviation_table.hpp>
+#include <aqueth/numeric/polynomial.hpp>
 #include <aqueth/numeric/real.hpp>
 
 #include <cstddef>
@@ -26,19 +27,12 @@ inline constexpr source cited{
 inline constexpr double lowest_kilopascal = 25.0;    ///< lower end of the range, kPa
 inline constexpr double highest_kilopascal = 300.0;  ///< upper end of the range, kPa
 
-/// A figure of the bands at one composition, with its slope.
-template <numeric::real T>
-struct interpolated {
-    T value;  ///< at x
-    T slope;  ///< derivative with respect to x, 0 beyond the outermost bands
-};
-
 /// Standard uncertainty of the logarithm of the relative volatility, which is the relative standard uncertainty of
 /// the relative volatility: straight lines between the mean compositions of the bands, level beyond them.
 /// @param x mole fraction of ethanol in the liquid, 0 to 1
-/// @return the uncertainty, and its derivative with respect to x
+/// @return the uncertainty, and its derivative with respect to x: 0 beyond the outermost bands
 template <numeric::real T>
-constexpr interpolated<T> uncertainty(T const& x) {
+constexpr numeric::value_and_slope<T> uncertainty(T const& x) {
     if (x <= T(bands.front().x)) return {T(bands.front().uncertainty), T(0)};
     for (std::size_t k = 1; k < bands.size(); ++k) {
         band const& low = bands[k - 1];
