@@ -23,14 +23,15 @@ about const who{
     "  Strength: within the tolerance, with 98.8 % probability (95 % wanted).",
     {jcgm_106_cited, gum_cited, correlation::oiml_r22::cited}};
 
-/// A quantity as it was measured, in the unit of its tolerance: readings, or one reading with its uncertainty.
+/// A quantity as it was measured, in the unit of its tolerance: readings, or one reading with its
+/// uncertainty.
 struct measured {
     reading_series series;
     bool deviation_known;  ///< whether it is known how much one reading scatters
 };
 
-/// Type A of the readings, type B of what was told, put together. A repeatability from experience replaces the
-/// scatter of these few readings.
+/// Type A of the readings, type B of what was told, put together. A repeatability from experience replaces
+/// the scatter of these few readings.
 measured put_together(std::vector<double> const& readings, double systematic, given const& repeatability,
                       double told_deviation) {
     double const n = static_cast<double>(readings.size());
@@ -43,7 +44,8 @@ measured put_together(std::vector<double> const& readings, double systematic, gi
     if (told_deviation == 0.0) {
         return {{mean.estimate(), n, spread, deviation_known_from::these_readings, systematic}, spread > 0.0};
     }
-    // Two readings of a normal distribution scatter so much once in a thousand times, more readings less often.
+    // Two readings of a normal distribution scatter so much once in a thousand times, more readings less
+    // often.
     if (spread > 3.3 * told_deviation) {
         refuse(repeatability,
                fmt::format("the measurements scatter by {} % vol, more than three times as much: find out "

@@ -26,7 +26,8 @@ namespace program {
 
 namespace {
 
-// --- what must be cleared away when a signal or a lack of memory ends the program ----------------------------
+// --- what must be cleared away when a signal or a lack of memory ends the program
+// ----------------------------
 
 constexpr std::array ending_signals{SIGINT, SIGTERM, SIGHUP};
 
@@ -78,7 +79,8 @@ private:
     sigset_t before_;
 };
 
-// --- gnuplot -------------------------------------------------------------------------------------------------
+// --- gnuplot
+// -------------------------------------------------------------------------------------------------
 
 /// A file in memory, gone when it is closed.
 class scratch_file {
@@ -186,7 +188,8 @@ std::string one_line(std::string_view text) {
     return line.empty() ? "it gives no reason" : std::string(trimmed(line));
 }
 
-// --- the file ------------------------------------------------------------------------------------------------
+// --- the file
+// ------------------------------------------------------------------------------------------------
 
 /// A text on its way into a file: written beside it under another name, so that no half of it is ever seen.
 class coming_file {

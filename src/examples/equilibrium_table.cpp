@@ -138,7 +138,8 @@ void say_consistency(page& text, json& data, wording const& words, measured_equi
     text.gap();
 }
 
-/// A cell for people: a strength, a temperature or a pressure in their units, with the digits a bench can use.
+/// A cell for people: a strength, a temperature or a pressure in their units, with the digits a bench can
+/// use.
 std::string cell_text(std::optional<double> cell, std::size_t column, wording const& words) {
     if (!cell) return "-";
     if (!words.us || (column < 6 && column % 3 != 0) || column == 8) return number(*cell, column < 6 ? 3 : 4);

@@ -193,7 +193,8 @@ shown_unit unit_to_show(wording const& words, std::string_view unit) {
     return {"", 1.0};
 }
 
-/// A result in the unit of the answer. Proof is referred to 60 °F, so it is not exactly twice the % vol at 20 °C.
+/// A result in the unit of the answer. Proof is referred to 60 °F, so it is not exactly twice the % vol at 20
+/// °C.
 double shown_value(wording const& words, judged const& j, double value) {
     if (words.us && std::string_view(j.unit) == "% vol") return to<us_proof>(by_volume(value)).degrees();
     return value * unit_to_show(words, j.unit).factor;

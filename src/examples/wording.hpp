@@ -114,7 +114,8 @@ std::optional<parcel> fresh_mixture(std::span<parcel const> parts);
 void say_fresh(page& text, json& data, wording const& in_words, std::optional<parcel> const& fresh,
                units::temperature later);
 
-// --- cautions: one line that fits the answer; --cautions prints them all ------------------------------------
+// --- cautions: one line that fits the answer; --cautions prints them all
+// ------------------------------------
 
 inline constexpr char const* vapour_caution =
     "Caution: spirit and its vapour catch fire. Keep flames and sparks away; let in fresh air.";

@@ -10,9 +10,10 @@
 
 /// How far the vapour of the equilibrium model may be off: what measured vapours say of it, by composition.
 ///
-/// Measured vapours over weak liquids lie below the model. The static pressures, which the model sides with, and
-/// the measured vapours cannot both be right. The difference is therefore a doubt, and not a correction: the
-/// standard uncertainty is the root mean square deviation, bias included (GUM F.2.4.5, as recalled from memory).
+/// Measured vapours over weak liquids lie below the model. The static pressures, which the model sides with,
+/// and the measured vapours cannot both be right. The difference is therefore a doubt, and not a correction:
+/// the standard uncertainty is the root mean square deviation, bias included (GUM F.2.4.5, as recalled from
+/// memory).
 ///
 /// Plain numbers: x is the mole fraction of ethanol in the liquid. Nothing is checked, NaN in gives NaN out.
 namespace aqueth::correlation::vapour_deviations {
@@ -27,8 +28,9 @@ inline constexpr source cited{
 inline constexpr double lowest_kilopascal = 25.0;    ///< lower end of the range, kPa
 inline constexpr double highest_kilopascal = 300.0;  ///< upper end of the range, kPa
 
-/// Standard uncertainty of the logarithm of the relative volatility, which is the relative standard uncertainty of
-/// the relative volatility: straight lines between the mean compositions of the bands, level beyond them.
+/// Standard uncertainty of the logarithm of the relative volatility, which is the relative standard
+/// uncertainty of the relative volatility: straight lines between the mean compositions of the bands, level
+/// beyond them.
 /// @param x mole fraction of ethanol in the liquid, 0 to 1
 /// @return the uncertainty, and its derivative with respect to x: 0 beyond the outermost bands
 template <numeric::real T>
