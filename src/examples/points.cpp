@@ -54,8 +54,10 @@ std::string points_at_pressure::in_words() const {
     if (left_out > 0) text += fmt::format("; {} of another pressure left out", left_out);
     if (empty_lines > 0) text += fmt::format("; {} without vapour and temperature left out", empty_lines);
     if (!ignored_columns.empty()) {
-        text += fmt::format("; not used: column{} {}", ignored_columns.size() == 1 ? "" : "s",
-                            printable(number_table::listed(ignored_columns)));
+        std::vector<std::string> names;
+        for (std::string const& each : ignored_columns) names.push_back(printable(each));
+        text +=
+            fmt::format("; not used: column{} {}", names.size() == 1 ? "" : "s", number_table::listed(names));
     }
     return text;
 }

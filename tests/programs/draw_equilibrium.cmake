@@ -110,7 +110,7 @@ endif()
 # The points that equilibrium_table prints are those of the curve; kelvins are not drawn as °C.
 answers(draw_equilibrium.table_of_the_model
     "${in_folder} equilibrium_table --csv >own.csv && draw_equilibrium --output a.svg --points own.csv"
-    "points +21 of own; not used: columns relative_volatility, vapour_uncertainty_percent_vol_20C, vap")
+    "points +21 of own; not used: columns relative_volatility, vapour_uncertainty_percent_vol_20C, vapour_uncertainty_percent_mol\n")
 refuses(draw_equilibrium.kelvins
     "${in_folder} printf 'x,y,t\\n0.1,0.44,86\\n0.2,0.53,356.2\\n' >k.csv; draw_equilibrium --output a.svg --points k.csv"
     "--points 'k[.]csv': line 3, column t: 356[.]2 is outside 0[.]01 to 120 °C; are these kelvins[?]")
