@@ -185,8 +185,9 @@ void run(session& s) {
                  words.volume(now.pure_alcohol()), words.volume(amount));
     }
     text.gap();
-    text.row("before", "{:.2f} °P, gravity {:.4f} at 20 °C", degrees, before.value());
-    text.row("now", "{:.2f} °P apparent, gravity {:.4f} at 20 °C", ae.degrees(), after.value());
+    std::string const at_20 = words.temperature(celsius(20));
+    text.row("before", "{:.2f} °P, gravity {:.4f} at {}", degrees, before.value(), at_20);
+    text.row("now", "{:.2f} °P apparent, gravity {:.4f} at {}", ae.degrees(), after.value(), at_20);
     text.row("real extract", "{:.2f} °P", re.degrees());
     text.row("attenuation", "{:.1f} % apparent, {:.1f} % real", 100.0 * apparent_attenuation(oe, ae),
              100.0 * real_attenuation(oe, re));

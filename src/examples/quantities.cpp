@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: BSL-1.0
 #include "quantities.hpp"
 
+#include <charconv>
+#include <cmath>
+
 namespace program {
 
 bool is_control(char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7f; }
@@ -233,13 +236,14 @@ units::pressure read_pressure(surroundings const& air) {
 }
 
 int read_count(given const& g, int most, int least) {
-    int count = 0;
+    double count = 0.0;  // "1e6" is a whole number as well
     std::string_view const text = trimmed(g.text);
     auto const [end, error] = std::from_chars(text.data(), text.data() + text.size(), count);
-    if (error != std::errc() || end != text.data() + text.size() || count < least || count > most) {
+    bool const is_number = error == std::errc() && end == text.data() + text.size();
+    if (!is_number || !(count >= least && count <= most) || count != std::floor(count)) {
         refuse(g, fmt::format("expected a whole number from {} to {}", least, most));
     }
-    return count;
+    return static_cast<int>(count);
 }
 
 side read_side(given const& g) {

@@ -147,3 +147,6 @@ refuses(check_label.certain_contents "check_label ${bottle} --contents-uncertain
 refuses(check_label.unknown_rule "check_label ${bottle} --contents-uncertainty '1 mL' --filling uk" "expected eu or us")
 refuses(check_label.barrel "check_label --bottle '20 L' --contents '20 L' --contents-uncertainty '1 mL'"
     "--bottle '20 L': label volume 20000 mL is outside 5 to 10000 mL")
+# What the law demands of the batch is no finding about these bottles.
+answers(check_label.us_batch "check_label --us --label '40 %vol' --bottle '750 mL' --contents '750.2 mL' --contents '750.1 mL' --contents-uncertainty '0.3 mL'"
+    "^Contents: the worst bottle is within the tolerance, .*; the batch must have about as many bottles over as under the label.*0 over the label, 2 under")

@@ -140,3 +140,5 @@ refuses(correct_reading.hair_too_hot "correct_reading --reading '40 %vol' --temp
 # What the parser of options refuses is said in plain words.
 refuses(correct_reading.nothing_behind "correct_reading --reading '40 %vol' --temperature"
     "^correct_reading: --temperature needs a value\n$")
+answers(correct_reading.us_density_stem "correct_reading --us --reading '0.9345 sg' --temperature '80 F'"
+    "^True strength 92[.]0 US proof\n")
