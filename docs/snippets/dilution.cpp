@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-// Diluting to a strength: what to weigh in, what comes out, how to check it.
+// Diluting to a strength: the mass of water, the product, how to check it.
 #include <aqueth/blending.hpp>
 #include <aqueth/hydrometer.hpp>
 

@@ -12,7 +12,7 @@ int main() {
     auto const plan = dilute(spirit, by_volume(45.0), celsius(15.0), celsius(22.0));  // water, mixture
 
     std::printf("true strength      %.2f %% vol\n", actual.percent());
-    std::printf("water to weigh in  %.3f kg\n", in(plan.addition.mass(), kilogram));
+    std::printf("mass of water      %.3f kg\n", in(plan.addition.mass(), kilogram));
     std::printf("product at 20 °C   %.3f L\n", in(plan.product.volume(celsius(20.0)), litre));
     std::printf("lost by mixing     %.3f L\n", in(plan.contraction, litre));
     std::printf("check at 22 °C     %.1f on the alcoholmeter\n", meter.reading(plan.product).percent());

@@ -23,7 +23,7 @@ int main() {
         std::printf("%-26s sensitivity %7.4f, known to %.0e\n", line.input.name().c_str(), line.sensitivity,
                     line.sensitivity_error);
     }
-    std::printf("the mixture comes out at %.2f °C, standard uncertainty %.2f °C\n", budget.estimate,
+    std::printf("the mixture warms to %.2f °C, standard uncertainty %.2f °C\n", budget.estimate,
                 budget.standard_uncertainty);
     // [body]
 }

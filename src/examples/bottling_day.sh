@@ -20,9 +20,9 @@ show() {
 cat <<'TEXT'
 A bottling day at the Quillbeck teaching stillhouse
 ===================================================
-2.00 L of spirit shall become bottles of half a litre at 45 % vol. The volumes, readings and
-temperatures are what the stillhouse measures on the day; everything else is computed from them.
-What may be distilled and sold is settled by local law and by whoever is licensed to do it.
+2.00 L of spirit are to become bottles of half a litre at 45 % vol. The stillhouse measures the
+volumes, readings and temperatures on the day; everything else is computed from them.
+Local law and licensed practice decide what may be distilled and sold.
 TEXT
 
 tell <<'TEXT'
@@ -34,7 +34,7 @@ show "correct_reading --reading '84 %vol' --temperature '31 C'"
 tell <<'TEXT'
 2. How much water? The water in the jug is at 15 °C. The distiller weighs it, because masses add
    up and volumes do not, and adds it in two halves, stirred in between. The volume lost in mixing
-   stands below. Mixing makes heat: the mixture is nearly as warm as the spirit was.
+   is listed below. Mixing makes heat: the mixture is nearly as warm as the spirit was.
 TEXT
 show "dilute_spirit --amount '2.00 L' --reading '84 %vol' --temperature '31 C' \\
       --target '45 %vol' --water-temperature '15 C' --additions 2"

@@ -31,9 +31,9 @@ figure() {
 cat <<'TEXT'
 A distilling day at the Quillbeck teaching stillhouse
 =====================================================
-25 L of sugar wash go into the pot under the 4-plate column. Gravities, volumes and temperatures are what the
-stillhouse measures on the day; everything else is computed from them. What may be distilled is settled by local
-law and by whoever is licensed to do it.
+25 L of sugar wash go into the pot under the 4-plate column. The stillhouse measures gravities, volumes and
+temperatures on the day; everything else is computed from them. Local law and licensed practice decide what may be
+distilled.
 TEXT
 
 tell <<'TEXT'
@@ -51,7 +51,7 @@ extract=$(figure "$wash" real_extract_P 2)
 
 tell <<'TEXT'
 3. How good is the column? An earlier run gave 1.8 L of 88 % vol from 25 L of 11 % vol, with a reflux ratio of 3,
-   after 100 mL to discard.
+   after 100 mL of foreshots. About 5 % of the vapour condenses in neck and head.
 TEXT
 column="find_stages --run '25 L, 11 %vol, 100 mL, 1.8 L, 88 %vol' --reflux 3 --heat-loss '5 %'"
 show "$column"
