@@ -126,7 +126,8 @@ void run(session& s) {
         s.option("--sugar", "SUGAR",
                  "with --wanted: sucrose, glucose (anhydrous), 'glucose monohydrate' or fructose", "sucrose");
     given const& share =
-        s.option("--yield", "SHARE", "with --wanted: share of the theoretical yield (default 90 %)");
+        s.option("--yield", "SHARE",
+                 "with --wanted: share of the theoretical yield (default that of Balling, 89.9 %)");
     surroundings const air = s.surroundings_options();
     s.explain("Gravities: sg (20/20 C in vacuo) or plato, read on a hydrometer or a saccharometer.\n"
               "A refractometer shows too much after fermentation, because alcohol bends light too.");
@@ -193,7 +194,8 @@ void run(session& s) {
              100.0 * real_attenuation(oe, re));
     text.row("boils at", "{} under {}", words.exact_temperature(boils), air_in_words(words, air, pressure));
     text.gap();
-    text.say("Strength by several methods; their differences show how little two gravities can tell:");
+    text.say("Strength by several methods{}; their differences show how little two gravities can tell:",
+             words.us ? ", at " + at_20 : "");
     text.row("Balling's balance", "{:.2f} % vol, with the density of the library (above)",
              now.strength().percent());
     text.row("usual weights", "{}",
@@ -206,6 +208,7 @@ void run(session& s) {
     s.answer(text, {{"strength_percent_vol_20C", now.strength().percent()},
                     {"pure_alcohol_L_20C", in(now.pure_alcohol(), litre)},
                     {"mass_kg", in(now.mass(), kilogram)},
+                    {"balance_indication_kg", in(balance_indication(now.mass(), now.density(t)), kilogram)},
                     {"original_extract_P", degrees},
                     {"original_gravity_20_20C", before.value()},
                     {"apparent_extract_P", ae.degrees()},
