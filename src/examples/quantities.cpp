@@ -54,6 +54,14 @@ std::string printable(std::string_view any_text) {
 
 std::string label(given const& g) { return fmt::format("{} '{}'", g.name, printable(g.text)); }
 
+range_error named_after(given const& g, range_error const& e) {
+    std::string_view const text = trimmed(g.text);
+    bool const fahrenheits = e.unit() == "°C" && !text.empty() && (text.back() == 'F' || text.back() == 'f');
+    auto const shown = [&](double value) { return fahrenheits ? 32.0 + 1.8 * value : value; };
+    return {label(g),         {e.code(), e.argument()}, shown(e.value()), fahrenheits ? "°F" : e.unit(),
+            shown(e.lower()), shown(e.upper()),         e.reason()};
+}
+
 void refuse(given const& g, std::string const& why) { throw bad_input(fmt::format("{}: {}", label(g), why)); }
 
 bool is_digit(char c) { return c >= '0' && c <= '9'; }  // std::isdigit asks the locale
