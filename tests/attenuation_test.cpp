@@ -232,8 +232,8 @@ TEST(Attenuation, RefusesBadInput) {
                        "share of the stoichiometric yield");
 }
 
-// Casey, Magnus and Ingledew (1984) reached 16.2 % vol with well-fed brewer's yeast, so that much must be allowed; that
-// yeast ends below 20 % vol is common practice.
+// Casey, Magnus and Ingledew (1984) reached 16.2 % vol with well-fed brewer's yeast, so that much must be
+// allowed; that yeast ends below 20 % vol is common practice.
 TEST(SugarNeeded, AllowsWhatYeastHasReachedAndNoMore) {
     EXPECT_NO_THROW(sugar_needed(25.0 * litre, by_volume(16.2)));
     EXPECT_NO_THROW(sugar_needed(25.0 * litre, by_volume(20.0)));
@@ -241,7 +241,8 @@ TEST(SugarNeeded, AllowsWhatYeastHasReachedAndNoMore) {
     EXPECT_EQ(strong.upper(), 20.0);
 }
 
-// The ends of what is accepted. With the usual weights 0.1808 and 0.8192 nothing of 10 °P is left at -2.207 °P.
+// The ends of what is accepted. With the usual weights 0.1808 and 0.8192 nothing of 10 °P is left at -2.207
+// °P.
 TEST(Attenuation, EndsOfWhatIsAccepted) {
     auto const dry =
         expect_range_error([] { real_extract(plato(10), apparent_extract(-5)); }, "apparent extract");

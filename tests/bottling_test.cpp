@@ -27,8 +27,8 @@ TEST(Bottling, WhatIsFilledHoldsTheLabelVolumeAt20Celsius) {
     }
 }
 
-// 27 CFR 30.51 and 30.67, examples of table 7: spirits of 86.8 proof at 72 °F shrink to 0.995 of their volume at
-// 60 °F, spirits of 190 proof at 76 °F to 0.991. The digits printed are thousandths.
+// 27 CFR 30.51 and 30.67, examples of table 7: spirits of 86.8 proof at 72 °F shrink to 0.995 of their volume
+// at 60 °F, spirits of 190 proof at 76 °F to 0.991. The digits printed are thousandths.
 TEST(Bottling, UsLabelsMeanSixtyFahrenheit) {
     EXPECT_EQ(us_label_temperature, fahrenheit(60.0));
     struct {
@@ -69,7 +69,8 @@ TEST(Bottling, AnExactNumberLosesNoBottleToRounding) {
     }
 }
 
-// However many they are, a hundredth of a bottle that is missing is missing. One part in 1e12 used to be given away.
+// However many they are, a hundredth of a bottle that is missing is missing. One part in 1e12 used to be
+// given away.
 TEST(Bottling, NoBottleIsCountedThatCannotBeFilled) {
     for (double const n : {1e3, 1e6, 1e9, 123456789012.0, 1e12 - 1.0}) {
         for (double const t : {5.0, 20.0, 31.0}) {

@@ -240,8 +240,8 @@ TEST(Column, AzeotropeIsFoundInFewLooks) {
     EXPECT_LE(m.count, 6);
 }
 
-// The way through a neck has a slope of its own: the search for a distillate looks 39 times a state with it, 390 times
-// with a wrong one.
+// The way through a neck has a slope of its own: the search for a distillate looks 39 times a state with it,
+// 390 times with a wrong one.
 TEST(Column, ANeckCostsFewLooks) {
     counting_mixture const m{sea_level()};
     detail::column_solver<counting_mixture> const solver(m, column::of_stages(4), neck::condensing(0.2),

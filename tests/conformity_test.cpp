@@ -121,8 +121,8 @@ TEST(ReadingsNeeded, BringTheUncertaintyDown) {
 
 // 42.8, 43.1, 42.9 % vol for a label of 43, and 0.1 % vol that the readings share. The standard deviation is
 // 0.15275, so u = sqrt(0.15275^2 / 3 + 0.1^2) = 0.13333 with 2 (1 + 3 (0.1 / 0.15275)^2)^2 = 10.4 degrees of
-// freedom. Student's t of 10 at 95 % is 1.8125 in every table: 0.23333 / 1.8125 = 0.1287, less a little for the
-// other limit. The normal distribution would ask for 0.14, which the readings have.
+// freedom. Student's t of 10 at 95 % is 1.8125 in every table: 0.23333 / 1.8125 = 0.1287, less a little for
+// the other limit. The normal distribution would ask for 0.14, which the readings have.
 TEST(ReadingsNeeded, AgreeWithTheVerdict) {
     tolerance_interval const permitted{42.7, 43.3};
     reading_series const three{128.8 / 3.0, 3.0, std::sqrt(0.07 / 3.0), deviation_known_from::these_readings,
@@ -308,8 +308,9 @@ TEST(Acceptance, IsNeverWiderThanTheTolerance) {
     EXPECT_LE(inside.upper, upper);
 }
 
-// One limit alone: the uncertainty that is left over is the distance over the quantile of the normal distribution, which
-// is less than one below 84 % (0.2533 for 60 %, 0.6745 for 75 %, 1.6449 for 95 %: any table).
+// One limit alone: the uncertainty that is left over is the distance over the quantile of the normal
+// distribution, which is less than one below 84 % (0.2533 for 60 %, 0.6745 for 75 %, 1.6449 for 95 %: any
+// table).
 TEST(LargestUncertainty, OfOneLimitIsTheDistanceOverTheQuantile) {
     struct {
         double confidence, quantile;

@@ -79,7 +79,8 @@ TEST(ColumnDistillation, EverythingIsConserved) {
     }
 }
 
-// A charge with a trace of ethanol is computed as well as any: errors of the steps count against what is in it.
+// A charge with a trace of ethanol is computed as well as any: errors of the steps count against what is in
+// it.
 TEST(ColumnDistillation, EverythingIsConservedInWeakCharges) {
     for (double const percent : {0.01, 0.1, 0.2, 0.4, 0.7, 1.0}) {
         for (double const stages : {0.0, 1.0, 3.0, 6.0, 12.0}) {

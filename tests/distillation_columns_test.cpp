@@ -223,8 +223,8 @@ TEST(ColumnDistillation, KeepsAStrengthUntilTheRefluxIsAtItsLimit) {
     EXPECT_LT(std::abs(r.balance.ethanol), 1e-9);
 }
 
-// The reflux keeps a strength until the moment that the run reports, and not a moment longer; a cut and an end
-// can wait for it.
+// The reflux keeps a strength until the moment that the run reports, and not a moment longer; a cut and an
+// end can wait for it.
 TEST(ColumnDistillation, SaysWhenTheStrengthIsLost) {
     for (auto const flow : {flow_model::constant_molar_overflow, flow_model::enthalpy_balance}) {
         for (double const kept : {70.0, 80.0, 87.0}) {

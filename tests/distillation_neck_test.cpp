@@ -34,8 +34,8 @@ double over_bare_pot(M const& m, double x, double share, flow_model flow) {
         .value();
 }
 
-// Constant volatility a: ethanol that enters, y, is share c of liquid x and share 1 - c of vapour a x/(1 + (a - 1)
-// x), which is a quadratic equation in x.
+// Constant volatility a: ethanol that enters, y, is share c of liquid x and share 1 - c of vapour a x/(1 + (a
+// - 1) x), which is a quadratic equation in x.
 TEST(Neck, ClosedFormForConstantVolatility) {
     for (double const a : {1.5, 2.5, 9.0}) {
         ideal_mixture const m{a};
@@ -86,8 +86,8 @@ hearts by_the_library(double share) {
     return {in(product.volume(celsius(20)), litre), product.strength().percent()};
 }
 
-/// the same by Rayleigh's equation in small steps of the moles left (the midpoint method), the neck by bisection;
-/// of the library it uses the equilibrium and densities
+/// the same by Rayleigh's equation in small steps of the moles left (the midpoint method), the neck by
+/// bisection; of the library it uses the equilibrium and densities
 hearts by_small_steps(double share) {
     auto const distillate = [share](double pot) {
         double const y = sea_level().vapour(pot);
@@ -183,8 +183,8 @@ TEST(Neck, OnAColumnAgreesWithSteppingFromTheTopDown) {
     }
 }
 
-// The same with heat: neck and condenser take out what their flows give up, and moles, ethanol and heat balance
-// around every stage and all above it.
+// The same with heat: neck and condenser take out what their flows give up, and moles, ethanol and heat
+// balance around every stage and all above it.
 TEST(Neck, OnAColumnAgreesWithHeatBalancesFromTheTopDown) {
     auto const& m = sea_level();
     auto const h = [&](double x) { return m.liquid_enthalpy(x).value; };
@@ -248,8 +248,9 @@ TEST(Neck, IsTheRefluxOfPlatesThatHaveNoOther) {
     EXPECT_GT(strength(plates, 0.5), strength(column::none(), 0.5) + 4.0);
 }
 
-// The neck takes its share of the heat of the vapour, the condenser the rest: with equal heats of vaporization
-// exactly, with those of ethanol and water (38.6 and 40.7 kJ/mol at their boiling points) within a tenth.
+// The neck takes its share of the heat of the vapour, the condenser the rest: with equal heats of
+// vaporization exactly, with those of ethanol and water (38.6 and 40.7 kJ/mol at their boiling points) within
+// a tenth.
 TEST(Neck, TakesItsShareOfTheHeat) {
     for (double const share : {0.05, 0.3}) {
         still s = pot_still();

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
-// Programs that trap invalid operations, divisions by zero and overflows to find their own mistakes must be able to call
-// the library: with valid arguments it raises none of these. A run with plates and an estimate of stages used to
-// compare NaN. (A NaN among the arguments is compared, which raises FE_INVALID, and is refused.)
+// Programs that trap invalid operations, divisions by zero and overflows to find their own mistakes must be
+// able to call the library: with valid arguments it raises none of these. A run with plates and an estimate
+// of stages used to compare NaN. (A NaN among the arguments is compared, which raises FE_INVALID, and is
+// refused.)
 #include <aqueth/aqueth.hpp>
 #include <aqueth/array.hpp>
 #include <aqueth/measured_equilibrium.hpp>

@@ -48,8 +48,8 @@ TEST(Heating, LossMakesItExponential) {
     EXPECT_NEAR(h.duration.value(), c / 1.5 * std::log(100.0 / (100.0 - 1.5 * 60.0)), 0.02);
 }
 
-// An empty pot warms by C dT/dt = P - k (T - room), whose solution is t = C/k ln[(P - k (T0 - room))/(P - k (T1 -
-// room))], however near T1 is to the temperature at which the loss takes all the power.
+// An empty pot warms by C dT/dt = P - k (T - room), whose solution is t = C/k ln[(P - k (T0 - room))/(P - k
+// (T1 - room))], however near T1 is to the temperature at which the loss takes all the power.
 TEST(Heating, EmptyPotIsTheClosedFormUpToTheWarmestTemperature) {
     auto const nothing = wash::of(water(0.0 * kilogram, celsius(20)));
     for (double const loss : {1e-300, 1e-12, 1e-6, 0.1, 1.25, 3.0}) {
@@ -68,8 +68,8 @@ TEST(Heating, EmptyPotIsTheClosedFormUpToTheWarmestTemperature) {
     EXPECT_NEAR(heat(nothing, pot(100.0, 5000.0, 0.0), celsius(80)).duration.value(), 3000.0, 1e-9);
 }
 
-// A charge warms by the same equation with its own heat capacity, which changes with the temperature: the time
-// from 10 K to 1.1 microkelvins below the warmest temperature, against small even steps of time.
+// A charge warms by the same equation with its own heat capacity, which changes with the temperature: the
+// time from 10 K to 1.1 microkelvins below the warmest temperature, against small even steps of time.
 TEST(Heating, ChargeNearTheWarmestTemperatureAgainstSmallSteps) {
     auto const charge = wash::of(1.0 * litre, by_volume(12), plato(5), celsius(20));
     auto const pot_of_2 = pot(120.0, 900.0, 2.0);  // 80 °C at most
@@ -141,9 +141,9 @@ TEST(Heating, RefusesWhatCannotBe) {
     expect_range_error([&] { boiling_temperature(charge, 300.0 * kilopascal); }, "pressure");
 }
 
-// Sugar technologists reckon the heat capacity of sugar juices as 4.1868 - 0.0297 B + 0.000046 B P + 0.000075 B t
-// kJ/(kg K), with B °Brix of purity P % at t °C (a handbook's formula, read second hand). Heating a solution of pure
-// sucrose must take as much, within the 1 % that is claimed for the mixture.
+// Sugar technologists reckon the heat capacity of sugar juices as 4.1868 - 0.0297 B + 0.000046 B P + 0.000075
+// B t kJ/(kg K), with B °Brix of purity P % at t °C (a handbook's formula, read second hand). Heating a
+// solution of pure sucrose must take as much, within the 1 % that is claimed for the mixture.
 TEST(Heating, SugarSolutionsTakeWhatTheHandbookSays) {
     auto const handbook = [](double brix, double t) {
         return 4.1868 - 0.0297 * brix + 0.000046 * brix * 100.0 + 0.000075 * brix * t;
@@ -172,8 +172,8 @@ TEST(Heating, SugarSolutionsTakeWhatTheHandbookSays) {
     }
 }
 
-// 100 W against 2 W/K are 50 K above the room: there the pot never arrives, and a little below it does. The pot may
-// be warmer than the room at the start, and what it takes then is the textbook's too.
+// 100 W against 2 W/K are 50 K above the room: there the pot never arrives, and a little below it does. The
+// pot may be warmer than the room at the start, and what it takes then is the textbook's too.
 TEST(Heating, NeverReachesTheWarmestTemperature) {
     auto const charge = wash::of(water(1.0 * gram, celsius(40)));
     auto const e = expect_range_error([&] { heat(charge, pot(100.0, 5000.0, 2.0), celsius(70.0)); },

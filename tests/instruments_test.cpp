@@ -56,7 +56,8 @@ TEST(InstrumentClasses, CarryThePublishedErrors) {
     EXPECT_EQ(error("measure-10000"), 10.0);
 }
 
-// That law calls the instrument in fifths the standard ("Normal"): not what a distillery buys. Both are out of date.
+// That law calls the instrument in fifths the standard ("Normal"): not what a distillery buys. Both are out
+// of date.
 TEST(InstrumentClasses, SayWhatIsNoLongerSold) {
     for (char const* key : {"alcoholmeter-fifths", "alcoholmeter-halves"}) {
         EXPECT_NE(std::string(find_instrument_class(key)->remark).find("OIML R 44"), std::string::npos)
@@ -118,9 +119,10 @@ TEST(ModelErrors, OfTheVapourRefusesWhatIsNoMoleFraction) {
         expect_range_error([&] { vapour_error(bad); }, "mole fraction of the liquid");
 }
 
-// Nobody here could read these tables, and no figure of them is checked in their name: each row is held to the rule
-// that we remember, so that a slip of the pen is noticed. Directive 76/765/EEC and OIML R 44: half a division for
-// classes I and II, a whole one for class III. ISO 4788: half a division of a cylinder of class A, one of class B.
+// Nobody here could read these tables, and no figure of them is checked in their name: each row is held to
+// the rule that we remember, so that a slip of the pen is noticed. Directive 76/765/EEC and OIML R 44: half a
+// division for classes I and II, a whole one for class III. ISO 4788: half a division of a cylinder of class
+// A, one of class B.
 TEST(InstrumentClasses, RowsFromMemoryKeepTheRememberedRule) {
     int rows = 0;
     for (auto const& each : instrument_classes) {
@@ -157,9 +159,9 @@ TEST(InstrumentClasses, DivisionsAreThoseOfTheNames) {
         EXPECT_EQ(division(key), 0.0) << key;
 }
 
-// Osborne, McKelvy and Bearce (1913), the densities that the tables of the United States rest on: the error that is
-// allowed for the formula must cover them all. It need not cover more than the farthest of the sets since 2006,
-// 0.52 kg/m3, whose own authors' ethanol held water (tables/modern_densities.csv).
+// Osborne, McKelvy and Bearce (1913), the densities that the tables of the United States rest on: the error
+// that is allowed for the formula must cover them all. It need not cover more than the farthest of the sets
+// since 2006, 0.52 kg/m3, whose own authors' ethanol held water (tables/modern_densities.csv).
 TEST(FormulaError, CoversTheMeasurementsOf1913) {
     input_quantity const e = formula_error();
     EXPECT_EQ(e.name(), "OIML R 22 as a formula");
@@ -181,8 +183,9 @@ TEST(FormulaError, CoversTheMeasurementsOf1913) {
     EXPECT_LE(half_width, 0.52);
 }
 
-// ISO 1768:1975, section 3: 0.000 025 per °C. The width is common practice. Example H.1 of the GUM (H.1.3.3) takes as
-// much for a bar of known material, and the glass of the petroleum tables, 0.000 023 (from memory), is at its end.
+// ISO 1768:1975, section 3: 0.000 025 per °C. The width is common practice. Example H.1 of the GUM (H.1.3.3)
+// takes as much for a bar of known material, and the glass of the petroleum tables, 0.000 023 (from memory),
+// is at its end.
 TEST(GlassExpansion, IsTheConventionAndItsWidth) {
     input_quantity const e = glass_expansion_of_soda_lime();
     EXPECT_EQ(e.estimate(), 25e-6);
@@ -203,7 +206,8 @@ TEST(InstrumentClasses, DescriptionsSayTheSizeOfTheKey) {
     }
 }
 
-// UK SI 1995/1907, schedule 2, table 3: a load of 500 e still belongs to the first class, the least more to the next.
+// UK SI 1995/1907, schedule 2, table 3: a load of 500 e still belongs to the first class, the least more to
+// the next.
 TEST(BalanceError, EndsOfTheClasses) {
     auto const half_width = [](double intervals) {
         return balance_error(intervals * gram, 1.0 * gram).standard_uncertainty() * std::sqrt(3.0) * 1000.0;

@@ -131,7 +131,8 @@ TEST(LotBlending, WithoutAVolumeNoLargerBlendExists) {
     EXPECT_NEAR(found, best, 0.02 * best);
 }
 
-// Running sums: when each lot summed up all others again, this took more than a minute. bench.operations compares.
+// Running sums: when each lot summed up all others again, this took more than a minute. bench.operations
+// compares.
 TEST(LotBlending, TakesAHundredThousandLots) {
     std::mt19937 random(5);
     std::uniform_real_distribution<double> unit(0.0, 1.0);

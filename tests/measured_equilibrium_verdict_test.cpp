@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: BSL-1.0
 //
-// The verdict "trusted". Each of its four limits is approached from both sides with points that the other three
-// accept. The limit of 10 % of the area test is common practice; the others are rules of this library
-// (docs/measured_tables.md), and published measurements show where they must lie: what laboratories differ by is
-// below them, what a table itself calls of no use is above.
+// The verdict "trusted". Each of its four limits is approached from both sides with points that the other
+// three accept. The limit of 10 % of the area test is common practice; the others are rules of this library
+// (docs/measured_tables.md), and published measurements show where they must lie: what laboratories differ by
+// is below them, what a table itself calls of no use is above.
 #include <aqueth/measured_equilibrium.hpp>
 
 #include "expect_range_error.hpp"
@@ -98,7 +98,8 @@ TEST(MeasuredEquilibriumVerdict, TemperaturesWithinOneKelvin) {
     }
 }
 
-// Outside the points the area is the model's own, which is always consistent: half of the way must be measured.
+// Outside the points the area is the model's own, which is always consistent: half of the way must be
+// measured.
 TEST(MeasuredEquilibriumVerdict, HalfOfTheRange) {
     for (double const share : {0.501, 0.499}) {
         consistency const c =
@@ -123,9 +124,10 @@ TEST(MeasuredEquilibriumVerdict, IsOfMeans) {
     EXPECT_TRUE(c.trusted);
 }
 
-// Gibbs-Duhem along an isobar: ln(gamma1/gamma2) - H^E/(R T^2) dT/dx integrates to zero. The model is made of one
-// Gibbs energy, so points of the model leave nothing. Without the heat of mixing 1.6 % would be left at 5 kPa,
-// where the liquid is cold and the heat large; hardly anything (0.02 %) at 101 kPa, where it changes its sign.
+// Gibbs-Duhem along an isobar: ln(gamma1/gamma2) - H^E/(R T^2) dT/dx integrates to zero. The model is made of
+// one Gibbs energy, so points of the model leave nothing. Without the heat of mixing 1.6 % would be left at 5
+// kPa, where the liquid is cold and the heat large; hardly anything (0.02 %) at 101 kPa, where it changes its
+// sign.
 TEST(MeasuredEquilibriumVerdict, AreaCountsTheHeatOfMixing) {
     units::pressure const p = 5.0 * kilopascal;
     auto points = from_model(p, 0.01, 0.99);
@@ -189,8 +191,9 @@ measured_equilibrium isobar(char const* file, std::string const& kilopascals, bo
     return measured_equilibrium(points, p * kilopascal);
 }
 
-// Isobars that four laboratories published, none of them fitted in the vapour. Their means differ from the model by
-// 0.003 to 0.011 in the vapour and 0.2 to 0.35 K: a limit that refused them would refuse careful work.
+// Isobars that four laboratories published, none of them fitted in the vapour. Their means differ from the
+// model by 0.003 to 0.011 in the vapour and 0.2 to 0.35 K: a limit that refused them would refuse careful
+// work.
 TEST(MeasuredEquilibriumVerdict, TrustsPublishedMeasurements) {
     EXPECT_TRUE(isobar("carey_lewis_1932.csv", "101.325").check().trusted);
     EXPECT_TRUE(isobar("rieder_thompson_1949.csv", "101.325").check().trusted);
@@ -199,8 +202,8 @@ TEST(MeasuredEquilibriumVerdict, TrustsPublishedMeasurements) {
     EXPECT_TRUE(isobar("beebe_1942.csv", "50.662", false).check().trusted);
 }
 
-// Beebe and others (1942): "the temperatures scatter by 1 to 2 K and are of no use" (tables/beebe_1942.csv). The
-// vapours beside them are good, and without temperatures trusted (above).
+// Beebe and others (1942): "the temperatures scatter by 1 to 2 K and are of no use" (tables/beebe_1942.csv).
+// The vapours beside them are good, and without temperatures trusted (above).
 TEST(MeasuredEquilibriumVerdict, DoesNotTrustTemperaturesThatAreOfNoUse) {
     for (char const* const p : {"25.331", "50.662"}) {
         consistency const c = isobar("beebe_1942.csv", p).check();

@@ -141,7 +141,8 @@ TEST(Dilution, DerivativesAgreeWithDifferencesOfTheTypedFunctions) {
     }
 }
 
-// The vapour over a wash of 8 % vol, whose strength is known to 0.1 % vol: the model is the largest doubt by far.
+// The vapour over a wash of 8 % vol, whose strength is known to 0.1 % vol: the model is the largest doubt by
+// far.
 TEST(Vapour, BudgetOfTheModelAgreesWithTheTypedFunctions) {
     double const x = to<mole_fraction>(by_volume(8.0)).value();
     auto const e = bubble_point(by_volume(8.0), 95.0 * kilopascal);

@@ -135,7 +135,8 @@ TEST(MonteCarlo, RefusesBadInput) {
     for (double const bad : {0.0, 1.0, nan}) {
         expect_range_error([&] { adaptive_monte_carlo(first, inputs, bad); }, "probability");
     }
-    // Two blocks of 100 / (1 - p) trials must fit into 1e8. Beyond, the model used to be asked 5e7 times in vain.
+    // Two blocks of 100 / (1 - p) trials must fit into 1e8. Beyond, the model used to be asked 5e7 times in
+    // vain.
     auto const untried = [](auto const&) -> double { throw std::logic_error("a trial was made"); };
     for (double const bad : {0.9999981, 0.999999, 1.0 - 1e-7}) {
         auto const e = expect_range_error([&] { adaptive_monte_carlo(untried, inputs, bad); }, "probability");

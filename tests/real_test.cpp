@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// Every public kernel refuses integers, in which it would compute silently: density(1, 25) was 799 kg/m3, not 784.954.
-// The configuration stops at a kernel that does not demand a real scalar (aqueth_require_real).
+// Every public kernel refuses integers, in which it would compute silently: density(1, 25) was 799 kg/m3, not
+// 784.954. The configuration stops at a kernel that does not demand a real scalar (aqueth_require_real).
 #include <aqueth/aqueth.hpp>
 
 #include <aqueth/correlation/enthalpy.hpp>
@@ -159,8 +159,8 @@ REAL_ONLY(newton, numeric::bracketed_newton(line{}, x, x, x, x));
 REAL_ONLY(halley, numeric::halley_step(numeric::taylor_terms<T, 3>{}));
 REAL_ONLY(householder, numeric::householder_step(numeric::taylor_terms<T, 4>{}));
 
-// The figures of a table beside those that integers gave. OIML R 22, table of densities: ethanol at 25 °C 784.95;
-// CIPM-2001, table 1: water at 25 °C 997.0470.
+// The figures of a table beside those that integers gave. OIML R 22, table of densities: ethanol at 25 °C
+// 784.95; CIPM-2001, table 1: water at 25 °C 997.0470.
 TEST(Real, WholeNumbersAreWrittenWithAPoint) {
     EXPECT_NEAR(oiml_r22::density(1.0, 25.0), 784.95, 0.005);
     EXPECT_NEAR(cipm_2001_water::density(25.0), 997.047, 0.0005);

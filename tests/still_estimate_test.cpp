@@ -187,9 +187,10 @@ TEST(StillEstimate, RunsThatContradictWidenTheRange) {
     EXPECT_EQ(tolerant.uncertainty, 3.0);
 }
 
-// Runs explain each other as long as their sum of squares over the stated variance stays below what chi-squared, with
-// as many degrees of freedom as there are runs less one, exceeds once in twenty times: 3.841, 7.815, 14.067 for 1, 3
-// and 7 (any table of chi-squared at 95 %; here Boost.Math). The approximation that is used is 2.4 % low for one.
+// Runs explain each other as long as their sum of squares over the stated variance stays below what
+// chi-squared, with as many degrees of freedom as there are runs less one, exceeds once in twenty times:
+// 3.841, 7.815, 14.067 for 1, 3 and 7 (any table of chi-squared at 95 %; here Boost.Math). The approximation
+// that is used is 2.4 % low for one.
 TEST(StillEstimate, ExplainsUpToChiSquaredAt95Percent) {
     reflux const returned = reflux::constant(3.0);
     past_run const one = made_by(3.0, returned, 1.5);
@@ -251,8 +252,8 @@ TEST(StillEstimate, NearestStagesOfARefluxThatExplainsNothing) {
         "measured strength");
 }
 
-// An estimate that explains nothing is still a range: the nearest stages lie in it, and where more of them would
-// change nothing it has no upper end.
+// An estimate that explains nothing is still a range: the nearest stages lie in it, and where more of them
+// would change nothing it has no upper end.
 TEST(StillEstimate, RangesOfEstimatesThatDoNotExplainAreRanges) {
     double const ratios[] = {0.0, 0.25, 0.5, 1.0, 2.0, 3.0, 5.0, 12.0, 50.0};
     int unexplained = 0;

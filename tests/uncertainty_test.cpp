@@ -210,10 +210,11 @@ TEST(CorrelationOfReadings, RefusesWhatHasNone) {
     expect_range_error([&] { correlation_of_readings({}, {}); }, "number of readings");
 }
 
-// How far a bend may go. The variance of a cubic model of a normal input has a closed form, so that one can tell what
-// the first order misses: Y = X + c X^3 has the variance u^2 + 6 c u^4 + 15 c^2 u^6, of which first order sees u^2.
-// What is accepted must not be further off than the doubt that the standard deviation of five readings has itself,
-// 1/sqrt(2 (n - 1)) = 35 % (GUM E.4.3); what is off by less than a tenth must not be refused.
+// How far a bend may go. The variance of a cubic model of a normal input has a closed form, so that one can
+// tell what the first order misses: Y = X + c X^3 has the variance u^2 + 6 c u^4 + 15 c^2 u^6, of which first
+// order sees u^2. What is accepted must not be further off than the doubt that the standard deviation of five
+// readings has itself, 1/sqrt(2 (n - 1)) = 35 % (GUM E.4.3); what is off by less than a tenth must not be
+// refused.
 TEST(PropagateByDifferences, RefusesABendThatFirstOrderMisses) {
     double const doubt_of_five_readings = 1.0 / std::sqrt(2.0 * (5.0 - 1.0));
     double const u = 0.2;
@@ -251,7 +252,8 @@ TEST(Propagate, DegreesOfFreedomOfCorrelatedInputsThatAreSure) {
     EXPECT_EQ(propagate(sum, idle, together).effective_degrees_of_freedom, infinity);
 }
 
-// GUM G.6.4: degrees of freedom rounded down to a whole number. 7.7 are 7; t for 95 % is 2.36 (GUM, table G.2).
+// GUM G.6.4: degrees of freedom rounded down to a whole number. 7.7 are 7; t for 95 % is 2.36 (GUM, table
+// G.2).
 TEST(Propagate, CoverageFactorTakesWholeDegreesOfFreedom) {
     std::vector<input_quantity> const inputs{input_quantity::normal("a", "", 1.0, 0.3, 1.0),
                                              sure("b", 1.0, 0.4)};
@@ -271,8 +273,8 @@ TEST(Propagate, SharesHaveNoNegativeZero) {
     }
 }
 
-// Two values near 1e9 are each rounded to 1.2e-7, half of it at the most off: so is their difference, however small
-// the step. The bound of the error must not be less, although all values are exact here.
+// Two values near 1e9 are each rounded to 1.2e-7, half of it at the most off: so is their difference, however
+// small the step. The bound of the error must not be less, although all values are exact here.
 TEST(PropagateByDifferences, BoundOfTheErrorCountsRounding) {
     auto const large = [](std::span<double const> x) { return 1e9 + x[0]; };
     std::vector<input_quantity> const inputs{sure("x", 0.0, 1.0)};

@@ -54,7 +54,8 @@ TEST(VapourUncertainty, OfTheVapourFollowsFromThatOfTheRelativeVolatility) {
                 relative_volatility_uncertainty(mole_fraction(0.03), p), 1e-12);
 }
 
-// A vapour is known and the liquid under it asked for: by the curves that are shifted one uncertainty to either side.
+// A vapour is known and the liquid under it asked for: by the curves that are shifted one uncertainty to
+// either side.
 TEST(VapourUncertainty, OfTheLiquidIsWhatShiftedCurvesGive) {
     auto const p = standard_atmosphere;
     boiling_curve const weaker(curve_with_vapour_shifted(p, -1.0)),
@@ -115,8 +116,8 @@ TEST(VapourUncertainty, IsWorthAFifthOfWhatAPotGivesAbove50PercentByVolume) {
     double const model = litres(0.0), weaker = litres(-1.0);
     EXPECT_NEAR(litres(1e-12), model, 1e-9);
     EXPECT_NEAR(weaker / model, 0.8, 0.04);
-    // The same without the library's help: every vapour 0.015 lower, about as the measurements lie on average. The
-    // slopes of the table are the model's, which is near enough.
+    // The same without the library's help: every vapour 0.015 lower, about as the measurements lie on
+    // average. The slopes of the table are the model's, which is near enough.
     auto const lowered =
         equilibrium_curve(93.8 * kilopascal, [](double x, numeric::value_and_slope<double> const& of_model) {
             double const y = 1.0 / (1.0 + (1.0 - x) / (x * std::exp(of_model.value)));

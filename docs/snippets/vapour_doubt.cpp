@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// What the doubt about the vapour is worth in a run: the same run with vapours one standard uncertainty weaker and stronger.
+// What the doubt about the vapour is worth in a run: the same run with vapours one standard uncertainty
+// weaker and stronger.
 #include <aqueth/aqueth.hpp>
 
 #include <cstdio>

@@ -367,8 +367,8 @@ private:
     double threshold(condition const& c) const {
         return c.what() == condition::watched::kept_strength ? batch_.strength_lost() : c.value();
     }
-    /// a value as `seen` has it, the threshold and its unit, as the user gave them; of a kept strength what the
-    /// greatest reflux reaches
+    /// a value as `seen` has it, the threshold and its unit, as the user gave them; of a kept strength what
+    /// the greatest reflux reaches
     double shown(condition const& c, double value) const {
         return c.what() == condition::watched::kept_strength
                    ? batch_.apparatus().returned.shown(batch_.strongest(value))
@@ -395,8 +395,8 @@ private:
         return at == at ? at : h;
     }
 
-    /// A condition that is met within the error of the steps counts as met: a charge of 11 % vol is at "still at
-    /// 11 % vol", whatever the rounding of two conversions.
+    /// A condition that is met within the error of the steps counts as met: a charge of 11 % vol is at "still
+    /// at 11 % vol", whatever the rounding of two conversions.
     void require_ahead(condition const& c, batch_point const& p) const {
         using watched = condition::watched;
         reflux const& r = batch_.apparatus().returned;

@@ -25,7 +25,8 @@ inline constexpr units::temperature us_label_temperature = at_60_fahrenheit::tem
 /// @param label_volume        volume on the label, above 0
 /// @param w                   mass fraction of ethanol of the spirit
 /// @param filling_temperature temperature of the spirit while it is filled, where it is liquid, -20 to 40 °C
-/// @param reference           temperature that the label is meant for, where the spirit is liquid, -20 to 40 °C
+/// @param reference           temperature that the label is meant for, where the spirit is liquid, -20 to 40
+///                            °C
 /// @return volume to measure out at that temperature (the bottle's own expansion, 0.0025 % per kelvin,
 ///         is left out)
 /// @throws range_error if the label volume is not positive or the temperature is outside its range
@@ -52,7 +53,8 @@ struct bottling {
 /// @param label_volume volume on the label, above 0
 /// @param reference    temperature that the label is meant for, where the spirit is liquid, -20 to 40 °C
 /// @return number of bottles, fill of each, remainder
-/// @throws range_error if the label volume is not positive or so small that it fills more than 1e12 bottles, or the temperature is outside its range
+/// @throws range_error if the label volume is not positive or so small that it fills more than 1e12 bottles,
+///         or a temperature is outside its range
 /// @par Source
 /// as `fill_volume`
 inline bottling fill_bottles(parcel const& spirit, units::volume label_volume,
@@ -65,8 +67,8 @@ inline bottling fill_bottles(parcel const& spirit, units::volume label_volume,
                   (std::max)(1e-9, in(label_volume, litre) * (bottles / most_bottles)),
                   std::numeric_limits<double>::infinity(),
                   "no more than 1e12 bottles, which are counted exactly");
-    // A parcel that was made to hold n bottles must not lose one to rounding, which is a few units of the last
-    // place: of 1e12 bottles less than a hundredth of one.
+    // A parcel that was made to hold n bottles must not lose one to rounding, which is a few units of the
+    // last place: of 1e12 bottles less than a hundredth of one.
     double const nearest = std::round(bottles);
     double const rounding = 16.0 * std::numeric_limits<double>::epsilon() * bottles;
     double const count = std::abs(bottles - nearest) <= rounding ? nearest : std::floor(bottles);

@@ -74,9 +74,9 @@ private:
     double topmost_;
 };
 
-/// The way from the pot, or from the column on it, to the condenser. A share of the vapour condenses there and
-/// runs back, in equilibrium with the vapour that goes on: a partial condenser. Heat lost by neck and head does
-/// that, and so does cooling water that is led around a head on purpose.
+/// The way from the pot, or from the column on it, to the condenser. A share of the vapour condenses there
+/// and runs back, in equilibrium with the vapour that goes on: a partial condenser. Heat lost by neck and
+/// head does that, and so does cooling water that is led around a head on purpose.
 ///
 /// What the condenser returns runs into the column below the neck.
 class neck {
@@ -112,8 +112,8 @@ enum class flow_model {
 
 namespace detail {
 
-/// Root finder with memory, for functions that change little from call to call: starts the secant method from the
-/// extrapolated previous root and falls back to bracketing. There is one root, so memory only saves time.
+/// Root finder with memory, for functions that change little from call to call: starts the secant method from
+/// the extrapolated previous root and falls back to bracketing. There is one root, so memory only saves time.
 class root_trace {
 public:
     /// @param f     callable: double -> double, changing its sign once between the ends
@@ -208,8 +208,8 @@ struct column_memory {
 };
 
 /// The steady state of a column and its neck over a still, total condenser, no holdup. Plain numbers: mole
-/// fractions of ethanol; `phi` is the internal reflux, liquid coming down over vapour going up at the top of the
-/// column, 0 to 1, at least what condenses in the neck. Without that it is R/(R + 1) of a reflux ratio R.
+/// fractions of ethanol; `phi` is the internal reflux, liquid coming down over vapour going up at the top of
+/// the column, 0 to 1, at least what condenses in the neck. Without that it is R/(R + 1) of a reflux ratio R.
 template <boiling_mixture M>
 class column_solver {
 public:

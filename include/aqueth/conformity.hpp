@@ -196,8 +196,8 @@ inline double largest_uncertainty(tolerance_interval const& tolerance, double me
 /// @param repeatability standard deviation of one reading, 0 or more
 /// @param systematic    standard uncertainty that all readings share, 0 or more
 /// @return whole number of readings, 1 or more
-/// @throws range_error if an argument is outside its range, the systematic uncertainty is too much already, or
-///         more than a million readings would be needed
+/// @throws range_error if an argument is outside its range, the systematic uncertainty is too much already,
+///         or more than a million readings would be needed
 /// @par Source
 /// GUM 4.2.3 and 5.1.2, @ref source_gum
 inline double readings_needed(double wanted, double repeatability, double systematic) {
@@ -254,13 +254,14 @@ inline measurement_result result_of(reading_series const& readings) {
 }
 
 /// How many readings show conformity, if mean and standard deviation stay as they are. Agrees with `decide`
-/// of `result_of` the series: an undecided series needs more readings than it has, one that conforms does not.
+/// of `result_of` the series: an undecided series needs more readings than it has, one that conforms does
+/// not.
 /// @param tolerance  permitted values
 /// @param readings   series, its mean inside the tolerance
 /// @param confidence probability wanted, 0.51 to 0.999999
 /// @return least whole number of readings; 2 or more if the deviation is that of the readings
-/// @throws range_error if an argument is outside its range, the mean is not inside the tolerance, no number of
-///         readings would do because of the systematic uncertainty, or more than a million would be needed
+/// @throws range_error if an argument is outside its range, the mean is not inside the tolerance, no number
+///         of readings would do because of the systematic uncertainty, or more than a million would be needed
 /// @par Source
 /// JCGM 106:2012, 8.3.2, and GUM G.4.1, solved for the number of readings, @ref source_jcgm_106
 inline double readings_needed(tolerance_interval const& tolerance, reading_series const& readings,

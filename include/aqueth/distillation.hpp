@@ -67,7 +67,8 @@ struct distillation {
     units::time boiling_time;  ///< from boiling to the end
     run_heat heat;             ///< where the heat went while it boiled
     run_balance balance;       ///< how well the sums close
-    /// state when the greatest reflux no longer kept the strength; empty if none was kept or the run ended before
+    /// state when the greatest reflux no longer kept the strength; empty if none was kept or the run ended
+    /// before
     std::optional<run_point> strength_lost;
     std::vector<run_point> points;  ///< what was recorded
 
@@ -152,9 +153,9 @@ inline run_balance balance_of(wash const& charge, std::vector<run_fraction> cons
 
 /// Distils a charge in batch: integrates what boils, comes over and stays behind until the run ends.
 ///
-/// Without a column and with an insulated neck it is differential (simple) distillation, d ln n/dx = 1/(y - x)
-/// after Rayleigh. Column and neck are taken to be steady at every moment and to hold nothing; a total condenser
-/// comes after them.
+/// Without a column and with an insulated neck it is differential (simple) distillation, d ln n/dx = 1/(y -
+/// x) after Rayleigh. Column and neck are taken to be steady at every moment and to hold nothing; a total
+/// condenser comes after them.
 /// What the model leaves out stands in @ref distilling.
 /// @param charge   the wash, weaker than the azeotrope, at its temperature
 /// @param s        the still

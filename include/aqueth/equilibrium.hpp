@@ -43,7 +43,8 @@ inline double require_vle_temperature(char const* property, units::temperature t
     return t.kelvin();
 }
 
-/// The ends of the range as a typed temperature has them in K, to the last digit: 0.01 + 273.15 is not 273.16.
+/// The ends of the range as a typed temperature has them in K, to the last digit: 0.01 + 273.15 is not
+/// 273.16.
 inline constexpr double coldest_kelvin = celsius(vle::lowest_celsius).kelvin();
 inline constexpr double hottest_kelvin = celsius(vle::highest_celsius).kelvin();
 

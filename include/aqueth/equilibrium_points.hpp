@@ -102,10 +102,10 @@ inline constexpr ending pressures[] = {
     {"bar", unit::pascals, bar.value()},
     {"pa", unit::pascals, 1.0},
     {"mmhg", unit::pascals, millimetre_of_mercury.value()},
-    {"torr", unit::pascals, standard_atmosphere.value() / 760.0},
-    {"inhg", unit::pascals, 25.4 * millimetre_of_mercury.value()},
+    {"torr", unit::pascals, torr.value()},
+    {"inhg", unit::pascals, inch_of_mercury.value()},
     {"atm", unit::pascals, standard_atmosphere.value()},
-    {"psi", unit::pascals, pound.value() * 9.80665 / (0.0254 * 0.0254)},
+    {"psi", unit::pascals, pound_force_per_square_inch.value()},
 };
 
 /// A column that holds one of the quantities.
@@ -288,7 +288,7 @@ private:
     }
 
     // The bounds show pressures in another unit than their column says. Points of a pressure that the model
-    // does not reach may be there; whoever reads for one pressure leaves them out.
+    // does not reach are accepted here; `of_pressure` leaves them out.
     units::pressure pressure(number_table::line const& row, role const& r) const {
         units::pressure const p = table_.number(row, r.column) * r.pascals * pascal;
         if (!(p >= 0.1 * kilopascal && p <= 20000.0 * kilopascal))

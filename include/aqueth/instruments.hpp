@@ -166,10 +166,10 @@ inline input_quantity balance_error(units::mass load, units::mass verification_s
 /// formula itself is the law, as for duty in most of the world, this is no input.
 /// @return input quantity of estimate 0, in kg/m3, rectangular 0.1 kg/m3 to either side
 /// @par Accuracy
-/// A judgement of this library, and a small one: 287 densities of 1913 lie within 0.10 kg/m3 of the formula. Three
-/// sets since 2006 lie 0.07 to 0.29 kg/m3 from it on average, mostly higher, and up to 0.52 (pure ethanol that may
-/// have been wet). They differ among themselves by as much. 0.1 kg/m3 is worth 0.02 to 0.14 % vol from 0 °C up, and
-/// up to 0.24 % vol at -10 °C.
+/// A judgement of this library, and a small one: 287 densities of 1913 lie within 0.10 kg/m3 of the formula.
+/// Three sets since 2006 lie 0.07 to 0.29 kg/m3 from it on average, mostly higher, and up to 0.52 (pure
+/// ethanol that may have been wet). They differ among themselves by as much. 0.1 kg/m3 is worth 0.02 to 0.14
+/// % vol from 0 °C up, and up to 0.24 % vol at -10 °C.
 inline input_quantity formula_error() {
     return input_quantity::rectangular("OIML R 22 as a formula", "kg/m3", 0.0, 0.1);
 }
@@ -189,8 +189,8 @@ inline input_quantity temperature_scale_error(units::temperature t) {
 
 /// The equilibrium model as a description of a vapour: how far measured vapours lie from it.
 /// @param x mole fraction of ethanol in the liquid, 0 to 1
-/// @return input quantity of estimate 0, in ln(alpha), normal: the error of the logarithm of the model's relative
-///         volatility, for `measurement_model::vapour_over` at 25 to 300 kPa
+/// @return input quantity of estimate 0, in ln(alpha), normal: the error of the logarithm of the model's
+///         relative volatility, for `measurement_model::vapour_over` at 25 to 300 kPa
 /// @throws range_error if the mole fraction is outside its range
 /// @par Accuracy
 /// good to a third

@@ -68,8 +68,8 @@ constexpr tolerance_interval permitted_strengths(basic_volume_fraction<Reference
             (std::min)(100.0, label.percent() + of.percent_vol)};
 }
 
-/// By how much the contents of a single bottle may differ from its label, and what the bottles of a batch must
-/// be on average. All volumes are at the reference temperature of the label.
+/// By how much the contents of a single bottle may differ from its label, and what the bottles of a batch
+/// must be on average. All volumes are at the reference temperature of the label.
 struct fill_limits {
     tolerance_interval single;  ///< permitted contents of a bottle, mL
     /// lowest contents allowed for any bottle, mL; in the EU a few may lie between this and `single`

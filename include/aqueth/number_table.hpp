@@ -73,9 +73,9 @@ public:
     /// @param names_if_nameless names of the columns, from the first, if the first line holds numbers: if one
     ///                         of its cells begins with a digit, a sign or a point. Empty: the first line
     ///                         always holds names
-    /// @throws text_error if the text is not UTF-8 or 7 bit, a quote is misplaced, a column has no name or the
-    ///         name of another, a line has another number of cells than there are columns, or numbers have
-    ///         decimal points and decimal commas
+    /// @throws text_error if the text is UTF-16 or has a NUL, a quote is misplaced, a column has no name or
+    ///         the name of another, a line has another number of cells than there are columns, or numbers
+    ///         have decimal points and decimal commas
     explicit number_table(std::string_view text, std::vector<std::string> const& names_if_nameless = {}) {
         read_lines(text);
         if (rows_.empty()) return;
@@ -184,7 +184,7 @@ public:
     }
 
     /// @param text any text
-    /// @return it with the letters A to Z made small
+    /// @return it without blanks at its ends, with the letters A to Z made small
     static std::string lower(std::string_view text) {
         std::string result(trimmed(text));
         for (char& c : result) {

@@ -97,8 +97,8 @@ public:
     static condition distillate_strength(Strength strength) {
         return of_strength(watched::distillate_strength, strength);
     }
-    /// The strength that the reflux keeps is lost: the greatest reflux ratio no longer suffices. From there on
-    /// the distillate falls. Only for a reflux of `constant_strength`.
+    /// The strength that the reflux keeps is lost: the greatest reflux ratio no longer suffices. From there
+    /// on the distillate falls. Only for a reflux of `constant_strength`.
     /// @return the condition
     static condition strength_lost() { return condition(watched::kept_strength, 0.0, 0.0, ""); }
     /// @param t the pot boils at this temperature

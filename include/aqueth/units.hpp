@@ -129,6 +129,12 @@ inline constexpr auto bar = units::pressure::from_value(1e5);                   
 inline constexpr auto standard_atmosphere = units::pressure::from_value(101325.0);  ///< atm, exact
 /// mmHg, conventional: 13.5951 g/cm3 under 9.80665 m/s2
 inline constexpr auto millimetre_of_mercury = units::pressure::from_value(133.322387415);
+/// inHg, conventional: 25.4 mmHg
+inline constexpr auto inch_of_mercury = units::pressure::from_value(25.4 * 133.322387415);
+inline constexpr auto torr = units::pressure::from_value(101325.0 / 760.0);  ///< Torr, exact
+/// psi: a pound under 9.80665 m/s2 on a square inch
+inline constexpr auto pound_force_per_square_inch =
+    units::pressure::from_value(0.45359237 * 9.80665 / (0.0254 * 0.0254));
 inline constexpr auto metre = units::length::from_value(1.0);                               ///< m
 inline constexpr auto foot = units::length::from_value(0.3048);                             ///< ft, exact
 inline constexpr auto second = units::time::from_value(1.0);                                ///< s

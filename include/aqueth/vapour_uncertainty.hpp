@@ -13,9 +13,10 @@
 #include <cmath>
 
 /// @file
-/// How sure the strength of a vapour is. Over washes this is the largest doubt about a distillation: at 101 kPa
-/// most measured vapours over x = 0.01 to 0.1 lie below the model, by 0.016 mole fraction on average. The model
-/// sides with static pressures, so the difference is not corrected; it is stated as a standard uncertainty.
+/// How sure the strength of a vapour is. Over washes this is the largest doubt about a distillation: at 101
+/// kPa most measured vapours over x = 0.01 to 0.1 lie below the model, by 0.016 mole fraction on average. The
+/// model sides with static pressures, so the difference is not corrected; it is stated as a standard
+/// uncertainty.
 
 namespace aqueth {
 
@@ -41,7 +42,8 @@ inline bool vapour_uncertainty_known(units::pressure p) {
 /// Standard uncertainty of the model's relative volatility, as a part of it.
 /// @param liquid strength of the liquid, in any basis
 /// @param p      absolute pressure, 25 to 300 kPa
-/// @return relative standard uncertainty: 0.105 over weak washes, 0.04 over a liquid of half its moles ethanol
+/// @return relative standard uncertainty: 0.105 over weak washes, 0.04 over a liquid of half its moles
+///         ethanol
 /// @throws range_error if the pressure is outside that range: too few vapours were measured there
 /// @par Accuracy
 /// good to a third: five to seven sets of measurements, each counting once
@@ -85,9 +87,9 @@ inline double liquid_uncertainty(equilibrium const& e) {
 
 namespace detail {
 
-/// Moves the logarithm of a relative volatility by some standard uncertainties. The azeotrope was measured far more
-/// exactly than single vapours about it (within 0.005 of the model), so it stays where it is: from the last band
-/// below it on, the shift goes down with the logarithm itself.
+/// Moves the logarithm of a relative volatility by some standard uncertainties. The azeotrope was measured
+/// far more exactly than single vapours about it (within 0.005 of the model), so it stays where it is: from
+/// the last band below it on, the shift goes down with the logarithm itself.
 class volatility_shift {
 public:
     volatility_shift(units::pressure p, double uncertainties)
@@ -120,8 +122,8 @@ private:
 
 /// The same liquid with another vapour: the model's, moved by some standard uncertainties.
 /// @param e             what `bubble_point` found, at 25 kPa or more and where all mixtures boil below 120 °C
-/// @param uncertainties how far: -1 is a vapour weaker by one standard uncertainty; -3 to 3. Near the azeotrope less,
-///                      because the azeotrope stays where it is
+/// @param uncertainties how far: -1 is a vapour weaker by one standard uncertainty; -3 to 3. Near the
+///                      azeotrope less, because the azeotrope stays where it is
 /// @return the equilibrium with another vapour and relative volatility; liquid, temperature and pressure stay
 /// @throws range_error if the pressure or the shift is outside its range
 /// @par Accuracy
@@ -138,12 +140,12 @@ inline equilibrium with_vapour_shifted(equilibrium const& e, double uncertaintie
     return result;
 }
 
-/// The equilibrium at one pressure with every vapour moved by some standard uncertainties. A run of a still that is
-/// forecast once with it and once without says what the doubt about the vapour is worth:
+/// The equilibrium at one pressure with every vapour moved by some standard uncertainties. A run of a still
+/// that is forecast once with it and once without says what the doubt about the vapour is worth:
 /// `boiling_curve(curve_with_vapour_shifted(p, -1.0))` takes the place of `boiling_curve(p)`.
 /// @param p             absolute pressure, 25 to 198 kPa
-/// @param uncertainties how far: -1 is a vapour weaker by one standard uncertainty; -3 to 3. Near the azeotrope less,
-///                      because the azeotrope stays where it is
+/// @param uncertainties how far: -1 is a vapour weaker by one standard uncertainty; -3 to 3. Near the
+///                      azeotrope less, because the azeotrope stays where it is
 /// @return the curve; boiling temperatures are the model's
 /// @throws range_error if the pressure or the shift is outside its range
 /// @par Accuracy

@@ -65,7 +65,7 @@ void run(session& s) {
         if (lots.back().at_least > units::mass() && !target.present)
             refuse(each, "'at least' goes with --target");
     }
-    units::temperature const t = read_any_temperature(mixture_at, mixture_at.text);
+    units::temperature const t = read_any_temperature(mixture_at);
     auto const reach = [&](auto const& strength) {
         std::optional<units::volume> wanted;
         if (volume.present) wanted = read_volume(volume);

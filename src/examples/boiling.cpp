@@ -1,6 +1,17 @@
 // SPDX-License-Identifier: BSL-1.0
 #include "boiling.hpp"
 
+#include <aqueth/correlation/ethanol_saturation_poling.hpp>
+#include <aqueth/correlation/excess_gibbs.hpp>
+#include <aqueth/correlation/icao_atmosphere.hpp>
+#include <aqueth/correlation/modified_raoult.hpp>
+#include <aqueth/correlation/oiml_r22.hpp>
+#include <aqueth/correlation/vapour_deviations.hpp>
+#include <aqueth/correlation/vapour_liquid.hpp>
+#include <aqueth/correlation/water_saturation_wagner_pruss.hpp>
+
+#include <fmt/format.h>
+
 #include <algorithm>
 
 namespace program {
@@ -29,8 +40,10 @@ std::vector<correlation::source> boiling_sources() {
             vapour_deviations::cited, icao_atmosphere::cited};
 }
 
+double percent_vol(mole_fraction x) { return to<volume_fraction>(x).percent(); }
+
 json to_json(mole_fraction x) {
-    return {{"percent_vol_20C", to<volume_fraction>(x).percent()},
+    return {{"percent_vol_20C", percent_vol(x)},
             {"percent_mass", to<mass_fraction>(x).percent()},
             {"percent_mol", x.percent()}};
 }
@@ -49,6 +62,14 @@ std::string air_in_words(wording const& words, surroundings const& air, units::p
                        printable(trimmed(air.altitude.text)));
 }
 
+char const* what_a_wash_adds(wording const& words) {
+    return words.us ? "two to four tenths of a degree Fahrenheit" : "a tenth of a kelvin or two";
+}
+
+char const* measured_pressures(wording const& words) {
+    return words.us ? "7.38 to 88.6 inHg" : "25 to 300 kPa";
+}
+
 std::optional<model_doubt> doubt_about_vapour(equilibrium const& e) {
     return doubt_about(e, e.vapour, &vapour_uncertainty);
 }
@@ -65,7 +86,7 @@ std::string in_brackets(wording const& words, std::optional<model_doubt> const& 
 void say_doubt(page& text, wording const& words, std::optional<model_doubt> const& doubt) {
     if (doubt && doubt->uncertainty == 0.0) return;  // a pure liquid
     if (!doubt) {
-        text.row("  how sure", "not known: vapours were measured from 25 to 300 kPa");
+        text.row("  how sure", "not known: vapours were measured from {}", measured_pressures(words));
         return;
     }
     text.row("  how sure", "{} to {}, one standard uncertainty of the model", words.rounded(doubt->lower),
@@ -74,10 +95,9 @@ void say_doubt(page& text, wording const& words, std::optional<model_doubt> cons
 
 json to_json(std::optional<model_doubt> const& doubt) {
     if (!doubt) return nullptr;
-    auto const vol = [](mole_fraction x) { return to<volume_fraction>(x).percent(); };
     return {{"standard_uncertainty_percent_mol", 100.0 * doubt->uncertainty},
-            {"percent_vol_20C_from", vol(doubt->lower)},
-            {"percent_vol_20C_to", vol(doubt->upper)},
+            {"percent_vol_20C_from", percent_vol(doubt->lower)},
+            {"percent_vol_20C_to", percent_vol(doubt->upper)},
             {"relative_standard_uncertainty_of_volatility", doubt->relative_volatility}};
 }
 

@@ -7,16 +7,7 @@
 #include "program.hpp"
 
 #include <aqueth/aqueth.hpp>
-#include <aqueth/correlation/ethanol_saturation_poling.hpp>
-#include <aqueth/correlation/excess_gibbs.hpp>
-#include <aqueth/correlation/icao_atmosphere.hpp>
-#include <aqueth/correlation/modified_raoult.hpp>
-#include <aqueth/correlation/oiml_r22.hpp>
-#include <aqueth/correlation/vapour_deviations.hpp>
-#include <aqueth/correlation/vapour_liquid.hpp>
-#include <aqueth/correlation/water_saturation_wagner_pruss.hpp>
-
-#include <fmt/format.h>
+#include <aqueth/correlation/source.hpp>
 
 #include <optional>
 #include <string>
@@ -29,6 +20,8 @@ std::vector<correlation::source> boiling_sources();
 inline constexpr char const* still_caution =
     "Caution: never close a heated vessel, keep the condenser's water running, heat no spirit over a flame.";
 
+/// A strength in % vol at 20 °C.
+double percent_vol(mole_fraction x);
 json to_json(mole_fraction x);
 
 /// The azeotrope, if there is one.
@@ -36,6 +29,12 @@ std::optional<equilibrium> azeotrope_at(units::pressure p);
 
 /// The pressure at the still, and how well it is known.
 std::string air_in_words(wording const& words, surroundings const& air, units::pressure p);
+
+/// By how much the rest of an ordinary wash raises its boiling temperature.
+char const* what_a_wash_adds(wording const& words);
+
+/// The pressures under which vapours were measured, so that the model's uncertainty is known.
+char const* measured_pressures(wording const& words);
 
 /// How far one standard uncertainty of the model moves what it says of a vapour, or of the liquid under one.
 struct model_doubt {
@@ -48,7 +47,7 @@ std::optional<model_doubt> doubt_about_vapour(equilibrium const& e);
 std::optional<model_doubt> doubt_about_liquid(equilibrium const& e);
 /// In brackets behind a figure, or nothing.
 std::string in_brackets(wording const& words, std::optional<model_doubt> const& doubt);
-/// A row that says how sure the model is, and which way most measurements lie.
+/// A row that says how sure the model is.
 void say_doubt(page& text, wording const& words, std::optional<model_doubt> const& doubt);
 json to_json(std::optional<model_doubt> const& doubt);
 

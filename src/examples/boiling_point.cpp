@@ -50,7 +50,8 @@ void run(session& s) {
     surroundings const air = s.surroundings_options();
     given const& amount =
         s.option("--amount", "AMOUNT", "of the liquid, for the heat to bring it to the boil");
-    given const& temperature = s.option("--temperature", "TEMP", "with --amount: of the cold liquid", "20 C");
+    given const& temperature =
+        s.option("--temperature", "TEMP", "with --amount: of the cold liquid", "20 C", "60 F");
     s.offer_us_units();
     s.parse();
     if (liquid.present == vapour.present) throw bad_input("give either --strength or --vapour");
@@ -119,7 +120,7 @@ void run(session& s) {
     }
     text.say(
         "Of ethanol and water alone: what else is dissolved in a wash raises its boiling temperature by\n{}.",
-        words.us ? "two to four tenths of a degree Fahrenheit" : "a tenth of a kelvin or two");
+        what_a_wash_adds(words));
     text.say("{}", still_caution);
     s.answer(text, data);
 }

@@ -23,14 +23,15 @@ about const who{
     "  Strength: within the tolerance, with 98.8 % probability (95 % wanted).",
     {jcgm_106_cited, gum_cited, correlation::oiml_r22::cited}};
 
-/// A quantity as it was measured, in the unit of its tolerance: readings, or one reading with its uncertainty.
+/// A quantity as it was measured, in the unit of its tolerance: readings, or one reading with its
+/// uncertainty.
 struct measured {
     reading_series series;
     bool deviation_known;  ///< whether it is known how much one reading scatters
 };
 
-/// Type A of the readings, type B of what was told, put together. A repeatability from experience replaces the
-/// scatter of these few readings.
+/// Type A of the readings, type B of what was told, put together. A repeatability from experience replaces
+/// the scatter of these few readings.
 measured put_together(std::vector<double> const& readings, double systematic, given const& repeatability,
                       double told_deviation) {
     double const n = static_cast<double>(readings.size());
@@ -43,7 +44,8 @@ measured put_together(std::vector<double> const& readings, double systematic, gi
     if (told_deviation == 0.0) {
         return {{mean.estimate(), n, spread, deviation_known_from::these_readings, systematic}, spread > 0.0};
     }
-    // Two readings of a normal distribution scatter so much once in a thousand times, more readings less often.
+    // Two readings of a normal distribution scatter so much once in a thousand times, more readings less
+    // often.
     if (spread > 3.3 * told_deviation) {
         refuse(repeatability,
                fmt::format("the measurements scatter by {} % vol, more than three times as much: find out "
@@ -207,8 +209,12 @@ double percent_at(strength const& s) {
 json check_strength(page& text, given const& label, std::vector<given> const& readings,
                     given const& uncertainty, given const& repeatability, given const& tolerance,
                     double confidence) {
+    strength const stated = read_strength(label);
+    bool const stated_at_60 = std::holds_alternative<us_proof>(stated) ||
+                              std::holds_alternative<basic_volume_fraction<at_60_fahrenheit>>(stated);
     strength_tolerance const* law = find_strength_tolerance(trimmed(tolerance.text));
-    strength_tolerance own{"own", "", 0.0, "20 °C", provenance::common_practice, "as told", ""};
+    strength_tolerance own{"own",     "", 0.0, stated_at_60 ? "60 °F" : "20 °C", provenance::common_practice,
+                           "as told", ""};
     if (!law) {
         if (tolerance.text.empty() || !(is_digit(tolerance.text[0]) || tolerance.text[0] == '.'))
             refuse(tolerance,
@@ -217,9 +223,6 @@ json check_strength(page& text, given const& label, std::vector<given> const& re
         law = &own;
     }
     bool const us = std::string_view(law->reference) == "60 °F";
-    strength const stated = read_strength(label);
-    bool const stated_at_60 = std::holds_alternative<us_proof>(stated) ||
-                              std::holds_alternative<basic_volume_fraction<at_60_fahrenheit>>(stated);
     if (us && !stated_at_60) refuse(label, "this tolerance is for labels in proof, or '%vol at 60 F'");
     if (!us && !std::holds_alternative<volume_fraction>(stated))
         refuse(label, "this tolerance is for labels in %vol");
@@ -367,7 +370,7 @@ json check_contents(page& text, wording const& words, contents_options const& o,
     if (!us && o.rule.text != "eu") refuse(o.rule, "expected eu or us");
     fill_limits const limits =
         on_behalf_of(o.bottle, [&] { return us ? us_fill_limits(label) : eu_fill_limits(label); });
-    double u = read_millilitres(o.uncertainty, o.uncertainty.text);
+    double u = read_millilitres(o.uncertainty);
     if (!(u > 0.0)) refuse(o.uncertainty, "no measurement is without uncertainty");
     units::temperature const t = read_temperature(o.temperature);
     double to_label = 1.0;  // volume at the temperature of the label over volume as measured

@@ -72,7 +72,7 @@ void run(session& s) {
     s.parse();
 
     mass_fraction const w = composition(read_strength(from));
-    units::temperature const t = read_any_temperature(at, at.text);
+    units::temperature const t = read_any_temperature(at);
     page text;
     json data = {{"density_temperature_C", t.celsius()}};
     std::string csv = "basis,value,unit\n";

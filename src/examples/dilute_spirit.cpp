@@ -109,7 +109,7 @@ struct task {
 template <strength_basis Target>
 void bring_to(Target target, task& t) {
     mass_fraction const w = t.spirit_strength();
-    auto const mixture_at = read_any_temperature(t.mixture_at, t.mixture_at.text);
+    auto const mixture_at = read_any_temperature(t.mixture_at);
     auto const water_at = read_water_temperature(t.water_at);
     auto const attributed = [&t](auto const& mixing) {
         return on_behalf_of({{argument::temperature, t.mixture_at},

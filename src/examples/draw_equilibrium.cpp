@@ -86,17 +86,17 @@ private:
 
 std::string script(units::pressure p, strength_axis axis, wording const& words,
                    std::vector<series> const& measured) {
-    auto const percent = [axis](mole_fraction x) { return axis.number(x); };
-    auto const degrees = [&](units::temperature t) { return words.us ? t.fahrenheit() : t.celsius(); };
+    auto const shown = [axis](mole_fraction x) { return axis.number(x); };
+    auto const degrees = [&](units::temperature t) { return words.temperature_number(t); };
     sketch::pairs composition, boiling, condensing;
     equilibrium_curve const curve(p);
     for (int k = 0; k <= 400; ++k) {
         double const u = k / 400.0;
         mole_fraction const x(u * u);  // close where the vapour rises steeply
         double const t = degrees(curve.temperature(x));
-        composition.emplace_back(percent(x), percent(curve.vapour(x)));
-        boiling.emplace_back(percent(x), t);
-        condensing.emplace_back(percent(curve.vapour(x)), t);
+        composition.emplace_back(shown(x), shown(curve.vapour(x)));
+        boiling.emplace_back(shown(x), t);
+        condensing.emplace_back(shown(curve.vapour(x)), t);
     }
     char const* const unit = axis.unit();
     double const end = axis.end();
@@ -114,7 +114,7 @@ std::string script(units::pressure p, strength_axis axis, wording const& words,
     for (std::size_t k = 0; k < measured.size(); ++k) {
         sketch::pairs xy, tx, ty;
         for (equilibrium_point const& each : measured[k].points) {
-            double const x = percent(each.liquid), y = each.vapour ? percent(*each.vapour) : 0.0;
+            double const x = shown(each.liquid), y = each.vapour ? shown(*each.vapour) : 0.0;
             if (each.vapour) xy.emplace_back(x, y);
             if (!each.temperature) continue;
             tx.emplace_back(x, degrees(*each.temperature));
@@ -127,7 +127,7 @@ std::string script(units::pressure p, strength_axis axis, wording const& words,
         all.add(right, ty, dots + "6", "");
     }
     if (auto const most = azeotrope_at(p)) {
-        double const x = percent(most->liquid), t = degrees(most->temperature);
+        double const x = shown(most->liquid), t = degrees(most->temperature);
         char const* const mark = "points pointtype 12 pointsize 1.2 linewidth 2 linecolor '#000000'";
         all.add(left, {{x, x}}, mark, fmt::format("azeotrope, {:.1f} {}", x, unit));
         all.add(right, {{x, t}}, mark, "azeotrope, " + words.exact_temperature(most->temperature));
@@ -145,7 +145,7 @@ std::string script(units::pressure p, strength_axis axis, wording const& words,
                "set xlabel 'ethanol in the liquid or the vapour, {}'\nset ylabel 'temperature, {}'\n{}\n"
                "unset multiplot\n",
                in_quotes("Ethanol and water under " + words.pressure(p)), end, end / 10.0, end, end / 10.0,
-               unit, unit, left, unit, words.us ? "°F" : "°C", right);
+               unit, unit, left, unit, words.temperature_unit(), right);
 }
 
 void run(session& s) {

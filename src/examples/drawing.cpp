@@ -5,7 +5,6 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
 #include <array>
 #include <cerrno>
 #include <csignal>
@@ -13,7 +12,6 @@
 #include <cstring>
 #include <memory>
 #include <thread>
-#include <utility>
 
 #include <fcntl.h>
 #include <spawn.h>
@@ -28,7 +26,8 @@ namespace program {
 
 namespace {
 
-// --- what must be cleared away when a signal or a lack of memory ends the program ----------------------------
+// --- what must be cleared away when a signal or a lack of memory ends the program
+// ----------------------------
 
 constexpr std::array ending_signals{SIGINT, SIGTERM, SIGHUP};
 
@@ -80,7 +79,8 @@ private:
     sigset_t before_;
 };
 
-// --- gnuplot -------------------------------------------------------------------------------------------------
+// --- gnuplot
+// -------------------------------------------------------------------------------------------------
 
 /// A file in memory, gone when it is closed.
 class scratch_file {
@@ -188,7 +188,8 @@ std::string one_line(std::string_view text) {
     return line.empty() ? "it gives no reason" : std::string(trimmed(line));
 }
 
-// --- the file ------------------------------------------------------------------------------------------------
+// --- the file
+// ------------------------------------------------------------------------------------------------
 
 /// A text on its way into a file: written beside it under another name, so that no half of it is ever seen.
 class coming_file {

@@ -41,8 +41,8 @@ constexpr std::size_t uncertain = 9;  // column: standard uncertainty of the mod
 /// What is known over a liquid. The rest stays empty.
 row make_row(mole_fraction x, std::optional<mole_fraction> y, std::optional<units::temperature> t,
              std::optional<units::pressure> p, std::optional<double> volatility) {
-    row cells{to<volume_fraction>(x).percent(), to<mass_fraction>(x).percent(), x.percent()};
-    if (y) cells[3] = to<volume_fraction>(*y).percent();
+    row cells{percent_vol(x), to<mass_fraction>(x).percent(), x.percent()};
+    if (y) cells[3] = percent_vol(*y);
     if (y) cells[4] = to<mass_fraction>(*y).percent();
     if (y) cells[5] = y->percent();
     if (t) cells[6] = t->celsius();
@@ -62,8 +62,7 @@ std::vector<row> model_rows(std::vector<mole_fraction> const& liquids, Known kno
             equilibrium const e = bubble_point(x, known);
             rows.push_back(make_row(x, e.vapour, e.temperature, e.pressure, e.relative_volatility));
             if (auto const doubt = doubt_about_vapour(e)) {
-                auto const vol = [](mole_fraction y) { return to<volume_fraction>(y).percent(); };
-                rows.back()[uncertain] = 0.5 * (vol(doubt->upper) - vol(doubt->lower));
+                rows.back()[uncertain] = 0.5 * (percent_vol(doubt->upper) - percent_vol(doubt->lower));
                 rows.back()[uncertain + 1] = 100.0 * doubt->uncertainty;
             }
             any = true;
@@ -139,13 +138,14 @@ void say_consistency(page& text, json& data, wording const& words, measured_equi
     text.gap();
 }
 
-/// A cell for people: a strength, a temperature or a pressure in their units, with the digits a bench can use.
+/// A cell for people: a strength, a temperature or a pressure in their units, with the digits a bench can
+/// use.
 std::string cell_text(std::optional<double> cell, std::size_t column, wording const& words) {
     if (!cell) return "-";
     if (!words.us || (column < 6 && column % 3 != 0) || column == 8) return number(*cell, column < 6 ? 3 : 4);
     if (column < 6) return number(to<us_proof>(volume_fraction(*cell / 100.0)).degrees(), 3);
-    if (column == 6) return number(celsius(*cell).fahrenheit(), 4);
-    return number(in(*cell * kilopascal, 25.4 * millimetre_of_mercury), 4);
+    if (column == 6) return number(words.temperature_number(celsius(*cell)), 4);
+    return number(words.pressure_number(*cell * kilopascal), 4);
 }
 
 /// How sure the vapour of a row is, for people: to two digits, as no uncertainty has more.
@@ -162,11 +162,11 @@ std::string doubt_text(row const& cells, wording const& words) {
 void write(session& s, page& text, json& data, std::vector<row> const& rows, bool isothermal,
            bool of_the_model = true) {
     wording const words = s.words();
-    char const* const strength = words.us ? "US proof" : "% vol";
+    char const* const strength = words.strength_unit();
     text.say("{:>26}{:>28}{:>13}{:>12}{}", "liquid", "vapour", isothermal ? "pressure" : "boils at",
              "relative", of_the_model ? "   vapour sure" : "");
     text.say("{0:>8}{1:>9}{2:>9}{0:>10}{1:>9}{2:>9}{3:>13}{4:>12}{5}", strength, "% mass", "% mol",
-             isothermal ? (words.us ? "inHg" : "kPa") : (words.us ? "°F" : "°C"), "volatility",
+             isothermal ? words.pressure_unit() : words.temperature_unit(), "volatility",
              of_the_model ? fmt::format("{:>14}", fmt::format("to {}", strength)) : "");
     std::string csv;
     for (char const* const name : columns) csv += fmt::format("{}{}", csv.empty() ? "" : ",", name);
@@ -192,7 +192,7 @@ void write(session& s, page& text, json& data, std::vector<row> const& rows, boo
         text.say(
             "\nSure to: one standard uncertainty of the model; known from {}. Over washes most measured\n"
             "vapours are weaker than the model's.",
-            words.us ? "7.38 to 88.6 inHg" : "25 to 300 kPa");
+            measured_pressures(words));
     }
     if (!complete) {
         text.say("\n-: outside the measured points, or outside {}.",
@@ -225,7 +225,7 @@ void run(session& s) {
     page text;
     json data;
     if (isothermal) {
-        units::temperature const t = read_any_temperature(temperature, temperature.text);
+        units::temperature const t = read_any_temperature(temperature);
         text.say("Equilibrium of ethanol and water at {}", s.words().exact_temperature(t));
         text.gap();
         auto const rows = on_behalf_of(temperature, [&] { return model_rows(strengths, t); });

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// How full to fill a bottle so that it holds its label volume at 20 °C, or at 60 °F, and how many there will be.
+// How full to fill a bottle so that it holds its label volume at 20 °C, or at 60 °F, and how many there will
+// be.
 #include "program.hpp"
 
 namespace {

@@ -56,7 +56,7 @@ condition read_condition(given const& g) {
                 read_strength(rest));
         }
         if (g.text == "strength lost") return condition::strength_lost();
-        if (hot) return condition::boiling_temperature(read_any_temperature(rest, rest.text));
+        if (hot) return condition::boiling_temperature(read_any_temperature(rest));
         if (word == "collected") return condition::collected(read_volume(rest));
         if (word == "elapsed")
             return condition::elapsed(read_in_si(rest, durations, {"a time", "s, min or h"}) * second);
@@ -180,7 +180,7 @@ struct still_options {
         result.pot.heat_capacity =
             read_in_si(heat, heat_capacities, {"a heat capacity", "J/K or kJ/K"}) * joule_per_kelvin;
         result.pot.loss = read_in_si(loss, conductances, {"a heat loss", "W/K"}) * watt_per_kelvin;
-        result.pot.room = read_any_temperature(room, room.text);
+        result.pot.room = read_any_temperature(room);
         on_behalf_of({{argument::power, power},
                       {argument::heat_capacity, heat},
                       {argument::heat_loss_coefficient, loss},
@@ -203,8 +203,6 @@ struct still_options {
     }
 };
 
-double percent(mole_fraction x) { return to<volume_fraction>(x).percent(); }
-
 /// What is told of a recorded state, in CSV and JSON.
 struct {
     char const* name;
@@ -213,8 +211,8 @@ struct {
     {"elapsed_min", [](run_point const& p) { return in(p.elapsed, minute); }},
     {"collected_L_20C", [](run_point const& p) { return in(p.collected, litre); }},
     {"pure_alcohol_L_20C", [](run_point const& p) { return in(p.pure_alcohol, litre); }},
-    {"still_percent_vol_20C", [](run_point const& p) { return percent(p.still); }},
-    {"distillate_percent_vol_20C", [](run_point const& p) { return percent(p.distillate); }},
+    {"still_percent_vol_20C", [](run_point const& p) { return percent_vol(p.still); }},
+    {"distillate_percent_vol_20C", [](run_point const& p) { return percent_vol(p.distillate); }},
     {"boiling_C", [](run_point const& p) { return p.boiling.celsius(); }},
     {"vapour_C", [](run_point const& p) { return p.vapour.celsius(); }},
     {"reflux_ratio", [](run_point const& p) { return p.reflux_ratio; }},
@@ -249,7 +247,7 @@ units::volume volume_collected(wording const& words, run_point const& p) {
 
 /// Strength and temperature against what has been collected, with a line where a fraction ends.
 std::string picture_of(wording const& words, distillation const& r) {
-    char const* const degrees = words.us ? "°F" : "°C";
+    char const* const degrees = words.temperature_unit();
     std::string script =
         "set encoding utf8\n"
         "set terminal svg size 960,600 font 'sans-serif,14' background '#ffffff' noenhanced\n"
@@ -258,15 +256,13 @@ std::string picture_of(wording const& words, distillation const& r) {
     script += fmt::format(
         "set xlabel 'collected, {} at {}'\nset ylabel 'strength, {}'\nset y2label 'temperature, {}'\n"
         "set yrange [0:{}]\nset ytics {} nomirror\n$run << EOD\n",
-        words.us ? "US gal" : "L", words.temperature(words.reference_temperature()),
-        words.us ? "US proof" : "% vol", degrees, words.us ? 200 : 100, words.us ? 20 : 10);
+        words.us ? "US gal" : "L", words.temperature(words.reference_temperature()), words.strength_unit(),
+        degrees, words.us ? 200 : 100, words.us ? 20 : 10);
     auto const collected = [&](run_point const& p) {
         return in(volume_collected(words, p), words.one_volume());
     };
-    auto const strength = [&](mole_fraction x) {
-        return words.us ? to<us_proof>(to<mass_fraction>(x)).degrees() : percent(x);
-    };
-    auto const temperature = [&](units::temperature t) { return words.us ? t.fahrenheit() : t.celsius(); };
+    auto const strength = [&](mole_fraction x) { return words.strength_number(x); };
+    auto const temperature = [&](units::temperature t) { return words.temperature_number(t); };
     for (run_point const& p : r.points) {
         script += fmt::format("{:.6g} {:.6g} {:.6g} {:.6g} {:.6g}\n", collected(p), strength(p.distillate),
                               strength(p.still), temperature(p.vapour), temperature(p.boiling));
@@ -294,8 +290,8 @@ json to_json(run_fraction const& f, std::string const& name) {
     data["kept"] = f.kept;
     data["begin_min"] = in(f.begin.elapsed, minute);
     data["end_min"] = in(f.end.elapsed, minute);
-    data["end_distillate_percent_vol_20C"] = percent(f.end.distillate);
-    data["end_still_percent_vol_20C"] = percent(f.end.still);
+    data["end_distillate_percent_vol_20C"] = percent_vol(f.end.distillate);
+    data["end_still_percent_vol_20C"] = percent_vol(f.end.still);
     data["end_boiling_C"] = f.end.boiling.celsius();
     return data;
 }
@@ -334,7 +330,8 @@ struct main_product {
         bool const in_one = names.size() == 1 && names.front() == "distillate";
         if (in_one) name = "Distillate";
         for (std::size_t k = 0; k < names.size(); ++k)
-            if (names[k].starts_with("hearts") || in_one) parts.push_back(r.fractions[k].product);
+            if (r.fractions[k].kept && (names[k].starts_with("hearts") || in_one))
+                parts.push_back(r.fractions[k].product);
         if (!parts.empty()) return;
         name = "Kept";
         for (run_fraction const& f : r.fractions)
@@ -360,17 +357,21 @@ struct weaker_run {
     std::optional<distillation> run;
     std::string why_not;  ///< if there is none
 
-    weaker_run(wash const& charge, still const& s, run_plan plan, units::pressure p) {
+    weaker_run(wash const& charge, still const& s, run_plan plan, units::pressure p,
+               distillation const& forecast, wording const& words) {
         if (!vapour_uncertainty_known(p)) {
-            why_not = "not known: vapours were measured from 25 to 300 kPa";
+            why_not = fmt::format("not known: vapours were measured from {}", measured_pressures(words));
             return;
         }
         plan.points = 0;
         try {
             run = distil(charge, s, plan, boiling_curve(curve_with_vapour_shifted(p, -1.0)));
+            // A run that ends together with its last cut has a fraction less: there is nothing to compare.
+            if (run->fractions.size() != forecast.fractions.size()) run.reset();
         } catch (range_error const&) {
-            why_not = "with a vapour weaker by one standard uncertainty of the model this plan cannot be run";
         }
+        if (!run)
+            why_not = "with a vapour weaker by one standard uncertainty of the model this plan cannot be run";
     }
     /// alcohol that comes in the main product, over that of the forecast
     double share(distillation const& forecast, std::vector<std::string> const& names) const {
@@ -401,8 +402,7 @@ std::string kept_until(wording const& words, distillation const& r) {
     if (!r.strength_lost) return "to the end";
     run_point const& p = *r.strength_lost;
     return fmt::format("until {}, {} collected, {} in the pot; reflux {:.3g} from there", in_hours(p.elapsed),
-                       words.volume(volume_collected(words, p)), words.strength(to<mass_fraction>(p.still)),
-                       p.reflux_ratio);
+                       words.volume(volume_collected(words, p)), words.strength(p.still), p.reflux_ratio);
 }
 
 json to_json(wash const& charge, distillation const& r, std::vector<std::string> const& names,
@@ -448,7 +448,7 @@ std::string how_far(run_progress const& p) {
 void run(session& s) {
     auto const charge_given = charge_options::offer(s);
     auto const still_given = still_options::offer(s);
-    given const& discard = s.option("--discard", "VOLUME", "first fraction, not to be kept");
+    given const& discard = s.option("--discard", "VOLUME", "first fraction, at 20 C; it is not kept");
     given const& cuts = s.option("--cuts", "LIST", "ends of fractions: 'distillate 80 %vol, pot 99 C'");
     given const& given_names = s.option(
         "--names", "LIST", "of the fractions in their order; foreshots, hearts and tails unless given");
@@ -464,9 +464,10 @@ void run(session& s) {
         "h.\n"
         "Cuts and ends: 'distillate STRENGTH' or 'pot STRENGTH' when it has fallen to it, 'pot TEMP' when it "
         "boils\n"
-        "there, 'strength lost' when --reflux no longer keeps --keep-strength, 'collected VOLUME' and "
-        "'elapsed\n"
-        "TIME' since the fraction began, or the run if it ends the run. Commas or semicolons between them.\n"
+        "there, 'strength lost' when --reflux no longer keeps --keep-strength, 'collected VOLUME' (at 20 C) "
+        "and\n"
+        "'elapsed TIME' since the fraction began, or the run if it ends the run. Commas or semicolons "
+        "between them.\n"
         "--heat-loss is also the share that a cooled head (a partial condenser, a dephlegmator) condenses.");
     s.offer_us_units();
     s.offer_csv();
@@ -520,7 +521,7 @@ void run(session& s) {
     assumed.unless_given(
         charge_given.temperature,
         fmt::format("a charge of {} to warm up", words.temperature(charge.liquid().temperature())));
-    weaker_run const weaker(charge, apparatus, plan, curve.pressure());
+    weaker_run const weaker(charge, apparatus, plan, curve.pressure(), r, words);
     if (picture.present) put_picture(s, picture, path, replace, svg_by_gnuplot(picture_of(words, r)));
 
     page text;
@@ -538,8 +539,8 @@ void run(session& s) {
         text.say("  {:<{}} {:>16}   {:<15} {:<13} {}, {} and {}", names[k], widest,
                  words.volume(f.product.volume(words.reference_temperature())),
                  words.strength(f.product.composition()), in_hours(f.end.elapsed),
-                 words.strength(to<mass_fraction>(f.end.distillate)),
-                 words.strength(to<mass_fraction>(f.end.still)), words.temperature(f.end.boiling));
+                 words.strength(f.end.distillate), words.strength(f.end.still),
+                 words.temperature(f.end.boiling));
     }
     text.gap();
     if (!product.parts.empty()) text.row("how sure", "{}", weaker.in_words(words, r, names));

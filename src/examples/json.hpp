@@ -2,7 +2,8 @@
 #pragma once
 
 /// @file
-/// An answer for machines, as a plain value. A library prints it, in json.cpp alone: its header takes 4 s to compile.
+/// An answer for machines, as a plain value. A library prints it, in json.cpp alone: its header takes 4 s to
+/// compile.
 
 #include <concepts>
 #include <cstddef>

@@ -193,7 +193,8 @@ shown_unit unit_to_show(wording const& words, std::string_view unit) {
     return {"", 1.0};
 }
 
-/// A result in the unit of the answer. Proof is referred to 60 °F, so it is not exactly twice the % vol at 20 °C.
+/// A result in the unit of the answer. Proof is referred to 60 °F, so it is not exactly twice the % vol at 20
+/// °C.
 double shown_value(wording const& words, judged const& j, double value) {
     if (words.us && std::string_view(j.unit) == "% vol") return to<us_proof>(by_volume(value)).degrees();
     return value * unit_to_show(words, j.unit).factor;
@@ -363,7 +364,7 @@ void run(session& s) {
     double const smallest = step.present ? read_strength_difference(step) : usual_step(meter_class);
     input_quantity const stem_step = step_error("alcoholmeter", "% vol", smallest);
     input_quantity const heat_error = instrument_error(thermometer_class, "thermometer", "°C", [&] {
-        return read_temperature_difference(thermometer_class, thermometer_class.text);
+        return read_temperature_difference(thermometer_class);
     });
     input_quantity const heat_step = step_error("thermometer", "°C", usual_step(thermometer_class));
     double const room = std::sqrt(3.0);  // of rectangular limits
@@ -432,9 +433,8 @@ void run(session& s) {
         } else {
             inputs.push_back(
                 input_quantity::normal("volume of the spirit", "mL", in(spirit.volume(), millilitre), 0.0));
-            inputs.push_back(instrument_error(measure_class, "measure", "mL", [&] {
-                return read_millilitres(measure_class, measure_class.text);
-            }));
+            inputs.push_back(instrument_error(measure_class, "measure", "mL",
+                                              [&] { return read_millilitres(measure_class); }));
             inputs.push_back(step_error("measure", "mL", usual_step(measure_class)));
             of.resize(inputs.size());
             of[measure] = class_in(measure_class);

@@ -23,7 +23,7 @@ about const who{
 /// gravity at 20 °C of what was read in must, which holds no alcohol, at another temperature
 specific_gravity corrected(given const& reading, given const& temperature) {
     specific_gravity const shown = specific_gravity_of(read_extract(reading));
-    units::temperature const t = read_any_temperature(temperature, temperature.text);
+    units::temperature const t = read_any_temperature(temperature);
     return on_behalf_of({{argument::temperature, temperature}}, [&] {
         return on_behalf_of({{argument::density_behind_the_reading, reading}},
                             [&] { return true_gravity(shown, t, gravity_hydrometer({})); });
@@ -104,11 +104,11 @@ void refuse_if_given(given const& g, std::string const& belongs_to) {
     if (g.present) refuse(g, "it belongs to " + belongs_to);
 }
 
-/// calls f, or says why it does not apply
+/// calls f and says its % vol at 20 °C in those of the answer, or why it does not apply
 template <class F>
-std::string if_it_applies(F const& f) {
+std::string if_it_applies(double to_reference, F const& f) {
     try {
-        return fmt::format("{:.2f} % vol", f().percent());
+        return fmt::format("{:.2f} % vol", to_reference * f().percent());
     } catch (range_error const& e) {
         return fmt::format("does not apply ({})", e.what());
     }
@@ -158,7 +158,7 @@ void run(session& s) {
     });
     extract const oe((std::min)(degrees, 30.0));  // 30 plato there and back
     specific_gravity const shown = specific_gravity_of(read_extract(last));
-    units::temperature const t = read_any_temperature(last_at, last_at.text);
+    units::temperature const t = read_any_temperature(last_at);
     wash const now = on_behalf_of({{argument::temperature, last_at}, {argument::reading, last}}, [&] {
         return fermented_wash(amount, before, shown, t, gravity_hydrometer({}));
     });
@@ -174,15 +174,18 @@ void run(session& s) {
                          in(now.density(celsius(20)), density(mass_fraction(1.0), celsius(20))));
     };
     wording const words = s.words();
+    units::temperature const reference = words.reference_temperature();
+    // From % vol at 20 °C to those at the temperature that the answer refers volumes to.
+    mass_fraction const pure(1.0);
+    double const to_reference = in(density(pure, celsius(20)), density(pure, reference)) *
+                                in(now.volume(celsius(20)), now.volume(reference));
+    double const strength = to_reference * now.strength().percent();
     page text;
     if (words.us) {
-        units::temperature const at_60 = words.reference_temperature();
-        double const proof_gallons = now.liquid().proof_gallons();
-        text.say("The wash holds {:.1f} % vol at 60 °F: {} proof gal in {}.",
-                 50.0 * proof_gallons / in(now.volume(at_60), us_gallon), number(proof_gallons),
-                 words.volume(now.volume(at_60)));
+        text.say("The wash holds {:.1f} % vol at 60 °F: {} proof gal in {}.", strength,
+                 number(now.liquid().proof_gallons()), words.volume(now.volume(reference)));
     } else {
-        text.say("The wash holds {:.1f} % vol: {} of pure alcohol in {}.", now.strength().percent(),
+        text.say("The wash holds {:.1f} % vol: {} of pure alcohol in {}.", strength,
                  words.volume(now.pure_alcohol()), words.volume(amount));
     }
     text.gap();
@@ -194,15 +197,16 @@ void run(session& s) {
              100.0 * real_attenuation(oe, re));
     text.row("boils at", "{} under {}", words.exact_temperature(boils), air_in_words(words, air, pressure));
     text.gap();
-    text.say("Strength by several methods{}; their differences show how little two gravities can tell:",
-             words.us ? ", at " + at_20 : "");
-    text.row("Balling's balance", "{:.2f} % vol, with the density of the library (above)",
-             now.strength().percent());
-    text.row("usual weights", "{}",
-             if_it_applies([&] { return by_mass_of_wash(alcohol_by_balling(oe, real_extract(oe, ae))); }));
-    text.row("Balling's factors", "{}",
-             if_it_applies([&] { return by_mass_of_wash(alcohol_by_balling_factors(oe, ae)); }));
-    text.row("fall in gravity", "{}", if_it_applies([&] { return alcohol_by_gravity_fall(before, after); }));
+    text.say("Strength by several methods; their differences show how little two gravities can tell:");
+    text.row("Balling's balance", "{:.2f} % vol, with the density of the library (above)", strength);
+    text.row("usual weights", "{}", if_it_applies(to_reference, [&] {
+                 return by_mass_of_wash(alcohol_by_balling(oe, real_extract(oe, ae)));
+             }));
+    text.row("Balling's factors", "{}", if_it_applies(to_reference, [&] {
+                 return by_mass_of_wash(alcohol_by_balling_factors(oe, ae));
+             }));
+    text.row("fall in gravity", "{}",
+             if_it_applies(to_reference, [&] { return alcohol_by_gravity_fall(before, after); }));
     text.gap();
     text.say("{}", gas_caution);
     s.answer(text, {{"strength_percent_vol_20C", now.strength().percent()},

@@ -7,7 +7,6 @@
 
 #include <cmath>
 #include <functional>
-#include <limits>
 #include <optional>
 
 namespace {
@@ -30,9 +29,9 @@ about const who{
 
 using row_of_cells = std::vector<std::optional<double>>;
 
-/// Asks for what may have no answer (frozen, off the scale, stronger than the spirit). The first refusal is kept,
-/// to say why if nothing has an answer. Once it is known, what is sure to be refused is better not asked for: an
-/// exception takes the time of many cells.
+/// Asks for what may have no answer (frozen, off the scale, stronger than the spirit). The first refusal is
+/// kept, to say why if nothing has an answer. Once it is known, what is sure to be refused is better not
+/// asked for: an exception takes the time of many cells.
 class asker {
 public:
     template <class F>

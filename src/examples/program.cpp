@@ -75,7 +75,8 @@ void (*clear_away)() = nullptr;
 namespace {
 char const* program_name = "";
 
-/// Called when no memory is left. Unwinding could need some, too: a JSON value allocates while it is destroyed.
+/// Called when no memory is left. Unwinding could need some, too: a JSON value allocates while it is
+/// destroyed.
 [[noreturn]] void end_without_memory() {
     if (clear_away) clear_away();
     for (char const* const text : {program_name, ": not enough memory for this answer\n"}) {

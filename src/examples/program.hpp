@@ -74,7 +74,7 @@ public:
 
     /// How the answer is worded: in US units with --us, or when an option is given in US units.
     wording words() const { return {us_}; }
-    bool in_json() const { return json_; }  ///< whether the answer shall be JSON; known once parsed
+    bool in_json() const { return json_; }  ///< whether JSON was asked for; known once parsed
     bool in_csv() const { return csv_; }    ///< or CSV
 
     /// The answer, in the form asked for; printed when the run is over.

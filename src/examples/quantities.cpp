@@ -3,6 +3,7 @@
 
 #include <charconv>
 #include <cmath>
+#include <system_error>
 
 namespace program {
 
@@ -187,10 +188,12 @@ units::temperature read_temperature(given const& g, std::string_view text) {
     return t;
 }
 
+units::temperature read_any_temperature(given const& g) { return read_any_temperature(g, g.text); }
+
 units::temperature read_temperature(given const& g) { return read_temperature(g, g.text); }
 
 units::temperature read_water_temperature(given const& g) {
-    units::temperature const t = read_any_temperature(g, g.text);
+    units::temperature const t = read_any_temperature(g);
     on_behalf_of(g, [&] { return density(mass_fraction(0.0), t); });
     return t;
 }
@@ -225,7 +228,7 @@ parcel make_parcel(amount const& how_much, mass_fraction w, units::temperature t
 }
 
 parcel make_parcel(amount const& how_much, mass_fraction w, given const& temperature) {
-    units::temperature const t = read_any_temperature(temperature, temperature.text);
+    units::temperature const t = read_any_temperature(temperature);
     return on_behalf_of(temperature, [&] { return make_parcel(how_much, w, t); });
 }
 
@@ -241,6 +244,14 @@ units::pressure read_pressure(surroundings const& air) {
     if (air.pressure.present && air.altitude.present) throw bad_input("give either --pressure or --altitude");
     if (air.pressure.present) return read_pressure(air.pressure);
     return on_behalf_of(air.altitude, [&] { return pressure_at_altitude(read_altitude(air.altitude)); });
+}
+
+double read_share(given const& g, std::string_view what) {
+    wanted const w{what, "%, or a plain number up to 1"};
+    number_and_unit const q = read_number(g, g.text, w);
+    std::string const unit = squeezed(q.unit);
+    if (!unit.empty() && unit != "%") refuse_unit(g, q.unit, w);
+    return unit.empty() ? q.number : q.number / 100.0;
 }
 
 int read_count(given const& g, int most, int least) {

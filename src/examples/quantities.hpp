@@ -9,14 +9,11 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <charconv>
-#include <cmath>
 #include <initializer_list>
 #include <iterator>
 #include <stdexcept>
 #include <string>
 #include <string_view>
-#include <system_error>
 #include <variant>
 #include <vector>
 
@@ -140,10 +137,10 @@ inline constexpr unit_names pressures[] = {
     {"kpa", kilopascal.value()},
     {"bar", bar.value()},
     {"atm", standard_atmosphere.value()},
-    {"torr", standard_atmosphere.value() / 760.0},
+    {"torr", torr.value()},
     {"mmhg", millimetre_of_mercury.value()},
-    {"inhg", 25.4 * millimetre_of_mercury.value()},
-    {"psi psia", pound.value() * 9.80665 / (0.0254 * 0.0254)},
+    {"inhg", inch_of_mercury.value()},
+    {"psi psia", pound_force_per_square_inch.value()},
 };
 inline constexpr unit_names altitudes[] = {
     {"m metre metres meter meters", metre.value()},
@@ -214,6 +211,7 @@ number_and_unit read_quantity(given const& g, std::string_view text, wanted cons
 
 /// A temperature, of whatever: its range is not checked.
 units::temperature read_any_temperature(given const& g, std::string_view text);
+units::temperature read_any_temperature(given const& g);
 
 /// The temperature of a liquid whose density is asked for and whose composition is not known yet.
 units::temperature read_temperature(given const& g, std::string_view text);
@@ -255,6 +253,10 @@ struct surroundings {
 };
 
 units::pressure read_pressure(surroundings const& air);
+
+/// A share, '5 %' or '0.05'; its range is not checked.
+/// @param what what it is called in messages
+double read_share(given const& g, std::string_view what = "a share");
 
 int read_count(given const& g, int most, int least = 1);
 

@@ -17,8 +17,6 @@ about const who{
     "  Pot: the liquid has 5.0 % vol, the vapour over it 39.5 % vol (36.8 % vol to 42.0 % vol).",
     boiling_sources()};
 
-double percent_vol(mole_fraction x) { return to<volume_fraction>(x).percent(); }
-
 /// Everything that boils under a pressure, from water to the azeotrope.
 struct boiling_range {
     units::pressure pressure;
@@ -68,10 +66,7 @@ inline constexpr units::temperature_difference thermometers_differ = 1.0 * kelvi
 
 /// How much a tenth of a kelvin is worth: half of what lies between one too high and one too low.
 double worth_of(std::pair<mole_fraction, mole_fraction> const& tenth, wording const& words) {
-    auto const shown = [&](mole_fraction x) {
-        return words.us ? to<us_proof>(to<mass_fraction>(x)).degrees() : percent_vol(x);
-    };
-    return 0.5 * (shown(tenth.second) - shown(tenth.first));
+    return 0.5 * (words.strength_number(tenth.second) - words.strength_number(tenth.first));
 }
 /// More than 0.5 % vol a tenth of a kelvin: then a thermometer is no alcoholmeter.
 bool tells_strength(std::pair<mole_fraction, mole_fraction> const& tenth) {
@@ -92,8 +87,7 @@ void say(page& text, json& data, wording const& words, thermometer const& one, b
                 {"uncertainty_of_vapour", to_json(doubt)}};
     auto const maybe = [&](std::string const& label, char const* key,
                            std::pair<mole_fraction, mole_fraction> const& between) {
-        text.row(label, "{} to {}", words.strength(to<mass_fraction>(between.first)),
-                 words.strength(to<mass_fraction>(between.second)));
+        text.row(label, "{} to {}", words.strength(between.first), words.strength(between.second));
         row[key] = {percent_vol(between.first), percent_vol(between.second)};
     };
     auto const off = [&](units::temperature_difference d) {
@@ -117,14 +111,13 @@ void warn(page& text, wording const& words, thermometer const& one, boiling_rang
     auto const tenth = one.off_by(range, tenth_of_a_kelvin);
     if (!tells_strength(tenth)) {
         text.say("{}: {} is worth {:.1f} {} here. Cool a sample and read its strength.", where,
-                 words.difference(tenth_of_a_kelvin), worth_of(tenth, words),
-                 words.us ? "US proof" : "% vol");
+                 words.difference(tenth_of_a_kelvin), worth_of(tenth, words), words.strength_unit());
     }
     units::temperature const ethanol = bubble_point(mole_fraction(1.0), range.pressure).temperature;
     if (range.strongest.liquid < mole_fraction(1.0) && one.shows <= ethanol) {
         auto const beyond = coexistence(one.shows, range.pressure, azeotrope_side::ethanol_rich);
         text.say("{}: {} has this temperature too, but only dehydrated spirit is so strong.", where,
-                 words.strength(to<mass_fraction>(beyond.*one.what)));
+                 words.strength(beyond.*one.what));
     }
 }
 
@@ -141,7 +134,7 @@ void run(session& s) {
     std::vector<thermometer> both;
     auto const read = [&](given const& g, mole_fraction equilibrium::*what) {
         if (!g.present) return;
-        units::temperature const t = read_any_temperature(g, g.text);
+        units::temperature const t = read_any_temperature(g);
         both.push_back({t, range.at(g, t), what});
     };
     read(pot, &equilibrium::liquid);
@@ -177,7 +170,7 @@ void run(session& s) {
     text.say(
         "Holds while it boils, for a bulb wet with what it measures. What is dissolved in a wash makes the\n"
         "pot warmer by {}.\n{}",
-        words.us ? "two to four tenths of a degree Fahrenheit" : "a tenth of a kelvin or two", still_caution);
+        what_a_wash_adds(words), still_caution);
     s.answer(text, data);
 }
 

@@ -1,6 +1,14 @@
 // SPDX-License-Identifier: BSL-1.0
 #include "still_program.hpp"
 
+#include <fmt/format.h>
+
+#include <cmath>
+#include <concepts>
+#include <cstddef>
+#include <type_traits>
+#include <variant>
+
 namespace program {
 
 double read_plain(given const& g, double least, double most) {
@@ -9,14 +17,6 @@ double read_plain(given const& g, double least, double most) {
     number_and_unit const q = read_number(g, g.text, w);
     if (!q.unit.empty()) refuse(g, "a number without a unit is expected");
     return on_behalf_of(g, [&] { return require_range("input", "number", q.number, "", least, most); });
-}
-
-double read_share(given const& g) {
-    wanted const w{"a share", "%, or a plain number up to 1"};
-    number_and_unit const q = read_number(g, g.text, w);
-    std::string const unit = squeezed(q.unit);
-    if (!unit.empty() && unit != "%") refuse_unit(g, q.unit, w);
-    return unit.empty() ? q.number : q.number / 100.0;
 }
 
 apparent_extract read_extract(given const& g) {
@@ -94,7 +94,7 @@ charge_options charge_options::offer(session& s) {
 }
 
 wash charge_options::read() const {
-    units::temperature const t = read_any_temperature(temperature, temperature.text);
+    units::temperature const t = read_any_temperature(temperature);
     double const degrees = read_extract(solids).degrees();
     extract const e = on_behalf_of(solids, [&] { return extract(degrees); });
     auto const how_much = read_amount(amount);

@@ -10,15 +10,9 @@
 
 #include <aqueth/aqueth.hpp>
 
-#include <fmt/format.h>
-
-#include <cmath>
-#include <concepts>
 #include <string>
 #include <string_view>
-#include <type_traits>
 #include <utility>
-#include <variant>
 #include <vector>
 
 namespace program {
@@ -35,11 +29,8 @@ inline constexpr unit_names conductances[] = {{"w/k", 1.0}};
 /// Reads a plain number within limits.
 double read_plain(given const& g, double least, double most);
 
-/// Reads a share, '5 %' or '0.05'.
-double read_share(given const& g);
-
-/// Reads "1.050 sg" or "12.4 plato". Brix is refused with the question of what showed it: after fermentation a
-/// refractometer means something else by it than a saccharometer.
+/// Reads "1.050 sg" or "12.4 plato". Brix is refused with the question of what showed it: after fermentation
+/// a refractometer means something else by it than a saccharometer.
 apparent_extract read_extract(given const& g);
 
 /// The parts of a list: between commas or semicolons, in every list that an option takes.

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
 #include "strengths.hpp"
 
+#include <fmt/format.h>
+
 #include <concepts>
 #include <type_traits>
 

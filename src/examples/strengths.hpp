@@ -8,8 +8,6 @@
 
 #include <aqueth/aqueth.hpp>
 
-#include <fmt/format.h>
-
 #include <functional>
 #include <string>
 #include <string_view>

@@ -1,14 +1,13 @@
 // SPDX-License-Identifier: BSL-1.0
 #include "uncertainty_program.hpp"
 
+#include <algorithm>
+#include <cmath>
+
 namespace program {
 
 double read_confidence(given const& g) {
-    wanted const w{"a probability", "%, or a plain number up to 1"};
-    number_and_unit const q = read_number(g, g.text, w);
-    std::string const unit = squeezed(q.unit);
-    if (!unit.empty() && unit != "%") refuse_unit(g, q.unit, w);
-    double const p = unit.empty() ? q.number : q.number / 100.0;
+    double const p = read_share(g, "a probability");
     return on_behalf_of(g, [&] { return require_range("input", "probability", p, "", 0.51, 0.999999); });
 }
 
@@ -22,21 +21,17 @@ double read_strength_difference(given const& g, double least) {
                         [&] { return require_range("input", "difference", percent, "% vol", least, 100.0); });
 }
 
-double read_temperature_difference(given const& g, std::string_view text) {
+double read_temperature_difference(given const& g) {
     wanted const w{"a difference of temperatures", "K, C or F"};
-    number_and_unit const q = read_quantity(g, text, w);
+    number_and_unit const q = read_quantity(g, g.text, w);
     char const scale = temperature_scale(squeezed(q.unit));
     if (!scale) refuse_unit(g, q.unit, w);
     double const kelvins_ = scale == 'f' ? q.number * 5.0 / 9.0 : q.number;
     return on_behalf_of(g, [&] { return require_range("input", "difference", kelvins_, "K", 0.0, 100.0); });
 }
 
-double read_millilitres(given const& g, std::string_view text) {
-    wanted const w{"a volume", volume_units};
-    number_and_unit const q = read_quantity(g, text, w);
-    auto const* unit = find_unit(volumes, squeezed(q.unit));
-    if (!unit) refuse_unit(g, q.unit, w);
-    double const ml = q.number * unit->si / millilitre.value();
+double read_millilitres(given const& g) {
+    double const ml = read_in_si(g, volumes, {"a volume", volume_units}) / millilitre.value();
     return on_behalf_of(g, [&] { return require_range("input", "volume", ml, "mL", 0.0, 1e9); });
 }
 

@@ -6,10 +6,7 @@
 
 #include "program.hpp"
 
-#include <algorithm>
-#include <cmath>
 #include <string>
-#include <string_view>
 
 namespace program {
 
@@ -23,10 +20,10 @@ double read_confidence(given const& g);
 double read_strength_difference(given const& g, double least = 0.0);
 
 /// A difference of temperatures, '0.5 K' or '1 F', in K.
-double read_temperature_difference(given const& g, std::string_view text);
+double read_temperature_difference(given const& g);
 
 /// A small volume, which may be nothing, in mL.
-double read_millilitres(given const& g, std::string_view text);
+double read_millilitres(given const& g);
 
 /// Decimals that show two significant digits of an uncertainty.
 int decimals_for(double uncertainty);

@@ -26,15 +26,14 @@ units::mass balance_indication_of(parcel const& p) {
     return balance_indication(p.mass(), density(p.composition(), p.temperature()));
 }
 
-std::string wording::scaled(units::mass m) const {
+std::string wording::mass(units::mass m) const {
     if (us) return m < nearly * pound ? number(in(m, ounce)) + " oz" : number(in(m, pound)) + " lb";
     return m < nearly * kilogram ? number(in(m, gram)) + " g" : number(in(m, kilogram)) + " kg";
 }
-std::string wording::mass(units::mass m) const { return scaled(m); }
 std::string wording::weight(units::mass m, units::mass_density rho) const {
-    return scaled(balance_indication(m, rho));
+    return mass(balance_indication(m, rho));
 }
-std::string wording::weight(parcel const& p) const { return scaled(balance_indication_of(p)); }
+std::string wording::weight(parcel const& p) const { return mass(balance_indication_of(p)); }
 
 std::string wording::volume(units::volume v) const {
     if (us) {
@@ -45,14 +44,13 @@ std::string wording::volume(units::volume v) const {
 }
 
 std::string wording::temperature(units::temperature t) const {
-    return us ? fmt::format("{:.4g} °F", written(t.fahrenheit()))
-              : fmt::format("{:.4g} °C", written(t.celsius()));
+    return fmt::format("{:.4g} {}", written(temperature_number(t)), temperature_unit());
 }
 std::string wording::exact_temperature(units::temperature t) const {
-    return us ? fmt::format("{:.2f} °F", t.fahrenheit()) : fmt::format("{:.2f} °C", t.celsius());
+    return fmt::format("{:.2f} {}", temperature_number(t), temperature_unit());
 }
 std::string wording::rounded(units::temperature t) const {
-    return us ? fmt::format("{:.1f} °F", t.fahrenheit()) : fmt::format("{:.1f} °C", t.celsius());
+    return fmt::format("{:.1f} {}", temperature_number(t), temperature_unit());
 }
 std::string wording::difference(units::temperature_difference d) const {
     double const kelvins_in_it = d.value();
@@ -60,23 +58,24 @@ std::string wording::difference(units::temperature_difference d) const {
 }
 
 std::string wording::rounded(mole_fraction x) const {
-    auto const w = to<mass_fraction>(x);
-    return us ? fmt::format("{:.0f} US proof", to<us_proof>(w).degrees())
-              : fmt::format("{:.1f} % vol", to<volume_fraction>(w).percent());
+    return fmt::format("{:.{}f} {}", strength_number(x), us ? 0 : 1, strength_unit());
 }
 
+double wording::pressure_number(units::pressure p) const { return in(p, us ? inch_of_mercury : kilopascal); }
 std::string wording::pressure(units::pressure p) const {
-    return us ? number(in(p, 25.4 * millimetre_of_mercury)) + " inHg" : number(in(p, kilopascal)) + " kPa";
+    return fmt::format("{} {}", number(pressure_number(p)), pressure_unit());
 }
 
+double wording::strength_number(mass_fraction w) const {
+    return us ? to<us_proof>(w).degrees() : to<volume_fraction>(w).percent();
+}
 std::string wording::strength(mass_fraction w) const {
-    return us ? fmt::format("{:.1f} US proof", to<us_proof>(w).degrees())
-              : fmt::format("{:.2f} % vol", to<volume_fraction>(w).percent());
+    return fmt::format("{:.{}f} {}", strength_number(w), us ? 1 : 2, strength_unit());
 }
 
 std::string wording::strength_difference(double percent_vol) const {
     double const shown = us ? 2.0 * percent_vol : percent_vol;
-    return fmt::format("{:.3g} {}", shown < 0.005 ? 0.0 : shown, us ? "US proof" : "% vol");
+    return fmt::format("{:.3g} {}", shown < 0.005 ? 0.0 : shown, strength_unit());
 }
 
 std::string wording::fractions(mass_fraction w) const {

@@ -36,6 +36,17 @@ struct wording {
     units::volume one_volume() const { return us ? us_gallon : litre; }
     char const* one_volume_name() const { return us ? "US gallon" : "litre"; }
 
+    /// @return a strength as a number of `strength_unit`: degrees of US proof, or % vol at 20 °C
+    double strength_number(mass_fraction w) const;
+    double strength_number(mole_fraction x) const { return strength_number(to<mass_fraction>(x)); }
+    char const* strength_unit() const { return us ? "US proof" : "% vol"; }
+    /// @return a temperature as a number of `temperature_unit`
+    double temperature_number(units::temperature t) const { return us ? t.fahrenheit() : t.celsius(); }
+    char const* temperature_unit() const { return us ? "°F" : "°C"; }
+    /// @return a pressure as a number of `pressure_unit`
+    double pressure_number(units::pressure p) const;
+    char const* pressure_unit() const { return us ? "inHg" : "kPa"; }
+
     /// What a balance in air shows for a parcel: the figure to weigh in or to read off.
     std::string weight(parcel const& p) const;
     /// The same for a mass of whatever has that density.
@@ -54,6 +65,7 @@ struct wording {
     std::string rounded(mole_fraction x) const;
     std::string pressure(units::pressure p) const;
     std::string strength(mass_fraction w) const;
+    std::string strength(mole_fraction x) const { return strength(to<mass_fraction>(x)); }
     /// A difference of strengths in % vol; US proof counts it twice.
     std::string strength_difference(double percent_vol) const;
     /// A strength by volume, by mass and by moles.
@@ -66,9 +78,6 @@ struct wording {
     /// The same of a volume of pure alcohol at 20 °C.
     std::string pure_alcohol(units::volume at_20_celsius) const;
     std::string liquid(parcel const& p) const;
-
-private:
-    std::string scaled(units::mass m) const;
 };
 
 /// What a balance in air shows for a parcel (OIML D 28).
@@ -105,7 +114,8 @@ std::optional<parcel> fresh_mixture(std::span<parcel const> parts);
 void say_fresh(page& text, json& data, wording const& in_words, std::optional<parcel> const& fresh,
                units::temperature later);
 
-// --- cautions: one line that fits the answer; --cautions prints them all ------------------------------------
+// --- cautions: one line that fits the answer; --cautions prints them all
+// ------------------------------------
 
 inline constexpr char const* vapour_caution =
     "Caution: spirit and its vapour catch fire. Keep flames and sparks away; let in fresh air.";

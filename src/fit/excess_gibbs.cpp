@@ -6,8 +6,9 @@
 //   excess_gibbs tables vapour       > include/aqueth/correlation/vapour_deviation_table.hpp
 //   excess_gibbs tables report docs/form_search.txt > docs/fit_report.txt
 //   excess_gibbs tables agreement      exit status 0 if the library's coefficients do what a fresh fit does
-//   excess_gibbs tables search       > docs/form_search.txt   every form of a family, up to 24 coefficients: minutes
-//   excess_gibbs tables sample docs/form_search.txt   exit status 0 if every fiftieth line of it is found again
+//   excess_gibbs tables search       > docs/form_search.txt   every form of a family, up to 24 coefficients:
+//   minutes excess_gibbs tables sample docs/form_search.txt   exit status 0 if every fiftieth line of it is
+//   found again
 #include "report.hpp"
 #include "sets.hpp"
 #include "solver.hpp"
@@ -130,7 +131,8 @@ void search(std::vector<data_set> const& sets) {
                     }
 }
 
-/// Whether every fiftieth line of a stored search is what a fresh fit gives, to the last printed digit or one more.
+/// Whether every fiftieth line of a stored search is what a fresh fit gives, to the last printed digit or one
+/// more.
 bool search_holds(std::vector<data_set> const& sets, std::string const& path) {
     auto const all = read_search(path);
     bool good = true;

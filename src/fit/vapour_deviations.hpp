@@ -21,10 +21,10 @@ struct vapour_set {
     bool used;   ///< for the standard uncertainty; the others are only shown
 };
 
-/// Every set of tables/ with measured vapours in mole fractions under a pressure. At 12.67 kPa Beebe's lie two to
-/// three times as far off over washes as the rest, and no other measured vapours reach down there to judge them.
-/// Yang's head-space at 25 °C (yang_1979.csv) is not here: its vapours are up to 0.04 above the model, where the
-/// static pressures at 30 °C leave room for 0.001 (Gibbs and Duhem).
+/// Every set of tables/ with measured vapours in mole fractions under a pressure. At 12.67 kPa Beebe's lie
+/// two to three times as far off over washes as the rest, and no other measured vapours reach down there to
+/// judge them. Yang's head-space at 25 °C (yang_1979.csv) is not here: its vapours are up to 0.04 above the
+/// model, where the static pressures at 30 °C leave room for 0.001 (Gibbs and Duhem).
 inline constexpr std::array<vapour_set, 8> vapour_sets{{
     {"carey_lewis_1932", "Carey & Lewis 101.3 kPa", 0, true},
     {"rieder_thompson_1949", "Rieder & Thompson 101.3 kPa", 0, true},
@@ -36,8 +36,8 @@ inline constexpr std::array<vapour_set, 8> vapour_sets{{
     {"beebe_1942", "Beebe 12.67 kPa", 12.666, false},
 }};
 
-/// Bands of x, the mole fraction of the liquid. Beyond 0.99 one printed digit of y is several per cent of what is
-/// asked for, so the few points there are left out.
+/// Bands of x, the mole fraction of the liquid. Beyond 0.99 one printed digit of y is several per cent of
+/// what is asked for, so the few points there are left out.
 inline constexpr std::array<double, 9> vapour_edges{{0.0, 0.03, 0.06, 0.1, 0.25, 0.4, 0.6, 0.8, 0.99}};
 inline constexpr std::size_t vapour_bands = vapour_edges.size() - 1;
 

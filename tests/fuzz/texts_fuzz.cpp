@@ -28,7 +28,7 @@ void parse(int which, given const& g) {
     }
     case 2: HOSTILE_WITHIN(in(read_volume(g), litre), 1e-6, 1e9); return;
     case 3: HOSTILE_WITHIN(read_temperature(g).celsius(), -20.0, 40.0); return;
-    case 4: HOSTILE_REQUIRE(std::isfinite(read_any_temperature(g, g.text).celsius())); return;
+    case 4: HOSTILE_REQUIRE(std::isfinite(read_any_temperature(g).celsius())); return;
     case 5: read_water_temperature(g); return;
     case 6: read_pressure(g); return;  // its range is that of whoever asks
     case 7: read_altitude(g); return;
@@ -60,8 +60,8 @@ void parse(int which, given const& g) {
     }
     case 14: HOSTILE_WITHIN(read_confidence(g), 0.51, 0.999999); return;
     case 15: HOSTILE_WITHIN(read_strength_difference(g), 0.0, 100.0); return;
-    case 16: HOSTILE_WITHIN(read_temperature_difference(g, g.text), 0.0, 100.0); return;
-    case 17: HOSTILE_WITHIN(read_millilitres(g, g.text), 0.0, 1e9); return;
+    case 16: HOSTILE_WITHIN(read_temperature_difference(g), 0.0, 100.0); return;
+    case 17: HOSTILE_WITHIN(read_millilitres(g), 0.0, 1e9); return;
     case 18: HOSTILE_WITHIN(read_plain(g, -5.0, 5.0), -5.0, 5.0); return;
     case 19: HOSTILE_REQUIRE(std::isfinite(read_share(g))); return;
     case 20: HOSTILE_WITHIN(read_extract(g).degrees(), -10.0, 70.0); return;

@@ -43,6 +43,10 @@ answers(boiling_point.how_sure_of_the_liquid "boiling_point --vapour '50 %vol'"
     "^Begins to condense at 93[.]6 °C; the liquid under it has 7[.]7 % vol .6[.]9 % vol to 8[.]6 % vol.[.]\n")
 answers(boiling_point.how_sure_in_vacuum "boiling_point --strength '8 %vol' --pressure '10 kPa'"
     "^Boils at 41[.]7 °C; the first distillate has 48[.]2 % vol[.]\n.*how sure +not known: vapours were measured from 25")
+answers(boiling_point.how_sure_in_vacuum_us "boiling_point --strength '8 %vol' --pressure '10 kPa' --us"
+    "how sure +not known: vapours were measured from 7[.]38 to 88[.]6 inHg\n")
+# From 60 °F, as all products in US units; from 20 °C it would be 1.424.
+answers(boiling_point.to_the_boil_us "boiling_point --strength '40 %vol' --amount '20 L' --us" "to the boil +1[.]527 kWh")
 answers(boiling_point.how_sure_in_vacuum_in_json "boiling_point --strength '8 %vol' --pressure '10 kPa' --json"
     "\"uncertainty_of_vapour\": null")
 answers(boiling_point.us "boiling_point --strength '16 proof' --altitude '5000 ft' --us"

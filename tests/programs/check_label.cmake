@@ -128,6 +128,8 @@ refuses(check_label.no_tolerance
 refuses(check_label.european_label_in_us
     "check_label ${label} --measured '45 %vol' --uncertainty '0.1 %vol' --tolerance us-spirits"
     "--label '45 %vol': this tolerance is for labels in proof, or '%vol at 60 F'")
+answers(check_label.own_tolerance_of_proof "check_label --tolerance '0.3 %vol' --label '80 proof' --measured '80.2 proof' --uncertainty '0.05 %vol'"
+    "^Strength: within the tolerance.*permitted +39[.]70 to 40[.]30 % vol at 60 °F")
 refuses(check_label.proof_in_europe "check_label --tolerance eu-spirits --label '90 proof' --measured '45 %vol' --uncertainty '0.1 %vol'"
     "--label '90 proof': this tolerance is for labels in %vol")
 refuses(check_label.scatter_beyond_experience

@@ -215,6 +215,8 @@ answers(forecast_run.how_sure "forecast_run --charge '25 L' --strength '11 %vol'
     "^Hearts: 1[.]646 L at 54[.]12 % vol.*\n  how sure +1[.][23][0-9]+ L at 5[23][.][0-9]+ % vol, 2[0-9] % less alcohol, if the vapour is weaker by a standard uncertainty\n")
 answers(forecast_run.how_sure_json "${run} --end 'collected 1 L' --points 2 --json"
     "\"with_vapour_weaker_by_standard_uncertainty\": {\n +\"product\": {.*\"strength_percent_vol_20C\": 5[0-9][.].*\"alcohol_over_that_of_the_forecast\": 0[.]9[0-9]+,")
+answers(forecast_run.not_sure_in_a_vacuum_us "${run} --pressure '20 kPa' --end 'collected 1 L' --us"
+    "\n  how sure +not known: vapours were measured from 7[.]38 to 88[.]6 inHg\n")
 answers(forecast_run.not_sure_in_a_vacuum "${run} --pressure '20 kPa' --end 'collected 1 L'" "\n  how sure +not known: vapours were measured from 25 to 300 kPa\n")
 answers(forecast_run.no_such_run_with_less "${run} --plates 4 --reflux 6 --keep-strength '88 %vol' --end 'collected 1 L'"
     "\n  how sure +with a vapour weaker by one standard uncertainty of the model this plan cannot be run\n")

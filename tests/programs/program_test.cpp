@@ -288,7 +288,8 @@ TEST(Wording, IsMetricOrCustomary) {
     EXPECT_EQ(wording{true}.strength(to<mass_fraction>(proof(90.0))), "90.0 US proof");
     EXPECT_EQ(wording{true}.alcohol(parcel::of(100.0 * us_gallon, proof(90.0), fahrenheit(60))),
               "90.000 proof gal");
-    // 27 CFR 30.65, table 5, as the tests of the US gauging manual read it: 190 proof weighs 6.7943 lb a gallon.
+    // 27 CFR 30.65, table 5, as the tests of the US gauging manual read it: 190 proof weighs 6.7943 lb a
+    // gallon.
     EXPECT_EQ(wording{true}.density(density(to<mass_fraction>(proof(190.0)), fahrenheit(60))).substr(0, 5),
               "6.794");
 }

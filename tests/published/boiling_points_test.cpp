@@ -124,9 +124,9 @@ std::vector<measured_vapour> vapours_from_25_kpa() {
 
 }  // namespace
 
-// What a standard uncertainty claims: that deviations are as large as it, root mean square, and that nineteen in
-// twenty lie within twice as much (GUM 3.3.5 and G.1.3, recalled from memory). In washes as in spirit. Sets count
-// equally in the uncertainty and points here, so the ratio is not just 1.
+// What a standard uncertainty claims: that deviations are as large as it, root mean square, and that nineteen
+// in twenty lie within twice as much (GUM 3.3.5 and G.1.3, recalled from memory). In washes as in spirit.
+// Sets count equally in the uncertainty and points here, so the ratio is not just 1.
 TEST(Vapours, LieWithinTheStatedUncertainty) {
     for (double const strongest : {0.1, 1.0}) {
         int all = 0, within_two = 0;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 //
-// The harness of the checks against published tables: what meets a source's precision, and when a check fails.
+// The harness of the checks against published tables: what meets a source's precision, and when a check
+// fails.
 #include "published/deviations.hpp"
 
 #include <cmath>

@@ -26,8 +26,8 @@ struct figure {
 };
 
 /// A file of tables/ in the format that tables/README.md describes: aqueth::number_table splits it, and what
-/// that format adds is checked here. Anything else is an error: no check may run on a file that was understood
-/// by half.
+/// that format adds is checked here. Anything else is an error: no check may run on a file that was
+/// understood by half.
 class table {
 public:
     /// One row; cells are asked for by the name of their column.

@@ -151,8 +151,8 @@ inline constexpr auto halves = side_by_side<J>();
 
 /// The formula at one fixed temperature: a polynomial of degree 11 in s = 2 w - 1.
 ///
-/// Collapsing costs two thirds of the time of a full evaluation, so whoever works at one temperature (conversions at 20
-/// °C, tables, inverses) makes an isotherm once.
+/// Collapsing costs two thirds of the time of a full evaluation, so whoever works at one temperature
+/// (conversions at 20 °C, tables, inverses) makes an isotherm once.
 /// @tparam T    scalar type
 /// @tparam Pair how two numbers are worked on at once; `quick_isotherm` has the quickest for run time
 template <numeric::real T, class Pair = numeric::pair<T>>

@@ -3,15 +3,17 @@
 
 #include <aqueth/correlation/source.hpp>
 #include <aqueth/correlation/vapour_deviation_table.hpp>
+#include <aqueth/numeric/polynomial.hpp>
 #include <aqueth/numeric/real.hpp>
 
 #include <cstddef>
 
 /// How far the vapour of the equilibrium model may be off: what measured vapours say of it, by composition.
 ///
-/// Measured vapours over weak liquids lie below the model. The static pressures, which the model sides with, and
-/// the measured vapours cannot both be right. The difference is therefore a doubt, and not a correction: the
-/// standard uncertainty is the root mean square deviation, bias included (GUM F.2.4.5, as recalled from memory).
+/// Measured vapours over weak liquids lie below the model. The static pressures, which the model sides with,
+/// and the measured vapours cannot both be right. The difference is therefore a doubt, and not a correction:
+/// the standard uncertainty is the root mean square deviation, bias included (GUM F.2.4.5, as recalled from
+/// memory).
 ///
 /// Plain numbers: x is the mole fraction of ethanol in the liquid. Nothing is checked, NaN in gives NaN out.
 namespace aqueth::correlation::vapour_deviations {
@@ -26,19 +28,13 @@ inline constexpr source cited{
 inline constexpr double lowest_kilopascal = 25.0;    ///< lower end of the range, kPa
 inline constexpr double highest_kilopascal = 300.0;  ///< upper end of the range, kPa
 
-/// A figure of the bands at one composition, with its slope.
-template <numeric::real T>
-struct interpolated {
-    T value;  ///< at x
-    T slope;  ///< derivative with respect to x, 0 beyond the outermost bands
-};
-
-/// Standard uncertainty of the logarithm of the relative volatility, which is the relative standard uncertainty of
-/// the relative volatility: straight lines between the mean compositions of the bands, level beyond them.
+/// Standard uncertainty of the logarithm of the relative volatility, which is the relative standard
+/// uncertainty of the relative volatility: straight lines between the mean compositions of the bands, level
+/// beyond them.
 /// @param x mole fraction of ethanol in the liquid, 0 to 1
-/// @return the uncertainty, and its derivative with respect to x
+/// @return the uncertainty, and its derivative with respect to x: 0 beyond the outermost bands
 template <numeric::real T>
-constexpr interpolated<T> uncertainty(T const& x) {
+constexpr numeric::value_and_slope<T> uncertainty(T const& x) {
     if (x <= T(bands.front().x)) return {T(bands.front().uncertainty), T(0)};
     for (std::size_t k = 1; k < bands.size(); ++k) {
         band const& low = bands[k - 1];
