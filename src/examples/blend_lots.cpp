@@ -20,14 +20,14 @@ lot read_lot(given const& g) {
     std::vector<given> parts;
     std::string_view rest = g.text;
     for (bool more = true; more;) {
-        auto const comma = rest.find(',');
-        more = comma != std::string_view::npos;
-        bool const inside = more && comma > 0 && comma + 1 < rest.size() && is_digit(rest[comma - 1]) &&
-                            is_digit(rest[comma + 1]);
+        auto const end = rest.find_first_of(",;");
+        more = end != std::string_view::npos;
+        bool const inside = more && rest[end] == ',' && end > 0 && end + 1 < rest.size() &&
+                            is_digit(rest[end - 1]) && is_digit(rest[end + 1]);
         if (inside)
             read_number(g, rest, {"a lot", "amount, strength, temperature"});  // "3,2 L": says what is wrong
-        parts.push_back({g.name, std::string(trimmed(rest.substr(0, comma))), true});
-        if (more) rest.remove_prefix(comma + 1);
+        parts.push_back({g.name, std::string(trimmed(rest.substr(0, end))), true});
+        if (more) rest.remove_prefix(end + 1);
     }
     if (parts.size() < 3 || parts.size() > 4) {
         refuse(g, "expected amount, strength, temperature and perhaps a least amount: "

@@ -338,7 +338,7 @@ void say_american_contents(page& text, fill_limits const& limits, std::vector<bo
                       {{worst.contents, 1.0, 0.0, deviation_known_from::long_experience, u}, false},
                       confidence);
     char const* const whose = all.size() > 1 ? "the worst bottle is " : "";
-    text.say("Contents: {}, with {}; in the batch, {}.",
+    text.say("Contents: {}, with {}; the batch must have {}.",
              j.decision == conformity_decision::undecided
                  ? "the measurement cannot tell; within the tolerance"
                  : whose + std::string(verdict(j.decision)),

@@ -67,6 +67,7 @@ void run(session& s) {
     given const& at =
         s.option("--temperature", "TEMP", "with --all, --json or --csv: of the densities", "20 C");
     bool const& all = s.flag("--all", "every basis, densities and specific gravities");
+    s.offer_us_units();
     s.offer_csv();
     s.parse();
 
@@ -75,8 +76,10 @@ void run(session& s) {
     page text;
     json data = {{"density_temperature_C", t.celsius()}};
     std::string csv = "basis,value,unit\n";
-    text.say("{} is {:.2f} % vol at 20 °C, {:.2f} % mass, {:.1f} US proof", printable(trimmed(from.text)),
-             to<volume_fraction>(w).percent(), w.percent(), to<us_proof>(w).degrees());
+    double const by_volume = s.words().us ? to<basic_volume_fraction<at_60_fahrenheit>>(w).percent()
+                                          : to<volume_fraction>(w).percent();
+    text.say("{} is {:.2f} % vol at {}, {:.2f} % mass, {:.1f} US proof", printable(trimmed(from.text)),
+             by_volume, degrees(s.words().reference_temperature()), w.percent(), to<us_proof>(w).degrees());
     if (all) text.gap();
     for (line const& each : on_behalf_of(at, [&] { return every_basis(w, t); })) {
         if (all) text.say("{:<30}{:>10.{}f} {}", each.name, each.value, each.decimals, each.unit);

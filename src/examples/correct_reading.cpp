@@ -36,7 +36,9 @@ void run(session& s) {
     units::mass_density const rho = density(w, t);
 
     page text;
-    if (reading.present) {
+    if (reading.present && in_words.us && !meter.shows_strength()) {
+        text.say("True strength {}", in_words.strength(w));
+    } else if (reading.present) {
         text.say("True strength {:.2f} {}", strength.number, strength.unit);
     } else {
         text.say("The instrument will show {} at {}", on_scale(scale, shown), in_words.temperature(t));

@@ -34,7 +34,8 @@ void run(session& s) {
         make_parcel(read_amount(how_much), composition(read_strength(strength)), temperature);
     units::temperature const t = spirit.temperature();
     units::volume const label = read_volume(bottle);
-    bottling const plan = aqueth::fill_bottles(spirit, label, reference);
+    bottling const plan = on_behalf_of({{argument::label_volume, bottle}},
+                                       [&] { return aqueth::fill_bottles(spirit, label, reference); });
     wording const words = s.words();
     if (plan.count < 1.0) {
         refuse(bottle, fmt::format("larger than all there is: {} '{}' is {} at {}", how_much.name,

@@ -126,7 +126,8 @@ void run(session& s) {
         s.option("--sugar", "SUGAR",
                  "with --wanted: sucrose, glucose (anhydrous), 'glucose monohydrate' or fructose", "sucrose");
     given const& share =
-        s.option("--yield", "SHARE", "with --wanted: share of the theoretical yield (default 90 %)");
+        s.option("--yield", "SHARE",
+                 "with --wanted: share of the theoretical yield (default that of Balling, 89.9 %)");
     surroundings const air = s.surroundings_options();
     s.explain("Gravities: sg (20/20 C in vacuo) or plato, read on a hydrometer or a saccharometer.\n"
               "A refractometer shows too much after fermentation, because alcohol bends light too.");
@@ -188,8 +189,9 @@ void run(session& s) {
                  words.volume(now.pure_alcohol()), words.volume(amount));
     }
     text.gap();
-    text.row("before", "{:.2f} °P, gravity {:.4f} at 20 °C", degrees, before.value());
-    text.row("now", "{:.2f} °P apparent, gravity {:.4f} at 20 °C", ae.degrees(), after.value());
+    std::string const at_20 = words.temperature(celsius(20));
+    text.row("before", "{:.2f} °P, gravity {:.4f} at {}", degrees, before.value(), at_20);
+    text.row("now", "{:.2f} °P apparent, gravity {:.4f} at {}", ae.degrees(), after.value(), at_20);
     text.row("real extract", "{:.2f} °P", re.degrees());
     text.row("attenuation", "{:.1f} % apparent, {:.1f} % real", 100.0 * apparent_attenuation(oe, ae),
              100.0 * real_attenuation(oe, re));
@@ -210,6 +212,7 @@ void run(session& s) {
     s.answer(text, {{"strength_percent_vol_20C", now.strength().percent()},
                     {"pure_alcohol_L_20C", in(now.pure_alcohol(), litre)},
                     {"mass_kg", in(now.mass(), kilogram)},
+                    {"balance_indication_kg", in(balance_indication(now.mass(), now.density(t)), kilogram)},
                     {"original_extract_P", degrees},
                     {"original_gravity_20_20C", before.value()},
                     {"apparent_extract_P", ae.degrees()},

@@ -139,6 +139,7 @@ std::vector<given>& session::repeated(char const* name, char const* type, char c
         ->type_name(type)
         ->required(needed)
         ->expected(1)
+        ->allow_extra_args(false)
         ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
     return all;
 }
@@ -170,7 +171,7 @@ void session::explain(char const* lines) { explanation_ += fmt::format("{}\n", l
 void session::offer_us_units() {
     offers_us_ = true;
     app_->add_flag("--us", us_,
-                   "text in US units: proof, gallons at 60 F, pounds, F; default if an option has one");
+                   "text in US units, 60 F; also when an option is in proof, gal, fl oz, lb or oz");
     app_->add_flag("--metric", metric_, "text in metric units, whatever the options are in");
 }
 

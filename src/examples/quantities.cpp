@@ -55,6 +55,14 @@ std::string printable(std::string_view any_text) {
 
 std::string label(given const& g) { return fmt::format("{} '{}'", g.name, printable(g.text)); }
 
+range_error named_after(given const& g, range_error const& e) {
+    std::string_view const text = trimmed(g.text);
+    bool const fahrenheits = e.unit() == "°C" && !text.empty() && (text.back() == 'F' || text.back() == 'f');
+    auto const shown = [&](double value) { return fahrenheits ? 32.0 + 1.8 * value : value; };
+    return {label(g),         {e.code(), e.argument()}, shown(e.value()), fahrenheits ? "°F" : e.unit(),
+            shown(e.lower()), shown(e.upper()),         e.reason()};
+}
+
 void refuse(given const& g, std::string const& why) { throw bad_input(fmt::format("{}: {}", label(g), why)); }
 
 bool is_digit(char c) { return c >= '0' && c <= '9'; }  // std::isdigit asks the locale
@@ -247,13 +255,14 @@ double read_share(given const& g, std::string_view what) {
 }
 
 int read_count(given const& g, int most, int least) {
-    int count = 0;
+    double count = 0.0;  // "1e6" is a whole number as well
     std::string_view const text = trimmed(g.text);
     auto const [end, error] = std::from_chars(text.data(), text.data() + text.size(), count);
-    if (error != std::errc() || end != text.data() + text.size() || count < least || count > most) {
+    bool const is_number = error == std::errc() && end == text.data() + text.size();
+    if (!is_number || !(count >= least && count <= most) || count != std::floor(count)) {
         refuse(g, fmt::format("expected a whole number from {} to {}", least, most));
     }
-    return count;
+    return static_cast<int>(count);
 }
 
 side read_side(given const& g) {

@@ -48,15 +48,16 @@ std::string label(given const& g);
 
 [[noreturn]] void refuse(given const& g, std::string const& why);
 
+/// The error with the option for its property; a temperature that was written in °F is refused in °F.
+range_error named_after(given const& g, range_error const& e);
+
 /// Runs what may raise a range_error because of this option, and says so.
 template <class F>
 auto on_behalf_of(given const& g, F const& f) {
     try {
         return f();
     } catch (range_error const& e) {
-        range_error const named(label(g), {e.code(), e.argument()}, e.value(), e.unit(), e.lower(), e.upper(),
-                                e.reason());
-        throw bad_input(named.what());
+        throw bad_input(named_after(g, e).what());
     }
 }
 

@@ -12,11 +12,13 @@ double read_confidence(given const& g) {
 }
 
 double read_strength_difference(given const& g, double least) {
-    number_and_unit const q = read_quantity(g, g.text, {"a difference of strengths", "%vol"});
+    number_and_unit const q = read_quantity(g, g.text, {"a difference of strengths", "%vol or proof"});
     notation const n = read_notation(g, q.unit);
-    if (n.kind != basis::volume) refuse(g, "expected a difference of strengths: %vol");
-    return on_behalf_of(
-        g, [&] { return require_range("input", "difference", q.number, "% vol", least, 100.0); });
+    if (n.kind != basis::volume && n.kind != basis::proof)
+        refuse(g, "expected a difference of strengths: %vol or proof");
+    double const percent = n.kind == basis::proof ? q.number / 2.0 : q.number;
+    return on_behalf_of(g,
+                        [&] { return require_range("input", "difference", percent, "% vol", least, 100.0); });
 }
 
 double read_temperature_difference(given const& g) {

@@ -77,3 +77,7 @@ foreach(form json csv)  # which are metric
   refuses(blend_lots.us_in_${form} "blend_lots ${two} --us --${form}"
       "--us is for text; --json and --csv answer in metric")
 endforeach()
+# Semicolons as well, as --cuts and --run have them.
+answers(blend_lots.semicolons "blend_lots --lot '3 L; 60 %vol; 20 C' --lot '3 L; 40 %vol; 20 C; at least 1 L' --target '50 %vol'"
+    "^Lot 1: take .*60[.]00 % vol.*Lot 2: take .*40[.]00 % vol")
+refuses(blend_lots.unquoted "blend_lots --lot 3 L 40 %vol" "'L' is not expected: put quotes round '3 L'")

@@ -119,7 +119,7 @@ refuses(check_label.same_readings "check_label ${label} --measured '45 %vol' --m
     "readings that do not differ need --uncertainty")
 refuses(check_label.in_kelvin "check_label ${label} --measured '45 %vol' --uncertainty '0.1 K'" "'K' is the unit of a temp")
 refuses(check_label.by_mass "check_label ${label} --measured '45 %vol' --uncertainty '0.1 %mass'"
-    "expected a difference of strengths: %vol")
+    "expected a difference of strengths: %vol or proof")
 refuses(check_label.unknown_law "check_label ${label} --measured '45 %vol' --uncertainty '0.1 %vol' --tolerance moon"
     "--tolerance 'moon': no such tolerance")
 refuses(check_label.no_tolerance
@@ -149,3 +149,8 @@ refuses(check_label.certain_contents "check_label ${bottle} --contents-uncertain
 refuses(check_label.unknown_rule "check_label ${bottle} --contents-uncertainty '1 mL' --filling uk" "expected eu or us")
 refuses(check_label.barrel "check_label --bottle '20 L' --contents '20 L' --contents-uncertainty '1 mL'"
     "--bottle '20 L': label volume 20000 mL is outside 5 to 10000 mL")
+# What the law demands of the batch is no finding about these bottles.
+answers(check_label.us_batch "check_label --us --label '40 %vol' --bottle '750 mL' --contents '750.2 mL' --contents '750.1 mL' --contents-uncertainty '0.3 mL'"
+    "^Contents: the worst bottle is within the tolerance, .*; the batch must have about as many bottles over as under the label.*0 over the label, 2 under")
+answers(check_label.difference_in_proof "check_label --us --label '90 proof' --measured '90.1 proof' --uncertainty '0.1 proof'"
+    "^Strength: within the tolerance, .*standard uncertainty 0[.]05[0]* % vol")

@@ -89,3 +89,7 @@ refuses(convert_strength.moles_with_reference "convert_strength --strength '0.2 
     "a mole fraction has no temperature")
 refuses(convert_strength.long [[convert_strength --strength "43 $(printf 'very%.0s' {1..1000}) strong"]]
     "unknown unit 'very.*[.][.][.]'; expected a strength")
+# 27 CFR 30.11: proof is twice the % vol at 60 °F.
+answers(convert_strength.us "convert_strength --strength '90 proof'" "^90 proof is 45[.]00 % vol at 60 °F, .*90[.]0 US proof")
+answers(convert_strength.us_wanted "convert_strength --strength '45 %vol' --us" "^45 %vol is 44[.]94 % vol at 60 °F")
+answers(convert_strength.metric "convert_strength --strength '90 proof' --metric" "^90 proof is 45[.]06 % vol at 20 °C")

@@ -90,7 +90,7 @@ refuses(correct_reading.proof_above_200
 refuses(correct_reading.too_hot "correct_reading --reading '84 %vol' --temperature '41 C'"
     "temperature 41 °C is outside -20 to 40 °C")
 refuses(correct_reading.too_hot_in_fahrenheit "correct_reading --reading '84 %vol' --temperature '140 F'"
-    "'140 F': temperature 60 °C is outside -20 to 40 °C")
+    "'140 F': temperature 140 °F is outside -4 to 104 °F")
 refuses(correct_reading.too_cold "correct_reading --reading '84 %vol' --temperature '-30 C'"
     "temperature -30 °C is outside -20 to 40 °C")
 refuses(correct_reading.frozen "correct_reading --reading '5 %vol' --temperature '-15 C'"
@@ -115,7 +115,7 @@ refuses(correct_reading.unknown_reference
     "20 C, 15 C, 15.56 C or 60 F")
 refuses(correct_reading.reference_of_ice
     "correct_reading --scale '%mass at 1 F' --reading '38 %mass' --temperature '20 C'"
-    "--scale '%mass at 1 F': reference temperature -17.2.* °C is outside 0 to 40 °C")
+    "--scale '%mass at 1 F': reference temperature 1 °F is outside 32 to 104 °F")
 refuses(correct_reading.half_a_gravity
     "correct_reading --scale 'sg 20 C' --reading '0.95 sg' --temperature '20 C'" "sg 20/20 C")
 refuses(correct_reading.unknown_glass
@@ -140,3 +140,5 @@ refuses(correct_reading.hair_too_hot "correct_reading --reading '40 %vol' --temp
 # What the parser of options refuses is said in plain words.
 refuses(correct_reading.nothing_behind "correct_reading --reading '40 %vol' --temperature"
     "^correct_reading: --temperature needs a value\n$")
+answers(correct_reading.us_density_stem "correct_reading --us --reading '0.9345 sg' --temperature '80 F'"
+    "^True strength 92[.]0 US proof\n")

@@ -63,3 +63,5 @@ foreach(zero "-0 C" "1e-300 C" "31.9999999999 F" "273.15 K")  # as somebody woul
       "fill_bottles --amount '3 L' --strength '45 %vol' --temperature '${zero}' --bottle '500 mL'"
       "^Fill 492[.]8 mL at 0 °C, ")
 endforeach()
+refuses(fill_bottles.too_many "fill_bottles --amount '1e9 L' --strength '40 %vol' --temperature '20 C' --bottle '1e-6 L'"
+    "--bottle '1e-6 L': label volume 1e-06 L .*no more than 1e12 bottles")

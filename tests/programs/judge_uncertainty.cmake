@@ -88,3 +88,7 @@ refuses(judge_uncertainty.formula_in_kilograms "judge_uncertainty ${spirit} --fo
 answers(judge_uncertainty.us
     "judge_uncertainty --reading '84 %vol' --temperature '88 F' --amount '0.5 gal' --target '90 proof' --draws 10000"
     "^The product will have 90[.]0 US proof, give or take 0[.][67][0-9]* .*\nAdd 3[.][0-9]+ lb of water by the balance.*water to add: 3[.][0-9]* lb.* °F .*strength of the product: 90")
+answers(judge_uncertainty.draws_with_an_exponent "judge_uncertainty --reading '84 %vol' --temperature '31 C' --draws 1e4" "10000 draws")
+refuses(judge_uncertainty.half_a_draw "judge_uncertainty --reading '84 %vol' --temperature '31 C' --draws 10000.5" "expected a whole number")
+refuses(judge_uncertainty.too_sure_for_the_draws "judge_uncertainty --reading '84 %vol' --temperature '31 C' --confidence '99.9999 %'"
+    "--confidence '99[.]9999 %': .*more --draws")

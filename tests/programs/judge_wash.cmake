@@ -95,3 +95,8 @@ refuses(judge_wash.poor_yield "judge_wash --volume '25 L' --wanted '10 %vol' --y
 refuses(judge_wash.no_volume "judge_wash --volume '0 L' --wanted '10 %vol'" "--volume '0 L': volume 0 L is outside")
 refuses(judge_wash.two_airs "judge_wash ${fell} --pressure '1 bar' --altitude '10 m'" "either --pressure or --altitude")
 refuses(judge_wash.thin_air "judge_wash ${fell} --pressure '3 kPa'" "--pressure '3 kPa': pressure 3 kPa is outside 5 to 170")
+answers(judge_wash.us_gravities "judge_wash --us --volume '6.6 gal' --original '1.085 sg' --final '0.992 sg'"
+    "gravity 1[.]0850 at 68 °F.*gravity 0[.]9920 at 68 °F")
+# OIML D 28: a balance in air shows water and wash 0.1 % short.
+answers(judge_wash.on_the_balance "judge_wash --volume '25 L' --original '1.085 sg' --final '0.992 sg' --json"
+    "\"mass_kg\": 24[.]75[0-9]*,\n  \"balance_indication_kg\": 24[.]7[0-9]*,")

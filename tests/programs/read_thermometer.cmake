@@ -58,3 +58,6 @@ refuses(read_thermometer.wild_pressure "read_thermometer --pot '93 C' --pressure
     "--pressure '1 kPa': pressure 1 kPa is outside")
 refuses(read_thermometer.two_airs "read_thermometer --pot '93 C' --pressure '1 bar' --altitude '0 m'"
     "give either --pressure or --altitude")
+# What was written in Fahrenheit is refused in Fahrenheit.
+refuses(read_thermometer.too_cold_in_fahrenheit "read_thermometer --us --pot '93 F'"
+    "--pot '93 F': temperature 93 °F is outside 172[.]63[0-9]* to 211[.]95[0-9]* °F")
