@@ -341,7 +341,8 @@ void run(session& s) {
     int const asked = read_count(draws, 10000000, 10000);
     bool const can_draw = shown.size() == 1 || shown.size() > 3;
     auto const trials = static_cast<std::size_t>(can_draw ? asked : 0);
-    // An interval must leave one draw out (JCGM 101, 7.7.2), which the trials demand only when they are drawn.
+    // An interval must leave one draw out (JCGM 101, 7.7.2), which the trials demand only when they are
+    // drawn.
     if (can_draw && std::floor(confidence * asked + 0.5) > asked - 1.0)
         refuse(wanted_confidence, fmt::format("{} draws cannot show that; give more --draws", asked));
 

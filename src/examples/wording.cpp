@@ -53,8 +53,9 @@ std::string wording::rounded(units::temperature t) const {
     return fmt::format("{:.1f} {}", temperature_number(t), temperature_unit());
 }
 std::string wording::difference(units::temperature_difference d) const {
-    double const kelvins_in_it = d.value();
-    return us ? number(1.8 * kelvins_in_it, 2) + " °F" : number(kelvins_in_it, 2) + " K";
+    double const degrees = us ? 1.8 * d.value() : d.value();
+    std::string const shown = std::abs(degrees) < 0.005 ? "less than 0.01" : number(degrees, 2);
+    return shown + (us ? " °F" : " K");
 }
 
 std::string wording::rounded(mole_fraction x) const {

@@ -147,7 +147,9 @@ TEST(Air, IsAPressureOrAnAltitudeOrSeaLevel) {
 TEST(Counts, AreWholeNumbers) {
     EXPECT_EQ(read_count(option("1"), 1000), 1);
     EXPECT_EQ(read_count(option(" 1000 "), 1000), 1000);
-    for (char const* text : {"0", "1001", "-1", "2.5", "two", "", "1e2", "99999999999999999999"}) {
+    EXPECT_EQ(read_count(option("1e2"), 1000), 100);
+    for (char const* text :
+         {"0", "1001", "-1", "2.5", "two", "", "nan", "inf", "1e-2", "1e2.5", "99999999999999999999"}) {
         EXPECT_NE(refusal(as_count, text).find("whole number from 1 to 1000"), std::string::npos) << text;
     }
 }
