@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
 // What runs of a still cost: the forecast a user waits for, and what a search for stages repeats.
 #include <aqueth/boiling_curve.hpp>
-#include <aqueth/distillation.hpp>
-#include <aqueth/still_estimate.hpp>
+#include <aqueth/still/run.hpp>
+#include <aqueth/still/stages.hpp>
 
 #include <benchmark/benchmark.h>
 

@@ -21,7 +21,7 @@
 namespace {
 
 using namespace aqueth;
-namespace vle = aqueth::correlation::vapour_liquid;
+namespace vle = aqueth::model::vapour_liquid;
 namespace tools = boost::math::tools;
 
 // Weak to strong, under the pressures of weather and altitude, so that no branch and no first guess suits

@@ -218,7 +218,7 @@ TEST(Array, EquilibriumIsTheScalarOne) {
 TEST(Array, PressuresThatNeedNoSecondLookAreInEveryMixturesRange) {
     for (int i = 0; i <= 1000; ++i) {
         double const x = i / 1000.0;
-        namespace vle = correlation::vapour_liquid;
+        namespace vle = model::vapour_liquid;
         EXPECT_LT(vle::bubble_at_temperature(x, vle::lowest_kelvin).pressure, detail::surely_low);
         EXPECT_GT(vle::bubble_at_temperature(x, vle::highest_kelvin).pressure, detail::surely_high);
     }

@@ -85,7 +85,7 @@ TEST(Caloric, EndsMissedByRoundingAreForgiven) {
     auto const t = celsius(80.0);
     for (double const w : {0.0, 0.3, 0.9, 1.0}) {
         double const y = to<mole_fraction>(mass_fraction(w)).value();
-        double const dew = correlation::vapour_liquid::dew_at_temperature(y, t.kelvin()).pressure;
+        double const dew = model::vapour_liquid::dew_at_temperature(y, t.kelvin()).pressure;
         EXPECT_NO_THROW(
             enthalpy_of_vapour(mass_fraction(w), t, dew * (1.0 + 0.5 * detail::rounding) * pascal));
         expect_range_error([&] { enthalpy_of_vapour(mass_fraction(w), t, dew * (1.0 + 1e-6) * pascal); },

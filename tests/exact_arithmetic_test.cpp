@@ -6,7 +6,6 @@
 #include <aqueth/correlation/air_buoyancy.hpp>
 #include <aqueth/correlation/balling.hpp>
 #include <aqueth/correlation/cipm_2001_water.hpp>
-#include <aqueth/correlation/enthalpy.hpp>
 #include <aqueth/correlation/freezing_point.hpp>
 #include <aqueth/correlation/icao_atmosphere.hpp>
 #include <aqueth/correlation/its90.hpp>
@@ -15,8 +14,9 @@
 #include <aqueth/correlation/oiml_r22.hpp>
 #include <aqueth/correlation/sucrose_density.hpp>
 #include <aqueth/correlation/vaporization_perry.hpp>
-#include <aqueth/correlation/vapour_liquid.hpp>
-#include <aqueth/measurement_model.hpp>
+#include <aqueth/metrology/measurement_model.hpp>
+#include <aqueth/model/enthalpy.hpp>
+#include <aqueth/model/vapour_liquid.hpp>
 
 #include <boost/multiprecision/cpp_dec_float.hpp>
 #include <boost/numeric/interval.hpp>
@@ -231,61 +231,67 @@ TEST(ExactArithmetic, EveryPropertyInThreePrecisions) {
 
     auto const liquids = points(sparse, strengths, vle_kelvin);
     compare("excess Gibbs energy over RT", scale::largest, liquids,
-            [](auto const& x, auto const& t) { return excess_gibbs::reduced_gibbs(x, t).molar; },
+            [](auto const& x, auto const& t) { return model::excess_gibbs::reduced_gibbs(x, t).molar; },
             {5.6e-7, 1.1e-15, 5.1e-19});
     compare("activity coefficient of ethanol", scale::own, liquids,
             [](auto const& x, auto const& t) {
                 using std::exp;
-                return std::decay_t<decltype(x)>(exp(excess_gibbs::reduced_gibbs(x, t).ethanol));
+                return std::decay_t<decltype(x)>(exp(model::excess_gibbs::reduced_gibbs(x, t).ethanol));
             },
             {2.9e-6, 5.6e-15, 2.5e-18});
     compare("activity coefficient of water", scale::own, liquids,
             [](auto const& x, auto const& t) {
                 using std::exp;
-                return std::decay_t<decltype(x)>(exp(excess_gibbs::reduced_gibbs(x, t).water));
+                return std::decay_t<decltype(x)>(exp(model::excess_gibbs::reduced_gibbs(x, t).water));
             },
             {5.8e-7, 6.4e-16, 3.7e-19});
     compare("bubble pressure", scale::own, liquids,
-            [](auto const& x, auto const& t) { return vapour_liquid::bubble_at_temperature(x, t).pressure; },
+            [](auto const& x, auto const& t) {
+                return model::vapour_liquid::bubble_at_temperature(x, t).pressure;
+            },
             {3.6e-6, 4.9e-15, 1.9e-18});
     compare("mole fraction in vapour at a temperature", scale::own, liquids,
-            [](auto const& x, auto const& t) { return vapour_liquid::bubble_at_temperature(x, t).y; },
+            [](auto const& x, auto const& t) { return model::vapour_liquid::bubble_at_temperature(x, t).y; },
             {3.6e-6, 1.3e-14, 4.1e-18});
     auto const boiling = points(sparse, strengths, {1.0e4, 1.9e5});
     compare("bubble temperature", scale::own, boiling,
-            [](auto const& x, auto const& p) { return vapour_liquid::bubble_at_pressure(x, p).temperature; },
+            [](auto const& x, auto const& p) {
+                return model::vapour_liquid::bubble_at_pressure(x, p).temperature;
+            },
             {2.1e-7, 4.4e-16, 1.8e-19});
     compare("mole fraction in vapour at a pressure", scale::own, boiling,
-            [](auto const& x, auto const& p) { return vapour_liquid::bubble_at_pressure(x, p).y; },
+            [](auto const& x, auto const& p) { return model::vapour_liquid::bubble_at_pressure(x, p).y; },
             {4.0e-6, 9.2e-15, 4.2e-18});
-    compare("dew temperature", scale::own, points(30, {0.01, 0.85}, {1.0e4, 1.9e5}),
-            [](auto const& y, auto const& p) { return vapour_liquid::dew_at_pressure(y, p).temperature; },
-            {1.63e-7, 5.2e-16, 1.5e-19});
+    compare(
+        "dew temperature", scale::own, points(30, {0.01, 0.85}, {1.0e4, 1.9e5}),
+        [](auto const& y, auto const& p) { return model::vapour_liquid::dew_at_pressure(y, p).temperature; },
+        {1.63e-7, 5.2e-16, 1.5e-19});
 
     auto const caloric = points(sparse, strengths, caloric_kelvin);
     compare("heat of mixing", scale::largest, caloric,
-            [](auto const& x, auto const& t) { return excess_gibbs::enthalpy(x, t).molar; },
+            [](auto const& x, auto const& t) { return model::excess_gibbs::enthalpy(x, t).molar; },
             {7.8e-7, 1.1e-15, 6.3e-19});
     compare("heat capacity of a liquid", scale::own, caloric,
-            [](auto const& x, auto const& t) { return enthalpy::liquid_heat_capacity(x, t); },
+            [](auto const& x, auto const& t) { return model::enthalpy::liquid_heat_capacity(x, t); },
             {1.8e-6, 1.4e-15, 7.8e-19});
     compare("enthalpy of a liquid", scale::largest, caloric,
-            [](auto const& x, auto const& t) { return enthalpy::liquid(x, t); }, {1.4e-6, 1.3e-15, 5.5e-19});
+            [](auto const& x, auto const& t) { return model::enthalpy::liquid(x, t); },
+            {1.4e-6, 1.3e-15, 5.5e-19});
     compare("enthalpy of a vapour at 50 kPa", scale::own, caloric,
             [](auto const& y, auto const& t) {
-                return enthalpy::vapour(y, t, std::decay_t<decltype(y)>(50000.0));
+                return model::enthalpy::vapour(y, t, std::decay_t<decltype(y)>(50000.0));
             },
             {5.7e-7, 6.9e-16, 3.3e-19});
     compare("heat capacity of a vapour at 50 kPa", scale::own, caloric,
             [](auto const& y, auto const& t) {
-                return enthalpy::vapour_heat_capacity(y, t, std::decay_t<decltype(y)>(50000.0));
+                return model::enthalpy::vapour_heat_capacity(y, t, std::decay_t<decltype(y)>(50000.0));
             },
             {2.8e-7, 4.2e-16, 2.3e-19});
     compare("heat of vaporization of ethanol", scale::own, points(sparse, caloric_kelvin),
-            [](auto const& t, auto const&) { return enthalpy::ethanol_vaporization(t); },
+            [](auto const& t, auto const&) { return model::enthalpy::ethanol_vaporization(t); },
             {3.3e-7, 5.7e-16, 2.8e-19});
     compare("heat of vaporization of water", scale::own, points(sparse, caloric_kelvin),
-            [](auto const& t, auto const&) { return enthalpy::water_vaporization(t); },
+            [](auto const& t, auto const&) { return model::enthalpy::water_vaporization(t); },
             {4.3e-7, 5.2e-16, 2.3e-19});
     compare("heat of vaporization of water, Perry", scale::own, points(sparse, caloric_kelvin),
             [](auto const& t, auto const&) { return vaporization_perry::water(t); },

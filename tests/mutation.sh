@@ -3,7 +3,7 @@
 # Do the tests notice? Changes the library in one place at a time and demands that a test fails:
 #   tests/mutation.sh [--sample N] [GROUP...]
 # GROUPs of numbers (the 6th significant digit, or the last one printed if there are fewer; whole numbers too, but not
-# indices, sizes and loops), each over the headers of correlation/ that hold what was published or fitted, and over the
+# indices, sizes and loops), each over the headers of correlation/ and model/ that hold what was published or fitted, and over the
 # tables of laws and classes:
 #   r22 gibbs raoult saturation freezing water its90 virial heat-capacity sugar wash atmosphere constants
 #   label-figures instrument-figures
@@ -39,14 +39,20 @@ compile=(clang++ -std=c++20 -O0 -DAQUETH_TABLES="\"$PWD/tables\"" -Itests)
 
 # The source of a test, the arguments it takes when it is run, and what it is linked with. "fit/NAME" is a fit, asked
 # whether the library agrees with what it finds in the tables: the only test that knows fitted coefficients so well.
-source_of() { case $1 in fit/*) echo "src/$1.cpp" ;; *) echo "tests/${1}_test.cpp" ;; esac; }
+source_of() {
+    case $1 in
+        fit/*) echo "src/$1.cpp" ;;
+        */*) echo "tests/${1}_test.cpp" ;;
+        *) ls tests/{,*/}"${1}_test.cpp" 2>/dev/null ;;
+    esac
+}
 arguments_of() { case $1 in fit/*) echo tables agreement ;; esac; }
 libraries_of() { case $1 in fit/*) ;; *) echo -lgtest_main -lgtest ;; esac; }
 options_of() {
     case $1 in
         fit/*) echo -isystem "${EIGEN:-/usr/include/eigen3}" ;;
         # long at -O0
-        still_estimate | column | distillation_* | monte_carlo | published/metrology_guides) echo -O1 ;;
+        *stages | *column | *run_* | *monte_carlo | published/metrology_guides) echo -O1 ;;
     esac
 }
 
@@ -240,9 +246,10 @@ plant() {
     report planted "$results" ""
 }
 
-correlation=include/aqueth/correlation
-numbers() { group "$1" coefficients "$correlation/$2.hpp" "${@:3}"; }
-operators() { group "$1" operators "$correlation/$2.hpp" "${@:3}"; }
+# A header of formulas by its name: of correlation/ or of model/.
+formulas_of() { ls include/aqueth/{correlation,model}/"$1".hpp 2>/dev/null; }
+numbers() { group "$1" coefficients "$(formulas_of "$2")" "${@:3}"; }
+operators() { group "$1" operators "$(formulas_of "$2")" "${@:3}"; }
 run() {
     case $1 in
         r22) numbers r22 oiml_r22_coefficients published/oiml_r22_formula ;;
@@ -325,26 +332,25 @@ run() {
         strength) group strength operators include/aqueth/strength.hpp strength published/us_gauging_manual ;;
         attenuation) group attenuation operators include/aqueth/attenuation.hpp attenuation published/sugar_solution ;;
         caloric) group caloric operators include/aqueth/caloric.hpp caloric ;;
-        heating) group heating operators include/aqueth/heating.hpp heating ;;
+        heating) group heating operators include/aqueth/still/heating.hpp heating ;;
         measured-equilibrium)
             group measured-equilibrium operators include/aqueth/measured_equilibrium.hpp measured_equilibrium \
                 measured_equilibrium_verdict
             ;;
         uncertainty)
-            group uncertainty operators include/aqueth/uncertainty.hpp uncertainty published/metrology_guides monte_carlo
+            group uncertainty operators include/aqueth/metrology/uncertainty.hpp uncertainty published/metrology_guides monte_carlo
             ;;
-        monte-carlo) group monte-carlo operators include/aqueth/monte_carlo.hpp monte_carlo published/metrology_guides ;;
-        conformity) group conformity operators include/aqueth/conformity.hpp conformity published/metrology_guides ;;
-        labelling) group labelling operators include/aqueth/labelling.hpp labelling ;;
-        label-figures) group label-figures coefficients include/aqueth/labelling.hpp labelling ;;
-        instruments) group instruments operators include/aqueth/instruments.hpp instruments ;;
-        instrument-figures) group instrument-figures coefficients include/aqueth/instruments.hpp instruments ;;
-        column) group column operators include/aqueth/column.hpp column distillation_columns ;;
+        monte-carlo) group monte-carlo operators include/aqueth/metrology/monte_carlo.hpp monte_carlo published/metrology_guides ;;
+        conformity) group conformity operators include/aqueth/metrology/conformity.hpp conformity published/metrology_guides ;;
+        labelling) group labelling operators include/aqueth/metrology/labelling.hpp labelling ;;
+        label-figures) group label-figures coefficients include/aqueth/metrology/labelling.hpp labelling ;;
+        instruments) group instruments operators include/aqueth/metrology/instruments.hpp instruments ;;
+        instrument-figures) group instrument-figures coefficients include/aqueth/metrology/instruments.hpp instruments ;;
+        column) group column operators include/aqueth/still/column.hpp column run_columns ;;
         batch-still)
-            group batch-still operators include/aqueth/batch_still.hpp distillation_balances distillation_columns \
-                distillation_conditions
+            group batch-still operators include/aqueth/still/detail/batch_run.hpp run_balances run_columns run_conditions
             ;;
-        still-estimate) group still-estimate operators include/aqueth/still_estimate.hpp still_estimate ;;
+        still-estimate) group still-estimate operators include/aqueth/still/stages.hpp stages ;;
         planted) plant ;;
         *)
             echo "mutation.sh: no group '$1'" >&2

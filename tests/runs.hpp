@@ -2,7 +2,7 @@
 #pragma once
 
 #include <aqueth/boiling_curve.hpp>
-#include <aqueth/distillation.hpp>
+#include <aqueth/still/run.hpp>
 
 /// Stills, charges and plans that the tests of runs share.
 namespace aqueth::test {

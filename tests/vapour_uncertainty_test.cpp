@@ -2,7 +2,7 @@
 #include <aqueth/vapour_uncertainty.hpp>
 
 #include <aqueth/boiling_curve.hpp>
-#include <aqueth/distillation.hpp>
+#include <aqueth/still/run.hpp>
 
 #include "expect_range_error.hpp"
 
@@ -14,7 +14,7 @@
 namespace aqueth {
 namespace {
 
-namespace measured = correlation::vapour_deviations;
+namespace measured = model::vapour_deviations;
 constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 
 TEST(VapourUncertainty, GoesThroughTheBandsAndIsLevelBeyond) {

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
 // The coefficients of the equilibrium model, and a boiling point worked out by hand from them.
-#include <aqueth/correlation/excess_gibbs_coefficients.hpp>
-#include <aqueth/correlation/modified_raoult.hpp>
 #include <aqueth/equilibrium.hpp>
+#include <aqueth/model/excess_gibbs_coefficients.hpp>
+#include <aqueth/model/modified_raoult.hpp>
 
 #include <cmath>
 #include <cstdio>
@@ -10,7 +10,7 @@
 int main() {
     // [body]
     using namespace aqueth;
-    namespace model = correlation::excess_gibbs;
+    namespace model = model::excess_gibbs;
 
     std::printf("r = %.2f, T0 = %.2f K\n\n", model::skew, model::reference_kelvin);
     std::printf("k              a               b               c               d\n");

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
 // Whether a measurement shows that a label is kept, and what an inspection lets through in the long run.
-#include <aqueth/labelling.hpp>
+#include <aqueth/metrology/labelling.hpp>
 
 #include <cstdio>
 

@@ -1,13 +1,9 @@
 // SPDX-License-Identifier: BSL-1.0
 // The sources as the library itself carries them.
-#include <aqueth/conformity.hpp>
 #include <aqueth/correlation/air_buoyancy.hpp>
 #include <aqueth/correlation/balling.hpp>
 #include <aqueth/correlation/cipm_2001_water.hpp>
-#include <aqueth/correlation/enthalpy.hpp>
 #include <aqueth/correlation/ethanol_saturation_poling.hpp>
-#include <aqueth/correlation/ethanol_second_virial.hpp>
-#include <aqueth/correlation/excess_gibbs.hpp>
 #include <aqueth/correlation/excise_notice_226.hpp>
 #include <aqueth/correlation/fermentation.hpp>
 #include <aqueth/correlation/freezing_point.hpp>
@@ -16,18 +12,22 @@
 #include <aqueth/correlation/heat_capacity_perry.hpp>
 #include <aqueth/correlation/icao_atmosphere.hpp>
 #include <aqueth/correlation/its90.hpp>
-#include <aqueth/correlation/modified_raoult.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
 #include <aqueth/correlation/nbs_1942_brix.hpp>
 #include <aqueth/correlation/oiml_r22.hpp>
 #include <aqueth/correlation/second_virial_crc.hpp>
 #include <aqueth/correlation/sucrose_density.hpp>
 #include <aqueth/correlation/vaporization_perry.hpp>
-#include <aqueth/correlation/vapour_deviations.hpp>
-#include <aqueth/correlation/vapour_liquid.hpp>
 #include <aqueth/correlation/water_saturation_wagner_pruss.hpp>
-#include <aqueth/monte_carlo.hpp>
-#include <aqueth/uncertainty.hpp>
+#include <aqueth/metrology/conformity.hpp>
+#include <aqueth/metrology/monte_carlo.hpp>
+#include <aqueth/metrology/uncertainty.hpp>
+#include <aqueth/model/enthalpy.hpp>
+#include <aqueth/model/ethanol_second_virial.hpp>
+#include <aqueth/model/excess_gibbs.hpp>
+#include <aqueth/model/modified_raoult.hpp>
+#include <aqueth/model/vapour_deviations.hpp>
+#include <aqueth/model/vapour_liquid.hpp>
 
 #include <cstdio>
 #include <string>
@@ -62,6 +62,7 @@ void show(char const* name, aqueth::correlation::source const& cited, bool first
 
 int main() {
     using namespace aqueth::correlation;
+    using namespace aqueth::model;
     show("correlation::oiml_r22", oiml_r22::cited, true);
     show("correlation::cipm_2001_water", cipm_2001_water::cited);
     show("correlation::freezing_point", freezing_point::cited);
@@ -70,15 +71,15 @@ int main() {
     show("correlation::air_buoyancy", air_buoyancy::cited);
     show("correlation::molar_mass", molar_mass::cited);
     show("correlation::gas_constant", gas_constant::cited);
-    show("correlation::vapour_liquid", vapour_liquid::cited);
-    show("correlation::vapour_deviations", vapour_deviations::cited);
-    show("correlation::excess_gibbs", excess_gibbs::cited);
-    show("correlation::modified_raoult", modified_raoult::cited);
+    show("model::vapour_liquid", vapour_liquid::cited);
+    show("model::vapour_deviations", vapour_deviations::cited);
+    show("model::excess_gibbs", excess_gibbs::cited);
+    show("model::modified_raoult", modified_raoult::cited);
     show("correlation::water_saturation_wagner_pruss", water_saturation_wagner_pruss::cited);
     show("correlation::ethanol_saturation_poling", ethanol_saturation_poling::cited);
     show("correlation::second_virial_crc", second_virial_crc::cited);
-    show("correlation::ethanol_second_virial", ethanol_second_virial::cited);
-    show("correlation::enthalpy", enthalpy::cited);
+    show("model::ethanol_second_virial", ethanol_second_virial::cited);
+    show("model::enthalpy", enthalpy::cited);
     show("correlation::heat_capacity_perry", heat_capacity_perry::cited);
     show("correlation::vaporization_perry", vaporization_perry::cited);
     show("correlation::icao_atmosphere", icao_atmosphere::cited);

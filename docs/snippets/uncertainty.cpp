@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: BSL-1.0
 // The uncertainty of a strength read in warm spirit: its budget, and a million draws beside it.
-#include <aqueth/instruments.hpp>
-#include <aqueth/measurement_model.hpp>
-#include <aqueth/monte_carlo.hpp>
-#include <aqueth/uncertainty.hpp>
+#include <aqueth/metrology/instruments.hpp>
+#include <aqueth/metrology/measurement_model.hpp>
+#include <aqueth/metrology/monte_carlo.hpp>
+#include <aqueth/metrology/uncertainty.hpp>
 
 #include <cstdio>
 #include <vector>

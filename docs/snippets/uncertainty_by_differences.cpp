@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 // The uncertainty of what only a typed operation gives: how warm a fresh mixture comes out.
 #include <aqueth/blending.hpp>
-#include <aqueth/uncertainty.hpp>
+#include <aqueth/metrology/uncertainty.hpp>
 
 #include <cstdio>
 #include <vector>

@@ -9,25 +9,25 @@
 /// Properties of ethanol-water mixtures and the distiller's operations on them: the typed interface.
 
 // beside the house: how sure a figure is
-#include <aqueth/conformity.hpp>         // whether a measurement shows that a tolerance is met
-#include <aqueth/instruments.hpp>        // how wrong instruments of a class may be
-#include <aqueth/labelling.hpp>          // tolerances of labels and fillings in law
-#include <aqueth/measurement_model.hpp>  // the measurements of a bottling day, generic in the scalar
-#include <aqueth/monte_carlo.hpp>        // distributions, propagated by trials
-#include <aqueth/uncertainty.hpp>        // input quantities, budgets, propagation of uncertainty
+#include <aqueth/metrology/conformity.hpp>         // whether a measurement shows that a tolerance is met
+#include <aqueth/metrology/instruments.hpp>        // how wrong instruments of a class may be
+#include <aqueth/metrology/labelling.hpp>          // tolerances of labels and fillings in law
+#include <aqueth/metrology/measurement_model.hpp>  // the measurements of a bottling day, generic in the scalar
+#include <aqueth/metrology/monte_carlo.hpp>        // distributions, propagated by trials
+#include <aqueth/metrology/uncertainty.hpp>        // input quantities, budgets, propagation of uncertainty
 // third floor: the trade's operations, on parcels
 #include <aqueth/attenuation.hpp>     // strength of a wash from its gravities; sugar for a wash
 #include <aqueth/blending.hpp>        // mix, dilute, fortify, make up; contraction
 #include <aqueth/bottling.hpp>        // fill volume and number of bottles
-#include <aqueth/column.hpp>          // stages, reflux, what a column gives
-#include <aqueth/distillation.hpp>    // a run of a still: fractions, strengths, times, heat
 #include <aqueth/gauging.hpp>         // proof, gallons and weights of the US rules
-#include <aqueth/heating.hpp>         // heat and time to boiling
 #include <aqueth/hydrometer.hpp>      // what an instrument shows, what the liquid is
 #include <aqueth/lot_blending.hpp>    // a strength from several lots, each within limits
 #include <aqueth/parcel.hpp>          // mass, composition, temperature
-#include <aqueth/run_plan.hpp>        // still, reflux, cuts and ends of a run
-#include <aqueth/still_estimate.hpp>  // effective stages from earlier runs
+#include <aqueth/still/column.hpp>    // stages, reflux, what a column gives
+#include <aqueth/still/heating.hpp>   // heat and time to boiling
+#include <aqueth/still/run.hpp>       // a run of a still: fractions, strengths, times, heat
+#include <aqueth/still/run_plan.hpp>  // still, reflux, cuts and ends of a run
+#include <aqueth/still/stages.hpp>    // effective stages from earlier runs
 #include <aqueth/wash.hpp>            // a parcel with dissolved extract; gravities
 // second floor: properties of a mixture, typed with units
 #include <aqueth/atmosphere.hpp>     // air pressure at an altitude

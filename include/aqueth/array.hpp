@@ -5,12 +5,12 @@
 #include <aqueth/correlation/freezing_point.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
 #include <aqueth/correlation/oiml_r22.hpp>
-#include <aqueth/correlation/vapour_liquid.hpp>
 #include <aqueth/density.hpp>
 #include <aqueth/equilibrium.hpp>
 #include <aqueth/equilibrium_curve.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/hydrometer.hpp>
+#include <aqueth/model/vapour_liquid.hpp>
 #include <aqueth/numeric/array_loop.hpp>
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
@@ -457,7 +457,7 @@ struct vapour_operation {
 template <auto Member>
 struct bubble_point_operation {
     static double solve(double x, double pascals) {
-        return correlation::vapour_liquid::bubble_at_pressure(x, pascals).*Member;
+        return model::vapour_liquid::bubble_at_pressure(x, pascals).*Member;
     }
     [[gnu::always_inline, gnu::flatten]] bits<double> quick(double const* x, double const* pascals,
                                                             results<double> out) const {
@@ -471,7 +471,7 @@ struct bubble_point_operation {
         return any;
     }
     double careful(double x, double pascals) const {
-        namespace vle = correlation::vapour_liquid;
+        namespace vle = model::vapour_liquid;
         if (!(x >= 0.0 && x <= 1.0)) return nothing<double>;
         bool const boils =
             pascals >= vle::bubble_at_temperature(x, aqueth::detail::coldest_kelvin).pressure &&
@@ -638,7 +638,7 @@ std::size_t vapour(equilibrium_curve const& curve, X const& liquid, R&& vapour, 
 /// as `bubble_point`
 template <readable X, readable P, writable R>
 std::size_t vapour(X const& liquid, P const& pascal, R&& vapour, flags valid = {}) {
-    using operation = detail::bubble_point_operation<&correlation::vapour_liquid::equilibrium<double>::y>;
+    using operation = detail::bubble_point_operation<&model::vapour_liquid::equilibrium<double>::y>;
     return detail::run<double>(operation{}, vapour, valid, liquid, pascal);
 }
 
@@ -653,8 +653,7 @@ std::size_t vapour(X const& liquid, P const& pascal, R&& vapour, flags valid = {
 /// as `bubble_point`
 template <readable X, readable P, writable R>
 std::size_t bubble_temperature(X const& liquid, P const& pascal, R&& kelvin, flags valid = {}) {
-    using operation =
-        detail::bubble_point_operation<&correlation::vapour_liquid::equilibrium<double>::temperature>;
+    using operation = detail::bubble_point_operation<&model::vapour_liquid::equilibrium<double>::temperature>;
     return detail::run<double>(operation{}, kelvin, valid, liquid, pascal);
 }
 

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
-#include <aqueth/correlation/enthalpy.hpp>
-#include <aqueth/correlation/excess_gibbs.hpp>
 #include <aqueth/equilibrium_curve.hpp>
 #include <aqueth/error.hpp>
+#include <aqueth/model/enthalpy.hpp>
+#include <aqueth/model/excess_gibbs.hpp>
 #include <aqueth/numeric/cubic_table.hpp>
 #include <aqueth/numeric/polynomial.hpp>
 #include <aqueth/numeric/root.hpp>
@@ -107,10 +107,10 @@ private:
 
     /// enthalpies of the boiling liquid and of the vapour at its dew point, both of composition x
     table::row heats_at(double x) const {
-        namespace heat = correlation::enthalpy;
+        namespace heat = model::enthalpy;
         auto const boils = equilibrium_.table_.value_and_slope_at(x, equilibrium_curve::degrees);
         double const t = boils.value + 273.15;
-        auto const mixing = correlation::excess_gibbs::enthalpy(x, t);
+        auto const mixing = model::excess_gibbs::enthalpy(x, t);
         double const exchange =
             heat::ethanol_liquid(t) + mixing.ethanol - heat::water_liquid(t) - mixing.water;
         double const liquid_slope = exchange + heat::liquid_heat_capacity(x, t) * boils.slope;

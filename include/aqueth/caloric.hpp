@@ -2,12 +2,12 @@
 #pragma once
 
 #include <aqueth/composition.hpp>
-#include <aqueth/correlation/enthalpy.hpp>
-#include <aqueth/correlation/excess_gibbs.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
-#include <aqueth/correlation/vapour_liquid.hpp>
 #include <aqueth/density.hpp>
 #include <aqueth/error.hpp>
+#include <aqueth/model/enthalpy.hpp>
+#include <aqueth/model/excess_gibbs.hpp>
+#include <aqueth/model/vapour_liquid.hpp>
 #include <aqueth/numeric/root.hpp>
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
@@ -19,7 +19,7 @@ namespace aqueth {
 
 namespace detail {
 
-namespace heat = correlation::enthalpy;
+namespace heat = model::enthalpy;
 
 inline double require_caloric_temperature(char const* property, units::temperature t) {
     require_range(property, argument::temperature, t.celsius(), "°C", heat::lowest_celsius,
@@ -54,7 +54,7 @@ inline double specific_heat(mass_fraction w, double kelvins_) {
 template <strength_basis Strength>
 units::molar_energy excess_enthalpy(Strength strength, units::temperature t) {
     double const kelvins_ = detail::require_caloric_temperature("excess enthalpy", t);
-    return correlation::excess_gibbs::enthalpy(to<mole_fraction>(strength).value(), kelvins_).molar *
+    return model::excess_gibbs::enthalpy(to<mole_fraction>(strength).value(), kelvins_).molar *
            joule_per_mole;
 }
 
@@ -118,7 +118,7 @@ units::specific_energy enthalpy_of_vapour(Strength strength, units::temperature 
     double const kelvins_ = detail::require_caloric_temperature("enthalpy of vapour", t);
     mass_fraction const w = to<mass_fraction>(strength);
     double const y = to<mole_fraction>(w).value();
-    double const saturated = correlation::vapour_liquid::dew_at_temperature(y, kelvins_).pressure;
+    double const saturated = model::vapour_liquid::dew_at_temperature(y, kelvins_).pressure;
     bool const forgiven =
         std::abs(p.value() - saturated) <= detail::rounding * saturated;  // a computed dew point
     require_range("enthalpy of vapour", argument::pressure, in(p, kilopascal), "kPa", 0.0,

@@ -2,9 +2,9 @@
 #pragma once
 
 #include <aqueth/composition.hpp>
-#include <aqueth/correlation/excess_gibbs.hpp>
-#include <aqueth/correlation/vapour_liquid.hpp>
 #include <aqueth/error.hpp>
+#include <aqueth/model/excess_gibbs.hpp>
+#include <aqueth/model/vapour_liquid.hpp>
 #include <aqueth/numeric/root.hpp>
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
@@ -33,7 +33,7 @@ enum class azeotrope_side {
 
 namespace detail {
 
-namespace vle = correlation::vapour_liquid;
+namespace vle = model::vapour_liquid;
 
 inline constexpr char const* vle_source = "vapour-liquid equilibrium, 0.01 to 120 °C";
 
@@ -295,8 +295,7 @@ struct activity_coefficients {
 template <strength_basis Strength>
 activity_coefficients activity_coefficients_of(Strength liquid, units::temperature t) {
     double const x = to<mole_fraction>(liquid).value();
-    auto const g =
-        correlation::excess_gibbs::reduced_gibbs(x, detail::require_vle_temperature("activity", t));
+    auto const g = model::excess_gibbs::reduced_gibbs(x, detail::require_vle_temperature("activity", t));
     return {std::exp(g.ethanol), std::exp(g.water)};
 }
 

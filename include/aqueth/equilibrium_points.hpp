@@ -2,7 +2,7 @@
 #pragma once
 
 #include <aqueth/composition.hpp>
-#include <aqueth/correlation/vapour_liquid.hpp>
+#include <aqueth/model/vapour_liquid.hpp>
 #include <aqueth/number_table.hpp>
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
@@ -259,7 +259,7 @@ private:
     }
 
     units::temperature temperature(number_table::line const& row, role const& r) const {
-        namespace vle = correlation::vapour_liquid;
+        namespace vle = model::vapour_liquid;
         units::temperature const lowest = aqueth::celsius(vle::lowest_celsius);
         units::temperature const highest = aqueth::celsius(vle::highest_celsius);
         double const number = table_.number(row, r.column);

@@ -2,7 +2,7 @@
 #pragma once
 
 #include <aqueth/argument.hpp>
-#include <aqueth/floating_point.hpp>
+#include <aqueth/numeric/floating_point.hpp>
 
 #include <charconv>
 #include <concepts>

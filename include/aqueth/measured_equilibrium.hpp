@@ -236,13 +236,13 @@ private:
         double const t = with_temperature ? (*celsius_)(x) + 273.15 : model.temperature;
         double const t_slope =
             with_temperature ? celsius_->prime(x) : detail::vle::along_isobar(model).temperature_x;
-        auto const g = correlation::excess_gibbs::reduced_gibbs(x, t);
+        auto const g = model::excess_gibbs::reduced_gibbs(x, t);
         double const ln_alpha_model = detail::vle::bubble_at_temperature(x, t).ln_alpha;
         double const ln_alpha = inside ? ln_alpha_(x) : model.ln_alpha;
         // what the model adds to ln(gamma1/gamma2) to make ln alpha: saturation pressures and the vapour's
         // non-ideality
         double const rest = ln_alpha_model - (g.ethanol - g.water);
-        double const excess = correlation::excess_gibbs::enthalpy(x, t).molar;
+        double const excess = model::excess_gibbs::enthalpy(x, t).molar;
         return ln_alpha - rest - excess / (correlation::gas_constant::molar * t * t) * t_slope;
     }
 

@@ -2,10 +2,10 @@
 #pragma once
 
 #include <aqueth/composition.hpp>
-#include <aqueth/correlation/vapour_deviations.hpp>
 #include <aqueth/equilibrium.hpp>
 #include <aqueth/equilibrium_curve.hpp>
 #include <aqueth/error.hpp>
+#include <aqueth/model/vapour_deviations.hpp>
 #include <aqueth/numeric/polynomial.hpp>
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
@@ -22,7 +22,7 @@ namespace aqueth {
 
 namespace detail {
 
-namespace measured = correlation::vapour_deviations;
+namespace measured = model::vapour_deviations;
 
 inline double require_measured_vapours(char const* property, units::pressure p) {
     return require_range(property, argument::pressure, in(p, kilopascal), "kPa", measured::lowest_kilopascal,
@@ -53,7 +53,7 @@ template <strength_basis Strength>
 double relative_volatility_uncertainty(Strength liquid, units::pressure p) {
     double const x = to<mole_fraction>(liquid).value();
     detail::require_measured_vapours("uncertainty of the relative volatility", p);
-    return correlation::vapour_deviations::uncertainty(x).value;
+    return model::vapour_deviations::uncertainty(x).value;
 }
 
 /// Standard uncertainty of the vapour of an equilibrium: y (1 - y) times that of the relative volatility.
@@ -67,7 +67,7 @@ double relative_volatility_uncertainty(Strength liquid, units::pressure p) {
 inline double vapour_uncertainty(equilibrium const& e) {
     detail::require_measured_vapours("uncertainty of the vapour", e.pressure);
     double const y = e.vapour.value();
-    return y * (1.0 - y) * correlation::vapour_deviations::uncertainty(e.liquid.value()).value;
+    return y * (1.0 - y) * model::vapour_deviations::uncertainty(e.liquid.value()).value;
 }
 
 /// Standard uncertainty of the liquid of an equilibrium whose vapour is known, as `dew_point` finds it.

@@ -2,13 +2,13 @@
 #include "boiling.hpp"
 
 #include <aqueth/correlation/ethanol_saturation_poling.hpp>
-#include <aqueth/correlation/excess_gibbs.hpp>
 #include <aqueth/correlation/icao_atmosphere.hpp>
-#include <aqueth/correlation/modified_raoult.hpp>
 #include <aqueth/correlation/oiml_r22.hpp>
-#include <aqueth/correlation/vapour_deviations.hpp>
-#include <aqueth/correlation/vapour_liquid.hpp>
 #include <aqueth/correlation/water_saturation_wagner_pruss.hpp>
+#include <aqueth/model/excess_gibbs.hpp>
+#include <aqueth/model/modified_raoult.hpp>
+#include <aqueth/model/vapour_deviations.hpp>
+#include <aqueth/model/vapour_liquid.hpp>
 
 #include <fmt/format.h>
 
@@ -34,6 +34,7 @@ std::optional<model_doubt> doubt_about(equilibrium const& e, mole_fraction x,
 
 std::vector<correlation::source> boiling_sources() {
     using namespace correlation;
+    using namespace model;
     return {oiml_r22::cited,          vapour_liquid::cited,
             excess_gibbs::cited,      water_saturation_wagner_pruss::cited,
             modified_raoult::cited,   ethanol_saturation_poling::cited,

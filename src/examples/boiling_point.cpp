@@ -22,7 +22,7 @@ std::optional<units::energy> heat_to_boil(given const& amount, given const& temp
     parcel const charge = make_parcel(read_amount(amount), w, temperature);
     auto const cold = on_behalf_of(temperature, [&] {
         require_range("heat", "temperature", charge.temperature().celsius(), "°C",
-                      correlation::enthalpy::lowest_celsius, e.temperature.celsius(), "up to the boil");
+                      model::enthalpy::lowest_celsius, e.temperature.celsius(), "up to the boil");
         return enthalpy_of_liquid(w, charge.temperature());
     });
     try {

@@ -3,8 +3,8 @@
 #include "drawing.hpp"
 #include "still_program.hpp"
 
-#include <aqueth/correlation/enthalpy.hpp>
 #include <aqueth/correlation/heat_capacity_perry.hpp>
+#include <aqueth/model/enthalpy.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -21,7 +21,7 @@ using namespace program;
 
 std::vector<correlation::source> sources() {
     auto all = boiling_sources();
-    all.insert(all.end(), {correlation::enthalpy::cited, correlation::heat_capacity_perry::cited,
+    all.insert(all.end(), {model::enthalpy::cited, correlation::heat_capacity_perry::cited,
                            correlation::sucrose_density::cited});
     return all;
 }

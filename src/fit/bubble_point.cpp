@@ -2,12 +2,12 @@
 //
 // First guesses for the bubble point at a pressure.
 //
-//   bubble_point > include/aqueth/correlation/bubble_point_guess.hpp
+//   bubble_point > include/aqueth/model/bubble_point_guess.hpp
 //
 // Samples come from the bubble point at a temperature, which needs no guess.
 #include "guess.hpp"
 
-#include <aqueth/correlation/vapour_liquid.hpp>
+#include <aqueth/model/vapour_liquid.hpp>
 
 #include <cstddef>
 #include <cstdio>
@@ -16,7 +16,7 @@
 
 namespace {
 
-namespace vle = aqueth::correlation::vapour_liquid;
+namespace vle = aqueth::model::vapour_liquid;
 using namespace aqueth::fit;
 
 struct samples {
@@ -58,7 +58,7 @@ int main() try {
     std::puts(
         "/// First guesses for the bubble point at a pressure: sums over i of s^i times polynomial i in v");
     std::puts("/// (lowest power first), for every mixture from 0.01 to 120 °C.");
-    std::puts("namespace aqueth::correlation::bubble_point_guess {\n");
+    std::puts("namespace aqueth::model::bubble_point_guess {\n");
     std::puts("// clang-format off");
     std::printf("/// 300 K over the bubble temperature, within %.1g.\n",
                 worst_miss(all.inverse_temperature, inverse_temperature));
@@ -67,7 +67,7 @@ int main() try {
                 worst_miss(all.ln_alpha, ln_alpha));
     print_tuple("ln_alpha", ln_alpha);
     std::puts("// clang-format on\n");
-    std::puts("}  // namespace aqueth::correlation::bubble_point_guess");
+    std::puts("}  // namespace aqueth::model::bubble_point_guess");
     return 0;
 } catch (std::exception const& error) {
     std::fprintf(stderr, "bubble_point: %s\n", error.what());

@@ -4,8 +4,8 @@
 #include "sets.hpp"
 #include "solver.hpp"
 
-#include <aqueth/correlation/enthalpy.hpp>
 #include <aqueth/correlation/vaporization_perry.hpp>
+#include <aqueth/model/enthalpy.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -436,7 +436,7 @@ inline std::string list_pure(std::string const& folder) {
     out += text("mean %.3f %%; normal boiling points: ethanol %.3f K, water %.4f K\n\n", mean / n,
                 ethanol::temperature(atmosphere), water::temperature(atmosphere));
 
-    namespace heat = correlation::enthalpy;
+    namespace heat = aqueth::model::enthalpy;
     namespace book = correlation::vaporization_perry;
     out += "   Enthalpy of vaporization, kJ/mol, by Clapeyron's equation and by a handbook's correlation\n\n"
            "     T/K   ethanol  handbook     water  handbook\n";

@@ -5,9 +5,9 @@
 
 #include <aqueth/correlation/ethanol_saturation_poling.hpp>
 #include <aqueth/correlation/gas_constant.hpp>
-#include <aqueth/correlation/modified_raoult.hpp>
-#include <aqueth/correlation/skewed_redlich_kister.hpp>
 #include <aqueth/correlation/water_saturation_wagner_pruss.hpp>
+#include <aqueth/model/modified_raoult.hpp>
+#include <aqueth/model/skewed_redlich_kister.hpp>
 
 #include <Eigen/Dense>
 
@@ -21,8 +21,8 @@
 
 namespace aqueth::fit {
 
-namespace rk = correlation::skewed_redlich_kister;
-namespace raoult = correlation::modified_raoult;
+namespace rk = aqueth::model::skewed_redlich_kister;
+namespace raoult = aqueth::model::modified_raoult;
 namespace ethanol = correlation::ethanol_saturation_poling;
 namespace water = correlation::water_saturation_wagner_pruss;
 
@@ -97,7 +97,7 @@ struct model {
     raoult::vapour<double> vapour(double kelvin) const {
         if (shape.vapour == vapour_kind::ideal) return {0.0, 0.0, 0.0};
         double const b1 = shape.vapour == vapour_kind::clapeyron
-                              ? correlation::ethanol_second_virial::coefficient(kelvin).value
+                              ? aqueth::model::ethanol_second_virial::coefficient(kelvin).value
                               : correlation::second_virial_crc::ethanol(kelvin).value;
         return raoult::virial_vapour(b1, correlation::second_virial_crc::water(kelvin).value,
                                      shape.cross_ratio, kelvin);

@@ -34,6 +34,7 @@ void show(char const* name, double tolerance, double value) {
 
 void kernels() {
     namespace c = aqueth::correlation;
+    namespace m = aqueth::model;
     double const w = run_time(0.37), q = run_time(0.45), t = run_time(13.7), cold = run_time(-15.3),
                  kelvin = run_time(355.4), x = run_time(0.23);
     show("density", arithmetic, c::oiml_r22::density(w, t));
@@ -55,12 +56,12 @@ void kernels() {
     show("brix", iterations, c::nbs_1942_brix::brix(run_time(1.0483)));
     show("saturation_ethanol", functions, c::ethanol_saturation_poling::pressure(kelvin));
     show("saturation_water", functions, c::water_saturation_wagner_pruss::pressure(kelvin));
-    show("excess_gibbs", functions, c::excess_gibbs::reduced_gibbs(x, kelvin).molar);
-    auto const boiling = c::vapour_liquid::bubble_at_temperature(x, kelvin);
+    show("excess_gibbs", functions, m::excess_gibbs::reduced_gibbs(x, kelvin).molar);
+    auto const boiling = m::vapour_liquid::bubble_at_temperature(x, kelvin);
     show("bubble_pressure", functions, boiling.pressure);
     show("bubble_vapour", functions, boiling.y);
-    show("vaporization_water", functions, c::enthalpy::water_vaporization(kelvin));
-    show("vapour_enthalpy", functions, c::enthalpy::vapour(x, kelvin, run_time(50000.0)));
+    show("vaporization_water", functions, m::enthalpy::water_vaporization(kelvin));
+    show("vapour_enthalpy", functions, m::enthalpy::vapour(x, kelvin, run_time(50000.0)));
 }
 
 void properties_and_operations() {

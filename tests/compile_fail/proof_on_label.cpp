@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
 // A label in % vol is not judged in degrees of proof.
-#include <aqueth/labelling.hpp>
+#include <aqueth/metrology/labelling.hpp>
 
 using namespace aqueth;
 

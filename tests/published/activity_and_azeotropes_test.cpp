@@ -4,13 +4,14 @@
 #include "published/deviations.hpp"
 #include "published/table.hpp"
 
-#include <aqueth/correlation/vapour_liquid.hpp>
+#include <aqueth/model/vapour_liquid.hpp>
 
 #include <cmath>
 #include <cstdio>
 #include <gtest/gtest.h>
 
 using namespace aqueth::correlation;
+using namespace aqueth::model;
 using aqueth::published::deviations;
 using aqueth::published::precision;
 using aqueth::published::table;

@@ -7,8 +7,8 @@
 #include "published/table.hpp"
 #include "test_mixtures.hpp"
 
-#include <aqueth/distillation.hpp>
 #include <aqueth/equilibrium.hpp>
+#include <aqueth/still/run.hpp>
 
 #include <gtest/gtest.h>
 

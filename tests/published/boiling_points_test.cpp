@@ -7,7 +7,7 @@
 #include "published/deviations.hpp"
 #include "published/table.hpp"
 
-#include <aqueth/correlation/vapour_liquid.hpp>
+#include <aqueth/model/vapour_liquid.hpp>
 #include <aqueth/vapour_uncertainty.hpp>
 
 #include <algorithm>
@@ -19,6 +19,7 @@
 #include <vector>
 
 using namespace aqueth::correlation;
+using namespace aqueth::model;
 using aqueth::published::deviations;
 using aqueth::published::precision;
 using aqueth::published::table;

@@ -12,7 +12,7 @@
 #include "published/table.hpp"
 #include "published/textbook_van_laar.hpp"
 
-#include <aqueth/correlation/vapour_liquid.hpp>
+#include <aqueth/model/vapour_liquid.hpp>
 
 #include <cmath>
 #include <cstddef>
@@ -22,7 +22,7 @@
 #include <string>
 #include <utility>
 
-namespace vle = aqueth::correlation::vapour_liquid;
+namespace vle = aqueth::model::vapour_liquid;
 namespace book = aqueth::published::textbook;
 using aqueth::published::deviations;
 using aqueth::published::precision;

@@ -4,9 +4,9 @@
 #include "published/deviations.hpp"
 #include "published/table.hpp"
 
-#include <aqueth/correlation/excess_gibbs.hpp>
 #include <aqueth/correlation/heat_capacity_perry.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
+#include <aqueth/model/excess_gibbs.hpp>
 
 #include <cmath>
 #include <cstdio>
@@ -14,6 +14,7 @@
 #include <string>
 
 using namespace aqueth::correlation;
+using namespace aqueth::model;
 using aqueth::published::deviations;
 using aqueth::published::precision;
 using aqueth::published::table;

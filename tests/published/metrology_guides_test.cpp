@@ -7,9 +7,9 @@
 // otherwise.
 #include "published/deviations.hpp"
 
-#include <aqueth/conformity.hpp>
-#include <aqueth/monte_carlo.hpp>
-#include <aqueth/uncertainty.hpp>
+#include <aqueth/metrology/conformity.hpp>
+#include <aqueth/metrology/monte_carlo.hpp>
+#include <aqueth/metrology/uncertainty.hpp>
 
 #include <gtest/gtest.h>
 

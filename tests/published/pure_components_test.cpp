@@ -6,13 +6,13 @@
 #include "published/deviations.hpp"
 #include "published/table.hpp"
 
-#include <aqueth/correlation/enthalpy.hpp>
 #include <aqueth/correlation/ethanol_saturation_poling.hpp>
 #include <aqueth/correlation/heat_capacity_perry.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
 #include <aqueth/correlation/second_virial_crc.hpp>
 #include <aqueth/correlation/vaporization_perry.hpp>
 #include <aqueth/correlation/water_saturation_wagner_pruss.hpp>
+#include <aqueth/model/enthalpy.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -21,6 +21,7 @@
 #include <vector>
 
 using namespace aqueth::correlation;
+using namespace aqueth::model;
 using aqueth::published::deviations;
 using aqueth::published::precision;
 using aqueth::published::table;

@@ -7,12 +7,13 @@
 #include "published/table.hpp"
 
 #include <aqueth/correlation/molar_mass.hpp>
-#include <aqueth/correlation/vapour_liquid.hpp>
+#include <aqueth/model/vapour_liquid.hpp>
 
 #include <gtest/gtest.h>
 #include <string>
 
 using namespace aqueth::correlation;
+using namespace aqueth::model;
 using aqueth::published::deviations;
 using aqueth::published::precision;
 using aqueth::published::table;

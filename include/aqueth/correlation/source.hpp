@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
-#include <aqueth/floating_point.hpp>
+#include <aqueth/numeric/floating_point.hpp>
 
 /// First floor: correlations, one file per published source; plain numbers, no units, no checks.
 namespace aqueth::correlation {

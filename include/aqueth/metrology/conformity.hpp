@@ -1,0 +1,355 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <aqueth/correlation/source.hpp>
+#include <aqueth/error.hpp>
+#include <aqueth/metrology/uncertainty.hpp>
+#include <aqueth/numeric/probability.hpp>
+#include <aqueth/numeric/root.hpp>
+
+#include <algorithm>
+#include <cmath>
+
+/// @file
+/// Whether something meets a tolerance, when what is known of it is a measurement: JCGM 106:2012. Plain
+/// numbers, all of one unit.
+
+namespace aqueth {
+
+/// Citation, range and accuracy of the decisions.
+inline constexpr correlation::source jcgm_106_cited{
+    "JCGM 106:2012, The role of measurement uncertainty in conformity assessment, clauses 7 to 9",
+    "what is known of the quantity is normal, or Student's t",
+    "the worked examples of clauses 7, 8.3 and 9.5 as printed"};
+
+/// The values that are permitted; an end that does not exist is infinite.
+struct tolerance_interval {
+    double lower = -detail::unlimited;  ///< least permitted value
+    double upper = detail::unlimited;   ///< greatest permitted value
+};
+
+/// What a measurement says of a quantity.
+struct measurement_result {
+    double estimate;                                ///< measured value
+    double standard_uncertainty;                    ///< above 0
+    double degrees_of_freedom = detail::unlimited;  ///< 1 or more; of the uncertainty, rounded down
+};
+
+namespace detail {
+
+inline constexpr char const* conformity = "conformity";
+
+inline void require_tolerance(tolerance_interval const& t) {
+    if (!(t.lower < t.upper) || (t.lower == -unlimited && t.upper == unlimited)) {
+        raise(range_error(conformity, argument::upper_limit_of_the_tolerance, t.upper, "", t.lower, unlimited,
+                          "above the lower one, and one of them finite"));
+    }
+}
+
+inline void require_result(measurement_result const& m) {
+    double const largest = (std::numeric_limits<double>::max)();
+    require_range(conformity, argument::measured_value, m.estimate, "", -largest, largest);
+    require_range(conformity, argument::standard_uncertainty, m.standard_uncertainty, "",
+                  (std::numeric_limits<double>::min)(), unlimited);
+    if (m.degrees_of_freedom != unlimited)
+        require_range(conformity, argument::degrees_of_freedom, m.degrees_of_freedom, "", 1.0, unlimited);
+}
+
+inline double require_systematic(double u) {
+    return require_range("number of readings", argument::systematic_uncertainty, u, "", 0.0, unlimited);
+}
+inline double require_deviation(double s) {
+    return require_range("number of readings", argument::standard_deviation_of_a_reading, s, "", 0.0,
+                         unlimited);
+}
+
+inline void require_confidence(double p) {
+    require_range(conformity, argument::confidence, p, "", 0.51, 0.999999, "more often right than wrong");
+}
+
+/// probability that the quantity is below a limit
+inline double below(double limit, measurement_result const& m) {
+    if (limit == unlimited) return 1.0;
+    if (limit == -unlimited) return 0.0;
+    return numeric::student_probability((limit - m.estimate) / m.standard_uncertainty, m.degrees_of_freedom);
+}
+
+}  // namespace detail
+
+/// Probability that a quantity lies within a tolerance, given its measurement.
+/// @param tolerance permitted values
+/// @param measured  measured value with its uncertainty
+/// @return conformance probability, 0 to 1
+/// @throws range_error if an argument is outside its range
+/// @par Source
+/// JCGM 106:2012, 7.1 to 7.4, @ref source_jcgm_106
+inline double conformance_probability(tolerance_interval const& tolerance,
+                                      measurement_result const& measured) {
+    detail::require_tolerance(tolerance);
+    detail::require_result(measured);
+    double const p = detail::below(tolerance.upper, measured) - detail::below(tolerance.lower, measured);
+    return (std::min)(1.0, (std::max)(0.0, p));  // the series for Student's t may round past the ends
+}
+
+/// The measured values at which a quantity lies within a tolerance with at least a stated probability: what
+/// is cut off at the ends is the guard band.
+/// @param tolerance            permitted values
+/// @param standard_uncertainty of the measurement, above 0
+/// @param confidence           probability wanted, 0.51 to 0.999999
+/// @param degrees_of_freedom   of the uncertainty, 1 or more
+/// @return acceptance interval (guarded acceptance)
+/// @throws range_error if an argument is outside its range, or the uncertainty is so large that no measured
+///         value would do
+/// @par Source
+/// JCGM 106:2012, 8.3.2, @ref source_jcgm_106
+inline tolerance_interval acceptance_interval(tolerance_interval const& tolerance,
+                                              double standard_uncertainty, double confidence,
+                                              double degrees_of_freedom = detail::unlimited) {
+    detail::require_tolerance(tolerance);
+    detail::require_confidence(confidence);
+    measurement_result const at{0.0, standard_uncertainty, degrees_of_freedom};
+    detail::require_result(at);
+    double const nu =
+        degrees_of_freedom == detail::unlimited ? degrees_of_freedom : std::floor(degrees_of_freedom);
+    double const one_sided = standard_uncertainty * numeric::student_quantile(confidence, nu);
+    if (tolerance.lower == -detail::unlimited) return {tolerance.lower, tolerance.upper - one_sided};
+    if (tolerance.upper == detail::unlimited) return {tolerance.lower + one_sided, tolerance.upper};
+    double const half = 0.5 * (tolerance.upper - tolerance.lower);
+    // Both ends cut into the probability, so the guard band is a little wider than that of one end alone.
+    auto const lacking = [&](double from_middle) {
+        measurement_result const m{from_middle, standard_uncertainty, degrees_of_freedom};
+        return conformance_probability({-half, half}, m) - confidence;
+    };
+    if (lacking(0.0) < 0.0) {
+        double const largest = half / numeric::student_quantile(0.5 + 0.5 * confidence, nu);
+        raise(range_error(detail::conformity, argument::standard_uncertainty, standard_uncertainty, "", 0.0,
+                          largest, "for that confidence within that tolerance"));
+    }
+    double const reach = numeric::bracketed_root(lacking, 0.0, half, 0.0);
+    double const middle = tolerance.lower + half;
+    // An uncertainty near rounding leaves the whole interval, which rounding shall not widen.
+    return {(std::max)(tolerance.lower, middle - reach), (std::min)(tolerance.upper, middle + reach)};
+}
+
+/// What can be said at a stated confidence.
+enum class conformity_decision {
+    conforms,          ///< with at least that probability
+    does_not_conform,  ///< with at least that probability
+    undecided          ///< the measurement cannot tell
+};
+
+/// Guarded acceptance and guarded rejection in one. A measured value inside the tolerance is never rejected:
+/// an uncertainty far wider than the tolerance makes conformity improbable, but does not show a fault.
+/// @param tolerance  permitted values
+/// @param measured   measured value with its uncertainty
+/// @param confidence probability wanted, 0.51 to 0.999999
+/// @return decision
+/// @throws range_error if an argument is outside its range
+/// @par Source
+/// JCGM 106:2012, 8.3, @ref source_jcgm_106
+inline conformity_decision decide(tolerance_interval const& tolerance, measurement_result const& measured,
+                                  double confidence) {
+    detail::require_confidence(confidence);
+    double const p = conformance_probability(tolerance, measured);
+    if (p >= confidence) return conformity_decision::conforms;
+    bool const inside = tolerance.lower <= measured.estimate && measured.estimate <= tolerance.upper;
+    return !inside && 1.0 - p >= confidence ? conformity_decision::does_not_conform
+                                            : conformity_decision::undecided;
+}
+
+/// The standard uncertainty with which a measured value would still show conformity. With the degrees of
+/// freedom of the measurement it agrees with `decide`: an undecided measurement has a larger uncertainty, one
+/// that conforms has not.
+/// @param tolerance          permitted values
+/// @param measured           measured value, inside the tolerance
+/// @param confidence         probability wanted, 0.51 to 0.999999
+/// @param degrees_of_freedom of the uncertainty, 1 or more: those that `decide` was given
+/// @return largest standard uncertainty, above 0
+/// @throws range_error if an argument is outside its range, or the value is not inside: no uncertainty would
+///         do then
+/// @par Source
+/// JCGM 106:2012, 7.4, solved for the uncertainty, @ref source_jcgm_106
+inline double largest_uncertainty(tolerance_interval const& tolerance, double measured, double confidence,
+                                  double degrees_of_freedom = detail::unlimited) {
+    detail::require_tolerance(tolerance);
+    detail::require_confidence(confidence);
+    if (!(tolerance.lower < measured && measured < tolerance.upper)) {
+        raise(range_error(detail::conformity, argument::measured_value, measured, "", tolerance.lower,
+                          tolerance.upper, "inside the tolerance"));
+    }
+    double const nearer = (std::min)(measured - tolerance.lower, tolerance.upper - measured);
+    detail::require_result({measured, nearer, degrees_of_freedom});
+    double const nu =
+        degrees_of_freedom == detail::unlimited ? degrees_of_freedom : std::floor(degrees_of_freedom);
+    double const one_sided = nearer / numeric::student_quantile(confidence, nu);
+    double const both = nearer / numeric::student_quantile(0.5 + 0.5 * confidence, nu);
+    auto const lacking = [&](double u) {
+        return conformance_probability(tolerance, {measured, u, degrees_of_freedom}) - confidence;
+    };
+    if (lacking(one_sided) >= 0.0) return one_sided;  // the farther end is out of reach
+    return numeric::bracketed_root(lacking, 0.5 * both, one_sided, 0.0);
+}
+
+/// How many readings bring the uncertainty of their mean to a wanted size, if the standard deviation of a
+/// reading is known from long experience.
+/// @param wanted        standard uncertainty wanted, above 0
+/// @param repeatability standard deviation of one reading, 0 or more
+/// @param systematic    standard uncertainty that all readings share, 0 or more
+/// @return whole number of readings, 1 or more
+/// @throws range_error if an argument is outside its range, the systematic uncertainty is too much already,
+///         or more than a million readings would be needed
+/// @par Source
+/// GUM 4.2.3 and 5.1.2, @ref source_gum
+inline double readings_needed(double wanted, double repeatability, double systematic) {
+    char const* const property = "number of readings";
+    detail::require_systematic(systematic);
+    detail::require_deviation(repeatability);
+    require_range(property, argument::wanted_uncertainty, wanted, "", (std::numeric_limits<double>::min)(),
+                  detail::unlimited);
+    double const room = (wanted - systematic) * (wanted + systematic);
+    if (systematic > wanted) {
+        raise(range_error(property, argument::wanted_uncertainty, wanted, "", systematic, detail::unlimited,
+                          "more than the systematic uncertainty"));
+    }
+    if (repeatability == 0.0) return 1.0;
+    double const needed = std::ceil(repeatability * repeatability / room * (1.0 - 1e-12));
+    return require_range(property, argument::readings, (std::max)(1.0, needed), "", 1.0, 1e6);
+}
+
+/// Where the standard deviation of a reading is from.
+enum class deviation_known_from {
+    long_experience,  ///< as if from infinitely many readings
+    these_readings    ///< the experimental standard deviation of the readings themselves
+};
+
+/// Readings of one quantity, and what they share.
+struct reading_series {
+    double mean;                ///< of the readings
+    double count;               ///< whole number; 2 or more if the deviation is that of these readings
+    double deviation;           ///< standard deviation of one reading, 0 or more
+    deviation_known_from from;  ///< where the deviation is from
+    double systematic;          ///< standard uncertainty that all readings share, 0 or more
+};
+
+/// What a series of readings says of the quantity: mean, standard uncertainty, effective degrees of freedom.
+/// @param readings series, its deviation or its systematic uncertainty above 0
+/// @return measurement result
+/// @throws range_error if a member of the series is outside its range
+/// @par Source
+/// GUM 4.2.3, 5.1.2 and G.4.1 (Welch-Satterthwaite), @ref source_gum
+inline measurement_result result_of(reading_series const& readings) {
+    bool const experience = readings.from == deviation_known_from::long_experience;
+    double const n = require_range("number of readings", argument::readings, readings.count, "",
+                                   experience ? 1.0 : 2.0, 1e6);
+    require_range("number of readings", argument::readings, n, "", std::floor(n), std::floor(n),
+                  "a whole number");
+    double const of_mean = detail::require_deviation(readings.deviation) / std::sqrt(n);
+    double const u = std::hypot(of_mean, detail::require_systematic(readings.systematic));
+    double const ratio = u / of_mean;  // infinite or no number if nothing scatters
+    measurement_result const result{
+        readings.mean, u,
+        experience || !(of_mean > 0.0) ? detail::unlimited : (n - 1.0) * (ratio * ratio) * (ratio * ratio)};
+    detail::require_result(result);
+    return result;
+}
+
+/// How many readings show conformity, if mean and standard deviation stay as they are. Agrees with `decide`
+/// of `result_of` the series: an undecided series needs more readings than it has, one that conforms does
+/// not.
+/// @param tolerance  permitted values
+/// @param readings   series, its mean inside the tolerance
+/// @param confidence probability wanted, 0.51 to 0.999999
+/// @return least whole number of readings; 2 or more if the deviation is that of the readings
+/// @throws range_error if an argument is outside its range, the mean is not inside the tolerance, no number
+///         of readings would do because of the systematic uncertainty, or more than a million would be needed
+/// @par Source
+/// JCGM 106:2012, 8.3.2, and GUM G.4.1, solved for the number of readings, @ref source_jcgm_106
+inline double readings_needed(tolerance_interval const& tolerance, reading_series const& readings,
+                              double confidence) {
+    char const* const property = "number of readings";
+    measurement_result const now = result_of(readings);
+    // The systematic uncertainty alone, which no number of readings is below.
+    double const most = largest_uncertainty(tolerance, now.estimate, confidence);
+    if (readings.systematic > most) {
+        raise(range_error(property, argument::systematic_uncertainty, readings.systematic, "", 0.0, most,
+                          "less, or no number of readings is enough"));
+    }
+    auto const enough = [&](double count) {
+        reading_series series = readings;
+        series.count = count;
+        return decide(tolerance, result_of(series), confidence) == conformity_decision::conforms;
+    };
+    double const fewest = readings.from == deviation_known_from::long_experience ? 1.0 : 2.0;
+    if (enough(fewest)) return fewest;
+    if (!enough(1e6)) {
+        double const room = (most - readings.systematic) * (most + readings.systematic);
+        double const at_least = readings.deviation * readings.deviation / room;
+        raise(range_error(property, argument::readings, (std::max)(1e6 + 1.0, at_least), "", fewest, 1e6,
+                          "scatter and systematic uncertainty ask for more"));
+    }
+    // More readings are surer, by their number and by their degrees of freedom: bisection.
+    double too_few = fewest, plenty = 2.0 * fewest;
+    while (!enough(plenty)) {
+        too_few = plenty;
+        plenty = (std::min)(2.0 * plenty, 1e6);
+    }
+    while (plenty - too_few > 1.0) {
+        double const middle = std::floor(0.5 * (too_few + plenty));
+        (enough(middle) ? plenty : too_few) = middle;
+    }
+    return plenty;
+}
+
+/// What a process and its inspection come to in the long run.
+struct global_risks {
+    double conforming;  ///< probability that an item conforms
+    double consumer;    ///< that one is accepted though it does not conform (global consumer's risk)
+    double producer;    ///< that one is rejected though it conforms (global producer's risk)
+};
+
+/// Global risks of an inspection: process and measurement normal.
+/// @param tolerance            permitted true values
+/// @param acceptance           measured values that are accepted
+/// @param process_mean         mean of what is produced
+/// @param process_deviation    its standard deviation, above 0
+/// @param standard_uncertainty of a measurement, 1e-4 to 1e4 times the standard deviation
+/// @return risks, 0 to 1
+/// @throws range_error if an argument is outside its range
+/// @par Accuracy
+/// Numerical integration, to about 1e-9.
+/// @par Source
+/// JCGM 106:2012, 9.5, equations 19 and 20, @ref source_jcgm_106
+inline global_risks risks(tolerance_interval const& tolerance, tolerance_interval const& acceptance,
+                          double process_mean, double process_deviation, double standard_uncertainty) {
+    detail::require_tolerance(tolerance);
+    detail::require_tolerance(acceptance);
+    detail::require_result({process_mean, process_deviation});
+    double const ratio =
+        require_range("risks", argument::uncertainty_over_the_standard_deviation_of_the_process,
+                      standard_uncertainty / process_deviation, "", 1e-4, 1e4);
+    auto const standardized = [&](double limit) {
+        return (std::min)(9.0, (std::max)(-9.0, (limit - process_mean) / process_deviation));
+    };
+    auto const accepted = [&](double z) {
+        measurement_result const m{process_mean + process_deviation * z, standard_uncertainty};
+        return detail::below(acceptance.upper, m) - detail::below(acceptance.lower, m);
+    };
+    // Simpson's rule; beyond 9 standard deviations there is nothing, and a step is fine beside either spread.
+    auto const accepted_between = [&](double a, double b) {
+        if (!(a < b)) return 0.0;
+        double const steps = 2.0 * std::ceil((b - a) / (0.05 * (std::min)(1.0, ratio)));
+        double sum = 0.0;
+        for (double k = 0.0; k <= steps; k += 1.0) {
+            double const z = a + (b - a) * k / steps;
+            double const weight = k == 0.0 || k == steps ? 1.0 : std::fmod(k, 2.0) == 1.0 ? 4.0 : 2.0;
+            sum += weight * accepted(z) * numeric::normal_density(z);
+        }
+        return sum * (b - a) / (3.0 * steps);
+    };
+    double const low = standardized(tolerance.lower), high = standardized(tolerance.upper);
+    double const conforming = numeric::normal_probability(high) - numeric::normal_probability(low);
+    return {conforming, accepted_between(-9.0, low) + accepted_between(high, 9.0),
+            (std::max)(0.0, conforming - accepted_between(low, high))};
+}
+
+}  // namespace aqueth

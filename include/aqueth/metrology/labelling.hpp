@@ -1,0 +1,146 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <aqueth/composition.hpp>
+#include <aqueth/error.hpp>
+#include <aqueth/metrology/conformity.hpp>
+#include <aqueth/metrology/instruments.hpp>
+#include <aqueth/units.hpp>
+
+#include <algorithm>
+#include <cmath>
+#include <string_view>
+
+/// @file
+/// What labels may be wrong by. Figures of laws are guidance: laws change, other rules apply beside them, and
+/// local law decides.
+
+namespace aqueth {
+
+/// By how much the strength of a drink may differ from its label.
+struct strength_tolerance {
+    char const* key;        ///< short name, for programs
+    char const* drinks;     ///< which drinks
+    double percent_vol;     ///< permitted difference, plus or minus, % vol
+    char const* reference;  ///< temperature that the strength is stated for
+    provenance seen;        ///< how far the source was seen
+    char const* citation;   ///< where it stands
+    char const* remark;     ///< what else the text says of it
+};
+
+/// Tolerances in law, as of when they were read. Local law decides.
+/// @see @ref source_label_tolerances
+inline constexpr strength_tolerance strength_tolerances[] = {
+    {"eu-spirits", "drinks above 1.2 % vol not listed elsewhere, spirits among them", 0.3, "20 °C",
+     provenance::read, "Regulation (EU) No 1169/2011, annex XII, item 4",
+     "without prejudice to the tolerances of the method of analysis"},
+    {"eu-macerated", "drinks that contain macerated fruit or parts of plants", 1.5, "20 °C", provenance::read,
+     "Regulation (EU) No 1169/2011, annex XII, item 3",
+     "without prejudice to the tolerances of the method of analysis; for a filtered drink item 4 counts (UK "
+     "Government Chemist, 2017)"},
+    {"eu-cider", "beer above 5.5 % vol, cider, perry, fruit wine, mead", 1.0, "20 °C", provenance::read,
+     "Regulation (EU) No 1169/2011, annex XII, item 2",
+     "without prejudice to the tolerances of the method of analysis"},
+    {"eu-beer", "beer up to 5.5 % vol", 0.5, "20 °C", provenance::read,
+     "Regulation (EU) No 1169/2011, annex XII, item 1",
+     "without prejudice to the tolerances of the method of analysis"},
+    {"us-spirits", "distilled spirits", 0.3, "60 °F", provenance::read, "27 CFR 19.356 (c)",
+     "what a test finds is what counts"},
+};
+
+/// @param key short name
+/// @return the tolerance of that name, or null
+constexpr strength_tolerance const* find_strength_tolerance(std::string_view key) noexcept {
+    for (strength_tolerance const& each : strength_tolerances) {
+        if (key == each.key) return &each;
+    }
+    return nullptr;
+}
+
+/// The strengths that a label permits.
+/// @param label strength on the label, % vol at the temperature that the tolerance is for
+/// @param of    tolerance
+/// @return permitted strengths in % vol, within 0 to 100
+template <class Reference>
+constexpr tolerance_interval permitted_strengths(basic_volume_fraction<Reference> label,
+                                                 strength_tolerance const& of) {
+    return {(std::max)(0.0, label.percent() - of.percent_vol),
+            (std::min)(100.0, label.percent() + of.percent_vol)};
+}
+
+/// By how much the contents of a single bottle may differ from its label, and what the bottles of a batch
+/// must be on average. All volumes are at the reference temperature of the label.
+struct fill_limits {
+    tolerance_interval single;  ///< permitted contents of a bottle, mL
+    /// lowest contents allowed for any bottle, mL; in the EU a few may lie between this and `single`
+    double least;
+    char const* lot;               ///< what the bottles of a batch must be
+    char const* citation;          ///< where it stands
+    tolerance_interval average;    ///< permitted average of a batch, mL; without limits if the text has none
+    units::temperature reference;  ///< temperature that the volume on the label is meant for
+    char const* remark;            ///< what is known of that temperature
+};
+
+namespace detail {
+
+/// mL without the rounding of the conversion, which would move a label across the end of a class
+inline double millilitres_on_label(units::volume label, double least, double most, char const* why) {
+    double const ml = std::round(1e6 * in(label, millilitre)) / 1e6;
+    return require_range("filling", argument::label_volume, ml, "mL", least, most, why);
+}
+
+}  // namespace detail
+
+/// Prepackages of the European Union, volumes at 20 °C.
+///
+/// Bottles may on average not hold less than the label says. Few may be short by more than the tolerable
+/// negative error (the tests of annex II come to about one in forty), none by more than twice that.
+/// @param label volume on the label, 5 mL to 10 L
+/// @return limits
+/// @throws range_error if the volume is outside the range
+/// @par Source
+/// Council Directive 76/211/EEC, annex I, 1 and 2.4, @ref source_76_211_eec
+inline fill_limits eu_fill_limits(units::volume label) {
+    double const ml = detail::millilitres_on_label(label, 5.0, 10000.0, "Directive 76/211/EEC");
+    struct {
+        double up_to, percent, millilitres;
+    } constexpr rows[] = {{50.0, 9.0, 0.0},  {100.0, 0.0, 4.5},   {200.0, 4.5, 0.0},  {300.0, 0.0, 9.0},
+                          {500.0, 3.0, 0.0}, {1000.0, 0.0, 15.0}, {10000.0, 1.5, 0.0}};
+    auto const* row = rows;
+    while (ml > row->up_to) ++row;
+    // Shares are rounded up to the next tenth of a millilitre.
+    double const error =
+        row->percent > 0.0 ? std::ceil(row->percent * ml / 10.0 - 1e-9) / 10.0 : row->millilitres;
+    return {{ml - error, detail::unlimited},
+            ml - 2.0 * error,
+            "on average not below the label, few short by more than the tolerance",
+            "Council Directive 76/211/EEC, annex I, 1 and 2.4",
+            {ml, detail::unlimited},
+            at_20_celsius::temperature(),
+            "the label means 20 °C: annex I, 2.2"};
+}
+
+/// How far it is known that the volume on a label of distilled spirits in the United States is that at 60 °F.
+inline constexpr char const* us_label_temperature_remark =
+    "27 CFR 19.1 names no temperature for the volume; 60 °F is NIST Handbook 133, from memory";
+
+/// Bottles of distilled spirits in the United States, volumes at 60 °F.
+/// @param label volume on the label, 1 mL to 100 L
+/// @return limits; in a batch about as many bottles may be overfilled as underfilled
+/// @throws range_error if the volume is outside the range
+/// @par Source
+/// 27 CFR 19.356 (b), @ref source_label_tolerances; 60 °F by @ref source_us_label_volume
+inline fill_limits us_fill_limits(units::volume label) {
+    double const ml = detail::millilitres_on_label(label, 1.0, 1e5, "");
+    // The text has gaps between 100 and 101, 375 and 376, 999 and 1000 mL: the stricter side is taken.
+    double const share = ml <= 100.0 ? 0.045 : ml <= 375.0 ? 0.03 : ml <= 999.0 ? 0.02 : 0.015;
+    return {{ml * (1.0 - share), ml * (1.0 + share)},
+            ml * (1.0 - share),
+            "about as many bottles over as under the label",
+            "27 CFR 19.356 (b)",
+            {},
+            at_60_fahrenheit::temperature(),
+            us_label_temperature_remark};
+}
+
+}  // namespace aqueth

@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <aqueth/correlation/glass_expansion.hpp>
+#include <aqueth/correlation/oiml_r22.hpp>
+#include <aqueth/model/vapour_liquid.hpp>
+
+#include <cmath>
+
+/// The measurements of a bottling day as functions of plain numbers, generic in the scalar, so that
+/// `propagate` can differentiate them and `monte_carlo` can draw through them.
+///
+/// Nothing is checked: check the estimates with the typed functions first, which give the same (the tests
+/// compare). Masses in kg, volumes in m3, temperatures in °C, densities in kg/m3; w is a mass fraction and q
+/// a volume fraction at 20 °C, both 0 to 1.
+/// @par Source
+/// @ref source_oiml_r22
+namespace aqueth::measurement_model {
+
+namespace r22 = correlation::oiml_r22;
+
+/// The formula at 20 °C, with the scalar of the model.
+/// @return the isotherm
+template <class T>
+constexpr r22::isotherm<T> at_20_celsius() {
+    return r22::isotherm<T>(T(20.0));
+}
+
+/// @param q volume fraction at 20 °C
+/// @return mass fraction
+template <class T>
+constexpr T mass_fraction(T const& q) {
+    auto const isotherm = at_20_celsius<T>();
+    return isotherm.mass_fraction_from_concentration(q * isotherm.density(T(1.0)));
+}
+
+/// @param w mass fraction
+/// @return volume fraction at 20 °C
+template <class T>
+constexpr T volume_fraction(T const& w) {
+    auto const isotherm = at_20_celsius<T>();
+    return w * isotherm.density(w) / isotherm.density(T(1.0));
+}
+
+/// Composition from an alcoholmeter of 20 °C, as `alcoholmeter::composition`.
+/// @param shown         what the stem shows, its error corrected, as a fraction
+/// @param t             temperature of liquid and instrument
+/// @param glass         cubic expansion of the instrument, 1/K; soda-lime glass unless given
+/// @param formula_error density of the liquid less that of the formula; 0 where the formula is the law
+/// @return mass fraction
+template <class T>
+constexpr T mass_fraction_from_reading(T const& shown, T const& t,
+                                       T const& glass = T(correlation::glass_expansion::soda_lime),
+                                       T const& formula_error = T(0.0)) {
+    T const at_reference = at_20_celsius<T>().density(mass_fraction(shown));
+    T const rho = at_reference / (T(1.0) + glass * (t - T(20.0)));
+    return r22::mass_fraction_from_density(T(rho - formula_error), t);
+}
+
+/// Mass of water that dilutes a spirit, as `dilute`.
+/// @param mass   mass of the spirit
+/// @param w      its mass fraction
+/// @param target mass fraction wanted, above 0
+/// @return mass of water to add
+template <class T>
+constexpr T water_to_add(T const& mass, T const& w, T const& target) {
+    return mass * (w / target - T(1.0));
+}
+
+/// Composition of a spirit and water put together, as `mix`.
+/// @param mass  mass of the spirit
+/// @param w     its mass fraction
+/// @param water mass of water, 0 or more
+/// @return mass fraction
+template <class T>
+constexpr T diluted(T const& mass, T const& w, T const& water) {
+    return mass * w / (mass + water);
+}
+
+/// Vapour over a boiling liquid, as `bubble_point` at a pressure.
+/// @param x                mole fraction of ethanol in the liquid, 0 to 1
+/// @param p                absolute pressure, Pa
+/// @param volatility_error error of the logarithm of the model's relative volatility: `vapour_error`
+/// @return mole fraction of ethanol in the vapour
+/// @par Source
+/// @ref source_excess_gibbs
+template <class T>
+T vapour_over(T const& x, T const& p, T const& volatility_error = T(0.0)) {
+    using std::exp;
+    T const alpha = exp(model::vapour_liquid::bubble_at_pressure(x, p).ln_alpha + volatility_error);
+    return alpha * x / (T(1.0) + (alpha - T(1.0)) * x);
+}
+
+}  // namespace aqueth::measurement_model

@@ -1,0 +1,146 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <aqueth/boiling_curve.hpp>
+#include <aqueth/correlation/fermentation.hpp>
+#include <aqueth/correlation/molar_mass.hpp>
+#include <aqueth/error.hpp>
+#include <aqueth/model/enthalpy.hpp>
+#include <aqueth/model/vapour_liquid.hpp>
+#include <aqueth/units.hpp>
+#include <aqueth/wash.hpp>
+
+#include <cmath>
+#include <limits>
+
+namespace aqueth {
+
+/// A heated pot.
+struct vessel {
+    /// heat given to the pot, 1 mW to 1 GW; of an electric element all it draws
+    units::power power;
+    /// heat capacity of the empty pot, 0 to 1 GJ/K: about 0.5 kJ/K for each kg of steel, 0.39 kJ/K for each
+    /// kg of copper (common practice: the metals' specific heats, rounded)
+    units::heat_capacity heat_capacity = units::heat_capacity();
+    /// heat lost to the room for each kelvin the pot is warmer, 0 to 1 MW/K: about 10 W/K for each m2 of bare
+    /// metal (common practice: air at rest and radiation together)
+    units::thermal_conductance loss = units::thermal_conductance();
+    units::temperature room = celsius(20.0);  ///< temperature of the room, -40 to 60 °C
+
+    /// Checks the ranges above, as everything that heats does.
+    /// @throws range_error if one of the figures is outside its range
+    void require_possible() const {
+        require_range("pot", argument::power, power.value(), "W", 1e-3, 1e9, "a pot must be heated");
+        require_range("pot", argument::heat_capacity, heat_capacity.value(), "J/K", 0.0, 1e9);
+        require_range("pot", argument::heat_loss_coefficient, loss.value(), "W/K", 0.0, 1e6);
+        require_range("pot", argument::temperature_of_the_room, room.celsius(), "°C", -40.0, 60.0);
+    }
+};
+
+/// Where the heat of a warming-up goes, and how long it takes.
+struct heating {
+    units::temperature from;  ///< temperature at the start
+    units::temperature to;    ///< temperature reached
+    units::energy to_liquid;  ///< heat taken up by the charge
+    units::energy to_vessel;  ///< heat taken up by the pot
+    units::energy lost;       ///< heat lost to the room
+    units::energy supplied;   ///< the sum
+    units::time duration;     ///< at the pot's power
+};
+
+namespace detail {
+
+/// moles of ethanol and water in a parcel, and of extract beside it as sucrose
+struct amounts {
+    double ethanol, water, solids;
+    explicit amounts(wash const& w)
+        : ethanol(in(w.liquid().ethanol(), gram) / correlation::molar_mass::ethanol),
+          water(in(w.liquid().water(), gram) / correlation::molar_mass::water),
+          solids(in(w.solids(), gram) / correlation::fermentation::disaccharide) {}
+    double volatiles() const { return ethanol + water; }
+    double mole_fraction() const { return ethanol / volatiles(); }
+};
+
+}  // namespace detail
+
+/// Temperature at which a wash boils.
+/// @param charge   the wash, not empty
+/// @param pressure absolute pressure, 5 to 170 kPa
+/// @return boiling temperature
+/// @throws range_error if the charge is empty, more than half of it extract, or the pressure outside its
+///         range
+/// @par Accuracy
+/// 0.3 K, what laboratories differ by. Extract is counted by Raoult's law as sucrose, which lifts the boiling
+/// point of 10 °P by 0.16 K; its effect on the vapour's strength is left out.
+inline units::temperature boiling_temperature(wash const& charge, units::pressure pressure) {
+    detail::require_boiling_pressure(pressure);
+    require_range("boiling", argument::mass_of_the_charge, charge.mass().value(), "kg", 1e-9,
+                  std::numeric_limits<double>::infinity());
+    require_range("boiling", argument::extract, charge.extract().degrees(), extract::unit, 0.0, 50.0,
+                  "Raoult's law for dissolved sugar");
+    detail::amounts const n(charge);
+    double const share = n.volatiles() / (n.volatiles() + n.solids);
+    return kelvin(
+        model::vapour_liquid::bubble_at_pressure(n.mole_fraction(), pressure.value() / share).temperature);
+}
+
+/// Heats a charge in a pot.
+/// @param charge the wash at the temperature it has
+/// @param pot    the pot, at the same temperature
+/// @param target temperature wanted, from that of the charge to 115 °C; its boiling temperature at most,
+///               which is not checked here
+/// @return heat and time; nothing evaporates
+/// @throws range_error if the target is outside that range or out of reach of the pot's power
+/// @par Accuracy
+/// Heat capacity of the mixture 1 %; of extract 1.67 kJ/(kg K) + 0.0075 per °C (sugar handbooks, read second
+/// hand). What decides in practice is the loss coefficient.
+/// @par Source
+/// @ref source_wash for the extract
+inline heating heat(wash const& charge, vessel const& pot, units::temperature target) {
+    pot.require_possible();
+    units::temperature const start = charge.temperature();
+    require_range("heating", argument::temperature_wanted, target.celsius(), "°C", start.celsius(), 115.0,
+                  "from that of the charge to where the heat capacities hold");
+    double const loss = pot.loss.value();
+    if (loss > 0.0) {
+        double const warmest = pot.room.celsius() + pot.power.value() / loss;
+        require_range("heating", argument::temperature_wanted, target.celsius(), "°C", start.celsius(),
+                      warmest - 1e-6, "the pot loses all its power to the room at the upper bound");
+    }
+    detail::amounts const n(charge);
+    double const moles = n.volatiles();
+    double const x = moles > 0.0 ? n.mole_fraction() : 0.0;
+    auto const capacity = [&](double t) {  // of the charge, J/K
+        return moles * model::enthalpy::liquid_heat_capacity(x, t + 273.15) +
+               charge.solids().value() * (1673.0 + 7.5 * t);
+    };
+    // time = integral of C dT/(power - loss (T - room)). The power left for heating falls linearly with the
+    // temperature and may become tiny, so the time is integrated over its logarithm: C varies smoothly there
+    // however near the target is to the warmest temperature. Simpson's rule for both integrals.
+    double const rise = (target - start).value();
+    double const at_start = pot.power.value() - loss * (start - pot.room).value();
+    double const at_target = pot.power.value() - loss * (target - pot.room).value();
+    double const logarithm = std::log1p(loss * rise / at_target);
+    double const mean =
+        logarithm > 1e-200 ? loss * rise / logarithm : at_start;  // logarithmic mean of the two
+    constexpr int intervals = 400;
+    double liquid = 0.0;
+    double seconds = 0.0;
+    for (int i = 0; i <= intervals; ++i) {
+        double const weight = (i == 0 || i == intervals ? 1.0 : i % 2 == 1 ? 4.0 : 2.0) / (3.0 * intervals);
+        double const share = static_cast<double>(i) / intervals;
+        double const warmed = loss * rise / at_start > 1e-9  // share of the rise after that share of the time
+                                  ? std::expm1(-share * logarithm) / std::expm1(-logarithm)
+                                  : share;
+        liquid += weight * rise * capacity(start.celsius() + share * rise);
+        seconds +=
+            weight * rise / mean * (capacity(start.celsius() + warmed * rise) + pot.heat_capacity.value());
+    }
+    units::time const duration = seconds * second;
+    units::energy const to_liquid = liquid * joule;
+    units::energy const to_vessel = pot.heat_capacity * (target - start);
+    units::energy const supplied = pot.power * duration;
+    return {start, target, to_liquid, to_vessel, supplied - to_liquid - to_vessel, supplied, duration};
+}
+
+}  // namespace aqueth

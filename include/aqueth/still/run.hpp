@@ -1,0 +1,251 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <aqueth/boiling_curve.hpp>
+#include <aqueth/composition.hpp>
+#include <aqueth/parcel.hpp>
+#include <aqueth/still/detail/batch_run.hpp>
+#include <aqueth/still/heating.hpp>
+#include <aqueth/still/run_plan.hpp>
+#include <aqueth/units.hpp>
+#include <aqueth/wash.hpp>
+
+#include <cmath>
+#include <concepts>
+#include <cstddef>
+#include <optional>
+#include <vector>
+
+namespace aqueth {
+
+/// The state of a run at a moment.
+struct run_point {
+    units::time elapsed;         ///< since it began to boil
+    units::volume collected;     ///< all distillate so far, as one liquid at 20 °C
+    units::volume pure_alcohol;  ///< pure alcohol in it at 20 °C
+    mole_fraction still;         ///< composition of what boils, extract not counted
+    mole_fraction distillate;    ///< composition of what comes over
+    units::temperature boiling;  ///< temperature in the pot
+    units::temperature vapour;   ///< temperature of the vapour at the head: the dew point of the distillate
+    double reflux_ratio;         ///< liquid that the condenser returns per distillate taken
+    units::power condenser;      ///< heat the condenser takes out
+};
+
+/// One fraction of a run.
+struct run_fraction {
+    parcel product;   ///< what was collected, at the plan's temperature
+    bool kept;        ///< false if it is to be discarded
+    run_point begin;  ///< state when it began
+    run_point end;    ///< state when it ended
+};
+
+/// Where the heat went, from the first warming to the end of the run.
+struct run_heat {
+    units::energy supplied;         ///< by the heater while it boiled
+    units::energy lost_by_pot;      ///< to the room
+    units::energy neck;             ///< taken out by the neck: lost to the room, or to cooling water
+    units::energy condenser;        ///< taken out by the condenser
+    units::energy with_distillate;  ///< carried over, counted from liquid ethanol and water at 0 °C
+    units::energy
+        gained_by_still;  ///< what the pot's content holds more at the end than at the start; negative, as
+                          ///< it has become less
+};
+
+/// How far a run's sums fail to close: rounding and the integrator's error. Summed from what is reported, the
+/// parcels and the heats, and not from the integrator's own unknowns.
+struct run_balance {
+    double ethanol;  ///< mass in the charge less that in fractions and residue, over that in the charge
+    double water;    ///< the same for water
+    double energy;   ///< heat supplied less where it went, over the heat supplied
+};
+
+/// What a run gives.
+struct distillation {
+    std::vector<run_fraction> fractions;  ///< in their order
+    wash residue;              ///< what stays in the pot, with the extract, at the plan's temperature
+    heating warming;           ///< from the temperature of the charge to boiling
+    units::time boiling_time;  ///< from boiling to the end
+    run_heat heat;             ///< where the heat went while it boiled
+    run_balance balance;       ///< how well the sums close
+    /// state when the greatest reflux no longer kept the strength; empty if none was kept or the run ended
+    /// before
+    std::optional<run_point> strength_lost;
+    std::vector<run_point> points;  ///< what was recorded
+
+    /// @return mass of the ethanol in the fractions that are kept
+    units::mass kept_ethanol() const {
+        units::mass sum;
+        for (run_fraction const& f : fractions)
+            if (f.kept) sum += f.product.ethanol();
+        return sum;
+    }
+    /// @return volume of pure alcohol at 20 °C in the fractions that are kept
+    units::volume kept_alcohol() const { return kept_ethanol() / density(mass_fraction(1.0), celsius(20)); }
+    /// @return share of the charge's ethanol that is in the fractions that are kept
+    double recovery() const {
+        units::mass all = residue.liquid().ethanol();
+        for (run_fraction const& f : fractions) all += f.product.ethanol();
+        return in(kept_ethanol(), all);
+    }
+    /// @return heat supplied from the first warming on
+    units::energy energy() const { return warming.supplied + heat.supplied; }
+    /// @return heat supplied for each litre of pure alcohol that is kept
+    units::energy energy_per_litre() const { return energy() / in(kept_alcohol(), litre); }
+};
+
+namespace detail {
+
+/// turns the plain states of a batch into quantities
+template <boiling_mixture M>
+class run_writer {
+public:
+    run_writer(batch_still<M> const& b, run_plan const& plan) : batch_(b), plan_(plan) {}
+
+    run_point point(batch_point const& p) const {
+        auto const [d, phi] = batch_.top(p.x());
+        parcel const all = collected(p.distilled, p.ethanol());
+        double const rate = 1.0 / batch_.seconds_per_mole(p.x(), d, phi, p.left);
+        return {p.seconds() * second,
+                all.volume(celsius(20)),
+                all.pure_alcohol(),
+                mole_fraction(p.x()),
+                mole_fraction(d),
+                kelvin(batch_.boiling(p.x(), p.left)),
+                kelvin(batch_.head_temperature(d)),
+                reflux_ratio_of(phi, batch_.apparatus().neck.share()),
+                rate * batch_.condensation_without_neck(d, phi) * watt};
+    }
+    run_fraction make_fraction(batch_point const& begin, batch_point const& end, bool kept) const {
+        parcel const product = collected(end.distilled - begin.distilled, end.ethanol() - begin.ethanol());
+        return {product.at(plan_.product_temperature), kept, point(begin), point(end)};
+    }
+    wash residue(batch_point const& end, units::mass solids) const {
+        parcel const liquid = collected(end.left, end.left * end.x()).at(plan_.product_temperature);
+        require_range("distillation", argument::extract_of_what_stays_in_the_pot,
+                      100.0 * in(solids, solids + liquid.mass()), extract::unit, 0.0, 70.0,
+                      "the run boils the charge down to a syrup, which burns; end it earlier");
+        return wash::of(liquid, solids);
+    }
+
+private:
+    static parcel collected(double moles, double ethanol) { return parcel_of_moles(moles, ethanol); }
+
+    batch_still<M> const& batch_;
+    run_plan const& plan_;
+};
+
+/// what does not close in what a run reports
+inline run_balance balance_of(wash const& charge, std::vector<run_fraction> const& fractions,
+                              wash const& residue, run_heat const& heat) {
+    units::mass ethanol = charge.liquid().ethanol() - residue.liquid().ethanol();
+    units::mass water = charge.liquid().water() - residue.liquid().water();
+    for (run_fraction const& f : fractions) {
+        ethanol -= f.product.ethanol();
+        water -= f.product.water();
+    }
+    units::energy const lost = heat.supplied - heat.lost_by_pot - heat.neck - heat.condenser -
+                               heat.with_distillate - heat.gained_by_still;
+    return {in(ethanol, charge.liquid().ethanol()), in(water, charge.liquid().water()),
+            in(lost, heat.supplied)};
+}
+
+}  // namespace detail
+
+/// Distils a charge in batch: integrates what boils, comes over and stays behind until the run ends.
+///
+/// Without a column and with an insulated neck it is differential (simple) distillation, d ln n/dx = 1/(y -
+/// x) after Rayleigh. Column and neck are taken to be steady at every moment and to hold nothing; a total
+/// condenser comes after them.
+/// What the model leaves out stands in @ref distilling.
+/// @param charge   the wash, weaker than the azeotrope, at its temperature
+/// @param s        the still
+/// @param plan     cuts and ends
+/// @param mixture  the equilibrium at the pressure of the day: a `boiling_curve`
+/// @param progress callable: run_progress -> void; called after every step and every point
+/// @return fractions, residue, times, heat, balances and the points asked for
+/// @throws range_error if the charge is empty, holds no ethanol or more than the azeotrope; there are too
+///         many cuts, ends or points; the power is not above what the pot loses, or would take more than a
+///         million hours to boil the charge away; a strength to be kept is out of reach of the greatest
+///         reflux; a cut or an end is met before it is watched, or is not met when 2 % of the
+///         charge's moles are left: the error says what is reachable
+/// @par Accuracy
+/// Of the integration: 1e-8 in the strength of fractions, 2e-8 in what has been collected at a point. Of the
+/// equilibrium: `vapour_uncertainty`, 0.02 in the vapour's mole fraction over a wash and less over spirit; a
+/// `curve_with_vapour_shifted` shows what that is worth. Stages, heat loss and the pot's loss are the user's
+/// figures.
+/// @par Source
+/// @ref source_columns (Rayleigh; McCabe and Thiele)
+template <boiling_mixture M, std::invocable<run_progress> Progress>
+distillation distil(wash const& charge, still const& s, run_plan const& plan, M const& mixture,
+                    Progress const& progress) {
+    require_range("distillation", argument::number_of_ends_of_the_run, static_cast<double>(plan.ends.size()),
+                  "", 1.0, run_plan::most_ends, "a run must end");
+    require_range("distillation", argument::number_of_cuts, static_cast<double>(plan.cuts.size()), "", 0.0,
+                  run_plan::most_cuts);
+    if (plan.points != 0)
+        require_range("distillation", argument::number_of_points, plan.points, "", 2.0,
+                      run_plan::most_points);
+    detail::batch_still<M> const batch(charge, s, mixture);
+    double distilled = 0.0;
+    detail::batch_history<detail::batch_still<M>> const history(batch, plan, [&](double share) {
+        progress(run_progress{distilled = share, 0.0});
+    });
+    detail::run_writer<M> const write(batch, plan);
+
+    detail::batch_point const& first = history.starts().front();
+    detail::batch_point const& last = history.ends().back();
+    std::vector<run_fraction> fractions;
+    for (std::size_t k = 0; k < history.ends().size(); ++k) {
+        bool const kept = k >= plan.cuts.size() || plan.cuts[k].keep;
+        fractions.push_back(write.make_fraction(history.starts()[k], history.ends()[k], kept));
+    }
+    std::vector<run_point> points;
+    for (int i = 0; i < plan.points; ++i) {
+        double const share = static_cast<double>(i) / (plan.points - 1);
+        points.push_back(write.point(history.at_distilled(share * last.distilled)));
+        progress(run_progress{distilled, share});
+    }
+    double const gained = batch.content_heat(last) - batch.content_heat(first);
+    run_heat const went_where{s.pot.power * (last.seconds() * second),
+                              last.pot_loss() * joule,
+                              last.neck() * joule,
+                              last.condenser() * joule,
+                              last.carried() * joule,
+                              gained * joule};
+    wash const residue = write.residue(last, charge.solids());
+    auto const& lost = history.strength_lost();
+    return {fractions,
+            residue,
+            heat(charge, s.pot, kelvin(batch.boiling(first.x(), first.left))),
+            last.seconds() * second,
+            went_where,
+            detail::balance_of(charge, fractions, residue, went_where),
+            lost ? std::optional<run_point>(write.point(*lost)) : std::nullopt,
+            points};
+}
+
+/// The same, for those who do not wait.
+/// @param charge  the wash, weaker than the azeotrope, at its temperature
+/// @param s       the still
+/// @param plan    cuts and ends
+/// @param mixture the equilibrium at the pressure of the day: a `boiling_curve`
+/// @return as above
+/// @throws range_error as above
+template <boiling_mixture M>
+distillation distil(wash const& charge, still const& s, run_plan const& plan, M const& mixture) {
+    return distil(charge, s, plan, mixture, [](run_progress const&) {});
+}
+
+/// The same for a charge without extract, and the library's own equilibrium.
+/// @param charge   parcel to distil
+/// @param s        the still
+/// @param plan     cuts and ends
+/// @param pressure absolute pressure, 5 to 170 kPa
+/// @return as `distil`
+/// @throws range_error as `distil`, or if the pressure is outside its range
+inline distillation distil(parcel const& charge, still const& s, run_plan const& plan,
+                           units::pressure pressure = standard_atmosphere) {
+    return distil(wash::of(charge), s, plan, boiling_curve(pressure));
+}
+
+}  // namespace aqueth

@@ -1,0 +1,198 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <aqueth/composition.hpp>
+#include <aqueth/error.hpp>
+#include <aqueth/still/column.hpp>
+#include <aqueth/still/heating.hpp>
+#include <aqueth/strength.hpp>
+#include <aqueth/units.hpp>
+
+#include <limits>
+#include <vector>
+
+namespace aqueth {
+
+/// What the condenser returns to the column.
+class reflux {
+public:
+    /// @return no reflux: everything that condenses is taken
+    static reflux none() { return constant(0.0); }
+    /// @param ratio liquid returned per distillate taken, 0 to 1000
+    /// @return a reflux ratio that stays the same
+    /// @throws range_error if the ratio is outside that range
+    static reflux constant(double ratio) {
+        require_range("reflux", argument::reflux_ratio, ratio, "", 0.0, 1000.0);
+        return reflux(ratio, -1.0);
+    }
+    /// A reflux that rises so that the distillate keeps its strength, and stays at the greatest ratio from
+    /// where that no longer suffices.
+    /// @param strength       strength that the distillate keeps
+    /// @param greatest_ratio the ratio not to exceed, 0 to 1000
+    /// @return the reflux
+    /// @throws range_error if the ratio is outside that range
+    template <strength_basis Strength>
+    static reflux constant_strength(Strength strength, double greatest_ratio) {
+        require_range("reflux", argument::greatest_reflux_ratio, greatest_ratio, "", 0.0, 1000.0);
+        reflux kept(greatest_ratio, to<mole_fraction>(strength).value());
+        kept.number_ = strength.number();
+        kept.unit_ = Strength::unit;
+        kept.shown_ = [](double x) { return to<Strength>(mole_fraction(x)).number(); };
+        return kept;
+    }
+    /// @return the reflux ratio, or the greatest one
+    double ratio() const noexcept { return ratio_; }
+    /// @return whether the distillate keeps its strength
+    bool keeps_strength() const noexcept { return strength_ >= 0.0; }
+    /// @return mole fraction of the distillate that is kept; negative if none is
+    double kept() const noexcept { return strength_; }
+    /// @return the strength to keep as the user gave it
+    double number() const noexcept { return number_; }
+    /// @return the unit of `number`
+    char const* unit() const noexcept { return unit_; }
+    /// @param x mole fraction of ethanol
+    /// @return the same in `unit`; only if a strength is kept
+    double shown(double x) const { return shown_(x); }
+
+private:
+    reflux(double ratio, double strength) : ratio_(ratio), strength_(strength) {}
+    double ratio_;
+    double strength_;
+    double number_ = 0.0;
+    char const* unit_ = "";
+    double (*shown_)(double) = nullptr;
+};
+
+/// A still: pot, column, neck, reflux, and how the flows are found.
+struct still {
+    vessel pot;                                             ///< the heated pot
+    column tower = column::none();                          ///< what stands on it
+    aqueth::reflux returned = reflux::none();               ///< what is returned
+    flow_model flow = flow_model::constant_molar_overflow;  ///< how flows inside the column are found
+    aqueth::neck neck = aqueth::neck::insulated();          ///< the way from there to the condenser
+};
+
+/// An event that ends a fraction or the run.
+class condition {
+public:
+    /// What is watched.
+    enum class watched {
+        still_strength,       ///< of the liquid in the pot, falling
+        boiling_temperature,  ///< of the liquid in the pot, rising
+        distillate_strength,  ///< of what comes over at the moment, falling
+        kept_strength,        ///< whether the greatest reflux still keeps the strength
+        collected_volume,     ///< of the distillate at 20 °C, since the watching began
+        elapsed_time          ///< since the watching began
+    };
+
+    /// @param strength the liquid in the pot (its extract not counted) has fallen to this strength
+    /// @return the condition
+    template <strength_basis Strength>
+    static condition still_strength(Strength strength) {
+        return of_strength(watched::still_strength, strength);
+    }
+    /// @param strength what comes over at the moment has fallen to this strength
+    /// @return the condition
+    template <strength_basis Strength>
+    static condition distillate_strength(Strength strength) {
+        return of_strength(watched::distillate_strength, strength);
+    }
+    /// The strength that the reflux keeps is lost: the greatest reflux ratio no longer suffices. From there
+    /// on the distillate falls. Only for a reflux of `constant_strength`.
+    /// @return the condition
+    static condition strength_lost() { return condition(watched::kept_strength, 0.0, 0.0, ""); }
+    /// @param t the pot boils at this temperature
+    /// @return the condition
+    static condition boiling_temperature(units::temperature t) {
+        return condition(watched::boiling_temperature, t.kelvin(), t.celsius(), "°C");
+    }
+    /// @param volume distillate at 20 °C, since the fraction began for a cut, since the run began for its end
+    /// @return the condition
+    /// @throws range_error if the volume is not positive
+    static condition collected(units::volume volume) {
+        require_range("condition", argument::volume_to_collect, in(volume, litre), "L", 1e-9,
+                      std::numeric_limits<double>::infinity());
+        return condition(watched::collected_volume, volume.value(), in(volume, litre), "L");
+    }
+    /// @param duration since the fraction began for a cut; for the end of the run since it began to boil
+    /// @return the condition
+    /// @throws range_error if the duration is not positive
+    static condition elapsed(units::time duration) {
+        require_range("condition", argument::time_to_elapse, in(duration, minute), "min", 1e-6,
+                      std::numeric_limits<double>::infinity());
+        return condition(watched::elapsed_time, duration.value(), in(duration, minute), "min");
+    }
+
+    /// @return what is watched
+    watched what() const noexcept { return what_; }
+    /// @return the value at which it is met: mole fraction, K, m3 or s; 0 for `strength_lost`
+    double value() const noexcept { return value_; }
+    /// @return the same as the user gave it
+    double number() const noexcept { return number_; }
+    /// @return the unit of `number`
+    char const* unit() const noexcept { return unit_; }
+    /// @param value a value as `value` has it
+    /// @return the same in `unit`
+    double shown(double value) const { return shown_(value); }
+    /// @return what is watched, as errors name it
+    argument code() const noexcept {
+        switch (what_) {
+        case watched::still_strength: return argument::strength_in_the_still;
+        case watched::boiling_temperature: return argument::boiling_temperature;
+        case watched::distillate_strength: return argument::strength_of_the_distillate;
+        case watched::kept_strength: return argument::strength_that_is_kept;
+        case watched::collected_volume: return argument::collected_volume;
+        case watched::elapsed_time: break;
+        }
+        return argument::elapsed_time;
+    }
+    /// @return what is watched, in words
+    char const* name() const noexcept { return name_of(code()); }
+
+private:
+    template <class Strength>
+    static condition of_strength(watched what, Strength strength) {
+        condition c(what, to<mole_fraction>(strength).value(), strength.number(), Strength::unit);
+        c.shown_ = [](double x) { return to<Strength>(mole_fraction(x)).number(); };
+        return c;
+    }
+    condition(watched what, double value, double number, char const* unit)
+        : what_(what), value_(value), number_(number), unit_(unit) {
+        if (what == watched::boiling_temperature) shown_ = [](double k) { return k - 273.15; };
+        if (what == watched::collected_volume) shown_ = [](double v) { return 1000.0 * v; };
+        if (what == watched::elapsed_time) shown_ = [](double s) { return s / 60.0; };
+    }
+
+    watched what_;
+    double value_;
+    double number_;
+    char const* unit_;
+    double (*shown_)(double) = nullptr;
+};
+
+/// The end of a fraction.
+struct cut {
+    condition end;     ///< when the next vessel is put under
+    bool keep = true;  ///< false for a first fraction to discard
+};
+
+/// What to do in a run. What comes after the last cut is the last fraction, and kept; if the run ends
+/// together with the last cut, there is none.
+struct run_plan {
+    static constexpr int most_cuts = 1000;      ///< greatest number of cuts
+    static constexpr int most_ends = 20;        ///< greatest number of ends
+    static constexpr int most_points = 100000;  ///< greatest number of states to record
+
+    std::vector<cut> cuts;        ///< ends of fractions, in their order; may be empty, 1000 at most
+    std::vector<condition> ends;  ///< the run ends with the first of these that is met; 1 to 20
+    int points = 0;               ///< states to record, evenly over the moles distilled; 0 or 2 to 100000
+    units::temperature product_temperature = celsius(20.0);  ///< to which fractions and residue are cooled
+};
+
+/// How far the computing of a run has come, for those who wait: a long plan takes seconds.
+struct run_progress {
+    double distilled;  ///< share of the charge's moles that has come over, up to where the run ends
+    double recorded;   ///< after that: the share of the points that is recorded
+};
+
+}  // namespace aqueth
