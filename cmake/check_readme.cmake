@@ -1,16 +1,14 @@
 # SPDX-License-Identifier: BSL-1.0
-# cmake -DREADME=... -DPROGRAM=... -DPRINTED=... -DTOTALS=... -P check_readme.cmake
+# cmake -DREADME=... -DPROGRAM=... -DPRINTED=... -P check_readme.cmake
 # The README shows a program and what it prints; both must be what is compiled and what came out. Of the program's
-# source, the part between the two lines "// [program]" is shown. It also shows the totals of the checks against
-# published tables.
+# source, the part between the two lines "// [program]" is shown.
 file(READ "${README}" readme)
 file(READ "${PROGRAM}" program)
 file(READ "${PRINTED}" printed)
-file(READ "${TOTALS}" totals)
 if(NOT program MATCHES "// \\[program\\]\n(.*)// \\[program\\]\n")
   message(FATAL_ERROR "no part between two lines '// [program]' in ${PROGRAM}")
 endif()
-foreach(text IN ITEMS "${CMAKE_MATCH_1}" "${printed}" "${totals}")
+foreach(text IN ITEMS "${CMAKE_MATCH_1}" "${printed}")
   string(FIND "${readme}" "${text}" position)
   if(position EQUAL -1)
     message(FATAL_ERROR "${README} does not show, word for word:\n${text}")

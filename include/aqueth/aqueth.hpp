@@ -8,28 +8,29 @@
 /// @namespace aqueth
 /// Properties of ethanol-water mixtures and the distiller's operations on them: the typed interface.
 
-// beside the house: how sure a figure is
+// beside the floors: how sure a figure is
 #include <aqueth/metrology/conformity.hpp>         // whether a measurement shows that a tolerance is met
 #include <aqueth/metrology/instruments.hpp>        // how wrong instruments of a class may be
 #include <aqueth/metrology/labelling.hpp>          // tolerances of labels and fillings in law
 #include <aqueth/metrology/measurement_model.hpp>  // the measurements of a bottling day, generic in the scalar
 #include <aqueth/metrology/monte_carlo.hpp>        // distributions, propagated by trials
 #include <aqueth/metrology/uncertainty.hpp>        // input quantities, budgets, propagation of uncertainty
-// third floor: the trade's operations, on parcels
-#include <aqueth/attenuation.hpp>     // strength of a wash from its gravities; sugar for a wash
-#include <aqueth/blending.hpp>        // mix, dilute, fortify, make up; contraction
-#include <aqueth/bottling.hpp>        // fill volume and number of bottles
-#include <aqueth/gauging.hpp>         // proof, gallons and weights of the US rules
-#include <aqueth/hydrometer.hpp>      // what an instrument shows, what the liquid is
-#include <aqueth/lot_blending.hpp>    // a strength from several lots, each within limits
-#include <aqueth/parcel.hpp>          // mass, composition, temperature
+// the still
 #include <aqueth/still/column.hpp>    // stages, reflux, what a column gives
 #include <aqueth/still/heating.hpp>   // heat and time to boiling
 #include <aqueth/still/run.hpp>       // a run of a still: fractions, strengths, times, heat
 #include <aqueth/still/run_plan.hpp>  // still, reflux, cuts and ends of a run
 #include <aqueth/still/stages.hpp>    // effective stages from earlier runs
-#include <aqueth/wash.hpp>            // a parcel with dissolved extract; gravities
-// second floor: properties of a mixture, typed with units
+// operations of the trade, on parcels
+#include <aqueth/attenuation.hpp>   // strength of a wash from its gravities; sugar for a wash
+#include <aqueth/blending.hpp>      // mix, dilute, fortify, make up; contraction
+#include <aqueth/bottling.hpp>      // fill volume and number of bottles
+#include <aqueth/gauging.hpp>       // proof, gallons and weights of the US rules
+#include <aqueth/hydrometer.hpp>    // what an instrument shows, what the liquid is
+#include <aqueth/lot_blending.hpp>  // a strength from several lots, each within limits
+#include <aqueth/parcel.hpp>        // mass, composition, temperature
+#include <aqueth/wash.hpp>          // a parcel with dissolved extract; gravities
+// properties of a mixture, typed with units
 #include <aqueth/atmosphere.hpp>     // air pressure at an altitude
 #include <aqueth/boiling_curve.hpp>  // boiling at one pressure, tabulated, with the enthalpies
 #include <aqueth/caloric.hpp>        // heat capacity, heat of mixing, enthalpies
@@ -38,7 +39,7 @@
 #include <aqueth/equilibrium_curve.hpp>   // the equilibrium at one pressure, tabulated
 #include <aqueth/strength.hpp>            // every basis into every other; specific gravity; weighing in air
 #include <aqueth/vapour_uncertainty.hpp>  // how sure the strength of a vapour is
-// ground floor: words
+// words
 #include <aqueth/composition.hpp>  // the strong types of strength
 #include <aqueth/error.hpp>        // the one error type
 #include <aqueth/units.hpp>        // quantities, temperature, units

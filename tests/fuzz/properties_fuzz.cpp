@@ -9,7 +9,7 @@ using namespace aqueth::hostile;
 
 namespace {
 
-/// There and back through another basis. The tolerance is that of the README: 1e-12 in the mass fraction.
+/// There and back through another basis. The tolerance is that of docs/accuracy.md: 1e-12 in the mass fraction.
 template <class Basis>
 void there_and_back(mass_fraction w) {
     auto const there = to<Basis>(w);

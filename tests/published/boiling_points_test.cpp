@@ -146,7 +146,7 @@ TEST(Vapours, LieWithinTheStatedUncertainty) {
     }
 }
 
-// What README, docs and programs say of washes.
+// docs/accuracy.md, the other pages and the programs say this of washes.
 TEST(Vapours, OverWashesAt101KilopascalLieBelowTheModel) {
     int points = 0, below = 0;
     double sum = 0.0, farthest = 0.0;
