@@ -52,7 +52,7 @@ bench::states const all(-20.0);
 bench::states const warm(0.0);
 bench::numbers<double>
     readings;  // that belong to strengths from 20 to 80 % vol, so that none leaves the scale
-alcoholmeter const meter;
+alcoholometer const meter;
 bench::numbers<double> out(bench::elements);
 
 void register_all() {
@@ -96,7 +96,7 @@ void register_all() {
     all_at_once(volume, "aqueth, arrays, checked",
                 [] { array::to<mass_fraction, volume_fraction>(all.q, out); });
 
-    std::string const correction = "true strength from the reading of an alcoholmeter";
+    std::string const correction = "true strength from the reading of an alcoholometer";
     one_by_one(correction, "Boost.Math, newton_raphson_iterate twice, whole formula",
                [](std::size_t i) { return whole_correction(readings[i], warm.t[i]); });
     one_by_one(correction, "Boost.Math, newton_raphson_iterate twice, isotherms first",

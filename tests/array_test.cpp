@@ -186,7 +186,7 @@ TEST(Array, ReadingsAreCorrectedAsByTheInstrument) {
     auto const t = spread(-23.0, 43.0, 9);
     output q(reading.size());
     for (auto const& glass : {soda_lime_glass, borosilicate_glass}) {
-        alcoholmeter const meter(glass);
+        alcoholometer const meter(glass);
         auto const refused = array::strength(meter, reading, t, q.values, q.valid);
         auto const scalar = [&](std::size_t i) {
             return meter.strength(volume_fraction(reading[i]), celsius(t[i])).value();
@@ -281,7 +281,7 @@ TEST(Array, SinglePrecisionKeepsItsDigits) {
         EXPECT_NEAR(back[i], w[i], t[i] < 15.0f && w[i] < 0.3f ? 1e-5 : 2e-6);
         EXPECT_NEAR(q[i], to<volume_fraction>(mass_fraction(w[i])).value(), 2e-6);
     }
-    alcoholmeter const meter;
+    alcoholometer const meter;
     array::strength(meter, w, t, q);
     for (std::size_t i = 0; i < w.size(); ++i) {
         double const exact =

@@ -170,7 +170,7 @@ TEST(ExactArithmetic, EveryPropertyInThreePrecisions) {
             {9.7e-8, 1.5e-16, 9.4e-20});
 
     auto const readings = points(dense, {0.0, 1.0}, r22_celsius);
-    compare("mass fraction from an alcoholmeter's reading", scale::largest, readings,
+    compare("mass fraction from an alcoholometer's reading", scale::largest, readings,
             [](auto const& q, auto const& t) { return measurement_model::mass_fraction_from_reading(q, t); },
             {2.6e-6, 5.0e-15, 2.7e-18});
     compare("strength by volume from the reading", scale::largest, readings,

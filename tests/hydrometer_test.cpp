@@ -35,7 +35,7 @@ void expect_closure(hydrometer<Scale> const& meter) {
 }
 
 TEST(Hydrometer, ReadingAndStrengthAreInverseOnEveryScale) {
-    expect_closure(alcoholmeter{});
+    expect_closure(alcoholometer{});
     expect_closure(hydrometer<basic_volume_fraction<at_15_celsius>>{});
     expect_closure(hydrometer<basic_volume_fraction<at_60_fahrenheit>>{});
     expect_closure(hydrometer<mass_fraction>{celsius(20.0)});
@@ -50,13 +50,13 @@ TEST(Hydrometer, ReadingAndStrengthAreInverseOnEveryScale) {
 
 TEST(Hydrometer, IsRightAtItsReferenceTemperature) {
     for (double q = 0.0; q <= 100.0; q += 5.0) {
-        EXPECT_NEAR(alcoholmeter{}.strength(by_volume(q), celsius(20.0)).percent(), q, 1e-12);
+        EXPECT_NEAR(alcoholometer{}.strength(by_volume(q), celsius(20.0)).percent(), q, 1e-12);
         EXPECT_NEAR(proof_hydrometer{}.strength(proof(2.0 * q), fahrenheit(60.0)).degrees(), 2.0 * q, 2e-12);
     }
 }
 
 TEST(Hydrometer, WarmSpiritReadsHigh) {
-    alcoholmeter const meter;
+    alcoholometer const meter;
     EXPECT_LT(meter.strength(by_volume(84.0), celsius(31.0)), by_volume(84.0));
     EXPECT_GT(meter.strength(by_volume(84.0), celsius(10.0)), by_volume(84.0));
     EXPECT_GT(meter.reading(parcel::of(1.0 * litre, by_volume(45.0), celsius(27.0))), by_volume(45.0));
@@ -71,10 +71,10 @@ TEST(Hydrometer, GlassGrowsWithTheLiquid) {
     EXPECT_EQ(rigid.density(900.0 * kilogram_per_cubic_metre, celsius(30.0)).value(), 900.0);
 }
 
-// The alcoholmeter's own strength has a way of its own, which must lead where the way over the composition
+// The alcoholometer's own strength has a way of its own, which must lead where the way over the composition
 // leads, errors included.
 TEST(Hydrometer, StrengthIsThatOfTheComposition) {
-    alcoholmeter const meter;
+    alcoholometer const meter;
     int readable = 0, refused = 0;
     for (int i = 0; i <= 4000; ++i) {
         volume_fraction const shown(i / 4000.0);
@@ -93,7 +93,7 @@ TEST(Hydrometer, StrengthIsThatOfTheComposition) {
     }
     EXPECT_GT(readable, 150000);
     EXPECT_GT(refused, 5000);
-    constexpr double same = alcoholmeter{}.strength(volume_fraction(0.45), celsius(20)).value();
+    constexpr double same = alcoholometer{}.strength(volume_fraction(0.45), celsius(20)).value();
     // one unit in the last place of a density, 1.1e-13 kg/m3, is 7e-16 here
     static_assert(0.449999999999999 < same && same < 0.450000000000001);
 }
@@ -107,7 +107,7 @@ TEST(Hydrometer, ADensityScaleGivesTheStrengthToo) {
 }
 
 TEST(Hydrometer, OtherScalesAndBasesGoOverTheComposition) {
-    alcoholmeter const meter;
+    alcoholometer const meter;
     gravity_hydrometer const gravity{gravity_reference{fahrenheit(60.0), fahrenheit(60.0), medium::air}};
     volume_fraction const shown = by_volume(45.0);
     specific_gravity const mark(0.95);
@@ -119,7 +119,7 @@ TEST(Hydrometer, OtherScalesAndBasesGoOverTheComposition) {
 }
 
 TEST(Hydrometer, RefusesReadingsNoMixtureGives) {
-    alcoholmeter const meter;
+    alcoholometer const meter;
     // At 31 °C pure water already shows about 1.7 % vol.
     auto const low = expect_range_error([&] { meter.strength(by_volume(0.5), celsius(31.0)); }, "reading");
     EXPECT_GT(low.lower(), 1.0);
@@ -149,12 +149,12 @@ TEST(Hydrometer, RefusesBadTemperaturesAndGlass) {
             "reading");
     }
     for (double const bad : {-20.5, 40.5, nan}) {
-        expect_range_error([&] { alcoholmeter{}.strength(by_volume(50.0), celsius(bad)); }, "temperature");
-        expect_range_error([&] { alcoholmeter{}.reading(by_mass(50.0), celsius(bad)); }, "temperature");
+        expect_range_error([&] { alcoholometer{}.strength(by_volume(50.0), celsius(bad)); }, "temperature");
+        expect_range_error([&] { alcoholometer{}.reading(by_mass(50.0), celsius(bad)); }, "temperature");
         expect_range_error([&] { density_hydrometer{celsius(bad)}; }, "reference temperature");
     }
     for (double const bad : {-1e-6, 1e-3, nan}) {
-        expect_range_error([&] { alcoholmeter{bad * per_kelvin}; }, "cubic expansion of the instrument");
+        expect_range_error([&] { alcoholometer{bad * per_kelvin}; }, "cubic expansion of the instrument");
     }
 }
 

@@ -193,7 +193,7 @@ TEST(Properties, BottlesAndRestAreTheSpirit) {
 
 TEST(Properties, WarmerSpiritOfOneReadingIsWeaker) {
     any random;
-    alcoholmeter const meter;
+    alcoholometer const meter;
     for (int k = 0; k < tries; ++k) {
         auto const reading = by_volume(random.number(10.0, 95.0));
         double const cold = random.number(10.0, 35.0), warm = random.number(cold + 0.01, 40.0);

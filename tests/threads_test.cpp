@@ -21,7 +21,7 @@ namespace {
 std::vector<double> a_bit_of_everything(boiling_curve const& shared, double percent) {
     std::vector<double> seen;
     auto const spirit = parcel::of(2.0 * litre, by_volume(percent), celsius(20));
-    seen.push_back(alcoholmeter().reading(spirit.at(celsius(25))).percent());
+    seen.push_back(alcoholometer().reading(spirit.at(celsius(25))).percent());
     seen.push_back(dilute(spirit, by_volume(20), celsius(15)).product.volume().value());
     std::array<lot, 2> const lots{{{spirit}, {water(3.0 * kilogram, celsius(20))}}};
     seen.push_back(blend_to_strength(lots, by_volume(22), celsius(20)).product.mass().value());

@@ -16,7 +16,7 @@ int main() {
     std::vector<double> strength(reading.size()), mass(reading.size());
     std::array<bool, 5> valid{};
 
-    std::size_t const refused = array::strength(alcoholmeter{}, reading, celsius_read, strength, valid);
+    std::size_t const refused = array::strength(alcoholometer{}, reading, celsius_read, strength, valid);
     array::to<mass_fraction, volume_fraction>(strength, mass);  // NaN in, NaN out
 
     for (std::size_t i = 0; i < reading.size(); ++i) {

@@ -8,7 +8,7 @@
 int main() {
     // [body]
     using namespace aqueth;
-    auto const meter = alcoholmeter{};
+    auto const meter = alcoholometer{};
     auto const spirit =
         parcel::of(2.00 * litre, meter.strength(by_volume(84.0), celsius(31.0)), celsius(31.0));
     auto const water_at = celsius(15.0);
@@ -28,6 +28,6 @@ int main() {
     std::printf("parts added, 22 °C   %.1f mL\n", in(plan.sum_of_volumes, millilitre));
     std::printf("contraction          %.1f mL (%.2f %%)\n", in(plan.contraction, millilitre),
                 plan.contraction_percent());
-    std::printf("the alcoholmeter     shows %.1f at 22 °C\n", meter.reading(plan.product).percent());
+    std::printf("the alcoholometer     shows %.1f at 22 °C\n", meter.reading(plan.product).percent());
     // [body]
 }

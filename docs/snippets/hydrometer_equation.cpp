@@ -18,6 +18,6 @@ int main() {
     std::printf("rho at 31 °C         %.3f kg/m3\n", rho);
     std::printf("mass fraction        %.3f %%\n", w.percent());
     std::printf("strength             %.3f %% vol at 20 °C\n", to<volume_fraction>(w).percent());
-    std::printf("hydrometer class     %.3f\n", alcoholmeter{}.strength(mark, celsius(31.0)).percent());
+    std::printf("hydrometer class     %.3f\n", alcoholometer{}.strength(mark, celsius(31.0)).percent());
     // [body]
 }

@@ -25,7 +25,7 @@ void show(char const* name, int decimals, hydrometer<Scale> const& instrument) {
 int main() {
     std::printf("scale                             shows, 12 °C   %% vol at 20 °C\n");
     // [body]
-    show("% vol at 20 °C", 2, alcoholmeter{});
+    show("% vol at 20 °C", 2, alcoholometer{});
     show("% vol at 15 °C", 2, hydrometer<basic_volume_fraction<at_15_celsius>>{});
     show("% vol at 60 °F", 2, hydrometer<basic_volume_fraction<at_60_fahrenheit>>{});
     show("US proof at 60 °F", 2, proof_hydrometer{});
@@ -34,6 +34,6 @@ int main() {
     show("kg/m3, for 15 °C", 2, density_hydrometer{celsius(15.0)});
     show("sg 20/20 °C in vacuo", 5, gravity_hydrometer{{celsius(20.0), celsius(20.0)}});
     show("sg 60/60 °F in air", 5, gravity_hydrometer{{fahrenheit(60.0), fahrenheit(60.0), medium::air}});
-    show("% vol at 20 °C, borosilicate", 2, alcoholmeter{borosilicate_glass});
+    show("% vol at 20 °C, borosilicate", 2, alcoholometer{borosilicate_glass});
     // [body]
 }

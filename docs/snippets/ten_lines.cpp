@@ -6,7 +6,7 @@
 
 int main() {
     using namespace aqueth;
-    auto const meter = alcoholmeter{};                                    // % vol at 20 °C, soda-lime glass
+    auto const meter = alcoholometer{};                                   // % vol at 20 °C, soda-lime glass
     auto const actual = meter.strength(by_volume(84.0), celsius(31.0));   // it shows 84 in spirit of 31 °C
     auto const spirit = parcel::of(2.00 * litre, actual, celsius(31.0));  // two litres of it, still warm
     auto const plan = dilute(spirit, by_volume(45.0), celsius(15.0), celsius(22.0));  // water, mixture
@@ -15,6 +15,6 @@ int main() {
     std::printf("mass of water      %.3f kg\n", in(plan.addition.mass(), kilogram));
     std::printf("product at 20 °C   %.3f L\n", in(plan.product.volume(celsius(20.0)), litre));
     std::printf("lost by mixing     %.3f L\n", in(plan.contraction, litre));
-    std::printf("check at 22 °C     %.1f on the alcoholmeter\n", meter.reading(plan.product).percent());
+    std::printf("check at 22 °C     %.1f on the alcoholometer\n", meter.reading(plan.product).percent());
 }
 // [program]

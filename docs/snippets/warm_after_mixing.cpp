@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-// A dilution comes out warm: what the alcoholmeter shows at once, and when it has cooled.
+// A dilution comes out warm: what the alcoholometer shows at once, and when it has cooled.
 #include <aqueth/blending.hpp>
 #include <aqueth/hydrometer.hpp>
 
@@ -8,7 +8,7 @@
 int main() {
     // [body]
     using namespace aqueth;
-    auto const meter = alcoholmeter{};
+    auto const meter = alcoholometer{};
     auto const spirit = parcel::of(2.00 * litre, by_volume(80.8), celsius(20.0));
     auto const plan = dilute(spirit, by_volume(45.0), celsius(20.0));  // no temperature of the mixture given
     parcel const fresh = plan.product;
@@ -18,7 +18,7 @@ int main() {
                 fresh.temperature().celsius());
     std::printf("volume        fresh %.3f L, cooled %.3f L\n", in(fresh.volume(), litre),
                 in(cooled.volume(), litre));
-    std::printf("alcoholmeter  fresh %.1f, cooled %.1f\n", meter.reading(fresh).percent(),
+    std::printf("alcoholometer  fresh %.1f, cooled %.1f\n", meter.reading(fresh).percent(),
                 meter.reading(cooled).percent());
 
     // Who trusts the fresh reading adds water until the meter shows 45 in the warm liquid:

@@ -7,7 +7,7 @@
 int main() {
     // [body]
     using namespace aqueth;
-    auto const meter = alcoholmeter{};  // % vol at 20 °C, soda-lime glass
+    auto const meter = alcoholometer{};  // % vol at 20 °C, soda-lime glass
     auto const true_strength = [&](double shown, double degrees) {
         return meter.strength(by_volume(shown), celsius(degrees)).percent();
     };

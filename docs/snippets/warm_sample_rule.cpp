@@ -10,9 +10,10 @@ namespace {
 // [body]
 using namespace aqueth;
 
-// how much an alcoholmeter for 20 °C reads high that shows `reading` in a sample `warmer` kelvins above 20 °C
+// how much an alcoholometer for 20 °C reads high that shows `reading` in a sample `warmer` kelvins above 20
+// °C
 double reads_high_by(double reading, double warmer) {
-    return reading - alcoholmeter{}.strength(by_volume(reading), celsius(20.0 + warmer)).percent();
+    return reading - alcoholometer{}.strength(by_volume(reading), celsius(20.0 + warmer)).percent();
 }
 // [body]
 

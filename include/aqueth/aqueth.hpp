@@ -12,7 +12,7 @@
 #include <aqueth/metrology/conformity.hpp>         // whether a measurement shows that a tolerance is met
 #include <aqueth/metrology/instruments.hpp>        // how wrong instruments of a class may be
 #include <aqueth/metrology/labelling.hpp>          // tolerances of labels and fillings in law
-#include <aqueth/metrology/measurement_model.hpp>  // the measurements of a bottling day, generic in the scalar
+#include <aqueth/metrology/measurement_model.hpp>  // measurements of a bottling day, any scalar
 #include <aqueth/metrology/monte_carlo.hpp>        // distributions, propagated by trials
 #include <aqueth/metrology/uncertainty.hpp>        // input quantities, budgets, propagation of uncertainty
 // the still

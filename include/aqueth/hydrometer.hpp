@@ -279,7 +279,7 @@ private:
     units::cubic_expansion glass_;
 };
 
-using alcoholmeter = hydrometer<volume_fraction>;            ///< % vol at 20 °C
+using alcoholometer = hydrometer<volume_fraction>;           ///< % vol at 20 °C
 using proof_hydrometer = hydrometer<us_proof>;               ///< US proof at 60 °F
 using density_hydrometer = hydrometer<units::mass_density>;  ///< kg/m3 at a temperature of the user's choice
 using gravity_hydrometer = hydrometer<specific_gravity>;     ///< specific gravity t1/t2

@@ -26,7 +26,7 @@ Local law and licensed practice decide what may be distilled and sold.
 TEXT
 
 tell <<'TEXT'
-1. What is it? The alcoholmeter, made for 20 °C, shows 84. But the spirit is at 31 °C: warm
+1. What is it? The alcoholometer, made for 20 °C, shows 84. But the spirit is at 31 °C: warm
    spirit is lighter, the stem sinks deeper, and it reads too high.
 TEXT
 show "correct_reading --reading '84 %vol' --temperature '31 C'"
@@ -40,13 +40,13 @@ show "dilute_spirit --amount '2.00 L' --reading '84 %vol' --temperature '31 C' \
       --target '45 %vol' --water-temperature '15 C' --additions 2"
 
 tell <<'TEXT'
-3. Is it right? After an hour the vat is still at 27 °C. If it holds 45 % vol, the alcoholmeter
+3. Is it right? After an hour the vat is still at 27 °C. If it holds 45 % vol, the alcoholometer
    shows more than 45 in it, and that is no reason to add more water:
 TEXT
 show "correct_reading --strength '45 %vol' --temperature '27 C'"
 
 tell <<'TEXT'
-   In the evening it is at 22 °C, the bubbles are gone, and the alcoholmeter shows 45.8:
+   In the evening it is at 22 °C, the bubbles are gone, and the alcoholometer shows 45.8:
 TEXT
 show "correct_reading --reading '45.8 %vol' --temperature '22 C'"
 

@@ -9,7 +9,7 @@ using namespace program;
 about const who{
     "correct_reading",
     "Turns what a hydrometer shows into the true strength, or tells what it will show.",
-    "The Quillbeck teaching stillhouse reads 84 on its 20 °C alcoholmeter; the spirit is at 31 °C:\n"
+    "The Quillbeck teaching stillhouse reads 84 on its 20 °C alcoholometer; the spirit is at 31 °C:\n"
     "  $ correct_reading --reading '84 %vol' --temperature '31 C'\n"
     "  True strength 80.76 % vol at 20 °C",
     {correlation::oiml_r22::cited, correlation::glass_expansion::cited, correlation::freezing_point::cited}};

@@ -10,7 +10,7 @@ about const who{
     "dilute_spirit",
     "Tells what to add to a spirit to bring it to a strength: water, or a stronger spirit.\n"
     "With --make: what to take of spirit and of water for a given volume.",
-    "The Quillbeck teaching stillhouse has 2.00 L of spirit at 31 °C; its alcoholmeter shows 84 in it:\n"
+    "The Quillbeck teaching stillhouse has 2.00 L of spirit at 31 °C; its alcoholometer shows 84 in it:\n"
     "  $ dilute_spirit --amount '2.00 L' --reading '84 %vol' --temperature '31 C' --target '45 %vol'\n"
     "  Add 1.638 kg of water by the balance, or 1.643 L of it at 20 °C.",
     {correlation::oiml_r22::cited, correlation::glass_expansion::cited, correlation::air_buoyancy::cited,

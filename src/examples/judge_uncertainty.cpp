@@ -308,11 +308,11 @@ void require_room(given const& g, char const* what, double value, double error, 
 
 void run(session& s) {
     std::vector<given>& shown = s.repeated(
-        "--reading", "STRENGTH", "what the 20 °C alcoholmeter shows, %vol; again for each reading", false);
+        "--reading", "STRENGTH", "what the 20 °C alcoholometer shows, %vol; again for each reading", false);
     given const& at = s.option("--temperature", "TEMP", "of the spirit, the instrument in it");
     given const& meter_class =
-        s.option("--alcoholmeter", "CLASS", "a class (--instruments), or limits of error: '0.2 %vol'",
-                 "alcoholmeter-halves");
+        s.option("--alcoholometer", "CLASS", "a class (--instruments), or limits of error: '0.2 %vol'",
+                 "alcoholometer-halves");
     given const& step =
         s.option("--read-to", "STEP", "smallest step read: '0.1 %vol' (else half a division of the class)");
     given const& thermometer_class =
@@ -352,18 +352,18 @@ void run(session& s) {
     for (given const& each : shown) {
         strength const mark = read_strength(each);
         if (!std::holds_alternative<volume_fraction>(mark))
-            refuse(each, "expected what an alcoholmeter of 20 °C shows: %vol");
+            refuse(each, "expected what an alcoholometer of 20 °C shows: %vol");
         percents.push_back(std::get<volume_fraction>(mark).percent());
         on_behalf_of({{argument::temperature, at}, {argument::reading, each}},
-                     [&] { return alcoholmeter{}.composition(by_volume(percents.back()), t); });
+                     [&] { return alcoholometer{}.composition(by_volume(percents.back()), t); });
     }
     input_quantity const stem = percents.size() > 1
                                     ? input_quantity::repeated("reading", "% vol", percents)
                                     : input_quantity::normal("reading", "% vol", percents[0], 0.0);
-    input_quantity const stem_error = instrument_error(meter_class, "alcoholmeter", "% vol",
+    input_quantity const stem_error = instrument_error(meter_class, "alcoholometer", "% vol",
                                                        [&] { return read_strength_difference(meter_class); });
     double const smallest = step.present ? read_strength_difference(step) : usual_step(meter_class);
-    input_quantity const stem_step = step_error("alcoholmeter", "% vol", smallest);
+    input_quantity const stem_step = step_error("alcoholometer", "% vol", smallest);
     input_quantity const heat_error = instrument_error(thermometer_class, "thermometer", "°C", [&] {
         return read_temperature_difference(thermometer_class);
     });
@@ -408,7 +408,7 @@ void run(session& s) {
     auto const strength = [&m](auto const& x) { return m.strength(x); };
     results.push_back(judge("strength of the spirit", "% vol", strength, inputs, confidence, trials));
     if (target.present) {
-        mass_fraction const w = alcoholmeter{}.composition(by_volume(stem.estimate()), t);
+        mass_fraction const w = alcoholometer{}.composition(by_volume(stem.estimate()), t);
         parcel const spirit =
             on_behalf_of(how_much, [&] { return make_parcel(read_amount(how_much), w, t); });
         m.by_mass = std::holds_alternative<units::mass>(read_amount(how_much));

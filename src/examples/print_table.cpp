@@ -22,7 +22,7 @@ about const who{
     "balance\n"
     "  water-by-volume  the same; cells: water to add by volume\n"
     "A range is written '40 to 60 %vol by 5' (without 'by': by 1), or is a single value.",
-    "The Quillbeck teaching stillhouse hangs a correction table beside its alcoholmeter:\n"
+    "The Quillbeck teaching stillhouse hangs a correction table beside its alcoholometer:\n"
     "  $ print_table correction --rows '82 to 86 %vol' --columns '15 to 35 C by 5'\n"
     "  True strength in % vol at 20 °C",
     {correlation::oiml_r22::cited, correlation::glass_expansion::cited, correlation::freezing_point::cited}};

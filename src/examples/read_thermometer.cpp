@@ -68,7 +68,7 @@ inline constexpr units::temperature_difference thermometers_differ = 1.0 * kelvi
 double worth_of(std::pair<mole_fraction, mole_fraction> const& tenth, wording const& words) {
     return 0.5 * (words.strength_number(tenth.second) - words.strength_number(tenth.first));
 }
-/// More than 0.5 % vol a tenth of a kelvin: then a thermometer is no alcoholmeter.
+/// More than 0.5 % vol a tenth of a kelvin: then a thermometer is no alcoholometer.
 bool tells_strength(std::pair<mole_fraction, mole_fraction> const& tenth) {
     return worth_of(tenth, wording{}) < 0.5;
 }

@@ -66,7 +66,7 @@ void kernels() {
 
 void properties_and_operations() {
     using namespace aqueth;
-    alcoholmeter const meter;
+    alcoholometer const meter;
     auto const spirit =
         parcel::of(run_time(2.0) * litre, by_volume(run_time(80.76)), celsius(run_time(31.0)));
     show("density_typed", arithmetic, density(by_mass(run_time(40.0)), celsius(run_time(12.5))).value());

@@ -9,7 +9,8 @@ using namespace aqueth::hostile;
 
 namespace {
 
-/// There and back through another basis. The tolerance is that of docs/accuracy.md: 1e-12 in the mass fraction.
+/// There and back through another basis. The tolerance is that of docs/accuracy.md: 1e-12 in the mass
+/// fraction.
 template <class Basis>
 void there_and_back(mass_fraction w) {
     auto const there = to<Basis>(w);
@@ -93,7 +94,7 @@ void instruments(bytes& in) {
     auto const glass = in.number(0.0, 3e-4) * per_kelvin;
     // what a ten millionth of a kilogram per cubic metre is on each scale, where it is most
     unless_refused([&] {
-        read_stem(alcoholmeter(glass), by_volume<at_20_celsius>, in.number(0.0, 100.0), t, 1e-8);
+        read_stem(alcoholometer(glass), by_volume<at_20_celsius>, in.number(0.0, 100.0), t, 1e-8);
         read_stem(proof_hydrometer(glass), proof, in.number(0.0, 200.0), t, 1e-8);
         read_stem(hydrometer<mass_fraction>(reference, glass), by_mass, in.number(0.0, 100.0), t, 1e-8);
         read_stem(hydrometer<mole_fraction>(reference, glass), by_moles, in.number(0.0, 100.0), t, 1e-8);

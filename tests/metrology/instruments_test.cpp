@@ -37,8 +37,8 @@ double error(char const* key) { return find_instrument_class(key)->maximum_permi
 // Only what was read in the publication, or in a quotation of it, is checked here.
 TEST(InstrumentClasses, CarryThePublishedErrors) {
     // Reichsgesetzblatt 1885, verification rules, section 72: 0.1 % for standards, 0.25 % for ordinary ones.
-    EXPECT_EQ(error("alcoholmeter-fifths"), 0.1);
-    EXPECT_EQ(error("alcoholmeter-halves"), 0.25);
+    EXPECT_EQ(error("alcoholometer-fifths"), 0.1);
+    EXPECT_EQ(error("alcoholometer-halves"), 0.25);
     // German Verification Ordinance, annex EO 14-1, as quoted in a maker's table: -10 to 110 °C.
     EXPECT_EQ(error("thermometer-0.1"), 0.2);
     EXPECT_EQ(error("thermometer-0.2"), 0.3);
@@ -59,11 +59,11 @@ TEST(InstrumentClasses, CarryThePublishedErrors) {
 // That law calls the instrument in fifths the standard ("Normal"): not what a distillery buys. Both are out
 // of date.
 TEST(InstrumentClasses, SayWhatIsNoLongerSold) {
-    for (char const* key : {"alcoholmeter-fifths", "alcoholmeter-halves"}) {
+    for (char const* key : {"alcoholometer-fifths", "alcoholometer-halves"}) {
         EXPECT_NE(std::string(find_instrument_class(key)->remark).find("OIML R 44"), std::string::npos)
             << key;
     }
-    EXPECT_NE(std::string(find_instrument_class("alcoholmeter-fifths")->description).find("standard"),
+    EXPECT_NE(std::string(find_instrument_class("alcoholometer-fifths")->description).find("standard"),
               std::string::npos);
 }
 
@@ -129,23 +129,23 @@ TEST(InstrumentClasses, RowsFromMemoryKeepTheRememberedRule) {
         if (each.seen != provenance::memory) continue;
         ++rows;
         std::string const key = each.key;
-        bool const coarse = key == "alcoholmeter-III" || key.ends_with("-B");
+        bool const coarse = key == "alcoholometer-III" || key.ends_with("-B");
         EXPECT_DOUBLE_EQ(each.maximum_permissible_error, (coarse ? 1.0 : 0.5) * each.division) << key;
         if (key.starts_with("cylinder-")) {  // a hundred divisions
             EXPECT_DOUBLE_EQ(each.division, std::stod(key.substr(9)) / 100.0) << key;
         }
     }
     EXPECT_EQ(rows, 9);
-    EXPECT_EQ(find_instrument_class("alcoholmeter-I")->division, 0.1);
-    EXPECT_EQ(find_instrument_class("alcoholmeter-II")->division, 0.2);
-    EXPECT_EQ(find_instrument_class("alcoholmeter-III")->division, 0.5);
+    EXPECT_EQ(find_instrument_class("alcoholometer-I")->division, 0.1);
+    EXPECT_EQ(find_instrument_class("alcoholometer-II")->division, 0.2);
+    EXPECT_EQ(find_instrument_class("alcoholometer-III")->division, 0.5);
 }
 
 // The names say the divisions of the other classes, and how far each source was seen stands beside it.
 TEST(InstrumentClasses, DivisionsAreThoseOfTheNames) {
     auto const division = [](char const* key) { return find_instrument_class(key)->division; };
-    EXPECT_EQ(division("alcoholmeter-fifths"), 0.2);
-    EXPECT_EQ(division("alcoholmeter-halves"), 0.5);
+    EXPECT_EQ(division("alcoholometer-fifths"), 0.2);
+    EXPECT_EQ(division("alcoholometer-halves"), 0.5);
     EXPECT_EQ(division("thermometer-0.1"), 0.1);
     EXPECT_EQ(division("thermometer-0.2"), 0.2);
     EXPECT_EQ(division("thermometer-0.5"), 0.5);

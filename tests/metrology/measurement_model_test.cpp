@@ -26,7 +26,7 @@ TEST(MeasurementModel, GivesWhatTheTypedFunctionsGive) {
             EXPECT_NEAR(model::volume_fraction(w), percent / 100.0, 1e-15);
             double const read = model::mass_fraction_from_reading(percent / 100.0, t, 25e-6, 0.0);
             EXPECT_EQ(model::mass_fraction_from_reading(percent / 100.0, t), read);
-            EXPECT_NEAR(read, alcoholmeter{}.composition(by_volume(percent), celsius(t)).value(), 1e-15);
+            EXPECT_NEAR(read, alcoholometer{}.composition(by_volume(percent), celsius(t)).value(), 1e-15);
         }
     }
     auto const spirit = parcel::of(2.0 * kilogram, by_mass(74.0), celsius(25.0));
@@ -57,8 +57,8 @@ struct dilution {
         using input = input_quantity;
         return {
             input::normal("reading", "% vol", 84.0, 0.0),
-            error_of(*find_instrument_class("alcoholmeter-III")),
-            reading_error("alcoholmeter", "% vol", 0.25),
+            error_of(*find_instrument_class("alcoholometer-III")),
+            reading_error("alcoholometer", "% vol", 0.25),
             input::normal("temperature", "°C", 31.0, 0.0),
             error_of(*find_instrument_class("thermometer-0.5")),
             temperature_scale_error(celsius(31.0)),
@@ -125,7 +125,7 @@ TEST(Dilution, DerivativesAgreeWithDifferencesOfTheTypedFunctions) {
     auto const typed = [](std::span<double const> x) {
         auto const t = celsius(x[dilution::temperature] + x[dilution::thermometer] + x[dilution::scale]);
         auto const shown = by_volume(x[dilution::reading] + x[dilution::meter] + x[dilution::level]);
-        auto const actual = alcoholmeter(x[dilution::glass] * per_kelvin).strength(shown, t);
+        auto const actual = alcoholometer(x[dilution::glass] * per_kelvin).strength(shown, t);
         auto const spirit = parcel::of((x[dilution::volume] + x[dilution::measure]) * millilitre, actual, t);
         return in(dilute(spirit, by_volume(45.0), celsius(15.0), celsius(22.0)).addition.mass(), kilogram);
     };

@@ -1,21 +1,21 @@
 # SPDX-License-Identifier: BSL-1.0
 # The estimates are those of the README; the uncertainties are held by tests/measurement_model_test.cpp, and by hand:
-# alcoholmeter 0.25 / sqrt(3) = 0.1443 and reading 0.125 / sqrt(3) = 0.0722 at 20 °C, where the sensitivity is 1.
+# alcoholometer 0.25 / sqrt(3) = 0.1443 and reading 0.125 / sqrt(3) = 0.0722 at 20 °C, where the sensitivity is 1.
 set(spirit "--reading '84 %vol' --temperature '31 C'")
 
 answers(judge_uncertainty.dilution "judge_uncertainty ${spirit} --amount '2 L' --target '45 %vol'"
     [[^The product will have 45[.]00 % vol, give or take 0[.]33 [(]95 %[)][.]
 Add 1[.]638 kg of water by the balance.*50 % of the variance rests on limits of error from memory.*strength of the spirit: 80[.]76 % vol, standard uncertainty 0[.]19 % vol
-.*error of the alcoholmeter in halves, verified +0[.]14 % vol +1[.]038[0-9]* +0[.]15 +62[.]1 %
+.*error of the alcoholometer in halves, verified +0[.]14 % vol +1[.]038[0-9]* +0[.]15 +62[.]1 %
 .*temperature scale +0[.]0045 K .*expansion[^%]*%
 .*100000 draws: standard uncertainty 0[.]19, interval 80[.]4.*water to add: 1[.]640 kg, standard uncertainty 0[.]013 kg
 .*strength of the product: 45[.]00 % vol, standard uncertainty 0[.]1[67] % vol
-.*alcoholmeter in halves, verified: ±0[.]25 % vol, read: Reichsgesetzblatt 1885.*an old rule: alcoholmeters sold today are of the classes I to III.*measuring cylinder, 2000 mL, class B: ±20 mL, from memory: ISO 4788.*local law]])
+.*alcoholometer in halves, verified: ±0[.]25 % vol, read: Reichsgesetzblatt 1885.*an old rule: alcoholometers sold today are of the classes I to III.*measuring cylinder, 2000 mL, class B: ±20 mL, from memory: ISO 4788.*local law]])
 answers(judge_uncertainty.strength "judge_uncertainty ${spirit}"
     "^The spirit has 80[.]76 % vol, give or take 0[.]37 .*strength of the spirit.*local law")
 answers(judge_uncertainty.nothing_from_memory
     "judge_uncertainty ${spirit} --amount '2 L' --target '45 %vol' --measure '10 mL' | grep -c memory || true" "^0\n$")
-answers(judge_uncertainty.class_from_memory "judge_uncertainty ${spirit} --alcoholmeter alcoholmeter-II"
+answers(judge_uncertainty.class_from_memory "judge_uncertainty ${spirit} --alcoholometer alcoholometer-II"
     "^The spirit has [^\n]*\n[0-9]+ % of the variance rests on limits of error from memory")
 # On a terminal, which script(1) is for the program, long work shows how far it is; else nothing but the answer comes.
 answers(judge_uncertainty.progress
@@ -26,8 +26,8 @@ answers(judge_uncertainty.by_mass "judge_uncertainty ${spirit} --amount '2 kg' -
 answers(judge_uncertainty.no_measure_in_a_weighing
     "judge_uncertainty ${spirit} --amount '2 kg' --target '45 %vol' | grep -c measur || true" "^0\n$")
 answers(judge_uncertainty.own_limits
-    "judge_uncertainty --reading '84 %vol' --temperature '20 C' --alcoholmeter '0.1 %vol' --thermometer '1.8 F' --read-to '0.2 %vol' --confidence 0.99"
-    "99 %.*error of the alcoholmeter +0[.]058 % vol .*reading of the alcoholmeter +0[.]058 % vol.*error of the thermometer +0[.]58 °C")
+    "judge_uncertainty --reading '84 %vol' --temperature '20 C' --alcoholometer '0.1 %vol' --thermometer '1.8 F' --read-to '0.2 %vol' --confidence 0.99"
+    "99 %.*error of the alcoholometer +0[.]058 % vol .*reading of the alcoholometer +0[.]058 % vol.*error of the thermometer +0[.]58 °C")
 answers(judge_uncertainty.formula "judge_uncertainty ${spirit} --formula-error '0.1 kg/m3'"
     "OIML R 22 as a formula +0[.]058 kg/m3")
 answers(judge_uncertainty.three_readings
@@ -39,16 +39,16 @@ answers(judge_uncertainty.four_readings
 answers(judge_uncertainty.csv "judge_uncertainty --reading '84 %vol' --temperature '20 C' --csv"
     [[^quantity,input,estimate,unit,standard_uncertainty,sensitivity,contribution,share
 "strength of the spirit","reading",84,% vol,0,1,0,0
-"strength of the spirit","error of the alcoholmeter in halves, verified",0,% vol,0[.]1443375[0-9]*,(1|0[.]9999|1[.]0000)]])
+"strength of the spirit","error of the alcoholometer in halves, verified",0,% vol,0[.]1443375[0-9]*,(1|0[.]9999|1[.]0000)]])
 answers(judge_uncertainty.json "judge_uncertainty ${spirit} --json"
     [["confidence": 0[.]95,.*"estimate": 80[.]7649.*"draws": {.*"number": 100000.*"budget":.*"evaluation": "B".*"limits_seen": "read"]])
 answers(judge_uncertainty.same_every_time
     "a=$(judge_uncertainty ${spirit} --json) && [ \"$a\" = \"$(judge_uncertainty ${spirit} --json)\" ] && echo '{}' || echo differs"
     "^{}\n$")
 answers(judge_uncertainty.instruments "judge_uncertainty --instruments"
-    "alcoholmeter-II .*from memory: .*76/765/EEC.*thermometer-0[.]5 .*second hand.*cylinder-100-A .*read: ASTM")
+    "alcoholometer-II .*from memory: .*76/765/EEC.*thermometer-0[.]5 .*second hand.*cylinder-100-A .*read: ASTM")
 answers(judge_uncertainty.instruments_json "judge_uncertainty --instruments --json"
-    [["class": "alcoholmeter-I",.*"source_seen": "from memory"]])
+    [["class": "alcoholometer-I",.*"source_seen": "from memory"]])
 
 refuses(judge_uncertainty.no_temperature "judge_uncertainty --reading '84 %vol'" "give --reading and --temperature")
 refuses(judge_uncertainty.target_alone "judge_uncertainty ${spirit} --target '45 %vol'" "give both --amount and --target")
@@ -61,13 +61,13 @@ refuses(judge_uncertainty.end_of_the_scale "judge_uncertainty --reading '99.9 %v
 refuses(judge_uncertainty.frozen "judge_uncertainty --reading '2 %vol' --temperature '-10 C'"
     "--temperature '-10 C': temperature -10 °C is outside .*freezing")
 refuses(judge_uncertainty.proof "judge_uncertainty --reading '84 proof' --temperature '20 C'"
-    "--reading '84 proof': expected what an alcoholmeter of 20 °C shows: %vol")
-refuses(judge_uncertainty.unknown_class "judge_uncertainty ${spirit} --alcoholmeter spoon"
-    "--alcoholmeter 'spoon': no such class of instruments")
-refuses(judge_uncertainty.wrong_class "judge_uncertainty ${spirit} --alcoholmeter thermometer-0.1"
+    "--reading '84 proof': expected what an alcoholometer of 20 °C shows: %vol")
+refuses(judge_uncertainty.unknown_class "judge_uncertainty ${spirit} --alcoholometer spoon"
+    "--alcoholometer 'spoon': no such class of instruments")
+refuses(judge_uncertainty.wrong_class "judge_uncertainty ${spirit} --alcoholometer thermometer-0.1"
     "that is a glass thermometer in tenths of a degree; its error is in °C, not in % vol")
-refuses(judge_uncertainty.negative_limits "judge_uncertainty ${spirit} --alcoholmeter '-0.1 %vol'"
-    "--alcoholmeter '-0[.]1 %vol': difference -0[.]1 % vol is outside 0 to 100")
+refuses(judge_uncertainty.negative_limits "judge_uncertainty ${spirit} --alcoholometer '-0.1 %vol'"
+    "--alcoholometer '-0[.]1 %vol': difference -0[.]1 % vol is outside 0 to 100")
 refuses(judge_uncertainty.limits_without_unit "judge_uncertainty ${spirit} --thermometer 0.5"
     "--thermometer '0[.]5': no unit; expected a difference of temperatures")
 refuses(judge_uncertainty.certain "judge_uncertainty ${spirit} --confidence '100 %'"

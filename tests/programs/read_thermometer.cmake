@@ -20,7 +20,7 @@ answers(read_thermometer.kelvin_and_fahrenheit "read_thermometer --pot '366.55 K
     "pot +93[.]40 °C.*head +85[.]00 °C")
 answers(read_thermometer.water "read_thermometer --pot '99.97 C'"
     "if 0[.]50 K off +0[.]00 % vol to 0[.][0-9]* % vol")
-answers(read_thermometer.no_alcoholmeter "read_thermometer --head '78.2 C'"
+answers(read_thermometer.no_alcoholometer "read_thermometer --head '78.2 C'"
     "if 0[.]50 K off .* to 97[.]2[0-9] % vol.*Head: 0[.]10 K is worth [1-9].*Cool a sample.*only dehydrated")
 # Two thermometers of half a kelvin each may cross, more is a swap.
 answers(read_thermometer.hot_head "read_thermometer --pot '90 C' --head '90.9 C'"

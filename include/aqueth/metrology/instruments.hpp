@@ -50,14 +50,14 @@ namespace detail {
 inline constexpr char const* directive_76_765 = "Council Directive 76/765/EEC (= OIML R 44), annex: half a "
                                                 "division for classes I and II, one for class III";
 inline constexpr char const* sold_today =
-    "an old rule: alcoholmeters sold today are of the classes I to III of OIML R 44, or have a certificate";
+    "an old rule: alcoholometers sold today are of the classes I to III of OIML R 44, or have a certificate";
 inline constexpr char const* a_standard =
-    "the standard of verifiers, by an old rule: alcoholmeters sold today "
+    "the standard of verifiers, by an old rule: alcoholometers sold today "
     "are of the classes I to III of OIML R 44";
 inline constexpr char const* for_duty =
     "the class that German law accepts today for the strength of spirits under duty (BrStV, section 3, read)";
 inline constexpr char const* ordinance_1885 =
-    "Reichsgesetzblatt 1885, verification of alcoholmeters (% vol of Tralles), section 72";
+    "Reichsgesetzblatt 1885, verification of alcoholometers (% vol of Tralles), section 72";
 inline constexpr char const* ordinance_eo_14 =
     "German Verification Ordinance, annex EO 14-1, glass thermometers, -10 to 110 °C, not wetting liquid";
 inline constexpr char const* iso_4788 = "ISO 4788:2005, graduated measuring cylinders, table of errors";
@@ -65,18 +65,18 @@ inline constexpr char const* astm_e1272 = "ASTM E1272-02 (2012), graduated cylin
 inline constexpr char const* si_1987_51 = "UK SI 1987/51, working standard measures, schedule";
 }  // namespace detail
 
-/// Classes of the instruments of a bottling day. Alcoholmeters in % vol, thermometers in °C, measures in mL.
+/// Classes of the instruments of a bottling day. Alcoholometers in % vol, thermometers in °C, measures in mL.
 /// @see @ref source_instruments
 inline constexpr instrument_class instrument_classes[] = {
-    {"alcoholmeter-I", "alcoholmeter, class I", "% vol", 0.1, 0.05, provenance::memory,
+    {"alcoholometer-I", "alcoholometer, class I", "% vol", 0.1, 0.05, provenance::memory,
      detail::directive_76_765},
-    {"alcoholmeter-II", "alcoholmeter, class II", "% vol", 0.2, 0.1, provenance::memory,
+    {"alcoholometer-II", "alcoholometer, class II", "% vol", 0.2, 0.1, provenance::memory,
      detail::directive_76_765},
-    {"alcoholmeter-III", "alcoholmeter, class III", "% vol", 0.5, 0.5, provenance::memory,
+    {"alcoholometer-III", "alcoholometer, class III", "% vol", 0.5, 0.5, provenance::memory,
      detail::directive_76_765, detail::for_duty},
-    {"alcoholmeter-fifths", "standard alcoholmeter in fifths of 1885", "% vol", 0.2, 0.1, provenance::read,
+    {"alcoholometer-fifths", "standard alcoholometer in fifths of 1885", "% vol", 0.2, 0.1, provenance::read,
      detail::ordinance_1885, detail::a_standard},
-    {"alcoholmeter-halves", "alcoholmeter in halves, verified", "% vol", 0.5, 0.25, provenance::read,
+    {"alcoholometer-halves", "alcoholometer in halves, verified", "% vol", 0.5, 0.25, provenance::read,
      detail::ordinance_1885, detail::sold_today},
     {"thermometer-0.1", "glass thermometer in tenths of a degree", "°C", 0.1, 0.2, provenance::second_hand,
      detail::ordinance_eo_14},

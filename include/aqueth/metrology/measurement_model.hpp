@@ -42,7 +42,7 @@ constexpr T volume_fraction(T const& w) {
     return w * isotherm.density(w) / isotherm.density(T(1.0));
 }
 
-/// Composition from an alcoholmeter of 20 °C, as `alcoholmeter::composition`.
+/// Composition from an alcoholometer of 20 °C, as `alcoholometer::composition`.
 /// @param shown         what the stem shows, its error corrected, as a fraction
 /// @param t             temperature of liquid and instrument
 /// @param glass         cubic expansion of the instrument, 1/K; soda-lime glass unless given
