@@ -101,7 +101,7 @@ private:
         std::string const tail = unit.empty() ? "" : " " + unit;
         int const digits = digits_for(value, lower, upper);
         std::string text = property + ": ";
-        text.append(words) += " " + number(value, digits) + tail;
+        text.append(words).append(1, ' ').append(number(value, digits)).append(tail);
         if (!(lower <= upper)) {
             text += " cannot be met";
         } else if (upper == std::numeric_limits<double>::infinity()) {

@@ -259,17 +259,20 @@ public:
             if (v == nearest && miss >= 0.0) break;
             (miss > 0.0 ? high : low) = v;
             double next = v + miss / ((top.slope - 1.0) * distance);
+            double close = 1e-7;  // Newton's method squares it
             // NaN where there is no slope: compared quietly, for those who trap floating-point exceptions.
             if (std::islessequal(next, low) && low == nearest) {
                 next = nearest;
             } else if (!(std::isgreater(next, low) && std::isless(next, high)) ||
                        std::abs(miss) > 0.5 * previous) {
+                if (std::abs(miss) < 4.0 * std::numeric_limits<double>::epsilon() * upper) break;
                 next = 0.5 * (low + high);
+                close = 1e-15;  // halving the bracket does not
             }
             double const step = std::abs(next - v);
             previous = std::abs(miss);
             v = next;
-            if (step <= 1e-7) break;  // Newton's method squares it
+            if (step <= close) break;
         }
         hint = v;
         return upper - std::exp(v);
