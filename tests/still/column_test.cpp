@@ -347,8 +347,8 @@ TEST(Column, RefusesBadInput) {
                        "mole fraction of the distillate");
 }
 
-// Newton's method from the last root ends at the same root as from nowhere. It once stopped at a halved bracket
-// as if that were as near: 6e-9 off.
+// Newton's method from the last root ends at the same root as from nowhere. It once stopped at a halved
+// bracket as if that were as near: 6e-9 off.
 TEST(Column, MemoryOnlySavesTime) {
     boiling_curve const mixture(95.0 * kilopascal);
     for (double const share : {0.0, 0.05}) {
