@@ -43,7 +43,7 @@ source_of() {
     case $1 in
         fit/*) echo "src/$1.cpp" ;;
         */*) echo "tests/${1}_test.cpp" ;;
-        *) ls tests/{,*/}"${1}_test.cpp" 2>/dev/null ;;
+        *) find tests -name "${1}_test.cpp" ;;
     esac
 }
 arguments_of() { case $1 in fit/*) echo tables agreement ;; esac; }
@@ -247,7 +247,7 @@ plant() {
 }
 
 # A header of formulas by its name: of correlation/ or of model/.
-formulas_of() { ls include/aqueth/{correlation,model}/"$1".hpp 2>/dev/null; }
+formulas_of() { find include/aqueth/{correlation,model} -name "$1.hpp"; }
 numbers() { group "$1" coefficients "$(formulas_of "$2")" "${@:3}"; }
 operators() { group "$1" operators "$(formulas_of "$2")" "${@:3}"; }
 run() {
