@@ -49,7 +49,7 @@ public:
     /// Sets all members of another object.
     void update(json const& other);
 
-    /// The text, with line breaks. What is no UTF-8 is replaced; a number that is not finite becomes null.
+    /// The text, with line breaks. Invalid UTF-8 is replaced; a number that is not finite becomes null.
     std::string text() const;
 
 private:
