@@ -134,6 +134,9 @@ TEST_F(FloatingPointExceptions, NoneInUncertainties) {
                   conformance_probability({39.7, 40.3}, {40.0, 0.1});
                   acceptance_interval({39.7, 40.3}, 0.05, 0.95);
                   largest_uncertainty({39.7, 40.3}, 40.0, 0.95);
+                  reading_series const alike{40.0, 3.0, at_run_time(0.0),
+                                             deviation_known_from::these_readings, 0.1};
+                  readings_needed({39.7, 40.3}, alike, 0.95);
                   risks({39.7, 40.3}, {39.7, 40.3}, 40.0, 0.1, 0.05);
               }),
               0);

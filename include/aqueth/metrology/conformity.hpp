@@ -245,10 +245,11 @@ inline measurement_result result_of(reading_series const& readings) {
                   "a whole number");
     double const of_mean = detail::require_deviation(readings.deviation) / std::sqrt(n);
     double const u = std::hypot(of_mean, detail::require_systematic(readings.systematic));
-    double const ratio = u / of_mean;  // infinite or no number if nothing scatters
-    measurement_result const result{
-        readings.mean, u,
-        experience || !(of_mean > 0.0) ? detail::unlimited : (n - 1.0) * (ratio * ratio) * (ratio * ratio)};
+    measurement_result result{readings.mean, u};
+    if (!experience && of_mean > 0.0) {
+        double const ratio = u / of_mean;
+        result.degrees_of_freedom = (n - 1.0) * (ratio * ratio) * (ratio * ratio);
+    }
     detail::require_result(result);
     return result;
 }
