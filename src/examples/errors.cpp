@@ -10,7 +10,7 @@ namespace {
 template <class F>
 void ask(F const& question) {
     try {
-        question();
+        static_cast<void>(question());
         std::printf("answered\n");
     } catch (aqueth::range_error const& error) {
         std::printf("%s\n", error.what());
@@ -23,12 +23,12 @@ int main() {
     // [body]
     using namespace aqueth;
     auto const spirit = parcel::of(1.0 * litre, by_volume(63.0), celsius(20.0));
-    ask([&] { by_volume(104.0); });
-    ask([&] { density(by_mass(40.0), celsius(55.0)); });
-    ask([&] { density(by_mass(10.0), celsius(-8.0)); });
-    ask([&] { alcoholometer{}.strength(by_volume(99.0), celsius(-5.0)); });
+    ask([&] { return by_volume(104.0); });
+    ask([&] { return density(by_mass(40.0), celsius(55.0)); });
+    ask([&] { return density(by_mass(10.0), celsius(-8.0)); });
+    ask([&] { return alcoholometer{}.strength(by_volume(99.0), celsius(-5.0)); });
     ask([&] { return dilute(spirit, by_volume(70.0), water_at(celsius(15.0)), celsius(20.0)); });
     ask([&] { return parcel::of(-1.0 * litre, by_volume(40.0), celsius(20.0)); });
-    ask([&] { proof(std::numeric_limits<double>::quiet_NaN()); });
+    ask([&] { return proof(std::numeric_limits<double>::quiet_NaN()); });
     // [body]
 }
