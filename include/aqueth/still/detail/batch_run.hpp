@@ -88,7 +88,8 @@ struct batch_point {
 // Component balances. What leaves the pot is the distillate: dn = -n du, and d(n x) = d dn. So
 //     dx/du = x - d                                   Rayleigh's equation, d ln n/dx = 1 / (d - x)
 //     dE/du = n d                                     ethanol collected
-// The neck changes d alone. Water is the rest: the distillate is N0 - n, of which E is ethanol.
+// Column and neck act on these balances through d alone. Water is the rest: N0 - n moles have come over, of
+// which E are ethanol.
 //
 // Heat balance, around pot, column and neck with condenser, in J per mole of distillate:
 //     q     = (H(v) - s h(l) - (1 - s) h(d)) / (1 - phi)      taken out by neck and condenser together
