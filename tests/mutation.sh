@@ -346,7 +346,11 @@ run() {
         label-figures) group label-figures coefficients include/aqueth/metrology/labelling.hpp labelling ;;
         instruments) group instruments operators include/aqueth/metrology/instruments.hpp instruments ;;
         instrument-figures) group instrument-figures coefficients include/aqueth/metrology/instruments.hpp instruments ;;
-        column) group column operators include/aqueth/still/column.hpp column run_columns ;;
+        column)
+            group column operators include/aqueth/numeric/root_trace.hpp column run_columns
+            group column operators include/aqueth/still/detail/column_solver.hpp column run_columns
+            group column operators include/aqueth/still/column_limits.hpp column
+            ;;
         batch-still)
             group batch-still operators include/aqueth/still/detail/batch_run.hpp run_balances run_columns run_conditions
             ;;

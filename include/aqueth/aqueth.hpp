@@ -16,19 +16,21 @@
 #include <aqueth/metrology/monte_carlo.hpp>        // distributions, propagated by trials
 #include <aqueth/metrology/uncertainty.hpp>        // input quantities, budgets, propagation of uncertainty
 // the still
-#include <aqueth/still/column.hpp>    // stages, reflux, what a column gives
-#include <aqueth/still/heating.hpp>   // heat and time to boiling
-#include <aqueth/still/run.hpp>       // a run of a still: fractions, strengths, times, heat
-#include <aqueth/still/run_plan.hpp>  // still, reflux, cuts and ends of a run
-#include <aqueth/still/stages.hpp>    // effective stages from earlier runs
+#include <aqueth/still/column.hpp>         // stages, plates or packing; the neck
+#include <aqueth/still/column_limits.hpp>  // least stages, least reflux, strength of the distillate
+#include <aqueth/still/heating.hpp>        // heat and time to boiling
+#include <aqueth/still/run.hpp>            // a run of a still: fractions, strengths, times, heat
+#include <aqueth/still/run_plan.hpp>       // cuts and ends of a run
+#include <aqueth/still/stages.hpp>         // effective stages from earlier runs
+#include <aqueth/still/still.hpp>          // the apparatus: pot, column, neck, reflux
 // operations of the trade, on parcels
 #include <aqueth/attenuation.hpp>   // strength of a wash from its gravities; sugar for a wash
 #include <aqueth/blending.hpp>      // mix, dilute, fortify, make up; contraction
 #include <aqueth/bottling.hpp>      // fill volume and number of bottles
 #include <aqueth/gauging.hpp>       // proof, gallons and weights of the US rules
 #include <aqueth/hydrometer.hpp>    // what an instrument shows, what the liquid is
-#include <aqueth/lot_blending.hpp>  // a strength from several lots, each within limits
 #include <aqueth/liquid.hpp>        // composition and temperature, amount still open
+#include <aqueth/lot_blending.hpp>  // a strength from several lots, each within limits
 #include <aqueth/parcel.hpp>        // mass, composition, temperature
 #include <aqueth/wash.hpp>          // a parcel with dissolved extract; gravities
 // properties of a mixture, typed with units

@@ -3,6 +3,8 @@
 #include <aqueth/caloric.hpp>
 #include <aqueth/equilibrium.hpp>
 #include <aqueth/still/column.hpp>
+#include <aqueth/still/column_limits.hpp>
+#include <aqueth/still/detail/column_solver.hpp>
 
 #include "expect_range_error.hpp"
 #include "test_mixtures.hpp"

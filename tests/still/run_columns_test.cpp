@@ -4,6 +4,8 @@
 #include <aqueth/equilibrium.hpp>
 #include <aqueth/model/enthalpy.hpp>
 #include <aqueth/model/vapour_liquid.hpp>
+#include <aqueth/still/column_limits.hpp>
+#include <aqueth/still/detail/column_solver.hpp>
 #include <aqueth/still/run.hpp>
 
 #include "runs.hpp"

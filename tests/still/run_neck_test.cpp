@@ -2,6 +2,8 @@
 // The neck of a still, a partial condenser: against closed forms, stepping by hand and Rayleigh's equation.
 #include <aqueth/boiling_curve.hpp>
 #include <aqueth/still/column.hpp>
+#include <aqueth/still/column_limits.hpp>
+#include <aqueth/still/detail/column_solver.hpp>
 #include <aqueth/still/run.hpp>
 #include <aqueth/still/stages.hpp>
 

@@ -5,8 +5,10 @@
 #include <aqueth/composition.hpp>
 #include <aqueth/parcel.hpp>
 #include <aqueth/still/detail/batch_run.hpp>
+#include <aqueth/still/detail/column_solver.hpp>
 #include <aqueth/still/heating.hpp>
 #include <aqueth/still/run_plan.hpp>
+#include <aqueth/still/still.hpp>
 #include <aqueth/units.hpp>
 #include <aqueth/wash.hpp>
 

@@ -7,9 +7,11 @@
 #include <aqueth/numeric/runge_kutta.hpp>
 #include <aqueth/still/column.hpp>
 #include <aqueth/still/detail/batch_run.hpp>
+#include <aqueth/still/detail/column_solver.hpp>
 #include <aqueth/still/heating.hpp>
 #include <aqueth/still/run.hpp>
 #include <aqueth/still/run_plan.hpp>
+#include <aqueth/still/still.hpp>
 #include <aqueth/strength.hpp>
 #include <aqueth/wash.hpp>
 
@@ -159,7 +161,8 @@ private:
             }
             auto const miss = [&](double theta) { return figure({k, theta, state_at(k, theta)}); };
             double const theta = numeric::bracketed_root(miss, before.theta, 1.0, 1e-13);
-            return theta == theta ? moment{k, theta, state_at(k, theta)} : before;  // NaN: it is zero at once
+            return std::isnan(theta) ? before
+                                     : moment{k, theta, state_at(k, theta)};  // NaN: it is zero at once
         }
     }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
+#include <aqueth/boiling_curve.hpp>
 #include <aqueth/composition.hpp>
 #include <aqueth/correlation/gas_constant.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
@@ -9,9 +10,10 @@
 #include <aqueth/numeric/root.hpp>
 #include <aqueth/numeric/runge_kutta.hpp>
 #include <aqueth/parcel.hpp>
-#include <aqueth/still/column.hpp>
+#include <aqueth/still/detail/column_solver.hpp>
 #include <aqueth/still/heating.hpp>
 #include <aqueth/still/run_plan.hpp>
+#include <aqueth/still/still.hpp>
 #include <aqueth/strength.hpp>
 #include <aqueth/wash.hpp>
 
@@ -25,7 +27,7 @@
 #include <vector>
 
 /// @file
-/// The machinery of a batch distillation in plain numbers: moles, K, J, s. `distillation.hpp` is the typed
+/// The machinery of a batch distillation in plain numbers: moles, K, J, s. `run.hpp` is the typed
 /// interface.
 
 namespace aqueth::detail {
@@ -61,6 +63,44 @@ struct batch_point {
     double distillate() const { return y[0] - slope[0]; }  ///< composition, as dx/d(depth) = x - distillate
 };
 
+// The equations of a batch. There is no holdup: only the pot stores moles and heat.
+//
+//     n, N0      moles of ethanol and water in the pot now and at the start, mol; extract is not counted
+//     u          depth, ln(N0 / n); the independent variable
+//     x, d       mole fraction of ethanol in the pot and in the distillate
+//     y(x)       mole fraction in the vapour in equilibrium with the liquid x
+//     v, l       mole fractions at the lower end of the neck: vapour that enters, liquid that runs back
+//     s          share of the vapour's moles that condenses in the neck
+//     R          reflux ratio: moles that the condenser returns per mole of distillate
+//     phi        internal reflux: liquid over vapour at the top of the column, below the neck
+//     h(x), H(y) molar enthalpy of boiling liquid and of saturated vapour, J/mol; h'(x) is dh/dx
+//     E          moles of ethanol collected
+//     t          time since boiling began, s
+//     P          power of the heater, W
+//     k, T, Tr   heat loss of the pot in W/K, temperatures of the pot and of the room in K
+//
+// Neck. The liquid that runs back is in equilibrium with the vapour that goes on, so d = y(l), and
+//     v   = s l + (1 - s) d                           ethanol balance of the neck
+//     phi = s + (1 - s) R / (1 + R)                   so a mole of vapour gives 1 - phi of distillate
+// The column gives v over x (column_solver). Both together give d as a function of x and phi. Without a
+// column v is y(x).
+//
+// Component balances. What leaves the pot is the distillate: dn = -n du, and d(n x) = d dn. So
+//     dx/du = x - d                                   Rayleigh's equation, d ln n/dx = 1 / (d - x)
+//     dE/du = n d                                     ethanol collected
+// Column and neck act on these balances through d alone. Water is the rest: N0 - n moles have come over, of
+// which E are ethanol.
+//
+// Heat balance, around pot, column and neck with condenser, in J per mole of distillate:
+//     q     = (H(v) - s h(l) - (1 - s) h(d)) / (1 - phi)      taken out by neck and condenser together
+//     qc    = (1 - s) (H(d) - h(d)) / (1 - phi)               of this by the condenser; q - qc by the neck
+//     (P - k (T - Tr)) dt = (q + h(d) - h(x) - h'(x) (d - x)) n du
+// The last two terms are the heat that the pot's content loses, -d(n h(x)) = (h(x) + h'(x) (d - x)) n du.
+// The integrals of q - qc, qc, k (T - Tr) dt/du and n h(d) over u are the heats that a run reports.
+//
+// Boiling temperature, by Raoult's law with S moles of dissolved extract and the gas constant G:
+//     T = T(x) + ln(1 + S / n) G T(x)^2 / (H(y(x)) - h(x))
+
 /// A charged still: what the column does over any still composition, and what that costs.
 template <boiling_mixture M>
 class batch_still {
@@ -84,7 +124,7 @@ public:
             require_kept(x);
             auto const excess = [&](double still) { return strongest(still) - s.returned.kept(); };
             double const found = numeric::bracketed_root(excess, exhausted, x, 0.0);
-            lost_ = found == found ? found : x;  // NaN: it is kept at the start by rounding alone
+            lost_ = std::isnan(found) ? x : found;  // NaN: it is kept at the start by rounding alone
         }
         auto const [d, phi] = top(x);
         require_duration(amounts_.volatiles() * seconds_per_mole(x, d, phi, amounts_.volatiles()));
@@ -392,7 +432,7 @@ private:
                                 : excess(c, since, from);
         };
         double const at = numeric::bracketed_root(miss, 0.0, h, 1e-14);
-        return at == at ? at : h;
+        return std::isnan(at) ? h : at;
     }
 
     /// A condition that is met within the error of the steps counts as met: a charge of 11 % vol is at "still

@@ -1,0 +1,294 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <aqueth/boiling_curve.hpp>
+#include <aqueth/numeric/polynomial.hpp>
+#include <aqueth/numeric/root.hpp>
+#include <aqueth/numeric/root_trace.hpp>
+#include <aqueth/still/column.hpp>
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace aqueth::detail {
+
+/// Liquid over vapour at the top of a column.
+/// @param ratio liquid that the condenser returns per distillate taken, may be infinite
+/// @param share share of the vapour that condenses in the neck
+/// @return internal reflux, 0 to 1
+inline double internal_reflux_of(double ratio, double share) {
+    return share + (1.0 - share) * (std::isinf(ratio) ? 1.0 : ratio / (1.0 + ratio));
+}
+/// The reflux ratio of an internal reflux.
+/// @param phi   liquid over vapour at the top of a column
+/// @param share share of the vapour that condenses in the neck
+/// @return liquid that the condenser returns per distillate taken
+inline double reflux_ratio_of(double phi, double share) { return (1.0 - share) / (1.0 - phi) - 1.0; }
+
+/// where a column was in earlier calls
+struct column_memory {
+    double constant_flows = 0.0;  // what the distillate was solved for
+    numeric::root_trace pinch, distillate, reflux;
+};
+
+/// The steady state of a column and its neck over a still, total condenser, no holdup. Plain numbers: mole
+/// fractions of ethanol; `phi` is the internal reflux, liquid coming down over vapour going up at the top of
+/// the column, 0 to 1, at least what condenses in the neck. Without that it is R/(R + 1) of a reflux ratio R.
+template <boiling_mixture M>
+class column_solver {
+public:
+    column_solver(M const& mixture, column const& c, neck const& n, flow_model flow)
+        : mixture_(mixture), column_(c), share_(n.share()), flow_(flow), azeotrope_(azeotrope(mixture)) {}
+
+    /// greatest strength that any column reaches from below: the azeotrope, or 1
+    double limit() const { return azeotrope_; }
+
+    static double azeotrope(M const& mixture) {
+        auto const above_one = [&](double x) {  // relative volatility less 1, and its slope
+            auto const y = mixture.vapour_with_slope(x);
+            double const liquid = x / (1.0 - x);
+            double const vapour = y.value / (1.0 - y.value);
+            double const slope = y.slope / (y.value * (1.0 - y.value)) - 1.0 / (x * (1.0 - x));
+            return numeric::value_and_slope<double>{vapour / liquid - 1.0, vapour / liquid * slope};
+        };
+        double const nearly_pure = 1.0 - 1e-6;
+        if (above_one(nearly_pure).value >= 0.0) return 1.0;
+        return numeric::bracketed_newton(above_one, 0.5, nearly_pure, 0.9, 1e-14);
+    }
+
+    /// Composition of the distillate over the still x.
+    /// @param x    still, above 0 and below the azeotrope
+    /// @param phi  internal reflux, 0 to 1
+    /// @param memory of earlier calls with this phi: only saves time
+    double distillate(double x, double phi, column_memory& memory) const {
+        double const y0 = mixture_.vapour(x);
+        if (phi <= 0.0 || !(x > 0.0)) return y0;
+        if (column_.whole() == 0 && column_.topmost() == 0.0) return after_neck(y0).value;
+        if (flow_ == flow_model::enthalpy_balance) return distillate_by_enthalpy(x, y0, phi, memory);
+        if (phi >= 1.0) return after_neck(climb_constant(x, y0, 0.0, 1.0).value).value;
+        // At the upper end the operating line pinches at the still (or at the azeotrope), at d = y0 no stage
+        // gains; the excess of the top vapour over d falls from one to the other. Over many stages it falls
+        // ever steeper next to the upper end, but never steeply in the logarithm of the distance from there.
+        double const upper = (std::min)((y0 - phi * x) / (1.0 - phi), azeotrope_);
+        double low = nearest;
+        double high = std::log(upper - y0);
+        if (!(high > low)) return y0;
+        double& hint = memory.constant_flows;
+        double v = hint > low && hint < high ? hint : high - 1.0;
+        double previous = 2.0;
+        for (int i = 0; i < 100; ++i) {
+            double const distance = std::exp(v);
+            auto const top = leaving_by_constant(x, y0, upper - distance, phi);
+            double const miss = top.value - (upper - distance);
+            if (v == nearest && miss >= 0.0) break;
+            (miss > 0.0 ? high : low) = v;
+            double next = v + miss / ((top.slope - 1.0) * distance);
+            double close = 1e-7;  // Newton's method squares it
+            // NaN where there is no slope: compared quietly, for those who trap floating-point exceptions.
+            if (std::islessequal(next, low) && low == nearest) {
+                next = nearest;
+            } else if (!(std::isgreater(next, low) && std::isless(next, high)) ||
+                       std::abs(miss) > 0.5 * previous) {
+                if (std::abs(miss) < 4.0 * std::numeric_limits<double>::epsilon() * upper) break;
+                next = 0.5 * (low + high);
+                close = 1e-15;  // halving the bracket does not
+            }
+            double const step = std::abs(next - v);
+            previous = std::abs(miss);
+            v = next;
+            if (step <= close) break;
+        }
+        hint = v;
+        return upper - std::exp(v);
+    }
+    double distillate(double x, double phi) const {
+        column_memory none;
+        return distillate(x, phi, none);
+    }
+
+    /// Internal reflux that keeps the distillate at d over the still x.
+    /// @param most   the greatest to be had, up to 1
+    /// @param memory of earlier calls with this d: only saves time
+    /// @return 0 if none is needed, above 1 if even the greatest does not reach d
+    double internal_reflux(double x, double d, double most, column_memory& memory) const {
+        double const y0 = mixture_.vapour(x);
+        double const enters = before_neck(d).vapour;
+        if (y0 >= enters) return 0.0;
+        double const pinched = (std::max)(0.0, pinched_at_still(x, y0, d));
+        double const unreached = 2.0;
+        if (!(most - pinched > std::exp(nearest))) return unreached;
+        // Over many stages the answer is next to the pinch: again the logarithm of the distance is even.
+        auto const excess = [&](double v) { return climb(x, y0, d, pinched + std::exp(v)) - enters; };
+        if (excess(nearest) >= 0.0) return pinched;
+        double const v = memory.reflux.find(excess, x, nearest, std::log(most - pinched), fine);
+        return std::isnan(v) ? unreached : pinched + std::exp(v);
+    }
+    double internal_reflux(double x, double d) const {
+        column_memory none;
+        return internal_reflux(x, d, 1.0, none);
+    }
+
+    /// heat that neck and condenser take out, J/mol of distillate, with internal reflux phi
+    double condensation(double d, double phi) const { return condensation_of_vapour(d) / (1.0 - phi); }
+    /// that of the condenser alone
+    double condensation_without_neck(double d, double phi) const {
+        return (1.0 - share_) * (mixture_.vapour_enthalpy(d) - mixture_.liquid_enthalpy(d).value) /
+               (1.0 - phi);
+    }
+
+    /// liquid in equilibrium with a vapour
+    double liquid(double y) const {
+        auto const miss = [&](double x) {
+            auto const at = mixture_.vapour_with_slope(x);
+            return numeric::value_and_slope<double>{at.value - y, at.slope};
+        };
+        return numeric::bracketed_newton(miss, 0.0, azeotrope_, y < 0.8 ? 0.5 * y * y : y, 1e-14);
+    }
+
+    /// Climbs the stages from the still to the top vapour, if the distillate were d.
+    double climb(double x, double y0, double d, double phi) const {
+        return flow_ == flow_model::enthalpy_balance ? climb_by_enthalpy(x, y0, d, phi)
+                                                     : climb_constant(x, y0, d, phi).value;
+    }
+
+private:
+    /// what meets at the lower end of the neck: vapour that enters, liquid that runs back
+    struct neck_flows {
+        double vapour, liquid;
+    };
+    /// the flows of a neck that the vapour d leaves
+    neck_flows before_neck(double d) const {
+        if (share_ == 0.0) return {d, d};
+        double const x = liquid(d);
+        return {share_ * x + (1.0 - share_) * d, x};
+    }
+    /// vapour that leaves the neck if y enters it, and its slope with respect to y
+    numeric::value_and_slope<double> after_neck(double y) const {
+        if (share_ == 0.0) return {y, 1.0};
+        // of the vapour over a liquid in the neck, and of both together
+        numeric::value_and_slope<double> leaves{};
+        auto const miss = [&](double x) {
+            leaves = mixture_.vapour_with_slope(x);
+            return numeric::value_and_slope<double>{share_ * x + (1.0 - share_) * leaves.value - y,
+                                                    share_ + (1.0 - share_) * leaves.slope};
+        };
+        double const x = numeric::bracketed_newton(miss, 0.0, 1.0, y < 0.8 ? 0.5 * y * y : y, 1e-15);
+        auto const m = miss(x);
+        return {leaves.value, leaves.slope / m.slope};
+    }
+
+    /// heat that neck and condenser take out, J/mol of the vapour that enters the neck
+    double condensation_of_vapour(double d) const {
+        auto const [enters, back] = before_neck(d);
+        double const product = mixture_.liquid_enthalpy(d).value;
+        if (share_ == 0.0) return mixture_.vapour_enthalpy(d) - product;
+        return mixture_.vapour_enthalpy(enters) - share_ * mixture_.liquid_enthalpy(back).value -
+               (1.0 - share_) * product;
+    }
+
+    template <class Stage>
+    void for_each_stage(Stage const& stage) const {
+        for (int n = 0; n < column_.whole(); ++n) stage(column_.efficiency());
+        if (column_.topmost() > 0.0) stage(column_.topmost());
+    }
+
+    numeric::value_and_slope<double> climb_constant(double, double y0, double d, double phi) const {
+        double y = y0;
+        double slope = 0.0;  // dy/dd
+        for_each_stage([&](double efficiency) {
+            double const x = line(y, d, phi);
+            auto const at = mixture_.vapour_with_slope(x);
+            double dx = (slope - (1.0 - phi)) / phi;
+            if (x <= 0.0 || x >= 1.0) dx = std::numeric_limits<double>::quiet_NaN();  // bisect from here
+            y += efficiency * (at.value - y);
+            slope += efficiency * (at.slope * dx - slope);
+        });
+        return {y, slope};
+    }
+
+    /// what leaves the neck if the distillate were d, and its slope with respect to d
+    numeric::value_and_slope<double> leaving_by_constant(double x, double y0, double d, double phi) const {
+        auto const enters = climb_constant(x, y0, d, phi);
+        auto const leaves = after_neck(enters.value);
+        return {leaves.value, leaves.slope * enters.slope};
+    }
+
+    /// liquid that meets the vapour y between two stages; kept inside 0 to 1, which it leaves only while d is
+    /// far from right
+    static double line(double y, double d, double phi) {
+        return (std::min)(1.0, (std::max)(0.0, (y - (1.0 - phi) * d) / phi));
+    }
+
+    /// internal reflux at which liquid and vapour meet in equilibrium at the still, so that no stage gains
+    double pinched_at_still(double x, double y0, double d) const {
+        if (flow_ == flow_model::constant_molar_overflow) return (d - y0) / (d - x);
+        double const up = mixture_.vapour_enthalpy(y0);
+        double const down = mixture_.liquid_enthalpy(x).value;
+        double const product = mixture_.liquid_enthalpy(d).value;
+        double const net = up + (d - y0) / (y0 - x) * (up - down);  // as in climb_by_enthalpy
+        return 1.0 - condensation_of_vapour(d) / (net - product);
+    }
+
+    double climb_by_enthalpy(double x, double y0, double d, double phi) const {
+        // Balance from a stage to the condenser: what goes up less what comes down is the distillate and the
+        // heat taken out, `net` per mole of distillate. So in a diagram of enthalpy and composition (of
+        // Ponchon and of Savarit) liquid and vapour between two stages lie on a line through (d, net).
+        double const net = condensation(d, phi) + mixture_.liquid_enthalpy(d).value;
+        double y = y0;
+        double liquid = x;
+        for_each_stage([&](double efficiency) {
+            if (phi >= 1.0) {
+                liquid = y;
+            } else {
+                double const up = mixture_.vapour_enthalpy(y);
+                double const run = (d - y) / (std::max)(net - up, 1e-5);
+                for (int i = 0; i < 40; ++i) {  // by Newton's method
+                    auto const down = mixture_.liquid_enthalpy(liquid);
+                    double const miss = liquid - y + run * (up - down.value);
+                    double const slope = (std::max)(1.0 - run * down.slope, 0.1);
+                    double const next = (std::min)(1.0, (std::max)(0.0, liquid - miss / slope));
+                    double const step = std::abs(next - liquid);
+                    liquid = next;
+                    if (step <= 1e-8) break;  // the method squares it
+                }
+            }
+            y += efficiency * (mixture_.vapour(liquid) - y);
+        });
+        return y;
+    }
+
+    double distillate_by_enthalpy(double x, double y0, double phi, column_memory& memory) const {
+        if (phi >= 1.0) return after_neck(climb_by_enthalpy(x, y0, 0.0, 1.0)).value;
+        // As with constant flows, but the pinch at the still depends on the enthalpies there.
+        double const up = mixture_.vapour_enthalpy(y0);
+        double const down = mixture_.liquid_enthalpy(x).value;
+        auto const beyond_pinch = [&](double d) {
+            double const net = condensation(d, phi) + mixture_.liquid_enthalpy(d).value;
+            return d - y0 - (y0 - x) * (net - up) / (up - down);
+        };
+        double const pinch = memory.pinch.find(beyond_pinch, x, y0, azeotrope_, [](double) { return 1e-15; });
+        double const upper = std::isnan(pinch) ? azeotrope_ : pinch;
+        double const high = std::log(upper - y0);
+        if (!(high > nearest)) return y0;
+        auto const excess = [&](double v) {
+            double const d = upper - std::exp(v);
+            return climb_by_enthalpy(x, y0, d, phi) - before_neck(d).vapour;
+        };
+        double const v = memory.distillate.find(excess, x, nearest, high, fine);
+        if (std::isnan(v)) return excess(nearest) >= 0.0 ? upper : y0;
+        return upper - std::exp(v);
+    }
+
+    static constexpr double nearest = -30.0;  // e^-30: nearer than rounding lets the stages tell
+    /// how well a logarithm of a distance must be known for the distance to be right to 1e-13
+    static double fine(double v) { return (std::max)(1e-12, 1e-13 * std::exp(-v)); }
+
+    M const& mixture_;
+    column column_;
+    double share_;  // of the vapour, condensed in the neck
+    flow_model flow_;
+    double azeotrope_;
+};
+
+}  // namespace aqueth::detail
