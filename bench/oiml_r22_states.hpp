@@ -2,6 +2,7 @@
 #pragma once
 
 #include <aqueth/density.hpp>
+#include <aqueth/freezing.hpp>
 
 #include "comparison.hpp"
 

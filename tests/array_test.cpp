@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <aqueth/array.hpp>
+#include <aqueth/freezing.hpp>
 
 #include "expect_range_error.hpp"
 
