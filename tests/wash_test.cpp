@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
+#include <aqueth/density.hpp>
 #include <aqueth/specific_gravity.hpp>
 #include <aqueth/wash.hpp>
 

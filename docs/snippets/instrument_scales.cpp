@@ -2,6 +2,7 @@
 // One spirit, many instruments: what each shows in it, and what each reading leads back to.
 #include <aqueth/hydrometer.hpp>
 #include <aqueth/specific_gravity.hpp>
+#include <aqueth/strength.hpp>
 
 #include <cstdio>
 
