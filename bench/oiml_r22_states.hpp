@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
-#include <aqueth/density.hpp>
+#include <aqueth/composition.hpp>
+#include <aqueth/correlation/oiml_r22.hpp>
+#include <aqueth/freezing.hpp>
+#include <aqueth/units.hpp>
 
 #include "comparison.hpp"
 

@@ -1,5 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <aqueth/array.hpp>
+#include <aqueth/density.hpp>
+#include <aqueth/freezing.hpp>
+#include <aqueth/strength.hpp>
 
 #include "expect_range_error.hpp"
 

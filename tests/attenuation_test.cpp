@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <aqueth/attenuation.hpp>
+#include <aqueth/density.hpp>
+#include <aqueth/specific_gravity.hpp>
 
 #include "expect_range_error.hpp"
 

@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: BSL-1.0
 // Published corrections are checked in published/glass_hydrometer_test.cpp and
 // published/us_gauging_manual_test.cpp.
+#include <aqueth/density.hpp>
+#include <aqueth/freezing.hpp>
 #include <aqueth/hydrometer.hpp>
+#include <aqueth/specific_gravity.hpp>
+#include <aqueth/strength.hpp>
 
 #include "expect_range_error.hpp"
 

@@ -329,7 +329,10 @@ run() {
         lots) group lots operators include/aqueth/lot_blending.hpp lot_blending properties ;;
         parcel) group parcel operators include/aqueth/parcel.hpp parcel blending ;;
         hydrometer) group hydrometer operators include/aqueth/hydrometer.hpp hydrometer ;;
+        freezing-code) group freezing-code operators include/aqueth/freezing.hpp freezing density ;;
         strength) group strength operators include/aqueth/strength.hpp strength published/us_gauging_manual ;;
+        weighing) group weighing operators include/aqueth/weighing.hpp weighing published/us_gauging_manual ;;
+        specific-gravity) group specific-gravity operators include/aqueth/specific_gravity.hpp specific_gravity ;;
         attenuation) group attenuation operators include/aqueth/attenuation.hpp attenuation published/sugar_solution ;;
         caloric) group caloric operators include/aqueth/caloric.hpp caloric ;;
         heating) group heating operators include/aqueth/still/heating.hpp heating ;;
@@ -366,7 +369,8 @@ run() {
 if (($# == 0)); then
     set -- r22 gibbs raoult saturation freezing water its90 virial heat-capacity sugar wash atmosphere constants \
         label-figures instrument-figures r22-code formulas saturation-code gibbs-code equilibrium-code vapour enthalpy-code \
-        blending lots parcel hydrometer strength attenuation caloric heating measured-equilibrium uncertainty \
+        blending lots parcel hydrometer freezing-code strength weighing specific-gravity \
+        attenuation caloric heating measured-equilibrium uncertainty \
         monte-carlo conformity labelling instruments column batch-still still-estimate planted
 fi
 for name in "$@"; do run "$name"; done

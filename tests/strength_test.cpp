@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-// Published tables of strengths and specific gravities are checked in published/.
+// Published tables of strengths are checked in published/.
 #include <aqueth/strength.hpp>
 
 #include "expect_range_error.hpp"
@@ -7,7 +7,6 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <limits>
 #include <random>
 
 namespace aqueth {
@@ -81,56 +80,6 @@ TEST(Strength, RefusesMoreThanPureEthanol) {
     auto const error =
         expect_range_error([] { to<mass_fraction>(grams_per_100_millilitres(79.5)); }, "mass concentration");
     EXPECT_NEAR(error.upper(), 78.924, 5e-4);
-}
-
-TEST(SpecificGravity, OfWaterIsOneAtTheSameTemperature) {
-    for (medium const in_what : {medium::vacuum, medium::air}) {
-        gravity_reference const reference{fahrenheit(60.0), fahrenheit(60.0), in_what};
-        EXPECT_EQ(specific_gravity_of(mass_fraction(0.0), reference).value(), 1.0);
-    }
-}
-
-TEST(SpecificGravity, ThereAndBackCloses) {
-    for (medium const in_what : {medium::vacuum, medium::air}) {
-        gravity_reference const reference{celsius(25.0), celsius(4.0), in_what};
-        for (double w = 0.0; w <= 1.0; w += 0.01) {
-            auto const gravity = specific_gravity_of(mass_fraction(w), reference);
-            EXPECT_NEAR(mass_fraction_from_specific_gravity(gravity, reference).value(), w, 1e-14);
-        }
-    }
-}
-
-TEST(SpecificGravity, AirMakesALightLiquidLighter) {
-    gravity_reference const vacuum{celsius(20.0), celsius(20.0), medium::vacuum};
-    gravity_reference const air{celsius(20.0), celsius(20.0), medium::air};
-    EXPECT_LT(specific_gravity_of(mass_fraction(1.0), air), specific_gravity_of(mass_fraction(1.0), vacuum));
-}
-
-TEST(SpecificGravity, RefusesTheImpossible) {
-    gravity_reference const reference{};
-    expect_range_error([&] { mass_fraction_from_specific_gravity(specific_gravity(0.7), reference); },
-                       "density");
-    expect_range_error([] { specific_gravity(0.1); }, "specific gravity");
-    expect_range_error([] { specific_gravity{std::numeric_limits<double>::quiet_NaN()}; },
-                       "specific gravity");
-    expect_range_error(
-        [] {
-            specific_gravity_of(by_mass(50.0), gravity_reference{celsius(20.0), celsius(-1.0)});
-        },
-        "temperature");
-}
-
-TEST(WeighingInAir, WaterSeemsATenthOfAPercentLighter) {
-    // OIML D 28 conventions: (1 - 1.2/998.2)/(1 - 1.2/8000)
-    auto const rho = density(mass_fraction(0.0), celsius(20.0));
-    EXPECT_NEAR(in(balance_indication(1.0 * kilogram, rho), gram), 998.948, 5e-4);
-    EXPECT_NEAR(density_in_air(rho).value(), 997.151, 5e-4);
-    EXPECT_NEAR(in(mass_from_balance(balance_indication(1.3 * kilogram, rho), rho), kilogram), 1.3, 1e-15);
-    expect_range_error([] { balance_indication(1.0 * kilogram, 1.0 * kilogram_per_cubic_metre); }, "density");
-    for (double const bad : {-1.0, std::numeric_limits<double>::quiet_NaN()}) {
-        expect_range_error([&] { balance_indication(bad * kilogram, rho); }, "mass");
-        expect_range_error([&] { mass_from_balance(bad * kilogram, rho); }, "indication");
-    }
 }
 
 }  // namespace

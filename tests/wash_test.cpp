@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
+#include <aqueth/density.hpp>
+#include <aqueth/specific_gravity.hpp>
 #include <aqueth/wash.hpp>
 
 #include "expect_range_error.hpp"

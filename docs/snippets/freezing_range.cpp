@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 // Where the freezing line cuts the range of OIML R 22.
-#include <aqueth/density.hpp>
+#include <aqueth/correlation/freezing_point.hpp>
+#include <aqueth/freezing.hpp>
 #include <aqueth/strength.hpp>
 
 #include <cstdio>

@@ -34,14 +34,17 @@
 #include <aqueth/parcel.hpp>        // mass, composition, temperature
 #include <aqueth/wash.hpp>          // a parcel with dissolved extract; gravities
 // properties of a mixture, typed with units
-#include <aqueth/atmosphere.hpp>     // air pressure at an altitude
-#include <aqueth/boiling_curve.hpp>  // boiling at one pressure, tabulated, with the enthalpies
-#include <aqueth/caloric.hpp>        // heat capacity, heat of mixing, enthalpies
-#include <aqueth/density.hpp>  // density and its inverse, expansion, molar and excess volume, freezing point
+#include <aqueth/atmosphere.hpp>          // air pressure at an altitude
+#include <aqueth/boiling_curve.hpp>       // boiling at one pressure, tabulated, with the enthalpies
+#include <aqueth/caloric.hpp>             // heat capacity, heat of mixing, enthalpies
+#include <aqueth/density.hpp>             // density and its inverse, expansion, molar and excess volume
 #include <aqueth/equilibrium.hpp>         // bubble and dew points, azeotrope, flash, activity
 #include <aqueth/equilibrium_curve.hpp>   // the equilibrium at one pressure, tabulated
-#include <aqueth/strength.hpp>            // every basis into every other; specific gravity; weighing in air
+#include <aqueth/freezing.hpp>            // freezing point
+#include <aqueth/specific_gravity.hpp>    // relative densities, in vacuo and in air
+#include <aqueth/strength.hpp>            // every basis into every other
 #include <aqueth/vapour_uncertainty.hpp>  // how sure the strength of a vapour is
+#include <aqueth/weighing.hpp>            // what a balance shows in air
 // words
 #include <aqueth/composition.hpp>  // the strong types of strength
 #include <aqueth/error.hpp>        // the one error type

@@ -9,6 +9,7 @@
 #include <aqueth/equilibrium.hpp>
 #include <aqueth/equilibrium_curve.hpp>
 #include <aqueth/error.hpp>
+#include <aqueth/freezing.hpp>
 #include <aqueth/hydrometer.hpp>
 #include <aqueth/model/vapour_liquid.hpp>
 #include <aqueth/numeric/array_loop.hpp>

@@ -5,8 +5,10 @@
 #include <aqueth/correlation/balling.hpp>
 #include <aqueth/correlation/excise_notice_226.hpp>
 #include <aqueth/correlation/fermentation.hpp>
+#include <aqueth/density.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/numeric/root.hpp>
+#include <aqueth/specific_gravity.hpp>
 #include <aqueth/units.hpp>
 #include <aqueth/wash.hpp>
 

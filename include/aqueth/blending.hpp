@@ -5,6 +5,7 @@
 #include <aqueth/composition.hpp>
 #include <aqueth/correlation/oiml_r22.hpp>
 #include <aqueth/error.hpp>
+#include <aqueth/freezing.hpp>
 #include <aqueth/liquid.hpp>
 #include <aqueth/parcel.hpp>
 #include <aqueth/strength.hpp>

@@ -3,7 +3,6 @@
 
 #include <aqueth/composition.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
-#include <aqueth/density.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/model/enthalpy.hpp>
 #include <aqueth/model/excess_gibbs.hpp>

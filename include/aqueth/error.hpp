@@ -137,6 +137,10 @@ template <std::derived_from<std::runtime_error> Error>
 
 namespace detail {
 
+/// What rounding may put a temperature below a freezing point, or a density outside the pure liquids', that
+/// was itself computed: far below anything measurable, so that "there and back" works at the very edge.
+inline constexpr double rounding = 1e-9;
+
 // Out of line, so that a check costs its comparisons and nothing else.
 template <class Argument>
 [[noreturn, gnu::cold, gnu::noinline]] void

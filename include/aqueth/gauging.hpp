@@ -2,9 +2,11 @@
 #pragma once
 
 #include <aqueth/composition.hpp>
+#include <aqueth/density.hpp>
 #include <aqueth/parcel.hpp>
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
+#include <aqueth/weighing.hpp>
 
 namespace aqueth {
 

@@ -5,7 +5,9 @@
 #include <aqueth/correlation/glass_expansion.hpp>
 #include <aqueth/density.hpp>
 #include <aqueth/error.hpp>
+#include <aqueth/freezing.hpp>
 #include <aqueth/parcel.hpp>
+#include <aqueth/specific_gravity.hpp>
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
 

@@ -2,7 +2,7 @@
 #pragma once
 
 #include <aqueth/composition.hpp>
-#include <aqueth/density.hpp>
+#include <aqueth/freezing.hpp>
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
 

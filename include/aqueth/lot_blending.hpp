@@ -4,6 +4,7 @@
 #include <aqueth/blending.hpp>
 #include <aqueth/composition.hpp>
 #include <aqueth/correlation/oiml_r22.hpp>
+#include <aqueth/density.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/parcel.hpp>
 #include <aqueth/strength.hpp>

@@ -4,6 +4,7 @@
 #include <aqueth/composition.hpp>
 #include <aqueth/density.hpp>
 #include <aqueth/error.hpp>
+#include <aqueth/freezing.hpp>
 #include <aqueth/liquid.hpp>
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>

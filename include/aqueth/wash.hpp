@@ -7,10 +7,11 @@
 #include <aqueth/correlation/sucrose_density.hpp>
 #include <aqueth/density.hpp>
 #include <aqueth/error.hpp>
+#include <aqueth/freezing.hpp>
 #include <aqueth/hydrometer.hpp>
 #include <aqueth/numeric/root.hpp>
 #include <aqueth/parcel.hpp>
-#include <aqueth/strength.hpp>
+#include <aqueth/specific_gravity.hpp>
 #include <aqueth/units.hpp>
 
 #include <algorithm>

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
 // Bottles that hold their label volume at 20 °C, filled from spirit at 22 °C.
 #include <aqueth/bottling.hpp>
+#include <aqueth/density.hpp>
+#include <aqueth/weighing.hpp>
 
 #include <cstdio>
 

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: BSL-1.0
 // Diluting to a strength: the mass of water, the product, how to check it.
 #include <aqueth/blending.hpp>
+#include <aqueth/density.hpp>
 #include <aqueth/hydrometer.hpp>
+#include <aqueth/weighing.hpp>
 
 #include <cstdio>
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
 // One spirit, many instruments: what each shows in it, and what each reading leads back to.
 #include <aqueth/hydrometer.hpp>
+#include <aqueth/specific_gravity.hpp>
+#include <aqueth/strength.hpp>
 
 #include <cstdio>
 

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: BSL-1.0
 // Density and specific gravity of one spirit, in vacuo and in air, and the way back.
+#include <aqueth/density.hpp>
+#include <aqueth/specific_gravity.hpp>
 #include <aqueth/strength.hpp>
+#include <aqueth/weighing.hpp>
 
 #include <cstdio>
 

@@ -6,6 +6,7 @@
 #include "published/table.hpp"
 
 #include <aqueth/blending.hpp>
+#include <aqueth/specific_gravity.hpp>
 #include <aqueth/strength.hpp>
 
 #include <gtest/gtest.h>

@@ -5,7 +5,7 @@
 #include "published/deviations.hpp"
 #include "published/table.hpp"
 
-#include <aqueth/density.hpp>
+#include <aqueth/freezing.hpp>
 
 #include <cmath>
 #include <gtest/gtest.h>

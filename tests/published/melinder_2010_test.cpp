@@ -6,6 +6,7 @@
 #include "published/table.hpp"
 
 #include <aqueth/density.hpp>
+#include <aqueth/freezing.hpp>
 
 #include <cmath>
 #include <cstdio>

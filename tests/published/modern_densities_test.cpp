@@ -8,6 +8,7 @@
 
 #include <aqueth/correlation/its90.hpp>
 #include <aqueth/density.hpp>
+#include <aqueth/freezing.hpp>
 #include <aqueth/strength.hpp>
 
 #include <cmath>

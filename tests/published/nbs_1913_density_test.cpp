@@ -7,6 +7,7 @@
 #include "published/table.hpp"
 
 #include <aqueth/density.hpp>
+#include <aqueth/specific_gravity.hpp>
 #include <aqueth/strength.hpp>
 
 #include <gtest/gtest.h>

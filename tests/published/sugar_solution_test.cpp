@@ -8,7 +8,10 @@
 #include <aqueth/attenuation.hpp>
 #include <aqueth/correlation/nbs_1942_brix.hpp>
 #include <aqueth/correlation/sucrose_density.hpp>
+#include <aqueth/density.hpp>
 #include <aqueth/numeric/root.hpp>
+#include <aqueth/specific_gravity.hpp>
+#include <aqueth/weighing.hpp>
 
 #include <gtest/gtest.h>
 

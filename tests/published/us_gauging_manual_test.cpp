@@ -6,6 +6,7 @@
 #include "published/deviations.hpp"
 #include "published/table.hpp"
 
+#include <aqueth/density.hpp>
 #include <aqueth/gauging.hpp>
 #include <aqueth/hydrometer.hpp>
 

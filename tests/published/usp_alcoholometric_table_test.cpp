@@ -5,6 +5,7 @@
 #include "published/deviations.hpp"
 #include "published/table.hpp"
 
+#include <aqueth/specific_gravity.hpp>
 #include <aqueth/strength.hpp>
 
 #include <gtest/gtest.h>

@@ -10,7 +10,9 @@
 #include <aqueth/density.hpp>
 #include <aqueth/gauging.hpp>
 #include <aqueth/hydrometer.hpp>
+#include <aqueth/specific_gravity.hpp>
 #include <aqueth/strength.hpp>
+#include <aqueth/weighing.hpp>
 
 #include <cstdio>
 #include <gtest/gtest.h>

@@ -5,7 +5,6 @@
 #include <aqueth/composition.hpp>
 #include <aqueth/correlation/gas_constant.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
-#include <aqueth/density.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/numeric/root.hpp>
 #include <aqueth/numeric/runge_kutta.hpp>
