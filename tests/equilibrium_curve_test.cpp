@@ -61,6 +61,32 @@ TEST(EquilibriumCurve, PureLiquidsAreTheirOwnVapour) {
     EXPECT_EQ(curve.pressure(), standard_atmosphere);
 }
 
+TEST(EquilibriumCurve, PlainNumbersAreThoseOfTheQuantities) {
+    for (double const p : {5.0, 101.325, 190.0}) {
+        equilibrium_curve const curve(p * kilopascal);
+        for (int i = 0; i <= 1000; ++i) {
+            double const x = std::pow(i / 1000.0, 2);
+            EXPECT_EQ(curve.vapour(x), curve.vapour(mole_fraction(x)).value()) << x;
+            EXPECT_NEAR(curve.temperature(x), curve.temperature(mole_fraction(x)).kelvin(), 1e-12) << x;
+            EXPECT_NEAR(curve.vapour_with_slope(x).value, curve.vapour(x), 1e-15) << x;
+            EXPECT_NEAR(curve.temperature_with_slope(x).value, curve.temperature(x), 1e-12) << x;
+            EXPECT_NEAR(curve.liquid(curve.vapour(x)), x, 1e-11) << x;
+        }
+    }
+}
+
+TEST(EquilibriumCurve, SlopesAreThoseOfTheCurve) {
+    equilibrium_curve const curve(standard_atmosphere);
+    for (double const x : {1e-4, 0.01, 0.1, 0.4, 0.8, 0.95}) {
+        double const h = 1e-6 * (x < 0.5 ? x : 1.0);
+        double const dy = (curve.vapour(x + h) - curve.vapour(x - h)) / (2.0 * h);
+        EXPECT_NEAR(curve.vapour_with_slope(x).slope, dy, 1e-5 * std::abs(dy)) << x;
+        double const wide = 1e-4 * (x < 0.5 ? x : 1.0);  // kelvins have fewer digits behind the point
+        double const dt = (curve.temperature(x + wide) - curve.temperature(x - wide)) / (2.0 * wide);
+        EXPECT_NEAR(curve.temperature_with_slope(x).slope, dt, 1e-4 * std::abs(dt) + 1e-3) << x;
+    }
+}
+
 TEST(EquilibriumCurve, RefusesPressuresAtWhichSomeMixtureIsOutsideTheModel) {
     for (double const bad : {0.0, 1.0, 250.0, std::numeric_limits<double>::quiet_NaN()}) {
         test::expect_range_error([&] { equilibrium_curve{bad * kilopascal}; }, "pressure");

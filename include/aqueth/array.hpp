@@ -443,14 +443,11 @@ struct vapour_operation {
         bits<double> any = 0;
         AQUETH_EACH_OF_BLOCK(i) {
             bool const inside = x[i] >= 0.0 && x[i] <= 1.0;
-            any |= out.set(
-                i, {curve->vapour(mole_fraction(inside ? x[i] : 0.0)).value(), outside(x[i], 0.0, 1.0)});
+            any |= out.set(i, {curve->vapour(inside ? x[i] : 0.0), outside(x[i], 0.0, 1.0)});
         }
         return any;
     }
-    double careful(double x) const {
-        return x >= 0.0 && x <= 1.0 ? curve->vapour(mole_fraction(x)).value() : nothing<double>;
-    }
+    double careful(double x) const { return x >= 0.0 && x <= 1.0 ? curve->vapour(x) : nothing<double>; }
 };
 
 /// What a liquid boils at, or gives off, by the model itself.

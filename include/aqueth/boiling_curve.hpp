@@ -7,7 +7,6 @@
 #include <aqueth/model/excess_gibbs.hpp>
 #include <aqueth/numeric/cubic_table.hpp>
 #include <aqueth/numeric/polynomial.hpp>
-#include <aqueth/numeric/root.hpp>
 #include <aqueth/units.hpp>
 
 #include <concepts>
@@ -54,7 +53,7 @@ public:
     explicit boiling_curve(equilibrium_curve equilibrium)
         : equilibrium_(checked(std::move(equilibrium))), heats_([this](double x) { return heats_at(x); }) {}
 
-    /// @return the equilibrium alone, in quantities
+    /// @return the equilibrium alone
     equilibrium_curve const& equilibrium() const { return equilibrium_; }
     /// @return the pressure of the curve
     units::pressure pressure() const { return equilibrium_.pressure(); }
@@ -73,18 +72,10 @@ public:
     }
     /// @param y vapour
     /// @return liquid that gives it: the inverse of `vapour`
-    double liquid(double y) const {
-        auto const miss = [&](double x) {
-            auto const at = vapour_with_slope(x);
-            return numeric::value_and_slope<double>{at.value - y, at.slope};
-        };
-        return numeric::bracketed_newton(miss, 0.0, 1.0, y < 0.8 ? 0.5 * y * y : y, 1e-14);
-    }
+    double liquid(double y) const { return equilibrium_.liquid(y); }
     /// @param x liquid
     /// @return boiling temperature, K
-    double temperature(double x) const {
-        return equilibrium_.table_.value(x, equilibrium_curve::degrees) + 273.15;
-    }
+    double temperature(double x) const { return equilibrium_.temperature(x); }
     /// @param x liquid
     /// @return enthalpy of the boiling liquid, J/mol, and its derivative with respect to x
     numeric::value_and_slope<double> liquid_enthalpy(double x) const {
@@ -108,16 +99,16 @@ private:
     /// enthalpies of the boiling liquid and of the vapour at its dew point, both of composition x
     table::row heats_at(double x) const {
         namespace heat = model::enthalpy;
-        auto const boils = equilibrium_.table_.value_and_slope_at(x, equilibrium_curve::degrees);
-        double const t = boils.value + 273.15;
+        auto const boils = equilibrium_.temperature_with_slope(x);
+        double const t = boils.value;
         auto const mixing = model::excess_gibbs::enthalpy(x, t);
         double const exchange =
             heat::ethanol_liquid(t) + mixing.ethanol - heat::water_liquid(t) - mixing.water;
         double const liquid_slope = exchange + heat::liquid_heat_capacity(x, t) * boils.slope;
 
         double const below = liquid(x);
-        auto const condenses = equilibrium_.table_.value_and_slope_at(below, equilibrium_curve::degrees);
-        double const dew = condenses.value + 273.15;
+        auto const condenses = equilibrium_.temperature_with_slope(below);
+        double const dew = condenses.value;
         double const dew_slope = condenses.slope / vapour_with_slope(below).slope;
         auto const enthalpy = [&](double h) {  // h from here along the dew line
             return heat::vapour(x + h, dew + h * dew_slope, pressure().value());

@@ -5,12 +5,35 @@
 #include <aqueth/equilibrium.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/numeric/cubic_table.hpp>
+#include <aqueth/numeric/polynomial.hpp>
+#include <aqueth/numeric/root.hpp>
 #include <aqueth/units.hpp>
 
 #include <cmath>
 #include <cstddef>
 
 namespace aqueth {
+
+namespace detail {
+
+/// The liquid that gives a vapour: the inverse of a curve of vapour over liquid.
+/// @param vapour_with_slope callable: mole fraction of the liquid -> that of the vapour, and its derivative
+/// @param y                 mole fraction of the vapour
+/// @param strongest         upper end of the search: 1, or the azeotrope where the curve ends there
+/// @param noise             what rounding alone can do to the vapour
+/// @return mole fraction of the liquid
+template <class Vapour>
+double liquid_below_vapour(Vapour const& vapour_with_slope, double y, double strongest, double noise) {
+    auto const miss = [&](double x) {
+        auto const at = vapour_with_slope(x);
+        return numeric::value_and_slope<double>{at.value - y, at.slope};
+    };
+    // Only a first guess: a weak liquid gives a far stronger vapour, near the azeotrope the two are alike.
+    double const guess = y < 0.8 ? 0.5 * y * y : y;
+    return numeric::bracketed_newton(miss, 0.0, strongest, guess, noise);
+}
+
+}  // namespace detail
 
 /// The equilibrium at one pressure, tabulated for an integrator's inner loop.
 ///
@@ -48,6 +71,9 @@ public:
     /// @return the pressure of the curve
     units::pressure pressure() const { return pressure_; }
 
+    /// @name Quantities
+    /// @{
+
     /// @param liquid mole fraction of the liquid
     /// @return mole fraction of the vapour over it
     mole_fraction vapour(mole_fraction liquid) const { return mole_fraction(vapour(liquid.value())); }
@@ -61,9 +87,43 @@ public:
     double relative_volatility(mole_fraction liquid) const {
         return std::exp(table_.value(liquid.value(), ln_volatility));
     }
+    /// @}
+
+    /// @name Plain numbers, for inner loops
+    /// Of x and y, the mole fractions of ethanol in liquid and vapour, 0 to 1; not checked.
+    /// @{
+
+    /// @param x liquid
+    /// @return vapour over it
+    double vapour(double x) const {
+        double const alpha = std::exp(table_.value(x, ln_volatility));
+        return alpha * x / (1.0 + (alpha - 1.0) * x);
+    }
+    /// @param x liquid
+    /// @return vapour over it, and its derivative with respect to x
+    numeric::value_and_slope<double> vapour_with_slope(double x) const {
+        auto const ln = table_.value_and_slope_at(x, ln_volatility);
+        double const alpha = std::exp(ln.value);
+        double const scale = 1.0 + (alpha - 1.0) * x;
+        return {alpha * x / scale, alpha * (1.0 + ln.slope * x * (1.0 - x)) / (scale * scale)};
+    }
+    /// @param y vapour
+    /// @return liquid that gives it: the inverse of `vapour`
+    double liquid(double y) const {
+        return detail::liquid_below_vapour([this](double x) { return vapour_with_slope(x); }, y, 1.0, 1e-14);
+    }
+    /// @param x liquid
+    /// @return boiling temperature, K
+    double temperature(double x) const { return table_.value(x, degrees) + 273.15; }
+    /// @param x liquid
+    /// @return boiling temperature, K, and its derivative with respect to x
+    numeric::value_and_slope<double> temperature_with_slope(double x) const {
+        auto const boils = table_.value_and_slope_at(x, degrees);
+        return {boils.value + 273.15, boils.slope};
+    }
+    /// @}
 
 private:
-    friend class boiling_curve;  // which asks in plain numbers
     using table = numeric::cubic_table<2>;
     static constexpr std::size_t ln_volatility = 0;  // columns of the table
     static constexpr std::size_t degrees = 1;
@@ -72,17 +132,6 @@ private:
         detail::require_vle_pressure("equilibrium curve", 0.0, p);
         detail::require_vle_pressure("equilibrium curve", 1.0, p);
         return p;
-    }
-
-    double vapour(double x) const {
-        double const alpha = std::exp(table_.value(x, ln_volatility));
-        return alpha * x / (1.0 + (alpha - 1.0) * x);
-    }
-    numeric::value_and_slope<double> vapour_with_slope(double x) const {
-        auto const ln = table_.value_and_slope_at(x, ln_volatility);
-        double const alpha = std::exp(ln.value);
-        double const scale = 1.0 + (alpha - 1.0) * x;
-        return {alpha * x / scale, alpha * (1.0 + ln.slope * x * (1.0 - x)) / (scale * scale)};
     }
 
     units::pressure pressure_;

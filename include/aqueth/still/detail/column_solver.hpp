@@ -2,6 +2,7 @@
 #pragma once
 
 #include <aqueth/boiling_curve.hpp>
+#include <aqueth/equilibrium_curve.hpp>
 #include <aqueth/numeric/polynomial.hpp>
 #include <aqueth/numeric/root.hpp>
 #include <aqueth/numeric/root_trace.hpp>
@@ -139,11 +140,8 @@ public:
 
     /// liquid in equilibrium with a vapour
     double liquid(double y) const {
-        auto const miss = [&](double x) {
-            auto const at = mixture_.vapour_with_slope(x);
-            return numeric::value_and_slope<double>{at.value - y, at.slope};
-        };
-        return numeric::bracketed_newton(miss, 0.0, azeotrope_, y < 0.8 ? 0.5 * y * y : y, 1e-14);
+        auto const vapour = [this](double x) { return mixture_.vapour_with_slope(x); };
+        return liquid_below_vapour(vapour, y, azeotrope_, 1e-14);
     }
 
     /// Climbs the stages from the still to the top vapour, if the distillate were d.
@@ -166,16 +164,15 @@ private:
     /// vapour that leaves the neck if y enters it, and its slope with respect to y
     numeric::value_and_slope<double> after_neck(double y) const {
         if (share_ == 0.0) return {y, 1.0};
-        // of the vapour over a liquid in the neck, and of both together
-        numeric::value_and_slope<double> leaves{};
-        auto const miss = [&](double x) {
-            leaves = mixture_.vapour_with_slope(x);
-            return numeric::value_and_slope<double>{share_ * x + (1.0 - share_) * leaves.value - y,
-                                                    share_ + (1.0 - share_) * leaves.slope};
+        // A liquid x in the neck and the vapour over it, both together, are the vapour that enters.
+        auto const both = [this](double x, numeric::value_and_slope<double> const& vapour) {
+            return numeric::value_and_slope<double>{share_ * x + (1.0 - share_) * vapour.value,
+                                                    share_ + (1.0 - share_) * vapour.slope};
         };
-        double const x = numeric::bracketed_newton(miss, 0.0, 1.0, y < 0.8 ? 0.5 * y * y : y, 1e-15);
-        auto const m = miss(x);
-        return {leaves.value, leaves.slope / m.slope};
+        auto const enters = [&](double x) { return both(x, mixture_.vapour_with_slope(x)); };
+        double const x = liquid_below_vapour(enters, y, 1.0, 1e-15);
+        auto const leaves = mixture_.vapour_with_slope(x);
+        return {leaves.value, leaves.slope / both(x, leaves).slope};
     }
 
     /// heat that neck and condenser take out, J/mol of the vapour that enters the neck
