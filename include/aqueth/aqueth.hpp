@@ -28,6 +28,7 @@
 #include <aqueth/gauging.hpp>       // proof, gallons and weights of the US rules
 #include <aqueth/hydrometer.hpp>    // what an instrument shows, what the liquid is
 #include <aqueth/lot_blending.hpp>  // a strength from several lots, each within limits
+#include <aqueth/liquid.hpp>        // composition and temperature, amount still open
 #include <aqueth/parcel.hpp>        // mass, composition, temperature
 #include <aqueth/wash.hpp>          // a parcel with dissolved extract; gravities
 // properties of a mixture, typed with units
