@@ -31,7 +31,7 @@ BENCHMARK(mix_two);
 
 void dilute_to_bottling_strength(benchmark::State& timing) {
     for (auto _ : timing)
-        benchmark::DoNotOptimize(dilute(spirit, by_volume(43.0), celsius(15.0), celsius(20.0)));
+        benchmark::DoNotOptimize(dilute(spirit, by_volume(43.0), water_at(celsius(15.0)), celsius(20.0)));
 }
 BENCHMARK(dilute_to_bottling_strength);
 

@@ -69,21 +69,25 @@ TEST(Mix, OrderAndGroupingDoNotMatter) {
 }
 
 TEST(Mix, RefusesNothing) {
-    expect_range_error([] { mix(std::span<parcel const>(), celsius(20.0)); }, "number of parcels");
+    expect_range_error([] { return mix(std::span<parcel const>(), celsius(20.0)); }, "number of parcels");
     expect_range_error(
         [] {
-            mix({spirit(0.0, 40.0), spirit(0.0, 50.0)}, celsius(20.0));
+            return mix({spirit(0.0, 40.0), spirit(0.0, 50.0)}, celsius(20.0));
         },
         "mass of all parcels");
-    expect_range_error([] { mix({spirit(1.0, 40.0)}, celsius(50.0)); }, "temperature");
-    expect_range_error([] { mix({spirit(1.0, 40.0), spirit(1.0, 2.0)}, celsius(-5.0)); }, "temperature");
+    expect_range_error([] { return mix({spirit(1.0, 40.0)}, celsius(50.0)); }, "temperature");
+    expect_range_error(
+        [] {
+            return mix({spirit(1.0, 40.0), spirit(1.0, 2.0)}, celsius(-5.0));
+        },
+        "temperature");
 }
 
 TEST(Mix, NamesTheTemperaturesThatWouldDoForEveryPart) {
     std::vector<parcel> const parts{spirit(1.0, 96.0), spirit(1.0, 5.0), spirit(0.0, 0.0)};
     double const coldest = freezing_point(parts[1].composition()).celsius();
     for (double const t : {50.0, 40.001, coldest - 0.001, -20.0, -273.0, nan, infinity}) {
-        range_error const error = expect_range_error([&] { mix(parts, celsius(t)); }, "temperature");
+        range_error const error = expect_range_error([&] { return mix(parts, celsius(t)); }, "temperature");
         EXPECT_EQ(error.lower(), coldest);
         EXPECT_EQ(error.upper(), 40.0);
     }
@@ -107,17 +111,17 @@ TEST(Mix, WithoutATemperatureComesOutWarmAndConservesEnthalpy) {
     EXPECT_NEAR(mix({spirit(1.0, 40.0, 40.0), spirit(1.0, 40.0, 40.0)}).product.temperature().celsius(), 40.0,
                 1e-9);
     EXPECT_EQ(mix({spirit(1.0, 96.0, -10.0), spirit(0.0, 50.0, 20.0)}).product.temperature(), celsius(-10.0));
-    EXPECT_EQ(dilute(spirit(1.0, 45.0, -10.0), by_volume(45.0), celsius(20.0)).addition.mass(),
+    EXPECT_EQ(dilute(spirit(1.0, 45.0, -10.0), by_volume(45.0), water_at(celsius(20.0))).addition.mass(),
               0.0 * kilogram);
     // too warm for the density formula, too cold for the heats
     expect_range_error(
         [] {
-            mix({spirit(1.0, 100.0, 39.0), water(1.0 * kilogram, celsius(39.0))});
+            return mix({spirit(1.0, 100.0, 39.0), water(1.0 * kilogram, celsius(39.0))});
         },
         "temperature of the mixture without loss of heat");
     expect_range_error(
         [] {
-            mix({spirit(1.0, 96.0, -5.0), water(1.0 * kilogram, celsius(20.0))});
+            return mix({spirit(1.0, 96.0, -5.0), water(1.0 * kilogram, celsius(20.0))});
         },
         "temperature of a part");
 }
@@ -126,7 +130,7 @@ TEST(Mix, SaysWhatHelpsWhenTheMixtureComesOutTooCold) {
     // Enthalpies of mixing as the model has them: strong spirit and weaker cool one another near 0 °C.
     std::vector<parcel> const parts{spirit(1.0, 50.0, 0.0), spirit(1.0, 95.0, 0.0)};
     range_error const error =
-        expect_range_error([&] { mix(parts); }, "temperature of the mixture without loss of heat");
+        expect_range_error([&] { return mix(parts); }, "temperature of the mixture without loss of heat");
     EXPECT_EQ(error.unit(), "°C");
     EXPECT_EQ(error.lower(), 0.0);
     EXPECT_EQ(error.upper(), 40.0 + 1e-9);  // what rounding is forgiven
@@ -144,18 +148,19 @@ TEST(Mix, SaysWhatHelpsWhenTheMixtureComesOutTooCold) {
 }
 
 TEST(Dilute, WithoutATemperatureComesOutWarm) {
-    auto const plan = dilute(spirit(2.0, 80.0, 25.0), by_volume(45.0), celsius(25.0));
+    auto const plan = dilute(spirit(2.0, 80.0, 25.0), by_volume(45.0), water_at(celsius(25.0)));
     EXPECT_GT(plan.product.temperature(), celsius(29.0));
     EXPECT_NEAR(plan.product.strength().percent(), 45.0, 1e-12);
-    auto const steps = dilute_in_additions(spirit(2.0, 80.0, 25.0), by_volume(45.0), 3, celsius(25.0));
+    auto const steps =
+        dilute_in_additions(spirit(2.0, 80.0, 25.0), by_volume(45.0), 3, water_at(celsius(25.0)));
     EXPECT_NEAR(steps.back().product.temperature().celsius(), plan.product.temperature().celsius(), 1e-9);
 }
 
 TEST(Dilute, ReachesTheTarget) {
     for (double from = 20.0; from <= 100.0; from += 10.0) {
         for (double to_percent = 5.0; to_percent <= from; to_percent += 5.0) {
-            auto const plan =
-                dilute(spirit(2.0, from, 28.0), by_volume(to_percent), celsius(12.0), celsius(23.0));
+            auto const plan = dilute(spirit(2.0, from, 28.0), by_volume(to_percent), water_at(celsius(12.0)),
+                                     celsius(23.0));
             EXPECT_NEAR(plan.product.strength().percent(), to_percent, 1e-12);
             EXPECT_EQ(plan.product.temperature(), celsius(23.0));
             EXPECT_EQ(plan.addition.temperature(), celsius(12.0));
@@ -165,7 +170,7 @@ TEST(Dilute, ReachesTheTarget) {
 }
 
 TEST(Dilute, ToItsOwnStrengthNeedsNoWater) {
-    auto const plan = dilute(spirit(2.0, 45.0), by_volume(45.0), celsius(20.0), celsius(20.0));
+    auto const plan = dilute(spirit(2.0, 45.0), by_volume(45.0), water_at(celsius(20.0)), celsius(20.0));
     EXPECT_EQ(plan.addition.mass().value(), 0.0);
     EXPECT_NEAR(in(plan.contraction, millilitre), 0.0, 1e-9);
 }
@@ -175,13 +180,15 @@ TEST(Dilute, ToItsOwnStrengthIsNotRefusedForTheRoundingOfAConversion) {
         for (parcel const& own :
              {spirit(1.0, 0.1 * k), parcel::of(kilogram, by_mass(0.1 * k), celsius(20.0))}) {
             auto const expect_little = [&](auto const& target) {
-                auto const plan = dilute(own, target, celsius(20.0), celsius(20.0));
+                auto const plan = dilute(own, target, water_at(celsius(20.0)), celsius(20.0));
                 EXPECT_LE(in(plan.addition.mass(), own.mass()), 1e-12 / own.composition().value());
-                auto const none = fortify(own, target, by_mass(100.0), celsius(20.0), celsius(20.0));
+                auto const none =
+                    fortify(own, target, liquid::of(by_mass(100.0), celsius(20.0)), celsius(20.0));
                 EXPECT_LE(in(none.addition.mass(), own.mass()), 1e-12 / (1.0 - own.composition().value()));
                 auto const made =
-                    make_up(litre, celsius(20.0), target, own.composition(), celsius(20.0), celsius(20.0));
-                EXPECT_LE(in(made.water.mass(), own.mass()), 1e-12 / own.composition().value());
+                    make_up(litre, celsius(20.0), target, liquid::of(own.composition(), celsius(20.0)),
+                            water_at(celsius(20.0)));
+                EXPECT_LE(in(made.diluent.mass(), own.mass()), 1e-12 / own.composition().value());
             };
             expect_little(own.strength());
             expect_little(own.strength<us_proof>());
@@ -190,36 +197,65 @@ TEST(Dilute, ToItsOwnStrengthIsNotRefusedForTheRoundingOfAConversion) {
     }
     // What is more than rounding is refused, and the message shows the difference.
     range_error const error = expect_range_error(
-        [] { dilute(spirit(1.0, 40.0), by_volume(40.0 + 1e-9), celsius(20.0)); }, "target strength");
+        [] { return dilute(spirit(1.0, 40.0), by_volume(40.0 + 1e-9), water_at(celsius(20.0))); },
+        "target strength");
     EXPECT_NE(std::string(error.what()).find("strength 40.000000001 % vol"), std::string::npos)
         << error.what();
 }
 
 TEST(Dilute, TakesTheTargetInAnyBasis) {
-    auto const by_proof = dilute(spirit(2.0, 80.0), proof(90.0), celsius(20.0), celsius(20.0));
+    auto const by_proof = dilute(spirit(2.0, 80.0), proof(90.0), water_at(celsius(20.0)), celsius(20.0));
     EXPECT_NEAR(by_proof.product.strength<us_proof>().degrees(), 90.0, 1e-12);
-    auto const massed = dilute(spirit(2.0, 80.0), by_mass(33.0), celsius(20.0), celsius(20.0));
+    auto const massed = dilute(spirit(2.0, 80.0), by_mass(33.0), water_at(celsius(20.0)), celsius(20.0));
     EXPECT_NEAR(massed.product.composition().percent(), 33.0, 1e-12);
 }
 
 TEST(Dilute, RefusesAStrongerOrEmptyTarget) {
     auto const error = expect_range_error(
-        [] { dilute(spirit(2.0, 60.0), by_volume(70.0), celsius(20.0), celsius(20.0)); }, "target strength");
+        [] { return dilute(spirit(2.0, 60.0), by_volume(70.0), water_at(celsius(20.0)), celsius(20.0)); },
+        "target strength");
     EXPECT_NEAR(error.upper(), 60.0, 1e-9);
     EXPECT_EQ(error.unit(), "% vol at 20 °C");
-    expect_range_error([] { dilute(spirit(2.0, 60.0), by_volume(0.0), celsius(20.0), celsius(20.0)); },
-                       "target strength");
-    expect_range_error([] { dilute(spirit(2.0, 60.0), by_volume(40.0), celsius(-3.0), celsius(20.0)); },
-                       "temperature");
-    expect_range_error([] { dilute(spirit(2.0, 60.0), by_volume(40.0), celsius(20.0), celsius(nan)); },
-                       "temperature");
+    expect_range_error(
+        [] { return dilute(spirit(2.0, 60.0), by_volume(0.0), water_at(celsius(20.0)), celsius(20.0)); },
+        "target strength");
+    expect_range_error(
+        [] { return dilute(spirit(2.0, 60.0), by_volume(40.0), water_at(celsius(-3.0)), celsius(20.0)); },
+        "temperature");
+    expect_range_error(
+        [] { return dilute(spirit(2.0, 60.0), by_volume(40.0), water_at(celsius(20.0)), celsius(nan)); },
+        "temperature");
+}
+
+// A weaker spirit dilutes as water does: mixing the parts it names gives the target.
+TEST(Dilute, WithAWeakerSpirit) {
+    auto const start = spirit(2.0, 80.0);
+    auto const faints = liquid::of(by_volume(20.0), celsius(15.0));
+    auto const plan = dilute(start, by_volume(45.0), faints, celsius(20.0));
+    EXPECT_EQ(plan.addition.temperature(), celsius(15.0));
+    EXPECT_NEAR(plan.addition.strength().percent(), 20.0, 1e-12);
+    EXPECT_NEAR(mix({start, plan.addition}, celsius(20.0)).product.strength().percent(), 45.0, 1e-12);
+    EXPECT_GT(plan.addition.mass(),
+              dilute(start, by_volume(45.0), water_at(celsius(15.0)), celsius(20.0)).addition.mass());
+    auto const made = make_up(10.0 * litre, celsius(20.0), by_volume(45.0), start.liquid(), faints);
+    EXPECT_NEAR(mix({made.spirit, made.diluent}, celsius(20.0)).product.strength().percent(), 45.0, 1e-12);
+    EXPECT_NEAR(in(made.product.volume(), litre), 10.0, 1e-12);
+    expect_range_error([&] { return dilute(start, by_volume(20.0), faints); }, "target strength");
+}
+
+TEST(Dilute, RefusesAStrongerDiluent) {
+    auto const strong = liquid::of(by_volume(90.0), celsius(20.0));
+    auto const start = spirit(2.0, 80.0);
+    expect_range_error([&] { return dilute(start, by_volume(85.0), strong); }, "strength of the diluent");
+    expect_range_error([&] { return make_up(litre, celsius(20.0), by_volume(85.0), start.liquid(), strong); },
+                       "strength of the diluent");
 }
 
 TEST(DiluteInAdditions, EndsWhereOneAdditionEnds) {
     auto const start = spirit(2.0, 80.0, 24.0);
-    auto const steps = dilute_in_additions(start, by_volume(40.0), 4, celsius(18.0), celsius(22.0));
+    auto const steps = dilute_in_additions(start, by_volume(40.0), 4, water_at(celsius(18.0)), celsius(22.0));
     ASSERT_EQ(steps.size(), 4u);
-    auto const whole = dilute(start, by_volume(40.0), celsius(18.0), celsius(22.0));
+    auto const whole = dilute(start, by_volume(40.0), water_at(celsius(18.0)), celsius(22.0));
     EXPECT_NEAR(steps.back().product.strength().percent(), 40.0, 1e-12);
     EXPECT_NEAR(steps.back().product.mass().value(), whole.product.mass().value(), 1e-14);
     double added = 0.0;
@@ -233,14 +269,17 @@ TEST(DiluteInAdditions, EndsWhereOneAdditionEnds) {
     EXPECT_NEAR(added, whole.addition.mass().value(), 1e-14);
     for (int const bad : {0, -1, 1001}) {
         expect_range_error(
-            [&] { dilute_in_additions(start, by_volume(40.0), bad, celsius(18.0), celsius(22.0)); },
+            [&] {
+                return dilute_in_additions(start, by_volume(40.0), bad, water_at(celsius(18.0)),
+                                           celsius(22.0));
+            },
             "number of additions");
     }
 }
 
 TEST(Fortify, ReachesTheTarget) {
-    auto const plan =
-        fortify(spirit(5.0, 12.0), by_volume(18.0), by_volume(96.0), celsius(20.0), celsius(20.0));
+    auto const plan = fortify(spirit(5.0, 12.0), by_volume(18.0), liquid::of(by_volume(96.0), celsius(20.0)),
+                              celsius(20.0));
     EXPECT_NEAR(plan.product.strength().percent(), 18.0, 1e-12);
     EXPECT_NEAR(plan.addition.strength().percent(), 96.0, 1e-12);
     EXPECT_DOUBLE_EQ(plan.product.mass().value(), (spirit(5.0, 12.0).mass() + plan.addition.mass()).value());
@@ -248,47 +287,51 @@ TEST(Fortify, ReachesTheTarget) {
 
 TEST(Fortify, RefusesWhatTheStockCannotReach) {
     auto const fortify_to = [](double target) {
-        return fortify(spirit(5.0, 12.0), by_volume(target), by_volume(60.0), celsius(20.0), celsius(20.0));
+        return fortify(spirit(5.0, 12.0), by_volume(target), liquid::of(by_volume(60.0), celsius(20.0)),
+                       celsius(20.0));
     };
-    expect_range_error([&] { fortify_to(61.0); }, "target strength");
-    expect_range_error([&] { fortify_to(11.0); }, "target strength");
-    expect_range_error([&] { fortify_to(60.0); }, "stronger spirit, above the target by");
+    expect_range_error([&] { return fortify_to(61.0); }, "target strength");
+    expect_range_error([&] { return fortify_to(11.0); }, "target strength");
+    expect_range_error([&] { return fortify_to(60.0); }, "stronger spirit, above the target by");
     auto const error = expect_range_error(
-        [] { fortify(spirit(5.0, 12.0), by_volume(11.0), by_volume(10.0), celsius(20.0), celsius(20.0)); },
+        [] {
+            return fortify(spirit(5.0, 12.0), by_volume(11.0), liquid::of(by_volume(10.0), celsius(20.0)),
+                           celsius(20.0));
+        },
         "strength of the stronger spirit");
     EXPECT_NEAR(error.lower(), 12.0, 1e-9);
     EXPECT_NEAR(error.upper(), 100.0, 1e-9);
 }
 
 TEST(MakeUp, GivesTheVolumeAndTheStrength) {
-    auto const plan =
-        make_up(10.0 * litre, celsius(20.0), by_volume(40.0), by_volume(92.0), celsius(26.0), celsius(14.0));
+    auto const plan = make_up(10.0 * litre, celsius(20.0), by_volume(40.0),
+                              liquid::of(by_volume(92.0), celsius(26.0)), water_at(celsius(14.0)));
     EXPECT_NEAR(in(plan.product.volume(), litre), 10.0, 1e-13);
     EXPECT_NEAR(plan.product.strength().percent(), 40.0, 1e-12);
     EXPECT_NEAR(plan.spirit.strength().percent(), 92.0, 1e-12);
     EXPECT_EQ(plan.spirit.temperature(), celsius(26.0));
-    EXPECT_EQ(plan.water.temperature(), celsius(14.0));
+    EXPECT_EQ(plan.diluent.temperature(), celsius(14.0));
     // the same plan the other way round
-    auto const check = dilute(plan.spirit, by_volume(40.0), celsius(14.0), celsius(20.0));
-    EXPECT_NEAR(check.addition.mass().value(), plan.water.mass().value(), 1e-13);
+    auto const check = dilute(plan.spirit, by_volume(40.0), water_at(celsius(14.0)), celsius(20.0));
+    EXPECT_NEAR(check.addition.mass().value(), plan.diluent.mass().value(), 1e-13);
 }
 
 TEST(MakeUp, OfWaterFromWaterTakesNoOther) {
-    auto const made =
-        make_up(10.0 * litre, celsius(20.0), by_volume(0), by_volume(0), celsius(20.0), celsius(14.0));
+    auto const made = make_up(10.0 * litre, celsius(20.0), by_volume(0),
+                              liquid::of(by_volume(0), celsius(20.0)), water_at(celsius(14.0)));
     EXPECT_NEAR(in(made.spirit.volume(), litre), 10.0, 1e-12);
-    EXPECT_EQ(made.water.mass().value(), 0.0);
+    EXPECT_EQ(made.diluent.mass().value(), 0.0);
 }
 
 TEST(MakeUp, RefusesTheImpossible) {
     auto const make = [](double litres, double target, double stock) {
-        return make_up(litres * litre, celsius(20.0), by_volume(target), by_volume(stock), celsius(20.0),
-                       celsius(20.0));
+        return make_up(litres * litre, celsius(20.0), by_volume(target),
+                       liquid::of(by_volume(stock), celsius(20.0)), water_at(celsius(20.0)));
     };
-    expect_range_error([&] { make(1.0, 60.0, 50.0); }, "target strength");
-    expect_range_error([&] { make(-1.0, 40.0, 50.0); }, "volume");
-    expect_range_error([&] { make(infinity, 40.0, 50.0); }, "volume");
-    expect_range_error([&] { make(nan, 40.0, 50.0); }, "volume");
+    expect_range_error([&] { return make(1.0, 60.0, 50.0); }, "target strength");
+    expect_range_error([&] { return make(-1.0, 40.0, 50.0); }, "volume");
+    expect_range_error([&] { return make(infinity, 40.0, 50.0); }, "volume");
+    expect_range_error([&] { return make(nan, 40.0, 50.0); }, "volume");
 }
 
 }  // namespace

@@ -18,7 +18,7 @@ namespace aqueth::test {
 template <class Call>
 range_error expect_range_error(Call const& call, std::string const& argument) {
     try {
-        call();
+        static_cast<void>(call());
     } catch (range_error const& error) {
         EXPECT_EQ(error.argument(), argument) << error.what();
         bool const inside = error.lower() <= error.value() && error.value() <= error.upper();

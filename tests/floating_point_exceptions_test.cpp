@@ -69,8 +69,8 @@ TEST_F(FloatingPointExceptions, NoneInOperations) {
     EXPECT_EQ(raised([] {
                   auto const spirit = parcel::of(at_run_time(2.0) * litre, by_volume(80), celsius(20));
                   auto const nothing = parcel::of(at_run_time(0.0) * litre, by_volume(80), celsius(20));
-                  dilute(spirit, by_volume(40), celsius(15));
-                  mix({spirit, nothing});
+                  static_cast<void>(dilute(spirit, by_volume(40), water_at(celsius(15))));
+                  static_cast<void>(mix({spirit, nothing}));
                   fill_bottles(spirit, 0.7 * litre);
                   std::vector<lot> const lots{{spirit, {}},
                                               {parcel::of(3.0 * litre, by_volume(30), celsius(20)), {}}};

@@ -66,16 +66,20 @@ TEST(Parcel, MayBeEmpty) {
 
 TEST(Parcel, RefusesWhatCannotBe) {
     for (double const bad : {-1e-9, nan, infinity, -infinity}) {
-        expect_range_error([&] { parcel::of(bad * litre, by_volume(40.0), celsius(20.0)); }, "volume");
-        expect_range_error([&] { parcel::of(bad * kilogram, by_volume(40.0), celsius(20.0)); }, "mass");
-        expect_range_error([&] { water(bad * kilogram, celsius(20.0)); }, "mass");
-        expect_range_error([&] { water(1.0 * kilogram, celsius(20.0)).with_mass(bad * kilogram); }, "mass");
+        expect_range_error([&] { return parcel::of(bad * litre, by_volume(40.0), celsius(20.0)); }, "volume");
+        expect_range_error([&] { return parcel::of(bad * kilogram, by_volume(40.0), celsius(20.0)); },
+                           "mass");
+        expect_range_error([&] { return water(bad * kilogram, celsius(20.0)); }, "mass");
+        expect_range_error([&] { return water(1.0 * kilogram, celsius(20.0)).with_mass(bad * kilogram); },
+                           "mass");
     }
     for (double const bad : {-21.0, 41.0, nan}) {
-        expect_range_error([&] { parcel::of(1.0 * litre, by_volume(40.0), celsius(bad)); }, "temperature");
-        expect_range_error([&] { parcel::of(1.0 * kilogram, by_volume(40.0), celsius(bad)); }, "temperature");
+        expect_range_error([&] { return parcel::of(1.0 * litre, by_volume(40.0), celsius(bad)); },
+                           "temperature");
+        expect_range_error([&] { return parcel::of(1.0 * kilogram, by_volume(40.0), celsius(bad)); },
+                           "temperature");
     }
-    expect_range_error([] { water(1.0 * kilogram, celsius(-0.5)); }, "temperature");  // ice
+    expect_range_error([] { return water(1.0 * kilogram, celsius(-0.5)); }, "temperature");  // ice
     auto const weak = parcel::of(1.0 * litre, by_volume(10.0), celsius(5.0));
     expect_range_error([&] { static_cast<void>(weak.at(celsius(-10.0))); }, "temperature");
     expect_range_error([&] { static_cast<void>(weak.volume(celsius(-10.0))); }, "temperature");

@@ -114,7 +114,7 @@ TEST(Properties, NothingAddedChangesNothing) {
     for (int k = 0; k < tries; ++k) {
         parcel const spirit = random.spirit(1.0);
         expect_same(mix({spirit, random.spirit().with_mass(units::mass())}).product, spirit);
-        expect_same(dilute(spirit, spirit.composition(), at_20).product, spirit);
+        expect_same(dilute(spirit, spirit.composition(), water_at(at_20)).product, spirit);
         expect_same(spirit.at(celsius(35)).at(spirit.temperature()), spirit);
     }
 }
@@ -125,9 +125,9 @@ TEST(Properties, DilutingInTwoStepsIsDilutingOnce) {
         parcel const spirit = random.spirit(40.0);
         auto const half_way = by_volume(random.number(25.0, 40.0)),
                    target = by_volume(random.number(5.0, 25.0));
-        adjustment const once = dilute(spirit, target, at_20, at_20);
-        adjustment const first = dilute(spirit, half_way, at_20, at_20);
-        adjustment const second = dilute(first.product, target, at_20, at_20);
+        adjustment const once = dilute(spirit, target, water_at(at_20), at_20);
+        adjustment const first = dilute(spirit, half_way, water_at(at_20), at_20);
+        adjustment const second = dilute(first.product, target, water_at(at_20), at_20);
         expect_same(second.product, once.product);
         EXPECT_NEAR(in(first.addition.mass() + second.addition.mass(), once.addition.mass()), 1.0, 1e-12);
     }
@@ -137,9 +137,11 @@ TEST(Properties, FortifyingUndoesDiluting) {
     any random;
     for (int k = 0; k < tries; ++k) {
         parcel const spirit = random.spirit(30.0, 90.0);
-        parcel const weak = dilute(spirit, by_volume(random.number(5.0, 30.0)), at_20, at_20).product;
-        parcel const back =
-            fortify(weak, spirit.composition(), by_volume(random.number(91.0, 100.0)), at_20, at_20).product;
+        parcel const weak =
+            dilute(spirit, by_volume(random.number(5.0, 30.0)), water_at(at_20), at_20).product;
+        parcel const back = fortify(weak, spirit.composition(),
+                                    liquid::of(by_volume(random.number(91.0, 100.0)), at_20), at_20)
+                                .product;
         EXPECT_NEAR(back.composition().value(), spirit.composition().value(), 1e-12);
         EXPECT_GE(back.mass(), weak.mass());
     }
@@ -150,8 +152,8 @@ TEST(Properties, WeakerNeedsMoreWater) {
     for (int k = 0; k < tries; ++k) {
         parcel const spirit = random.spirit(60.0);
         double const stronger = random.number(10.0, 59.0), weaker = random.number(1.0, stronger - 0.01);
-        EXPECT_GT(dilute(spirit, by_volume(weaker), at_20, at_20).addition.mass(),
-                  dilute(spirit, by_volume(stronger), at_20, at_20).addition.mass());
+        EXPECT_GT(dilute(spirit, by_volume(weaker), water_at(at_20), at_20).addition.mass(),
+                  dilute(spirit, by_volume(stronger), water_at(at_20), at_20).addition.mass());
     }
 }
 

@@ -22,7 +22,7 @@ std::vector<double> a_bit_of_everything(boiling_curve const& shared, double perc
     std::vector<double> seen;
     auto const spirit = parcel::of(2.0 * litre, by_volume(percent), celsius(20));
     seen.push_back(alcoholometer().reading(spirit.at(celsius(25))).percent());
-    seen.push_back(dilute(spirit, by_volume(20), celsius(15)).product.volume().value());
+    seen.push_back(dilute(spirit, by_volume(20), water_at(celsius(15))).product.volume().value());
     std::array<lot, 2> const lots{{{spirit}, {water(3.0 * kilogram, celsius(20))}}};
     seen.push_back(blend_to_strength(lots, by_volume(22), celsius(20)).product.mass().value());
     seen.push_back(bubble_point(by_volume(percent), standard_atmosphere).temperature.celsius());

@@ -132,8 +132,8 @@ TEST(Wash, MixingAddsMasses) {
     auto const stretched = mix(a, wash::of(water(5.0 * kilogram, celsius(20))), celsius(20));
     EXPECT_NEAR(stretched.extract().degrees(), 100.0 * in(a.solids(), a.mass() + 5.0 * kilogram), 1e-12);
     auto const empty = wash::of(parcel::of(0.0 * litre, by_volume(9.0), celsius(20)));
-    expect_range_error([&] { mix(empty, empty, celsius(20)); }, "mass of all parcels");
-    expect_range_error([&] { mix(a, b, celsius(60)); }, "temperature");
+    expect_range_error([&] { return mix(empty, empty, celsius(20)); }, "mass of all parcels");
+    expect_range_error([&] { return mix(a, b, celsius(60)); }, "temperature");
 }
 
 TEST(TrueGravity, UndoesTheTemperature) {

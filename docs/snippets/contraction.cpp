@@ -16,7 +16,7 @@ int main() {
         for (double const from : before) {
             if (target >= from) break;  // from here on the spirits are too weak
             auto const spirit = parcel::of(1.0 * litre, by_volume(from), celsius(20.0));
-            auto const plan = dilute(spirit, by_volume(target), celsius(20.0), celsius(20.0));
+            auto const plan = dilute(spirit, by_volume(target), water_at(celsius(20.0)), celsius(20.0));
             std::printf("%8.1f", in(plan.contraction, millilitre));
         }
         std::printf("\n");

@@ -13,11 +13,12 @@ int main() {
     auto const meter = alcoholometer{};
     auto const spirit =
         parcel::of(2.00 * litre, meter.strength(by_volume(84.0), celsius(31.0)), celsius(31.0));
-    auto const water_at = celsius(15.0);
+    auto const water = water_at(celsius(15.0));
     auto const mixture_at = celsius(22.0);
-    auto const plan = dilute(spirit, by_volume(45.0), water_at, mixture_at);
+    auto const plan = dilute(spirit, by_volume(45.0), water, mixture_at);
 
-    auto const on_balance = balance_indication(plan.addition.mass(), density(mass_fraction(0.0), water_at));
+    auto const on_balance =
+        balance_indication(plan.addition.mass(), density(water.composition(), water.temperature()));
     std::printf("water, mass          %.1f g\n", in(plan.addition.mass(), gram));
     std::printf("  a balance shows    %.1f g\n", in(on_balance, gram));
     std::printf("  or measure         %.1f mL at 15 °C\n", in(plan.addition.volume(), millilitre));

@@ -10,7 +10,8 @@ int main() {
     auto const spirit = parcel::of(2.00 * litre, by_volume(80.8), celsius(31.0));
     std::printf("addition   water, g   then %% vol\n");
     int number = 0;
-    for (auto const& step : dilute_in_additions(spirit, by_volume(45.0), 4, celsius(15.0), celsius(22.0))) {
+    for (auto const& step :
+         dilute_in_additions(spirit, by_volume(45.0), 4, water_at(celsius(15.0)), celsius(22.0))) {
         std::printf("%5d %13.1f %11.2f\n", ++number, in(step.addition.mass(), gram),
                     step.product.strength().percent());
     }

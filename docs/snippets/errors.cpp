@@ -27,8 +27,8 @@ int main() {
     ask([&] { density(by_mass(40.0), celsius(55.0)); });
     ask([&] { density(by_mass(10.0), celsius(-8.0)); });
     ask([&] { alcoholometer{}.strength(by_volume(99.0), celsius(-5.0)); });
-    ask([&] { dilute(spirit, by_volume(70.0), celsius(15.0), celsius(20.0)); });
-    ask([&] { parcel::of(-1.0 * litre, by_volume(40.0), celsius(20.0)); });
+    ask([&] { return dilute(spirit, by_volume(70.0), water_at(celsius(15.0)), celsius(20.0)); });
+    ask([&] { return parcel::of(-1.0 * litre, by_volume(40.0), celsius(20.0)); });
     ask([&] { proof(std::numeric_limits<double>::quiet_NaN()); });
     // [body]
 }

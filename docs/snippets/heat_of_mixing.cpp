@@ -22,7 +22,7 @@ int main() {
         std::printf("%19.0f         ", from);
         for (double const target : {60.0, 50.0, 40.0, 30.0, 20.0, 10.0}) {
             auto const spirit = parcel::of(1.0 * litre, by_volume(from), celsius(20.0));
-            auto const fresh = dilute(spirit, by_volume(target), celsius(20.0)).product;
+            auto const fresh = dilute(spirit, by_volume(target), water_at(celsius(20.0))).product;
             std::printf("%7.1f  ", fresh.temperature().celsius());
         }
         std::printf("\n");

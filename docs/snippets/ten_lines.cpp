@@ -9,7 +9,7 @@ int main() {
     auto const meter = alcoholometer{};                                   // % vol at 20 °C, soda-lime glass
     auto const actual = meter.strength(by_volume(84.0), celsius(31.0));   // it shows 84 in spirit of 31 °C
     auto const spirit = parcel::of(2.00 * litre, actual, celsius(31.0));  // two litres of it, still warm
-    auto const plan = dilute(spirit, by_volume(45.0), celsius(15.0), celsius(22.0));  // water, mixture
+    auto const plan = dilute(spirit, by_volume(45.0), water_at(celsius(15.0)), celsius(22.0));
 
     std::printf("true strength      %.2f %% vol\n", actual.percent());
     std::printf("mass of water      %.3f kg\n", in(plan.addition.mass(), kilogram));

@@ -16,7 +16,7 @@ int main() {
     };
     auto const warmth = [](std::span<double const> x) {
         auto const spirit = parcel::of(2.0 * litre, by_volume(x[0]), celsius(x[1]));
-        return dilute(spirit, by_volume(45.0), celsius(x[2])).product.temperature().celsius();
+        return dilute(spirit, by_volume(45.0), water_at(celsius(x[2]))).product.temperature().celsius();
     };
     auto const budget = propagate_by_differences(warmth, inputs);
     for (auto const& line : budget.lines) {

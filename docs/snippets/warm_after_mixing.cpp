@@ -10,7 +10,8 @@ int main() {
     using namespace aqueth;
     auto const meter = alcoholometer{};
     auto const spirit = parcel::of(2.00 * litre, by_volume(80.8), celsius(20.0));
-    auto const plan = dilute(spirit, by_volume(45.0), celsius(20.0));  // no temperature of the mixture given
+    auto const plan =
+        dilute(spirit, by_volume(45.0), water_at(celsius(20.0)));  // no temperature of the mixture given
     parcel const fresh = plan.product;
     parcel const cooled = fresh.at(celsius(20.0));
 
@@ -26,7 +27,7 @@ int main() {
     std::printf("45 in the warm liquid means %.1f %% vol\n", too_weak);
 
     // The same with the water from the cellar
-    auto const cool = dilute(spirit, by_volume(45.0), celsius(8.0)).product;
+    auto const cool = dilute(spirit, by_volume(45.0), water_at(celsius(8.0))).product;
     std::printf("with water of 8 °C the mixture is at %.1f °C\n", cool.temperature().celsius());
 
     // Lots of nearly one strength hardly warm each other

@@ -27,6 +27,7 @@
 #include <aqueth/bottling.hpp>      // fill volume and number of bottles
 #include <aqueth/gauging.hpp>       // proof, gallons and weights of the US rules
 #include <aqueth/hydrometer.hpp>    // what an instrument shows, what the liquid is
+#include <aqueth/liquid.hpp>        // composition and temperature, amount still open
 #include <aqueth/lot_blending.hpp>  // a strength from several lots, each within limits
 #include <aqueth/parcel.hpp>        // mass, composition, temperature
 #include <aqueth/wash.hpp>          // a parcel with dissolved extract; gravities

@@ -114,6 +114,7 @@ enum class argument {
     strength_of_the_charge,
     strength_of_the_distillate,
     strength_of_the_distillate_to_keep,
+    strength_of_the_diluent,
     strength_of_the_stronger_spirit,
     strength_that_is_kept,
     stronger_spirit_above_the_target_by,
@@ -254,6 +255,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::strength_of_the_charge: return "strength of the charge";
     case argument::strength_of_the_distillate: return "strength of the distillate";
     case argument::strength_of_the_distillate_to_keep: return "strength of the distillate to keep";
+    case argument::strength_of_the_diluent: return "strength of the diluent";
     case argument::strength_of_the_stronger_spirit: return "strength of the stronger spirit";
     case argument::strength_that_is_kept: return "strength that is kept";
     case argument::stronger_spirit_above_the_target_by: return "stronger spirit, above the target by";

@@ -6,6 +6,7 @@
 #include <aqueth/correlation/oiml_r22.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/freezing.hpp>
+#include <aqueth/liquid.hpp>
 #include <aqueth/parcel.hpp>
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
@@ -20,7 +21,7 @@
 namespace aqueth {
 
 /// The outcome of a mixing: what it gives, and how much less volume that is than the parts had.
-struct blend {
+struct [[nodiscard]] blend {
     parcel product;  ///< the mixture, at the temperature asked for
     /// what plain addition of the parts' volumes, at the product's temperature, would say
     units::volume sum_of_volumes;
@@ -123,7 +124,7 @@ inline blend mix(std::initializer_list<parcel> parts,
 }
 
 /// A mixing that brings a parcel to a strength by adding one other liquid.
-struct adjustment : blend {
+struct [[nodiscard]] adjustment : blend {
     parcel addition;  ///< what to add: weigh its mass, or measure its volume at its temperature
 };
 
@@ -143,112 +144,126 @@ constexpr mass_fraction reachable(char const* property, Target target, mass_frac
     return mass_fraction(std::clamp(w, weakest.value(), strongest.value()));
 }
 
-/// weakest product of a dilution; less would need boundless water
-inline constexpr mass_fraction nearly_water{1e-6};
+/// how far above the diluent's mass fraction a product must be; closer would need boundless diluent
+inline constexpr double least_above_diluent = 1e-6;
 
-inline adjustment adjust(parcel const& liquid, parcel const& addition,
+/// Raises a range_error unless a diluent is no stronger than what it dilutes.
+template <strength_basis Target>
+constexpr void require_weaker(char const* property, mass_fraction diluent, mass_fraction spirit) {
+    if (diluent <= spirit) return;
+    raise(range_error(property, argument::strength_of_the_diluent, to<Target>(diluent).number(), Target::unit,
+                      to<Target>(mass_fraction(0.0)).number(), to<Target>(spirit).number(),
+                      "no higher than that of the spirit"));
+}
+
+inline adjustment adjust(parcel const& start, parcel const& addition,
                          std::optional<units::temperature> product_temperature) {
-    return {mix({liquid, addition}, product_temperature), addition};
+    return {mix({start, addition}, product_temperature), addition};
 }
 
 }  // namespace detail
 
-/// Dilutes a parcel with water to a strength.
+/// Dilutes a parcel with water, or with a weaker spirit, to a strength.
 /// @param spirit              parcel to dilute
-/// @param target              strength wanted, in any basis, not above that of the spirit
-/// @param water_temperature   temperature at which the water is measured, 0 to 40 °C
+/// @param target              strength wanted, in any basis, above that of the diluent and not above that of
+///                            the spirit
+/// @param diluent             what is added: `water_at(celsius(15))`, or a weaker liquid
 /// @param product_temperature temperature of the mixture when it is used or measured, 0 to 40 °C; left out,
-///                            as it comes out without loss of heat (see `mix`)
-/// @return water to add (`addition`), product, contraction
-/// @throws range_error if the target is above the spirit's strength or (practically) zero, or a temperature
-///         is outside its range
+///                            what it warms to without loss of heat (see `mix`)
+/// @return diluent to add (`addition`), product, contraction
+/// @throws range_error if the diluent is stronger than the spirit, the target is above the spirit's strength or
+///         not above the diluent's, or the temperature is outside its range
 /// @par Accuracy
-/// The mass of water is exact; its error is that of the strength of the spirit.
+/// The mass to add is exact; its error is that of the strengths.
 template <strength_basis Target>
-adjustment dilute(parcel const& spirit, Target target, units::temperature water_temperature,
+adjustment dilute(parcel const& spirit, Target target, liquid const& diluent,
                   std::optional<units::temperature> product_temperature = std::nullopt) {
-    mass_fraction const w = detail::reachable("dilution", target, detail::nearly_water, spirit.composition(),
-                                              "water only weakens: no higher than the spirit itself");
-    units::mass const mass = spirit.mass() * (spirit.composition().value() / w.value() - 1.0);
-    return detail::adjust(spirit, water(mass, water_temperature), product_temperature);
+    detail::require_weaker<Target>("dilution", diluent.composition(), spirit.composition());
+    double const added = diluent.composition().value();
+    mass_fraction const w = detail::reachable(
+        "dilution", target, mass_fraction((std::min)(added + detail::least_above_diluent, 1.0)),
+        spirit.composition(),
+        added == 0.0 ? "water only weakens: no higher than the spirit itself"
+                     : "above the diluent, no higher than the spirit itself");
+    double const share = (spirit.composition().value() - w.value()) / (w.value() - added);
+    return detail::adjust(spirit, parcel::of(share * spirit.mass(), diluent), product_temperature);
 }
 
 /// Strengthens a parcel with a stronger spirit.
 /// @param weak                parcel to fortify
 /// @param target              strength wanted, in any basis, from that of the parcel to below that of the
 ///                            stronger spirit
-/// @param stock_strength      strength of the stronger spirit, in any basis
-/// @param stock_temperature   temperature at which the stronger spirit is measured, -20 to 40 °C
-/// @param product_temperature temperature of the mixture when it is used or measured, to 40 °C; left out, as
-///                            it comes out without loss of heat (see `mix`)
+/// @param stock               the stronger spirit, at the temperature at which it is measured
+/// @param product_temperature temperature of the mixture when it is used or measured, to 40 °C; left out,
+///                            what it warms to without loss of heat (see `mix`)
 /// @return stronger spirit to add (`addition`), product, contraction
 /// @throws range_error if the stronger spirit is weaker than the parcel, the target cannot be reached, or a
 ///         temperature is outside its range
-template <strength_basis Target, strength_basis Stock>
-adjustment fortify(parcel const& weak, Target target, Stock stock_strength,
-                   units::temperature stock_temperature,
+template <strength_basis Target>
+adjustment fortify(parcel const& weak, Target target, liquid const& stock,
                    std::optional<units::temperature> product_temperature = std::nullopt) {
-    auto const stock = to<mass_fraction>(stock_strength);
-    if (stock < weak.composition()) {
+    mass_fraction const strongest = stock.composition();
+    if (strongest < weak.composition()) {
         raise(range_error("fortification", argument::strength_of_the_stronger_spirit,
-                          to<Target>(stock).number(), Target::unit, to<Target>(weak.composition()).number(),
-                          to<Target>(mass_fraction(1.0)).number(), "no lower than that of the parcel"));
+                          to<Target>(strongest).number(), Target::unit,
+                          to<Target>(weak.composition()).number(), to<Target>(mass_fraction(1.0)).number(),
+                          "no lower than that of the parcel"));
     }
     mass_fraction const w =
-        detail::reachable("fortification", target, weak.composition(), stock,
+        detail::reachable("fortification", target, weak.composition(), strongest,
                           "between the parcel's own strength and that of the stronger spirit");
-    double const room = stock.value() - w.value();
+    double const room = strongest.value() - w.value();
     require_range("fortification", argument::stronger_spirit_above_the_target_by, 100.0 * room,
                   mass_fraction::unit, 1e-4, 100.0, "no finite amount reaches its own strength");
     units::mass const mass = weak.mass() * ((w.value() - weak.composition().value()) / room);
-    return detail::adjust(weak, parcel::of(mass, stock, stock_temperature), product_temperature);
+    return detail::adjust(weak, parcel::of(mass, stock), product_temperature);
 }
 
-/// A volume made up from a spirit and water.
-struct preparation : blend {
-    parcel spirit;  ///< spirit to take
-    parcel water;   ///< water to take
+/// A volume made up from a spirit and water, or a weaker liquid.
+struct [[nodiscard]] preparation : blend {
+    parcel spirit;   ///< spirit to take
+    parcel diluent;  ///< diluent to take
 };
 
-/// Makes a given volume of a given strength from a stronger stock.
+/// Makes a given volume of a given strength from a stronger stock and water, or a weaker liquid.
 /// @param volume              volume wanted, at `product_temperature`
 /// @param product_temperature temperature at which that volume is meant, 0 to 40 °C
-/// @param target              strength wanted, in any basis, not above that of the stock
-/// @param stock_strength      strength of the stock, in any basis
-/// @param stock_temperature   temperature at which the stock is measured, -20 to 40 °C
-/// @param water_temperature   temperature at which the water is measured, 0 to 40 °C
-/// @return spirit and water to take, product, contraction
-/// @throws range_error if the target is above the stock's strength, the volume is negative or not finite, or
-///         a temperature is outside its range
-template <strength_basis Target, strength_basis Stock>
+/// @param target              strength wanted, in any basis, from that of the diluent to that of the stock
+/// @param stock               the stock, at the temperature at which it is measured
+/// @param diluent             what is added: `water_at(celsius(15))`, or a weaker liquid
+/// @return spirit and diluent to take, product, contraction
+/// @throws range_error if the target is not between the strengths of the two, the volume is negative or not
+///         finite, or the temperature is outside its range
+template <strength_basis Target>
 preparation make_up(units::volume volume, units::temperature product_temperature, Target target,
-                    Stock stock_strength, units::temperature stock_temperature,
-                    units::temperature water_temperature) {
-    auto const stock = to<mass_fraction>(stock_strength);
-    mass_fraction const w =
-        detail::reachable("making up", target, mass_fraction(0.0), stock, "no higher than the stock itself");
+                    liquid const& stock, liquid const& diluent) {
+    detail::require_weaker<Target>("making up", diluent.composition(), stock.composition());
+    mass_fraction const w = detail::reachable("making up", target, diluent.composition(), stock.composition(),
+                                              "no lower than the diluent, no higher than the stock itself");
     units::mass const mass = parcel::of(volume, w, product_temperature).mass();
-    double const share = stock.value() > 0.0 ? w.value() / stock.value() : 1.0;
-    parcel const spirit = parcel::of(share * mass, stock, stock_temperature);
-    parcel const added = water((1.0 - share) * mass, water_temperature);
+    double const weakest = diluent.composition().value();
+    double const room = stock.composition().value() - weakest;
+    double const share = room > 0.0 ? (w.value() - weakest) / room : 1.0;
+    parcel const spirit = parcel::of(share * mass, stock);
+    parcel const added = parcel::of((1.0 - share) * mass, diluent);
     return {mix({spirit, added}, product_temperature), spirit, added};
 }
 
-/// Dilutes in several equal additions of water, as is done to keep a spirit from clouding or warming.
+/// Dilutes in several equal additions, as is done to keep a spirit from clouding or warming.
 /// @param spirit              parcel to dilute
 /// @param target              strength after the last addition, in any basis, not above that of the spirit
 /// @param additions           number of equal additions, 1 to 1000
-/// @param water_temperature   temperature at which the water is measured, 0 to 40 °C
+/// @param diluent             what is added: `water_at(celsius(15))`, or a weaker liquid
 /// @param product_temperature temperature of the mixture when it is measured, 0 to 40 °C; left out, each
 ///                            addition warms it without loss of heat (see `mix`)
 /// @return one adjustment an addition, each starting from the product of the one before
 /// @throws range_error as `dilute`, or if the number of additions is outside its range
 template <strength_basis Target>
 std::vector<adjustment>
-dilute_in_additions(parcel const& spirit, Target target, int additions, units::temperature water_temperature,
+dilute_in_additions(parcel const& spirit, Target target, int additions, liquid const& diluent,
                     std::optional<units::temperature> product_temperature = std::nullopt) {
     require_range("dilution", argument::number_of_additions, additions, "", 1.0, 1000.0);
-    adjustment const whole = dilute(spirit, target, water_temperature, product_temperature);
+    adjustment const whole = dilute(spirit, target, diluent, product_temperature);
     parcel const portion = whole.addition.with_mass(whole.addition.mass() / static_cast<double>(additions));
     std::vector<adjustment> steps;
     parcel current = spirit;

@@ -5,6 +5,7 @@
 #include <aqueth/density.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/freezing.hpp>
+#include <aqueth/liquid.hpp>
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
 
@@ -18,7 +19,7 @@ namespace aqueth {
 /// because mass is conserved in mixing and warming and volume is not.
 /// @par Source
 /// Volumes and strengths by volume @ref source_oiml_r22; proof gallons @ref source_us_gauging
-class parcel {
+class [[nodiscard]] parcel {
 public:
     /// @param mass        mass (true mass, in vacuo), 0 or more
     /// @param strength    strength in any basis
@@ -41,6 +42,20 @@ public:
         auto const w = to<aqueth::mass_fraction>(strength);
         return parcel(volume * density(w, temperature), w, temperature);
     }
+    /// @param mass mass, 0 or more
+    /// @param kind composition and temperature
+    /// @return the parcel
+    /// @throws range_error if the mass is negative or not finite
+    static constexpr parcel of(units::mass mass, aqueth::liquid const& kind) {
+        return parcel(mass, kind.composition(), kind.temperature());
+    }
+    /// @param volume volume as measured at the liquid's temperature, 0 or more
+    /// @param kind   composition and temperature
+    /// @return the parcel
+    /// @throws range_error if the volume is negative or not finite
+    static constexpr parcel of(units::volume volume, aqueth::liquid const& kind) {
+        return of(volume, kind.composition(), kind.temperature());
+    }
 
     /// @return mass
     constexpr units::mass mass() const { return mass_; }
@@ -52,6 +67,8 @@ public:
     constexpr mass_fraction composition() const { return composition_; }
     /// @return temperature
     constexpr units::temperature temperature() const { return temperature_; }
+    /// @return the same liquid without its amount
+    constexpr aqueth::liquid liquid() const { return aqueth::liquid::of(composition_, temperature_); }
 
     /// @tparam Basis the basis wanted; alcoholic strength by volume at 20 °C unless given
     /// @return strength in that basis

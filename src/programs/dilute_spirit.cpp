@@ -110,7 +110,7 @@ template <strength_basis Target>
 void bring_to(Target target, task& t) {
     mass_fraction const w = t.spirit_strength();
     auto const mixture_at = read_any_temperature(t.mixture_at);
-    auto const water_at = read_water_temperature(t.water_at);
+    liquid const water = water_at(read_water_temperature(t.water_at));
     auto const attributed = [&t](auto const& mixing) {
         return on_behalf_of({{argument::temperature, t.mixture_at},
                              {argument::target_strength, t.target},
@@ -119,23 +119,24 @@ void bring_to(Target target, task& t) {
                             mixing);
     };
     if (t.make.present) {
-        parcel const sample = make_parcel(kilogram, w, t.temperature);
+        liquid const stock = make_parcel(kilogram, w, t.temperature).liquid();
         auto const plan = attributed([&] {
-            dilute(sample, target, water_at, mixture_at);  // what --amount refuses, --make refuses
-            return make_up(read_volume(t.make), mixture_at, target, w, sample.temperature(), water_at);
+            // what --amount refuses, --make refuses
+            static_cast<void>(dilute(parcel::of(kilogram, stock), target, water, mixture_at));
+            return make_up(read_volume(t.make), mixture_at, target, stock, water);
         });
         t.add("the spirit", plan.spirit);
-        t.add("water", plan.water);
+        t.add("water", plan.diluent);
         t.text.gap();
         t.part("spirit", "spirit", plan.spirit);
-        t.part("water", "water", plan.water);
-        return t.finish(plan, {plan.spirit, plan.water});
+        t.part("water", "water", plan.diluent);
+        return t.finish(plan, {plan.spirit, plan.diluent});
     }
     parcel const spirit = make_parcel(read_amount(t.amount), w, t.temperature);
     if (t.stronger.present) {
-        parcel const stock = make_parcel(kilogram, composition(read_strength(t.stronger)), t.stronger_at);
-        auto const plan = attributed(
-            [&] { return fortify(spirit, target, stock.composition(), stock.temperature(), mixture_at); });
+        liquid const stock =
+            make_parcel(kilogram, composition(read_strength(t.stronger)), t.stronger_at).liquid();
+        auto const plan = attributed([&] { return fortify(spirit, target, stock, mixture_at); });
         t.add("the stronger spirit", plan.addition);
         t.text.gap();
         t.part("spirit", "spirit", spirit);
@@ -144,8 +145,8 @@ void bring_to(Target target, task& t) {
     }
     int const times = read_count(t.additions, 1000);
     auto const steps =
-        attributed([&] { return dilute_in_additions(spirit, target, times, water_at, mixture_at); });
-    auto const plan = dilute(spirit, target, water_at, mixture_at);
+        attributed([&] { return dilute_in_additions(spirit, target, times, water, mixture_at); });
+    auto const plan = dilute(spirit, target, water, mixture_at);
     t.add("water", steps.front().addition, times);
     t.text.gap();
     t.part("spirit", "spirit", spirit);

@@ -415,7 +415,7 @@ void run(session& s) {
         volume_fraction const aim = to<volume_fraction>(composition(read_strength(target)));
         m.target = aim.value();
         adjustment const plan =
-            on_behalf_of(target, [&] { return dilute(spirit, aim, celsius(20), celsius(20)); });
+            on_behalf_of(target, [&] { return dilute(spirit, aim, water_at(celsius(20)), celsius(20)); });
         addition = plan.addition;
         amount const read_interval = read_amount(interval);
         if (!std::holds_alternative<units::mass>(read_interval))

@@ -124,7 +124,7 @@ content water_table(wording const& words, side const& columns, given const& amou
             result[k] = cells.ask([&] {
                 parcel const water = std::visit(
                     [&](auto const& target) {
-                        return dilute(*spirit, target, t, words.reference_temperature()).addition;
+                        return dilute(*spirit, target, water_at(t), words.reference_temperature()).addition;
                     },
                     targets[k]);
                 return by_mass ? in(balance_indication_of(water), words.us ? pound : kilogram)

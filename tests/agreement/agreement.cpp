@@ -92,7 +92,7 @@ void properties_and_operations() {
     show("heat_capacity", functions,
          specific_heat_capacity(by_mass(run_time(31.0)), celsius(run_time(25.0))).value());
 
-    auto const plan = dilute(spirit, by_volume(run_time(45.0)), celsius(run_time(15.0)));
+    auto const plan = dilute(spirit, by_volume(run_time(45.0)), water_at(celsius(run_time(15.0))));
     show("water_to_add", functions, plan.addition.mass().value());
     show("temperature_of_mixture", iterations, plan.product.temperature().celsius());
     show("contraction", iterations, plan.contraction.value());

@@ -61,18 +61,20 @@ void adjustments(bytes& in) {
         HOSTILE_NEAR(a.product.composition().value(), target.value(), 1e-12);
         require_sum(a, kg + a.addition.mass().value(), pure + a.addition.ethanol().value());
     };
-    if (auto const a = unless_refused([&] { return dilute(*start, target, added, t); })) reached(*a);
-    if (auto const a =
-            unless_refused([&] { return fortify(*start, target, mass_fraction(stock), added, t); }))
+    if (auto const a = unless_refused([&] { return dilute(*start, target, water_at(added), t); }))
+        reached(*a);
+    if (auto const a = unless_refused(
+            [&] { return fortify(*start, target, liquid::of(mass_fraction(stock), added), t); }))
         reached(*a);
     int const additions = in.choice(20);
     auto const steps =
-        unless_refused([&] { return dilute_in_additions(*start, target, additions, added, t); });
+        unless_refused([&] { return dilute_in_additions(*start, target, additions, water_at(added), t); });
     if (steps && ordinary(kg))
         HOSTILE_NEAR(steps->back().product.composition().value(), target.value(), 1e-11);
     double const litres = in.number(0.0, 100.0);
     auto const made = unless_refused([&] {
-        return make_up(litres * litre, t.value_or(celsius(20)), target, mass_fraction(stock), added, added);
+        return make_up(litres * litre, t.value_or(celsius(20)), target,
+                       liquid::of(mass_fraction(stock), added), water_at(added));
     });
     if (made && litres > 1e-100 && litres < 1e100) {
         HOSTILE_NEAR(aqueth::in(made->product.volume(), litre), litres, 1e-11 * litres);

@@ -30,7 +30,7 @@ TEST(MeasurementModel, GivesWhatTheTypedFunctionsGive) {
         }
     }
     auto const spirit = parcel::of(2.0 * kilogram, by_mass(74.0), celsius(25.0));
-    auto const plan = dilute(spirit, by_mass(38.0), celsius(15.0), celsius(20.0));
+    auto const plan = dilute(spirit, by_mass(38.0), water_at(celsius(15.0)), celsius(20.0));
     double const water = model::water_to_add(2.0, 0.74, 0.38);
     EXPECT_NEAR(water, in(plan.addition.mass(), kilogram), 1e-14);
     EXPECT_NEAR(model::diluted(2.0, 0.74, water), 0.38, 1e-15);
@@ -127,7 +127,8 @@ TEST(Dilution, DerivativesAgreeWithDifferencesOfTheTypedFunctions) {
         auto const shown = by_volume(x[dilution::reading] + x[dilution::meter] + x[dilution::level]);
         auto const actual = alcoholometer(x[dilution::glass] * per_kelvin).strength(shown, t);
         auto const spirit = parcel::of((x[dilution::volume] + x[dilution::measure]) * millilitre, actual, t);
-        return in(dilute(spirit, by_volume(45.0), celsius(15.0), celsius(22.0)).addition.mass(), kilogram);
+        return in(dilute(spirit, by_volume(45.0), water_at(celsius(15.0)), celsius(22.0)).addition.mass(),
+                  kilogram);
     };
     auto const by_differences = propagate_by_differences(typed, inputs);
     auto const exact = propagate(water_to_add, inputs);

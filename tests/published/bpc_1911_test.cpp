@@ -37,10 +37,11 @@ TEST(Bpc1911, DiluteAlcohols) {
     for (auto const& row : t.rows()) {
         auto const target = by_volume<at_15_5_celsius>(row["target_volume_percent"]);
         auto const stock = by_volume<at_15_5_celsius>(90.0);
-        auto const made = make_up(100.0 * litre, reference, target, stock, reference, reference);
+        auto const made =
+            make_up(100.0 * litre, reference, target, liquid::of(stock, reference), water_at(reference));
         auto const cell = row.text("target_volume_percent") + " % vol";
         alcohol.add(cell, in(made.spirit.volume(), litre), row.printed("alcohol_90_volumes"));
-        added.add(cell, in(made.water.volume(), litre), row.printed("water_volumes"));
+        added.add(cell, in(made.diluent.volume(), litre), row.printed("water_volumes"));
         gravity.add(cell, specific_gravity_of(made.product.composition(), {reference, reference}).value(),
                     row.printed("sg_15_5_15_5"));
         EXPECT_NEAR(in(made.product.volume(), litre), 100.0, 1e-9);

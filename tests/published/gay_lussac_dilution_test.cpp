@@ -43,7 +43,8 @@ double strength_reached(table::row const& row) {
 // water the library would add
 double water_volumes(table::row const& row) {
     auto const target = by_volume<at_15_celsius>(row["target_volume_percent"]);
-    auto const plan = dilute(hundred_litres(row["initial_volume_percent"]), target, reference, reference);
+    auto const plan =
+        dilute(hundred_litres(row["initial_volume_percent"]), target, water_at(reference), reference);
     return in(plan.addition.volume(), litre);
 }
 

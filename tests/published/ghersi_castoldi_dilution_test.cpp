@@ -74,7 +74,7 @@ TEST(GhersiCastoldiDilution, WaterByWeight) {
         auto const spirit =
             parcel::of(100.0 * gram, by_volume<at_17_5_celsius>(row["initial_volume_percent"]), reference);
         auto const target = by_volume<at_17_5_celsius>(row["target_volume_percent"]);
-        d.add(printed(row), in(dilute(spirit, target, reference, reference).addition.mass(), gram),
+        d.add(printed(row), in(dilute(spirit, target, water_at(reference), reference).addition.mass(), gram),
               row.printed("water_g_per_100_g"));
     }
     EXPECT_EQ(d.cells(), 95);

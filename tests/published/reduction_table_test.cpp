@@ -43,7 +43,8 @@ TEST(ReductionTable, WaterVolumes) {
             continue;
         }
         auto const target = by_volume<at_60_fahrenheit>(row["target_volume_percent"]);
-        auto const plan = dilute(hundred_litres(row["initial_volume_percent"]), target, reference, reference);
+        auto const plan =
+            dilute(hundred_litres(row["initial_volume_percent"]), target, water_at(reference), reference);
         double const volumes = in(plan.addition.volume(), litre);
         d.add(printed(row), volumes, row.printed("water_volumes_per_100"));
         double const digit = std::pow(10.0, -row.printed("water_volumes_per_100").decimals);

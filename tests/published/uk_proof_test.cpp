@@ -34,9 +34,9 @@ protected:
 
     // water for 100 volumes of a strength from pure alcohol, everything measured at 60 °F
     static double water_volumes(volume_fraction_60f strength) {
-        auto const made =
-            make_up(100.0 * litre, fahrenheit(60), strength, by_mass(100), fahrenheit(60), fahrenheit(60));
-        return in(made.water.volume(), litre);
+        auto const made = make_up(100.0 * litre, fahrenheit(60), strength,
+                                  liquid::of(by_mass(100), fahrenheit(60)), water_at(fahrenheit(60)));
+        return in(made.diluent.volume(), litre);
     }
 
 private:

@@ -81,7 +81,7 @@ TEST_F(WorkedExamples, ReadingCorrection) {
 TEST_F(WorkedExamples, ReductionByWeight) {
     auto const spirit = weighed(1000, proof(200));
     EXPECT_NEAR(pounds_in_air(spirit), 1000, 1e-9);
-    auto const plan = dilute(spirit, proof(190), f60, f60);
+    auto const plan = dilute(spirit, proof(190), water_at(f60), f60);
     deviations d("us_reduction_by_weight", "lb", precision::printed());
     expect(d, "water_from_200_to_190_proof", pounds_in_air(plan.product) - 1000, 0.065);
     d.guards({.largest = 0.065});
@@ -173,11 +173,12 @@ TEST(WorkedExamplesIs2302, WeighingInAir) {
 TEST(WorkedExamplesFromMemory, Shown) {
     table const t("worked_examples_from_memory.csv");
     auto const water_in = [](double degrees) {
-        auto const made = make_up(100.0 * us_gallon, f60, proof(degrees), by_mass(100), f60, f60);
-        return in(made.water.volume(), us_gallon);
+        auto const made =
+            make_up(100.0 * us_gallon, f60, proof(degrees), liquid::of(by_mass(100), f60), water_at(f60));
+        return in(made.diluent.volume(), us_gallon);
     };
     auto const spirit = parcel::of(100.0 * us_gallon, proof(191), f60);
-    auto const plan = dilute(spirit, proof(188), f60, f60);
+    auto const plan = dilute(spirit, proof(188), water_at(f60), f60);
     double const computed[]{in(plan.addition.volume(), us_gallon), water_in(100)};
     ASSERT_EQ(t.rows().size(), 2U);
     for (std::size_t i = 0; i < 2; ++i) {
