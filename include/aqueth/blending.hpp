@@ -171,8 +171,8 @@ inline adjustment adjust(parcel const& start, parcel const& addition,
 /// @param product_temperature temperature of the mixture when it is used or measured, 0 to 40 °C; left out,
 ///                            what it warms to without loss of heat (see `mix`)
 /// @return diluent to add (`addition`), product, contraction
-/// @throws range_error if the diluent is stronger than the spirit, the target is above the spirit's strength or
-///         not above the diluent's, or the temperature is outside its range
+/// @throws range_error if the diluent is stronger than the spirit, the target is above the spirit's strength
+///         or not above the diluent's, or the temperature is outside its range
 /// @par Accuracy
 /// The mass to add is exact; its error is that of the strengths.
 template <strength_basis Target>
