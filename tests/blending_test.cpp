@@ -91,8 +91,8 @@ TEST(Mix, NamesTheTemperaturesThatWouldDoForEveryPart) {
         EXPECT_EQ(error.lower(), coldest);
         EXPECT_EQ(error.upper(), 40.0);
     }
-    EXPECT_NO_THROW(mix(parts, celsius(coldest)));
-    EXPECT_NO_THROW(mix(parts, celsius(40.0)));
+    EXPECT_NO_THROW(static_cast<void>(mix(parts, celsius(coldest))));
+    EXPECT_NO_THROW(static_cast<void>(mix(parts, celsius(40.0))));
 }
 
 TEST(Mix, WithoutATemperatureComesOutWarmAndConservesEnthalpy) {
@@ -107,7 +107,7 @@ TEST(Mix, WithoutATemperatureComesOutWarmAndConservesEnthalpy) {
     // the same liquid twice has nothing to warm it
     EXPECT_NEAR(mix({a, a}).product.temperature().celsius(), 31.0, 1e-9);
     // ice water, the warm end, an empty part and a part alone
-    EXPECT_NO_THROW(mix({spirit(1.0, 40.0, 20.0), water(1.0 * kilogram, celsius(0.0))}));
+    EXPECT_NO_THROW(static_cast<void>(mix({spirit(1.0, 40.0, 20.0), water(1.0 * kilogram, celsius(0.0))})));
     EXPECT_NEAR(mix({spirit(1.0, 40.0, 40.0), spirit(1.0, 40.0, 40.0)}).product.temperature().celsius(), 40.0,
                 1e-9);
     EXPECT_EQ(mix({spirit(1.0, 96.0, -10.0), spirit(0.0, 50.0, 20.0)}).product.temperature(), celsius(-10.0));
@@ -140,7 +140,7 @@ TEST(Mix, SaysWhatHelpsWhenTheMixtureComesOutTooCold) {
         mix({spirit(1.0, 50.0, 5.0), spirit(1.0, 95.0, 5.0)}).product.temperature().celsius();
     EXPECT_LT(error.value(), -0.2);
     EXPECT_NEAR(error.value(), from_5 - 5.0, 0.2);  // the heat of mixing changes with temperature
-    EXPECT_NO_THROW(mix(parts, celsius(0.0)));
+    EXPECT_NO_THROW(static_cast<void>(mix(parts, celsius(0.0))));
     // At the very end there is nothing to refuse.
     EXPECT_EQ(mix({spirit(1.0, 95.0, 0.0), spirit(2.0, 95.0, 0.0)}).product.temperature(), celsius(0.0));
     EXPECT_NEAR(mix({spirit(1.0, 93.0, 0.0), spirit(3.0, 93.0, 0.0)}).product.temperature().celsius(), 0.0,
