@@ -532,8 +532,9 @@ class mixture_at_20_celsius {
 public:
     /// @param q volume fraction at 20 °C, 0 to 1; any other gives NaN
     explicit constexpr mixture_at_20_celsius(double q)
-        : ratio_(std::is_constant_evaluated() ? from_table<numeric::pair<double>>(q)
-                                              : from_table<numeric::quick_pair<double>>(q)),
+        : ratio_(std::is_constant_evaluated()
+                     ? density_ratio_at_20_celsius<numeric::pair<double>, double>(q).value()
+                     : density_ratio_at_20_celsius<numeric::quick_pair<double>, double>(q).value()),
           q_(q) {}
 
     /// @return mass fraction, `mass_fraction_from_volume_fraction` at 20 °C
@@ -550,11 +551,6 @@ public:
     }
 
 private:
-    template <class Pair>
-    static constexpr double from_table(double q) {
-        return density_ratio_at_20_celsius<Pair, double>(q).value();
-    }
-
     double ratio_;
     double q_;
 };
