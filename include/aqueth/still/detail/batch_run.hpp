@@ -84,7 +84,7 @@ struct batch_point {
 // The column gives v over x (column_solver). Both together give d as a function of x and phi. Without a
 // column v is y(x).
 //
-// Component balances. What leaves the pot is the distillate: dn = -n du, and d(n x) = d dn. So
+// Component balances. Only distillate leaves the pot: dn = -n du, and d(n x) = d dn. So
 //     dx/du = x - d                                   Rayleigh's equation, d ln n/dx = 1 / (d - x)
 //     dE/du = n d                                     ethanol collected
 // Column and neck act on these balances through d alone. Water is the rest: N0 - n moles have come over, of
