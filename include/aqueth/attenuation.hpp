@@ -7,12 +7,12 @@
 #include <aqueth/correlation/fermentation.hpp>
 #include <aqueth/density.hpp>
 #include <aqueth/error.hpp>
+#include <aqueth/numeric/number_text.hpp>
 #include <aqueth/numeric/root.hpp>
 #include <aqueth/specific_gravity.hpp>
 #include <aqueth/units.hpp>
 #include <aqueth/wash.hpp>
 
-#include <charconv>
 #include <cmath>
 #include <limits>
 #include <string>
@@ -249,10 +249,7 @@ struct sugar_balance {
 };
 
 inline std::string share_in_words(double share) {
-    char text[32];
-    auto const end =
-        std::to_chars(text, text + sizeof text, 100.0 * share, std::chars_format::general, 4).ptr;
-    return std::string(text, end) + " % of the stoichiometric yield";
+    return numeric::text_of(100.0 * share, 4) + " % of the stoichiometric yield";
 }
 
 }  // namespace detail

@@ -2,11 +2,11 @@
 #pragma once
 
 #include <aqueth/numeric/floating_point.hpp>
+#include <aqueth/numeric/number_text.hpp>
 #include <aqueth/plain/argument.hpp>
 #include <aqueth/plain/limit.hpp>
 #include <aqueth/plain/status.hpp>
 
-#include <charconv>
 #include <concepts>
 #include <cstdio>
 #include <cstdlib>
@@ -80,19 +80,12 @@ public:
     double upper() const noexcept { return upper_; }                ///< @return greatest accepted value
 
 private:
-    // std::to_chars, because a message must not change with the program's locale.
-    static std::string number(double value, int digits) {
-        char text[32];
-        auto const end =
-            std::to_chars(text, text + sizeof text, value, std::chars_format::general, digits).ptr;
-        return std::string(text, end);
-    }
     // Seven digits, or as many as show the refused value apart from both bounds: nobody learns from
     // "88 is outside 0 to 88". Seventeen tell any two doubles apart.
     static int digits_for(double value, double lower, double upper) {
         int digits = 7;
         auto const alike = [&](double bound) {
-            return value != bound && number(value, digits) == number(bound, digits);
+            return value != bound && numeric::text_of(value, digits) == numeric::text_of(bound, digits);
         };
         while (digits < 17 && (alike(lower) || alike(upper))) ++digits;
         return digits;
@@ -103,13 +96,14 @@ private:
         std::string const tail = unit.empty() ? "" : " " + unit;
         int const digits = digits_for(value, lower, upper);
         std::string text = property + ": ";
-        text.append(words).append(1, ' ').append(number(value, digits)).append(tail);
+        text.append(words).append(1, ' ').append(numeric::text_of(value, digits)).append(tail);
         if (!(lower <= upper)) {
             text += " cannot be met";
         } else if (upper == std::numeric_limits<double>::infinity()) {
-            text += " is not a number of at least " + number(lower, digits) + tail;
+            text += " is not a number of at least " + numeric::text_of(lower, digits) + tail;
         } else {
-            text += " is outside " + number(lower, digits) + " to " + number(upper, digits) + tail;
+            text += " is outside " + numeric::text_of(lower, digits) + " to " +
+                    numeric::text_of(upper, digits) + tail;
         }
         return reason.empty() ? text : text + " (" + reason + ")";
     }

@@ -2,9 +2,9 @@
 #pragma once
 
 #include <aqueth/error.hpp>
+#include <aqueth/numeric/number_text.hpp>
 
 #include <algorithm>
-#include <charconv>
 #include <cmath>
 #include <cstddef>
 #include <optional>
@@ -12,7 +12,6 @@
 #include <stdexcept>
 #include <string>
 #include <string_view>
-#include <system_error>
 #include <utility>
 #include <vector>
 
@@ -168,11 +167,7 @@ public:
             std::replace(with_point.begin(), with_point.end(), decimal_sign, '.');
             text = with_point;
         }
-        double value = 0.0;
-        auto const [stop, failure] = std::from_chars(text.data(), text.data() + text.size(), value);
-        if (failure != std::errc() || stop != text.data() + text.size() || !std::isfinite(value))
-            return std::nullopt;
-        return value;
+        return numeric::number_in(text);
     }
 
     /// @param line   line of the text, from 1, or 0

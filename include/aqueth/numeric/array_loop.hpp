@@ -38,6 +38,17 @@
 /// one hardly two.
 namespace aqueth::numeric {
 
+/// @param x any value
+/// @return its bits, as another type of the same size: std::bit_cast, which some standard libraries lack
+template <class To, class From>
+constexpr To same_bits(From const& x) {
+#if defined(__cpp_lib_bit_cast)
+    return std::bit_cast<To>(x);
+#else
+    return __builtin_bit_cast(To, x);
+#endif
+}
+
 /// The bits of a floating-point number, as an unsigned integer of its size.
 template <real T>
 using bits = std::conditional_t<sizeof(T) == 8, std::uint64_t, std::uint32_t>;
@@ -47,7 +58,7 @@ using bits = std::conditional_t<sizeof(T) == 8, std::uint64_t, std::uint32_t>;
 template <real T>
 constexpr bits<T> bits_of(T x) {
     static_assert(std::numeric_limits<T>::is_iec559 && sizeof(bits<T>) == sizeof(T));
-    return std::bit_cast<bits<T>>(x);
+    return same_bits<bits<T>>(x);
 }
 
 /// Range check in integer arithmetic, which floating-point units do not have to wait for. Numbers of one sign
@@ -76,7 +87,7 @@ template <real T>
 constexpr T certain_or_nan(doubtful<T> const& x) {
     using whole = std::make_signed_t<bits<T>>;
     whole const spread = static_cast<whole>(x.doubt) >> (8 * sizeof(T) - 1);  // all ones, or none
-    return std::bit_cast<T>(bits_of(x.value) | static_cast<bits<T>>(spread));
+    return same_bits<T>(bits_of(x.value) | static_cast<bits<T>>(spread));
 }
 
 inline constexpr std::size_t block = 64;  ///< elements that are taken together

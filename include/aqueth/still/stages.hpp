@@ -3,6 +3,7 @@
 
 #include <aqueth/composition.hpp>
 #include <aqueth/error.hpp>
+#include <aqueth/numeric/number_text.hpp>
 #include <aqueth/numeric/root.hpp>
 #include <aqueth/numeric/runge_kutta.hpp>
 #include <aqueth/still/column.hpp>
@@ -16,7 +17,6 @@
 #include <aqueth/wash.hpp>
 
 #include <algorithm>
-#include <charconv>
 #include <cmath>
 #include <concepts>
 #include <cstddef>
@@ -172,11 +172,7 @@ private:
     double length_ = 0.01;
 };
 
-inline std::string reflux_in_words(reflux const& r) {
-    char text[32];
-    auto const end = std::to_chars(text, text + sizeof text, r.ratio(), std::chars_format::general, 6).ptr;
-    return "reflux " + std::string(text, end);
-}
+inline std::string reflux_in_words(reflux const& r) { return "reflux " + numeric::text_of(r.ratio(), 6); }
 
 /// how far forecasts lie from what was measured, in % vol
 struct forecast_misses {
