@@ -5,6 +5,7 @@
 #include <aqueth/correlation/cipm_2001_water.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
 #include <aqueth/correlation/oiml_r22.hpp>
+#include <aqueth/correlation/oiml_r22_inverse.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/freezing.hpp>
 #include <aqueth/units.hpp>
