@@ -631,7 +631,7 @@ std::size_t vapour(equilibrium_curve const& curve, X const& liquid, R&& vapour, 
 
 /// Vapours over boiling liquids, each under its own pressure, by the model itself.
 /// @param liquid mole fractions of ethanol in the liquid, 0 to 1
-/// @param pascal absolute pressures in Pa, what each liquid has between 0.01 and 120 °C
+/// @param pascals absolute pressures in Pa, what each liquid has between 0.01 and 120 °C
 /// @param vapour mole fractions of ethanol in the vapour
 /// @param valid  flags, or nothing
 /// @return how many elements were out of range
@@ -639,14 +639,14 @@ std::size_t vapour(equilibrium_curve const& curve, X const& liquid, R&& vapour, 
 /// @par Source
 /// as `bubble_point`
 template <readable X, readable P, writable R>
-std::size_t vapour(X const& liquid, P const& pascal, R&& vapour, flags valid = {}) {
+std::size_t vapour(X const& liquid, P const& pascals, R&& vapour, flags valid = {}) {
     using operation = detail::bubble_point_operation<&model::vapour_liquid::equilibrium<double>::y>;
-    return detail::run<double>(operation{}, vapour, valid, liquid, pascal);
+    return detail::run<double>(operation{}, vapour, valid, liquid, pascals);
 }
 
 /// Boiling temperatures, each under its own pressure, by the model itself.
 /// @param liquid mole fractions of ethanol in the liquid, 0 to 1
-/// @param pascal absolute pressures in Pa, what each liquid has between 0.01 and 120 °C
+/// @param pascals absolute pressures in Pa, what each liquid has between 0.01 and 120 °C
 /// @param kelvin temperatures in K
 /// @param valid  flags, or nothing
 /// @return how many elements were out of range
@@ -654,9 +654,9 @@ std::size_t vapour(X const& liquid, P const& pascal, R&& vapour, flags valid = {
 /// @par Source
 /// as `bubble_point`
 template <readable X, readable P, writable R>
-std::size_t bubble_temperature(X const& liquid, P const& pascal, R&& kelvin, flags valid = {}) {
+std::size_t bubble_temperature(X const& liquid, P const& pascals, R&& kelvin, flags valid = {}) {
     using operation = detail::bubble_point_operation<&model::vapour_liquid::equilibrium<double>::temperature>;
-    return detail::run<double>(operation{}, kelvin, valid, liquid, pascal);
+    return detail::run<double>(operation{}, kelvin, valid, liquid, pascals);
 }
 
 }  // namespace aqueth::array

@@ -188,11 +188,11 @@ inline quotient fit(std::vector<sample> const& samples, std::vector<std::size_t>
 /// @param fitted  the polynomial, or quotient
 /// @return the largest difference between the two
 template <class Fitted>
-double worst_miss(std::vector<sample> const& samples, Fitted const& fitted) {
+double worst_error(std::vector<sample> const& samples, Fitted const& fitted) {
     decimal worst = 0;
     for (sample const& each : samples) {
-        decimal const miss = abs(value(fitted, each.x, each.y) - each.value);
-        if (miss > worst) worst = miss;
+        decimal const deviation = abs(value(fitted, each.x, each.y) - each.value);
+        if (deviation > worst) worst = deviation;
     }
     return static_cast<double>(worst);
 }

@@ -123,7 +123,7 @@ void print_composition_guess() {
     std::puts("/// Numerator of the first guess of s = 2 w - 1 for liquid mixtures: the sum over i of x^i");
     std::puts("/// times polynomial i in tau (lowest power first), with x = (density - middle_density)/");
     std::puts("/// density_span and tau = (t - 10 °C)/(30 °C).");
-    std::printf("/// Error of the quotient at most %.4f.\n", worst_miss(samples, fitted));
+    std::printf("/// Error of the quotient at most %.4f.\n", worst_error(samples, fitted));
     print_tuple("composition_guess_numerator", fitted.numerator);
     std::puts("/// Denominator of the same guess.");
     print_tuple("composition_guess_denominator", fitted.denominator);
@@ -144,9 +144,9 @@ void print_composition_table() {
         for (std::size_t k = 0; k < density_intervals; ++k) {
             auto const within = compositions_within(band, k);
             polynomial const fitted = fit(within, std::vector<std::size_t>(4, 3));
-            double const miss = worst_miss(within, fitted);
-            worst = (std::max)(worst, miss);
-            if (band >= 2) worst_warm = (std::max)(worst_warm, miss);
+            double const deviation = worst_error(within, fitted);
+            worst = (std::max)(worst, deviation);
+            if (band >= 2) worst_warm = (std::max)(worst_warm, deviation);
             std::printf("        {{");
             for (std::size_t j = 0; j < 4; ++j) {
                 std::printf("%s{", j > 0 ? ", " : "");
@@ -167,7 +167,7 @@ void print_mass_to_volume_fraction_guess() {
     for (sample& each : samples) each.value = 1 / each.value;
     polynomial const fitted = fit_in_one_variable(samples, 17);
     std::puts("\n/// First guess of w/q, mass fraction over volume fraction at 20 °C, in powers of 2 q - 1.");
-    std::printf("/// Error at most %.6f.\n", worst_miss(samples, fitted));
+    std::printf("/// Error at most %.6f.\n", worst_error(samples, fitted));
     std::printf("inline constexpr std::array<double, %zu> mass_to_volume_fraction_guess", fitted.size());
     print_braced(powers_of(fitted));
     std::puts(";");
@@ -186,7 +186,7 @@ void print_density_ratio_table() {
         auto const within =
             density_ratios(decimal(k) / ratio_intervals, decimal(k + 1) / ratio_intervals, 0, 30);
         polynomial const fitted = fit_in_one_variable(within, 2 * pairs);
-        worst = (std::max)(worst, worst_miss(within, fitted));
+        worst = (std::max)(worst, worst_error(within, fitted));
         std::vector<decimal> even, odd;
         for (std::size_t i = 0; i < fitted.size(); ++i) (i % 2 == 0 ? even : odd).push_back(fitted[i][0]);
         std::printf("    ");
