@@ -108,6 +108,7 @@ public:
     /// @param w mass fraction
     /// @return density, kg/m3
     constexpr T density(T const& w) const {
+        // rho = E(s^2) + s O(s^2): both by Horner's rule, side by side in a pair
         if (std::is_constant_evaluated()) return numeric::halved_polynomial(c_, centred_composition(w));
         return numeric::halved_polynomial(numeric::pairs_from<numeric::quick_pair<T>>(c_),
                                           centred_composition(w));
@@ -117,6 +118,7 @@ public:
     /// @param w mass fraction
     /// @return density, kg/m3
     constexpr T density_even_odd(T const& w) const {
+        // rho = c0 + s (O(s^2) + s E(s^2)), E of the even powers from s^2 on
         return numeric::polynomial(polynomial(), centred_composition(w));
     }
 
@@ -125,6 +127,7 @@ public:
     /// @param w mass fraction
     /// @return density, kg/m3
     constexpr T density_horner(T const& w) const {
+        // rho = c0 + s (c1 + s (c2 + ...))
         return numeric::polynomial_in_one_chain(polynomial(), centred_composition(w));
     }
 
@@ -204,13 +207,13 @@ constexpr density_derivatives<T> density_with_derivatives(T const& w, T const& t
         [&](auto const&... in_tau) {
             std::array<T, sizeof...(in_tau)> value{};
             std::array<T, sizeof...(in_tau)> slope{};
-            // rho = sum of s^j p_j(tau): the values and the slopes of all p_j
+            // rho = sum of s^j p_j(tau): all p_j and p_j'
             std::size_t j = 0;
             ((value[j] = numeric::polynomial_with_slope(in_tau, tau).value,
               slope[j] = numeric::polynomial_with_slope(in_tau, tau).slope, ++j),
              ...);
             auto const rho = numeric::polynomial_with_slope(value, s);
-            // ds/dw = 2, dtau/dt = 1/30
+            // d rho/dw = 2 d rho/ds; d rho/dt = (sum of s^j p_j')/30
             return density_derivatives<T>{rho.value, T(2) * rho.slope, numeric::polynomial(slope, s) / T(30)};
         },
         coefficients);
