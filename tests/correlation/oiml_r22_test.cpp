@@ -11,6 +11,7 @@
 #include <cmath>
 #include <limits>
 #include <string>
+#include <type_traits>
 #include <vector>
 
 namespace aqueth::correlation::oiml_r22 {
@@ -156,6 +157,31 @@ TEST(OimlR22, ConcentrationIsMassFractionTimesDensity) {
         isotherm<double> const at_t(t);
         for (double w = 0.3; w <= 1.0; w += 0.05)
             EXPECT_NEAR(at_t.ethanol_concentration(w).value, w * at_t.density(w), 1e-11) << w << " " << t;
+    }
+}
+
+TEST(OimlR22, SlopeOfConcentrationIsThatOfAutomaticDifferentiation) {
+    namespace ad = boost::math::differentiation;
+    for (double const t : {-10.0, 20.0, 40.0}) {
+        for (double w = 0.0; w <= 1.0; w += 0.05) {
+            auto const variable = ad::make_fvar<double, 1>(w);
+            using scalar = std::decay_t<decltype(variable)>;
+            double const slope = (variable * density(variable, scalar(t))).derivative(1);
+            EXPECT_NEAR(isotherm<double>(t).ethanol_concentration(w).slope, slope, 3e-11) << w << " " << t;
+        }
+    }
+}
+
+// Definition of alcoholic strength by volume: volume of ethanol, at its own density, over that of the mixture.
+TEST(OimlR22, VolumeFractionIsVolumeOfEthanolOverVolumeOfMixture) {
+    for (double const t : {-10.0, 15.0, 20.0, 40.0}) {
+        EXPECT_EQ(volume_fraction_from_mass_fraction(0.0, t), 0.0);
+        EXPECT_EQ(volume_fraction_from_mass_fraction(1.0, t), 1.0);
+        for (double w = 0.05; w < 1.0; w += 0.05) {
+            double const litres_of_ethanol = w / density(1.0, t), litres = 1.0 / density(w, t);
+            EXPECT_NEAR(volume_fraction_from_mass_fraction(w, t), litres_of_ethanol / litres, 5e-16)
+                << w << " " << t;
+        }
     }
 }
 
