@@ -93,6 +93,8 @@ class isotherm {
 public:
     /// number of coefficients of the polynomial
     static constexpr std::size_t terms = std::tuple_size_v<std::remove_const_t<decltype(coefficients)>>;
+    /// number of pairs of an even and an odd power
+    static constexpr std::size_t pairs = terms / 2;
 
     /// @param t temperature, °C
     explicit constexpr isotherm(T const& t) : isotherm(oiml_r22::scaled_temperature(t), each_pair{}) {}
@@ -154,10 +156,10 @@ public:
     }
 
     /// @return the same in pairs: those of s^(2 k) and s^(2 k + 1) at k
-    constexpr std::array<Pair, terms / 2> const& even_odd_pairs() const { return c_; }
+    constexpr std::array<Pair, pairs> const& even_odd_pairs() const { return c_; }
 
 private:
-    using each_pair = std::make_index_sequence<terms / 2>;
+    using each_pair = std::make_index_sequence<pairs>;
 
     template <std::size_t... J>
     constexpr isotherm(T const& tau, std::index_sequence<J...>) : tau_(tau), c_{at_tau<J>(tau)...} {}
@@ -180,7 +182,7 @@ private:
     }
 
     T tau_;
-    std::array<Pair, terms / 2> c_;
+    std::array<Pair, pairs> c_;
 };
 
 /// An isotherm for use at run time; for double about twice as fast.
