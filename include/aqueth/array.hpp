@@ -174,8 +174,9 @@ struct density_at_operation {
     explicit density_at_operation(T degrees) : t(degrees), weakest(weakest_liquid(degrees)), at_t(degrees) {}
     [[gnu::always_inline, gnu::flatten]] bits<T> quick(T const* w, results<T> out) const {
         bits<T> any = 0;
-        AQUETH_EACH_OF_BLOCK(i)
-        any |= out.set(i, {at_t.density_even_odd(w[i]), outside(w[i], weakest, T(1))});
+        AQUETH_EACH_OF_BLOCK(i) {
+            any |= out.set(i, {at_t.density_even_odd(w[i]), outside(w[i], weakest, T(1))});
+        }
         return any;
     }
     T careful(T w) const { return liquid(w, t) ? at_t.density(w) : nothing<T>; }
@@ -199,17 +200,21 @@ template <class T>
     T s[block], inverse_slope[block];
     columns<T, isotherm::terms> residual;
     columns<T, 4> series;
+    // s0 = P(rho, t)/Q(rho, t)
     AQUETH_EACH_OF_BLOCK(i) s[i] = guess_composition(rho[i], t[i]);
+    // f(s) = rho(s, t) - rho, and f(s0), f'(s0), f''(s0)/2, f'''(s0)/6
     AQUETH_EACH_OF_BLOCK(i) {
         auto const each = r22::density_residual(isotherm(t[i]), rho[i]);
         residual.set(i, each);
         series.set(i, numeric::polynomial_taylor<4>(each, s[i]));
     }
+    // s1 = s0 + Householder's step; 1/f'(s1)
     AQUETH_EACH_OF_BLOCK(i) {
         auto const first = numeric::householder_step(series[i]);
         s[i] += first.step;
         inverse_slope[i] = first.inverse_slope;
     }
+    // w = (s1 - f(s1)/f'(s1) + 1)/2
     AQUETH_EACH_OF_BLOCK(i) {
         auto const last = r22::newton_step_to_density<T>(residual[i], s[i], inverse_slope[i]);
         w[i] = certain_or_nan<T>({last.mass_fraction, bits_of(last.convergence_margin)});
