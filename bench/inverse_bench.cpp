@@ -2,7 +2,7 @@
 // What has to be solved for: compositions from densities and strengths, corrections of readings. Against the
 // root finders of Boost.Math on the same polynomials with the same first guess a developer would think of.
 #include <aqueth/array.hpp>
-#include <aqueth/correlation/oiml_r22.hpp>
+#include <aqueth/correlation/oiml_r22_inverse.hpp>
 #include <aqueth/density.hpp>
 #include <aqueth/hydrometer.hpp>
 #include <aqueth/strength.hpp>

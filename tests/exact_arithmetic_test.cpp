@@ -11,7 +11,7 @@
 #include <aqueth/correlation/its90.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
 #include <aqueth/correlation/nbs_1942_brix.hpp>
-#include <aqueth/correlation/oiml_r22.hpp>
+#include <aqueth/correlation/oiml_r22_inverse.hpp>
 #include <aqueth/correlation/sucrose_density.hpp>
 #include <aqueth/correlation/vaporization_perry.hpp>
 #include <aqueth/metrology/measurement_model.hpp>

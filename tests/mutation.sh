@@ -289,7 +289,10 @@ run() {
             numbers constants air_buoyancy constants
             numbers constants glass_expansion constants
             ;;
-        r22-code) operators r22-code oiml_r22 published/oiml_r22_formula oiml_r22 strength density ;;
+        r22-code)
+            operators r22-code oiml_r22 published/oiml_r22_formula oiml_r22
+            operators r22-code oiml_r22_inverse oiml_r22_inverse strength density
+            ;;
         formulas)
             operators formulas cipm_2001_water published/water_density cipm_2001_water
             operators formulas its90 published/water_density its90

@@ -5,6 +5,7 @@
 #include <aqueth/correlation/freezing_point.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
 #include <aqueth/correlation/oiml_r22.hpp>
+#include <aqueth/correlation/oiml_r22_inverse.hpp>
 #include <aqueth/density.hpp>
 #include <aqueth/equilibrium.hpp>
 #include <aqueth/equilibrium_curve.hpp>
@@ -140,13 +141,13 @@ inline double composition(double rho, double t, double tolerance) {
     r22::isotherm<double> const at_t(t);
     if (!(rho >= at_t.density(1.0) - tolerance && rho <= at_t.density(0.0) + tolerance))
         return nothing<double>;
-    double const w = at_t.mass_fraction_from_density(rho);
+    double const w = r22::mass_fraction_from_density(at_t, rho);
     return liquid(w, t) ? w : nothing<double>;
 }
 
-/// Nearer than this to a pure liquid the last digit of a composition is not left to chance.
+/// Compositions closer than this to a pure liquid take the careful way, which is exact there.
 template <class T>
-inline constexpr T edge{r22::quick_inverse<T>::edge};
+inline constexpr T edge{r22::fast_inverse<T>::pure_liquid_margin};
 
 // An operation goes a block's way in `quick`, an element's in `careful`: see `numeric::for_each_element`.
 
@@ -160,7 +161,7 @@ struct density_operation {
     [[gnu::always_inline, gnu::flatten]] bits<T> quick(T const* w, T const* t, results<T> out) const {
         bits<T> any = 0;
         AQUETH_EACH_OF_BLOCK(i) {
-            T const rho = r22::isotherm<T>(t[i]).density_across(w[i]);
+            T const rho = r22::isotherm<T>(t[i]).density_horner(w[i]);
             any |= out.set(i, {rho, perhaps_not_liquid(w[i], t[i])});
         }
         return any;
@@ -173,7 +174,9 @@ struct density_at_operation {
     explicit density_at_operation(T degrees) : t(degrees), weakest(weakest_liquid(degrees)), at_t(degrees) {}
     [[gnu::always_inline, gnu::flatten]] bits<T> quick(T const* w, results<T> out) const {
         bits<T> any = 0;
-        AQUETH_EACH_OF_BLOCK(i) any |= out.set(i, {at_t.density_along(w[i]), outside(w[i], weakest, T(1))});
+        AQUETH_EACH_OF_BLOCK(i) {
+            any |= out.set(i, {at_t.density_even_odd(w[i]), outside(w[i], weakest, T(1))});
+        }
         return any;
     }
     T careful(T w) const { return liquid(w, t) ? at_t.density(w) : nothing<T>; }
@@ -181,10 +184,10 @@ struct density_at_operation {
     r22::isotherm<T> at_t;
 };
 
-/// What `isotherm::near_density` gives; single precision will do.
+/// First guess of s = 2 w - 1 from a density; single precision is enough.
 template <class T>
-[[gnu::always_inline]] inline T near_density(T rho, T t) {
-    return T(r22::isotherm<float>::near_density(static_cast<float>(rho), static_cast<float>(t)));
+[[gnu::always_inline]] inline T guess_composition(T rho, T t) {
+    return T(r22::guess_composition(static_cast<float>(rho), static_cast<float>(t)));
 }
 
 /// Compositions from densities: a first guess, a step of Householder's method and one of Newton's.
@@ -195,22 +198,26 @@ template <class T>
 [[gnu::always_inline]] inline void compositions(T const* rho, T const* t, T* w) {
     using isotherm = r22::isotherm<T>;
     T s[block], inverse_slope[block];
-    columns<T, isotherm::terms> miss;
+    columns<T, isotherm::terms> residual;
     columns<T, 4> series;
-    AQUETH_EACH_OF_BLOCK(i) s[i] = near_density(rho[i], t[i]);
+    // s0 = P(rho, t)/Q(rho, t)
+    AQUETH_EACH_OF_BLOCK(i) s[i] = guess_composition(rho[i], t[i]);
+    // f(s) = rho(s, t) - rho, and f(s0), f'(s0), f''(s0)/2, f'''(s0)/6
     AQUETH_EACH_OF_BLOCK(i) {
-        auto const each = isotherm(t[i]).density_less(rho[i]);
-        miss.set(i, each);
+        auto const each = r22::density_residual(isotherm(t[i]), rho[i]);
+        residual.set(i, each);
         series.set(i, numeric::polynomial_taylor<4>(each, s[i]));
     }
+    // s1 = s0 + Householder's step; 1/f'(s1)
     AQUETH_EACH_OF_BLOCK(i) {
         auto const first = numeric::householder_step(series[i]);
         s[i] += first.step;
         inverse_slope[i] = first.inverse_slope;
     }
+    // w = (s1 - f(s1)/f'(s1) + 1)/2
     AQUETH_EACH_OF_BLOCK(i) {
-        auto const last = isotherm::last_step(miss[i], s[i], inverse_slope[i]);
-        w[i] = certain_or_nan<T>({last.mass_fraction, bits_of(last.reserve)});
+        auto const last = r22::newton_step_to_density<T>(residual[i], s[i], inverse_slope[i]);
+        w[i] = certain_or_nan<T>({last.mass_fraction, bits_of(last.convergence_margin)});
     }
 }
 
@@ -232,14 +239,15 @@ struct composition_at_operation {
         : t(degrees), least((std::max)(weakest_liquid(degrees), edge<T>)), at_t(degrees) {}
     [[gnu::always_inline, gnu::flatten]] bits<T> quick(T const* rho, results<T> out) const {
         T s[block];
-        AQUETH_EACH_OF_BLOCK(i) s[i] = near_density(rho[i], t);
+        AQUETH_EACH_OF_BLOCK(i) s[i] = guess_composition(rho[i], t);
         bits<T> any = 0;
         AQUETH_EACH_OF_BLOCK(i) {
-            auto const miss = at_t.density_less(rho[i]);
-            auto const first = numeric::householder_step(numeric::polynomial_taylor<4>(miss, s[i]));
-            auto const last = at_t.last_step(miss, s[i] + first.step, first.inverse_slope);
+            auto const residual = r22::density_residual(at_t, rho[i]);
+            auto const first = numeric::householder_step(numeric::polynomial_taylor<4>(residual, s[i]));
+            auto const last =
+                r22::newton_step_to_density(residual, T(s[i] + first.step), first.inverse_slope);
             T const w = last.mass_fraction;
-            any |= out.set(i, {w, bits_of(last.reserve) | outside(w, least, T(T(1) - edge<T>))});
+            any |= out.set(i, {w, bits_of(last.convergence_margin) | outside(w, least, T(T(1) - edge<T>))});
         }
         return any;
     }
@@ -291,7 +299,7 @@ struct quick_basis<basic_volume_fraction<Reference>> {
     static T from_mass(T w) {
         constexpr auto const& at_t = reference_isotherm<Reference, T>;
         constexpr T per_ethanol = T(1) / at_t.density(T(1));
-        T const q = w * (at_t.density_along(w) * per_ethanol);
+        T const q = w * (at_t.density_even_odd(w) * per_ethanol);
         return q < T(1) ? q : T(1);
     }
 };
@@ -321,7 +329,7 @@ struct quick_basis<basic_mass_concentration<Reference>> {
     }
     template <class T>
     static T from_mass(T w) {
-        return w * (reference_isotherm<Reference, T>.density_along(w) * T(0.1));
+        return w * (reference_isotherm<Reference, T>.density_even_odd(w) * T(0.1));
     }
 };
 
@@ -336,32 +344,33 @@ public:
         AQUETH_EACH_OF_BLOCK(i) {
             auto const q = static_cast<float>(basis::to_volume(strength[i]));
             if constexpr (std::is_same_v<typename basis::reference, at_20_celsius>) {
-                near_[i] = T(r22::isotherm<float>::near_volume_fraction_at_20_celsius(q));
+                guess_[i] = T(r22::guess_mass_fraction_at_20_celsius(q));
             } else {
-                near_[i] = T(reference_isotherm<typename basis::reference, float>.near_volume_fraction(q));
+                guess_[i] =
+                    T(r22::guess_mass_fraction(reference_isotherm<typename basis::reference, float>, q));
             }
         }
-        AQUETH_EACH_OF_BLOCK(i) series_.set(i, at_reference.series(near_[i]));
+        AQUETH_EACH_OF_BLOCK(i) series_.set(i, r22::density_series(at_reference, guess_[i]));
     }
 
     /// @param i        index of an element
     /// @param strength its strength, again
     /// @return its mass fraction
     [[gnu::always_inline]] T mass_fraction(std::size_t i, T strength) const {
-        return at_reference.mass_fraction_from_near(concentration(strength), near_[i], series_[i]);
+        return r22::halley_mass_fraction<T>(concentration(strength), guess_[i], series_[i]);
     }
     /// @param i        index of an element
     /// @param strength its strength, again
     /// @return its density at the reference temperature, kg/m3
     [[gnu::always_inline]] T density(std::size_t i, T strength) const {
-        return at_reference.density_from_near(concentration(strength), near_[i], series_[i]);
+        return r22::halley_density<T>(concentration(strength), guess_[i], series_[i]);
     }
 
 private:
     static constexpr auto const& at_reference = reference_isotherm<typename basis::reference, T>;
     static T concentration(T strength) { return basis::to_volume(strength) * at_reference.density(T(1)); }
 
-    T near_[block];
+    T guess_[block];
     columns<T, 3> series_;
 };
 
@@ -626,7 +635,7 @@ std::size_t vapour(equilibrium_curve const& curve, X const& liquid, R&& vapour, 
 
 /// Vapours over boiling liquids, each under its own pressure, by the model itself.
 /// @param liquid mole fractions of ethanol in the liquid, 0 to 1
-/// @param pascal absolute pressures in Pa, what each liquid has between 0.01 and 120 °C
+/// @param pascals absolute pressures in Pa, what each liquid has between 0.01 and 120 °C
 /// @param vapour mole fractions of ethanol in the vapour
 /// @param valid  flags, or nothing
 /// @return how many elements were out of range
@@ -634,14 +643,14 @@ std::size_t vapour(equilibrium_curve const& curve, X const& liquid, R&& vapour, 
 /// @par Source
 /// as `bubble_point`
 template <readable X, readable P, writable R>
-std::size_t vapour(X const& liquid, P const& pascal, R&& vapour, flags valid = {}) {
+std::size_t vapour(X const& liquid, P const& pascals, R&& vapour, flags valid = {}) {
     using operation = detail::bubble_point_operation<&model::vapour_liquid::equilibrium<double>::y>;
-    return detail::run<double>(operation{}, vapour, valid, liquid, pascal);
+    return detail::run<double>(operation{}, vapour, valid, liquid, pascals);
 }
 
 /// Boiling temperatures, each under its own pressure, by the model itself.
 /// @param liquid mole fractions of ethanol in the liquid, 0 to 1
-/// @param pascal absolute pressures in Pa, what each liquid has between 0.01 and 120 °C
+/// @param pascals absolute pressures in Pa, what each liquid has between 0.01 and 120 °C
 /// @param kelvin temperatures in K
 /// @param valid  flags, or nothing
 /// @return how many elements were out of range
@@ -649,9 +658,9 @@ std::size_t vapour(X const& liquid, P const& pascal, R&& vapour, flags valid = {
 /// @par Source
 /// as `bubble_point`
 template <readable X, readable P, writable R>
-std::size_t bubble_temperature(X const& liquid, P const& pascal, R&& kelvin, flags valid = {}) {
+std::size_t bubble_temperature(X const& liquid, P const& pascals, R&& kelvin, flags valid = {}) {
     using operation = detail::bubble_point_operation<&model::vapour_liquid::equilibrium<double>::temperature>;
-    return detail::run<double>(operation{}, kelvin, valid, liquid, pascal);
+    return detail::run<double>(operation{}, kelvin, valid, liquid, pascals);
 }
 
 }  // namespace aqueth::array

@@ -4,6 +4,7 @@
 #include <aqueth/composition.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
 #include <aqueth/correlation/oiml_r22.hpp>
+#include <aqueth/correlation/oiml_r22_inverse.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/units.hpp>
 
@@ -48,7 +49,7 @@ struct basis<basic_mass_concentration<Reference>> {
         double const kg_per_m3 = 10.0 * c.grams_per_100_millilitres();
         require_range("strength", argument::mass_concentration, c.grams_per_100_millilitres(),
                       basic_mass_concentration<Reference>::unit, 0.0, highest, "pure ethanol, OIML R 22");
-        return mass_fraction(isotherm.mass_fraction_from_concentration(kg_per_m3));
+        return mass_fraction(correlation::oiml_r22::mass_fraction_from_concentration(isotherm, kg_per_m3));
     }
     static constexpr basic_mass_concentration<Reference> from_mass(mass_fraction w) {
         double const c = w.value() * reference_isotherm<Reference>.density(w.value()) / 10.0;
@@ -65,7 +66,7 @@ struct basis<basic_volume_fraction<Reference>> {
         } else {
             auto const& isotherm = reference_isotherm<Reference>;
             return mass_fraction(
-                isotherm.mass_fraction_from_concentration(q.value() * isotherm.density(1.0)));
+                r22::mass_fraction_from_concentration(isotherm, q.value() * isotherm.density(1.0)));
         }
     }
     static constexpr basic_volume_fraction<Reference> from_mass(mass_fraction w) {

@@ -232,7 +232,8 @@ public:
         double const most = mixture.density(1.0);
         double rho = water;
         for (int i = 0; i < 60; ++i) {  // each pass takes the error down by five or more
-            double const w = mixture.mass_fraction_from_concentration((std::min)(ethanol * rho, most));
+            double const w = correlation::oiml_r22::mass_fraction_from_concentration(
+                mixture, (std::min)(ethanol * rho, most));
             double s = solids;
             for (int k = 0; k < 60; ++k)
                 s = solids * rho / (water + correlation::sucrose_density::excess(s, t).value);

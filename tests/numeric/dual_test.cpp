@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <aqueth/correlation/icao_atmosphere.hpp>
-#include <aqueth/correlation/oiml_r22.hpp>
+#include <aqueth/correlation/oiml_r22_inverse.hpp>
 #include <aqueth/correlation/vaporization_perry.hpp>
 #include <aqueth/model/enthalpy.hpp>
 #include <aqueth/model/vapour_liquid.hpp>

@@ -3,6 +3,7 @@
 
 #include <aqueth/correlation/glass_expansion.hpp>
 #include <aqueth/correlation/oiml_r22.hpp>
+#include <aqueth/correlation/oiml_r22_inverse.hpp>
 #include <aqueth/model/vapour_liquid.hpp>
 
 #include <cmath>
@@ -31,7 +32,7 @@ constexpr r22::isotherm<T> at_20_celsius() {
 template <class T>
 constexpr T mass_fraction(T const& q) {
     auto const isotherm = at_20_celsius<T>();
-    return isotherm.mass_fraction_from_concentration(q * isotherm.density(T(1.0)));
+    return r22::mass_fraction_from_concentration(isotherm, q * isotherm.density(T(1.0)));
 }
 
 /// @param w mass fraction

@@ -4,6 +4,7 @@
 #include <aqueth/correlation/cipm_2001_water.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
 #include <aqueth/correlation/oiml_r22.hpp>
+#include <aqueth/correlation/oiml_r22_inverse.hpp>
 #include <aqueth/plain/freezing.hpp>
 #include <aqueth/plain/status.hpp>
 
