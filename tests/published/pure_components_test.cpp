@@ -28,8 +28,8 @@ using aqueth::published::table;
 
 namespace {
 
-namespace ethanol = ethanol_saturation_poling;
-namespace water = water_saturation_wagner_pruss;
+using ethanol = ethanol_saturation_poling;
+using water = water_saturation_wagner_pruss;
 
 // The equations as printed, term by term, from the table of coefficients.
 class printed_equations {
