@@ -271,11 +271,9 @@ run() {
             ;;
         heat-capacity)
             numbers heat-capacity heat_capacity_perry published/pure_components heat_capacity_perry
-            numbers heat-capacity vaporization_perry published/pure_components heat_capacity_perry
             ;;
         sugar)
             numbers sugar sucrose_density published/sugar_solution wash
-            numbers sugar nbs_1942_brix published/sugar_solution wash
             ;;
         wash)
             numbers wash balling published/sugar_solution attenuation
@@ -300,7 +298,6 @@ run() {
             operators formulas second_virial_crc second_virial published/pure_components
             operators formulas ethanol_second_virial second_virial
             operators formulas heat_capacity_perry published/pure_components heat_capacity_perry
-            operators formulas vaporization_perry published/pure_components heat_capacity_perry
             operators formulas sucrose_density published/sugar_solution wash
             operators formulas balling published/sugar_solution attenuation
             operators formulas excise_notice_226 published/sugar_solution attenuation
