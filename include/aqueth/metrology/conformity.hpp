@@ -4,6 +4,7 @@
 #include <aqueth/correlation/source.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/metrology/uncertainty.hpp>
+#include <aqueth/numeric/integration.hpp>
 #include <aqueth/numeric/probability.hpp>
 #include <aqueth/numeric/root.hpp>
 
@@ -335,17 +336,12 @@ inline global_risks risks(tolerance_interval const& tolerance, tolerance_interva
         measurement_result const m{process_mean + process_deviation * z, standard_uncertainty};
         return detail::below(acceptance.upper, m) - detail::below(acceptance.lower, m);
     };
-    // Simpson's rule; beyond 9 standard deviations there is nothing, and a step is fine beside either spread.
+    // Beyond 9 standard deviations there is nothing, and a step is fine beside either spread.
     auto const accepted_between = [&](double a, double b) {
         if (!(a < b)) return 0.0;
-        double const steps = 2.0 * std::ceil((b - a) / (0.05 * (std::min)(1.0, ratio)));
-        double sum = 0.0;
-        for (double k = 0.0; k <= steps; k += 1.0) {
-            double const z = a + (b - a) * k / steps;
-            double const weight = k == 0.0 || k == steps ? 1.0 : std::fmod(k, 2.0) == 1.0 ? 4.0 : 2.0;
-            sum += weight * accepted(z) * numeric::normal_density(z);
-        }
-        return sum * (b - a) / (3.0 * steps);
+        int const pairs = static_cast<int>(std::ceil((b - a) / (0.05 * (std::min)(1.0, ratio))));
+        return numeric::simpson([&](double z) { return accepted(z) * numeric::normal_density(z); }, a, b,
+                                2 * pairs);
     };
     double const low = standardized(tolerance.lower), high = standardized(tolerance.upper);
     double const conforming = numeric::normal_probability(high) - numeric::normal_probability(low);

@@ -4,6 +4,7 @@
 #include <aqueth/boiling_curve.hpp>
 #include <aqueth/composition.hpp>
 #include <aqueth/error.hpp>
+#include <aqueth/numeric/minimum.hpp>
 #include <aqueth/still/column.hpp>
 #include <aqueth/still/detail/column_solver.hpp>
 #include <aqueth/strength.hpp>
@@ -106,14 +107,11 @@ double minimum_reflux(M const& mixture, Still still, Distillate distillate) {
             at = liquid;
         }
     }
-    double lower = (std::max)(x, at - width);
-    double upper = (std::min)(d - 1e-3 * width, at + width);
-    for (int i = 0; i < 60; ++i) {  // thirds: the steepness has one top there
-        double const a = lower + (upper - lower) / 3.0;
-        double const b = upper - (upper - lower) / 3.0;
-        (steepness(a) < steepness(b) ? lower : upper) = steepness(a) < steepness(b) ? a : b;
-    }
-    phi = (std::max)(phi, steepness(0.5 * (lower + upper)));
+    double const lower = (std::max)(x, at - width);
+    double const upper = (std::min)(d - 1e-3 * width, at + width);
+    double const steepest =  // the steepness has one top there
+        numeric::minimum([&](double liquid) { return -steepness(liquid); }, lower, upper, 1e-10 * width);
+    phi = (std::max)(phi, steepness(steepest));
     return phi <= 0.0 ? 0.0 : phi / (1.0 - phi);
 }
 

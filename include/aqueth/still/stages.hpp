@@ -3,6 +3,8 @@
 
 #include <aqueth/composition.hpp>
 #include <aqueth/error.hpp>
+#include <aqueth/numeric/minimum.hpp>
+#include <aqueth/numeric/probability.hpp>
 #include <aqueth/numeric/root.hpp>
 #include <aqueth/numeric/runge_kutta.hpp>
 #include <aqueth/still/column.hpp>
@@ -246,7 +248,8 @@ public:
                 least = s;
             }
         }
-        double const stages = bottom(squares, (std::max)(0.0, best - 1.0), (std::min)(most, best + 1.0));
+        double const stages =
+            numeric::minimum(squares, (std::max)(0.0, best - 1.0), (std::min)(most, best + 1.0), 1e-5);
         if (squares(stages) < least) {
             best = stages;
             least = squares(stages);
@@ -254,7 +257,7 @@ public:
         double const freedom = (std::max)(1.0, count() - 1.0);
         double const found = count() > 1.0 ? std::sqrt(least / freedom) : 0.0;  // one run has no scatter
         double const u = (std::max)(stated_, found);
-        double const explained = stated_ * stated_ * chi_squared_95(freedom);
+        double const explained = stated_ * stated_ * numeric::chi_squared_quantile(0.95, freedom);
         // The range is where the sum of squares exceeds its least by no more than one squared standard
         // uncertainty of a strength: for one run, the stages for the strength plus and minus that. If the
         // most stages are as good as the best, the sum has no valley: then the range is what explains the
@@ -272,38 +275,6 @@ public:
 private:
     double count() const { return static_cast<double>(past_.size()); }
     past_run const& strongest() const { return past_[strongest_]; }
-
-    /// where a function with one valley is least, by golden section
-    template <class F>
-    static double bottom(F const& f, double lower, double upper) {
-        double const golden = 0.5 * (std::sqrt(5.0) - 1.0);
-        double a = upper - golden * (upper - lower), fa = f(a);
-        double b = lower + golden * (upper - lower), fb = f(b);
-        while (upper - lower > 1e-5) {
-            if (fa < fb) {
-                upper = b;
-                b = a;
-                fb = fa;
-                a = upper - golden * (upper - lower);
-                fa = f(a);
-            } else {
-                lower = a;
-                a = b;
-                fa = fb;
-                b = lower + golden * (upper - lower);
-                fb = f(b);
-            }
-        }
-        return 0.5 * (lower + upper);
-    }
-
-    /// what chi squared exceeds once in twenty times, by the approximation of E. B. Wilson and M. M. Hilferty
-    /// (1931, from memory): 3.75 for one degree of freedom instead of 3.84, better for more
-    static double chi_squared_95(double freedom) {
-        double const v = 2.0 / (9.0 * freedom);
-        double const root = 1.0 - v + 1.6449 * std::sqrt(v);
-        return freedom * root * root * root;
-    }
 
     std::span<past_run const> past_;
     double stated_;
