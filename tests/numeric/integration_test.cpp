@@ -27,8 +27,9 @@ TEST(Simpson, ErrorFallsWithTheFourthPower) {
 }
 
 TEST(Simpson, ClosedIntegrals) {
-    EXPECT_NEAR(simpson([](double x) { return 1.0 / x; }, 1.0, 2.0, 400), std::log(2.0), 1e-12);
-    EXPECT_NEAR(simpson([](double x) { return std::exp(x); }, -1.0, 1.0, 400), 2.0 * std::sinh(1.0), 1e-10);
+    // Errors of the rule itself: 1.2e-12 and 8e-12.
+    EXPECT_NEAR(simpson([](double x) { return 1.0 / x; }, 1.0, 2.0, 400), std::log(2.0), 2e-12);
+    EXPECT_NEAR(simpson([](double x) { return std::exp(x); }, -1.0, 1.0, 400), 2.0 * std::sinh(1.0), 1e-11);
 }
 
 }  // namespace
