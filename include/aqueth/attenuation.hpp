@@ -149,7 +149,7 @@ wash fermented_to(units::volume volume, specific_gravity original, double found,
     if (!(lowest - slack <= found && found <= highest + slack))
         raise(range_error("fermented wash", refused, found, "", lowest, highest, reason));
     double a = numeric::bracketed_root([&](double tried) { return shown(tried) - found; }, 0.0, most, 1e-12);
-    if (!(a == a)) a = found >= highest ? 0.0 : most;  // an end, missed by rounding
+    if (std::isnan(a)) a = found >= highest ? 0.0 : most;  // an end, missed by rounding
     double const rho = wash::density_of(a / 100.0, left(a) / 100.0, 20.0);
     double const pure = density(mass_fraction(1.0), celsius(20)).value();
     return wash::of(volume, volume_fraction(a / 100.0 * rho / pure), extract(left(a)), temperature);

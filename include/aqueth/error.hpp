@@ -16,6 +16,9 @@
 
 namespace aqueth {
 
+/// Upper end of a range that has none, and degrees of freedom of what is known exactly.
+inline constexpr double unlimited = std::numeric_limits<double>::infinity();
+
 /// A quantity that is refused: its code, and its words where they say more than the code's or there is none.
 class argument_name {
 public:
@@ -104,7 +107,7 @@ private:
         text.append(words).append(1, ' ').append(number(value, digits)).append(tail);
         if (!(lower <= upper)) {
             text += " cannot be met";
-        } else if (upper == std::numeric_limits<double>::infinity()) {
+        } else if (upper == unlimited) {
             text += " is not a number of at least " + number(lower, digits) + tail;
         } else {
             text += " is outside " + number(lower, digits) + " to " + number(upper, digits) + tail;
