@@ -14,7 +14,6 @@
 
 #include <charconv>
 #include <cmath>
-#include <limits>
 #include <string>
 
 namespace aqueth {
@@ -274,8 +273,7 @@ inline std::string share_in_words(double share) {
 inline sugar_plan sugar_needed(units::volume volume, volume_fraction strength, sugar kind = sugar::sucrose,
                                double share = correlation::fermentation::practical_share) {
     namespace f = correlation::fermentation;
-    double const infinite = std::numeric_limits<double>::infinity();
-    require_range("sugar needed", argument::volume, in(volume, litre), "L", 1e-6, infinite);
+    require_range("sugar needed", argument::volume, in(volume, litre), "L", 1e-6, unlimited);
     require_range("sugar needed", argument::strength, strength.percent(), volume_fraction::unit, 0.01,
                   greatest_wash_strength, "from some alcohol to the most that yeast stands, common practice");
     require_range("sugar needed", argument::share_of_the_stoichiometric_yield, share, "", 0.3, 1.0);

@@ -18,8 +18,8 @@
 
 namespace aqueth {
 
-/// Upper end of a range that has none, and degrees of freedom of what is known exactly.
-inline constexpr double unlimited = std::numeric_limits<double>::infinity();
+// The upper end of a range that has none, and the degrees of freedom of what is known exactly.
+using plain::unlimited;
 
 /// A quantity that is refused: its code, and its words where they say more than the code's or there is none.
 class argument_name {

@@ -11,7 +11,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 
 namespace aqueth {
 
@@ -81,7 +80,7 @@ double stages_needed(M const& mixture, Still still, Distillate distillate, doubl
 /// @throws range_error if a strength is outside its range
 template <boiling_mixture M, strength_basis Still, strength_basis Distillate>
 double minimum_stages(M const& mixture, Still still, Distillate distillate) {
-    return stages_needed(mixture, still, distillate, std::numeric_limits<double>::infinity());
+    return stages_needed(mixture, still, distillate, unlimited);
 }
 
 /// Least reflux ratio for a separation: it would take a column without end. Found for constant molar overflow
@@ -123,8 +122,7 @@ double stages_needed(M const& mixture, Still still, Distillate distillate, doubl
     double const least = minimum_reflux(mixture, still, distillate);
     if (!(reflux_ratio > least)) {
         raise(
-            range_error("stages", argument::reflux_ratio, reflux_ratio, "", least,
-                        std::numeric_limits<double>::infinity(),
+            range_error("stages", argument::reflux_ratio, reflux_ratio, "", least, unlimited,
                         "above the least reflux for this separation, which no number of stages gets below"));
     }
     double const phi = detail::internal_reflux_of(reflux_ratio, 0.0);

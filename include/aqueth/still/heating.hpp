@@ -12,7 +12,6 @@
 #include <aqueth/wash.hpp>
 
 #include <cmath>
-#include <limits>
 
 namespace aqueth {
 
@@ -75,8 +74,7 @@ struct amounts {
 /// point of 10 °P by 0.16 K; its effect on the vapour's strength is left out.
 inline units::temperature boiling_temperature(wash const& charge, units::pressure pressure) {
     detail::require_boiling_pressure(pressure);
-    require_range("boiling", argument::mass_of_the_charge, charge.mass().value(), "kg", 1e-9,
-                  std::numeric_limits<double>::infinity());
+    require_range("boiling", argument::mass_of_the_charge, charge.mass().value(), "kg", 1e-9, unlimited);
     require_range("boiling", argument::extract, charge.extract().degrees(), extract::unit, 0.0, 50.0,
                   "Raoult's law for dissolved sugar");
     detail::amounts const n(charge);

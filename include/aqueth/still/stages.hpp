@@ -22,7 +22,6 @@
 #include <cmath>
 #include <concepts>
 #include <cstddef>
-#include <limits>
 #include <span>
 #include <string>
 #include <vector>
@@ -192,7 +191,6 @@ class stage_fit {
 public:
     stage_fit(std::span<past_run const> past, double uncertainty, M const& mixture)
         : past_(past), stated_(uncertainty), mixture_(mixture) {
-        double const infinite = std::numeric_limits<double>::infinity();
         double const azeotrope = column_solver<M>::azeotrope(mixture);
         auto const percent_vol = [](double x) { return to<volume_fraction>(mole_fraction(x)).percent(); };
         require_range("estimate of stages", argument::number_of_past_runs, count(), "", 1.0, 1e4);
@@ -200,15 +198,15 @@ public:
                       5.0);
         for (past_run const& p : past) {
             require_range("estimate of stages", argument::mass_of_the_charge, p.charge.mass().value(), "kg",
-                          1e-6, infinite);
+                          1e-6, unlimited);
             double const x = amounts(p.charge).mole_fraction();
             require_range("estimate of stages", argument::strength_of_the_charge, percent_vol(x),
                           volume_fraction::unit, percent_vol(1e-5), percent_vol(azeotrope - 1e-6),
                           "from some ethanol to below the azeotrope");
             require_range("estimate of stages", argument::discarded_volume, in(p.discarded, litre), "L", 0.0,
-                          infinite);
+                          unlimited);
             require_range("estimate of stages", argument::collected_volume, in(p.collected, litre), "L", 1e-6,
-                          infinite);
+                          unlimited);
             units::volume const most = 0.97 * p.charge.liquid().volume(celsius(20)) - p.discarded;
             if (p.collected >= most) {
                 raise(range_error("estimate of stages", argument::collected_volume, in(p.collected, litre),
@@ -236,7 +234,6 @@ public:
 
     /// The stages with the least sum of squares, whether or not they explain the runs.
     stage_estimate estimate(known_still const& known) const {
-        double const infinite = std::numeric_limits<double>::infinity();
         double const most = most_estimated_stages;
         auto const squares = [&](double stages) { return misses(stages, known).squares; };
         double best = 0.0, least = squares(0.0);
@@ -268,8 +265,8 @@ public:
         auto const beyond = [&](double n) { return squares(n) - allowed; };
         double const lowest = beyond(0.0) <= 0.0 ? 0.0 : numeric::bracketed_root(beyond, 0.0, best, 1e-5);
         double const highest =
-            at_most <= allowed ? infinite : numeric::bracketed_root(beyond, best, most, 1e-5);
-        return {flat ? infinite : best, lowest, highest, std::sqrt(least / count()), u, least <= explained};
+            at_most <= allowed ? unlimited : numeric::bracketed_root(beyond, best, most, 1e-5);
+        return {flat ? unlimited : best, lowest, highest, std::sqrt(least / count()), u, least <= explained};
     }
 
 private:
