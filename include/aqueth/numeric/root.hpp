@@ -121,7 +121,8 @@ double bracketed_root(F const& f, double lower, double upper, double width) {
     double b = lower, fb = f(b);
     if (fb == 0.0) return b;
     if (fa == 0.0) return a;
-    if (!((fa < 0.0) != (fb < 0.0)) || std::isnan(fa) || std::isnan(fb)) return std::numeric_limits<double>::quiet_NaN();
+    if (!((fa < 0.0) != (fb < 0.0)) || std::isnan(fa) || std::isnan(fb))
+        return std::numeric_limits<double>::quiet_NaN();
     double share = 0.5;  // of the way from a to b where to look next
     for (int i = 0; i < 200; ++i) {
         double const x = a + share * (b - a);
