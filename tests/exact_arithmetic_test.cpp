@@ -10,10 +10,8 @@
 #include <aqueth/correlation/icao_atmosphere.hpp>
 #include <aqueth/correlation/its90.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
-#include <aqueth/correlation/nbs_1942_brix.hpp>
 #include <aqueth/correlation/oiml_r22_inverse.hpp>
 #include <aqueth/correlation/sucrose_density.hpp>
-#include <aqueth/correlation/vaporization_perry.hpp>
 #include <aqueth/metrology/measurement_model.hpp>
 #include <aqueth/model/enthalpy.hpp>
 #include <aqueth/model/vapour_liquid.hpp>
@@ -198,8 +196,6 @@ TEST(ExactArithmetic, EveryPropertyInThreePrecisions) {
     compare("density of sucrose solution, beyond water", scale::largest, sugar,
             [](auto const& w, auto const& t) { return sucrose_density::excess(w, t).value; },
             {1.7e-7, 2.9e-16, 1.8e-19});
-    compare("degrees Brix, NBS 1942", scale::largest, points(dense, {1.0, 1.17874}),
-            [](auto const& g, auto const&) { return nbs_1942_brix::brix(g); }, {3.0e-6, 5.9e-15, 2.9e-18});
     auto const worts = points(dense, {6.0, 30.0}, {0.0, 5.9});
     compare("alcohol, Balling", scale::largest, worts,
             [](auto const& oe, auto const& re) { return balling::alcohol(oe, re); },
@@ -293,9 +289,6 @@ TEST(ExactArithmetic, EveryPropertyInThreePrecisions) {
     compare("heat of vaporization of water", scale::own, points(sparse, caloric_kelvin),
             [](auto const& t, auto const&) { return model::enthalpy::water_vaporization(t); },
             {4.3e-7, 5.2e-16, 2.3e-19});
-    compare("heat of vaporization of water, Perry", scale::own, points(sparse, caloric_kelvin),
-            [](auto const& t, auto const&) { return vaporization_perry::water(t); },
-            {1.2e-7, 2.3e-16, 1.1e-19});
 }
 
 // --- proof --------------------------------------------------------------------------------------------

@@ -441,7 +441,7 @@ struct reading_correction {
         double const floats_at = at_reference.density(aqueth::to<mass_fraction>(strength(reading)).value());
         double const rho = floats_at / (1.0 + double(glass) * (double(t) - double(reference)));
         double const w = composition(rho, t, rounding<T>);
-        return w == w ? T(aqueth::to<strength>(mass_fraction(w)).value()) : nothing<T>;
+        return std::isnan(w) ? nothing<T> : T(aqueth::to<strength>(mass_fraction(w)).value());
     }
 };
 

@@ -14,7 +14,6 @@
 #include <aqueth/wash.hpp>
 
 #include <cmath>
-#include <limits>
 #include <string>
 
 namespace aqueth {
@@ -149,7 +148,7 @@ wash fermented_to(units::volume volume, specific_gravity original, double found,
     if (!(lowest - slack <= found && found <= highest + slack))
         raise(range_error("fermented wash", refused, found, "", lowest, highest, reason));
     double a = numeric::bracketed_root([&](double tried) { return shown(tried) - found; }, 0.0, most, 1e-12);
-    if (!(a == a)) a = found >= highest ? 0.0 : most;  // an end, missed by rounding
+    if (std::isnan(a)) a = found >= highest ? 0.0 : most;  // an end, missed by rounding
     double const rho = wash::density_of(a / 100.0, left(a) / 100.0, 20.0);
     double const pure = density(mass_fraction(1.0), celsius(20)).value();
     return wash::of(volume, volume_fraction(a / 100.0 * rho / pure), extract(left(a)), temperature);
@@ -271,8 +270,7 @@ inline std::string share_in_words(double share) {
 inline sugar_plan sugar_needed(units::volume volume, volume_fraction strength, sugar kind = sugar::sucrose,
                                double share = correlation::fermentation::practical_share) {
     namespace f = correlation::fermentation;
-    double const infinite = std::numeric_limits<double>::infinity();
-    require_range("sugar needed", argument::volume, in(volume, litre), "L", 1e-6, infinite);
+    require_range("sugar needed", argument::volume, in(volume, litre), "L", 1e-6, unlimited);
     require_range("sugar needed", argument::strength, strength.percent(), volume_fraction::unit, 0.01,
                   greatest_wash_strength, "from some alcohol to the most that yeast stands, common practice");
     require_range("sugar needed", argument::share_of_the_stoichiometric_yield, share, "", 0.3, 1.0);

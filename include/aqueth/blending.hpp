@@ -42,15 +42,15 @@ struct totals {
     mass_fraction weakest{1.0};  ///< of what is not empty: it freezes first
 
     explicit totals(std::span<parcel const> parts) {
-        double const any = std::numeric_limits<double>::infinity();
-        require_range("mixing", argument::number_of_parcels, static_cast<double>(parts.size()), "", 1.0, any);
+        require_range("mixing", argument::number_of_parcels, static_cast<double>(parts.size()), "", 1.0,
+                      unlimited);
         for (parcel const& part : parts) {
             mass += part.mass();
             ethanol += part.ethanol();
             if (part.mass() > units::mass()) weakest = (std::min)(weakest, part.composition());
         }
         require_range("mixing", argument::mass_of_all_parcels, mass.value(), "kg",
-                      (std::numeric_limits<double>::min)(), any);
+                      (std::numeric_limits<double>::min)(), unlimited);
         double const w = in(ethanol, mass);
         composition = mass_fraction(w < 1.0 ? w : 1.0);
     }

@@ -35,8 +35,7 @@ inline constexpr units::temperature us_label_temperature = at_60_fahrenheit::tem
 inline units::volume fill_volume(units::volume label_volume, mass_fraction w,
                                  units::temperature filling_temperature,
                                  units::temperature reference = label_temperature) {
-    require_range("bottling", argument::label_volume, in(label_volume, litre), "L", 1e-9,
-                  std::numeric_limits<double>::infinity());
+    require_range("bottling", argument::label_volume, in(label_volume, litre), "L", 1e-9, unlimited);
     return label_volume * in(density(w, reference), density(w, filling_temperature));
 }
 
@@ -64,8 +63,7 @@ inline bottling fill_bottles(parcel const& spirit, units::volume label_volume,
     constexpr double most_bottles = 1e12;
     double const bottles = in(spirit.volume(), fill);
     require_range("bottling", argument::label_volume, in(label_volume, litre), "L",
-                  (std::max)(1e-9, in(label_volume, litre) * (bottles / most_bottles)),
-                  std::numeric_limits<double>::infinity(),
+                  (std::max)(1e-9, in(label_volume, litre) * (bottles / most_bottles)), unlimited,
                   "no more than 1e12 bottles, which are counted exactly");
     // A parcel that was made to hold n bottles must not lose one to rounding, which is a few units of the
     // last place: of 1e12 bottles less than a hundredth of one.

@@ -18,6 +18,9 @@
 
 namespace aqueth {
 
+// The upper end of a range that has none, and the degrees of freedom of what is known exactly.
+using plain::unlimited;
+
 /// A quantity that is refused: its code, and its words where they say more than the code's or there is none.
 class argument_name {
 public:
@@ -99,7 +102,7 @@ private:
         text.append(words).append(1, ' ').append(numeric::text_of(value, digits)).append(tail);
         if (!(lower <= upper)) {
             text += " cannot be met";
-        } else if (upper == std::numeric_limits<double>::infinity()) {
+        } else if (upper == unlimited) {
             text += " is not a number of at least " + numeric::text_of(lower, digits) + tail;
         } else {
             text += " is outside " + numeric::text_of(lower, digits) + " to " +

@@ -40,8 +40,8 @@ namespace detail {
 class lot_problem {
 public:
     explicit lot_problem(std::span<lot const> lots) : lots_(lots), by_strength_(lots.size()) {
-        double const any = std::numeric_limits<double>::infinity();
-        require_range(property, argument::number_of_lots, static_cast<double>(lots.size()), "", 1.0, any);
+        require_range(property, argument::number_of_lots, static_cast<double>(lots.size()), "", 1.0,
+                      unlimited);
         for (lot const& each : lots) {
             require_range(property, argument::least_mass_of_a_lot, each.at_least.value(), "kg", 0.0,
                           each.available.mass().value(), "no more than is available");
@@ -194,9 +194,8 @@ template <strength_basis Target>
 lot_blend blend_to_strength(std::span<lot const> lots, Target target, units::temperature product_temperature,
                             std::optional<units::volume> volume = std::nullopt) {
     detail::lot_problem const problem(lots);
-    double const any = std::numeric_limits<double>::infinity();
     require_range(problem.property, argument::mass_of_all_lots, problem.total(problem.all_most()), "kg",
-                  (std::numeric_limits<double>::min)(), any);
+                  (std::numeric_limits<double>::min)(), unlimited);
 
     auto const reachable = [&](double weakest, double strongest, char const* reason) {
         if (strongest < weakest) std::swap(weakest, strongest);  // lots of one strength, summed in two orders
@@ -216,7 +215,7 @@ lot_blend blend_to_strength(std::span<lot const> lots, Target target, units::tem
         require_range(problem.property, argument::volume_wanted, in(*volume, litre), "L", least * to_litres,
                       most * to_litres * (1.0 + 1e-14), "what the limits of the lots add up to");
         require_range(problem.property, argument::volume_wanted, in(*volume, litre), "L",
-                      (std::numeric_limits<double>::min)(), any);
+                      (std::numeric_limits<double>::min)(), unlimited);
         double const w0 = reachable(problem.extreme_of_volume(*volume, product_temperature, true),
                                     problem.extreme_of_volume(*volume, product_temperature, false),
                                     "what the lots can reach within their limits at this volume");

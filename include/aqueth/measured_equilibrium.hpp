@@ -8,12 +8,9 @@
 #include <aqueth/equilibrium_points.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/number_table.hpp>
+#include <aqueth/numeric/monotone_cubic.hpp>
 #include <aqueth/numeric/polynomial.hpp>
 #include <aqueth/units.hpp>
-
-#include <math.h>  // Boost 1.74's pchip.hpp calls isnan unqualified
-
-#include <boost/math/interpolators/pchip.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -87,7 +84,7 @@ public:
                 x.push_back(point.liquid.value());
                 t.push_back(point.temperature->celsius());
             }
-            celsius_.emplace(std::move(x), std::move(t));
+            celsius_.emplace(std::move(x), t);
         }
     }
 
@@ -105,7 +102,7 @@ public:
         double const x = liquid.value();
         require_range(property, argument::mole_fraction_of_the_liquid, liquid.percent(), mole_fraction::unit,
                       100.0 * lowest_, 100.0 * highest_, "the measured range");
-        double const alpha = std::exp(ln_alpha_(x));
+        double const alpha = std::exp(ln_alpha_(x).value);
         return mole_fraction(alpha * x / (1.0 + (alpha - 1.0) * x));
     }
     /// @param liquid mole fraction of the liquid, within the measured range
@@ -117,7 +114,7 @@ public:
         require_range(property, argument::mole_fraction_of_the_liquid, liquid.percent(), mole_fraction::unit,
                       points_.front().liquid.percent(), points_.back().liquid.percent(),
                       "the measured range");
-        return celsius((*celsius_)(liquid.value()));
+        return celsius((*celsius_)(liquid.value()).value);
     }
 
     /// The measured volatility for an integrator's inner loop. A run of a still goes through every strength
@@ -127,14 +124,14 @@ public:
     equilibrium_curve curve() const {
         auto const joined = [this](double x) {
             auto const model = detail::vle::bubble_at_pressure(x, pressure_.value());
-            return ln_alpha_(x) - model.ln_alpha;
+            return ln_alpha_(x).value - model.ln_alpha;
         };
         double const below = joined(lowest_);
         double const above = joined(highest_);
         return equilibrium_curve(pressure_, [&](double x, numeric::value_and_slope<double> const& model) {
             if (x < lowest_) return numeric::value_and_slope<double>{model.value + below, model.slope};
             if (x > highest_) return numeric::value_and_slope<double>{model.value + above, model.slope};
-            return numeric::value_and_slope<double>{ln_alpha_(x), ln_alpha_.prime(x)};
+            return ln_alpha_(x);
         });
     }
 
@@ -181,7 +178,6 @@ public:
     }
 
 private:
-    using pchip = boost::math::interpolators::pchip<std::vector<double>>;
     static constexpr char const* property = "measured equilibrium";
 
     static std::vector<measured_point> sorted(std::vector<measured_point> points) {
@@ -207,7 +203,7 @@ private:
         return points;
     }
 
-    pchip volatility() {
+    numeric::monotone_cubic volatility() {
         std::vector<double> x;
         std::vector<double> ln_alpha;
         for (auto const& point : points_) {
@@ -226,19 +222,19 @@ private:
                       1e9);
         lowest_ = x.front();
         highest_ = x.back();
-        return pchip(std::move(x), std::move(ln_alpha));
+        return numeric::monotone_cubic(std::move(x), ln_alpha);
     }
 
     double area_integrand(double x) const {
         auto const model = detail::vle::bubble_at_pressure(x, pressure_.value());
         bool const inside = x >= lowest_ && x <= highest_;
         bool const with_temperature = inside && celsius_;
-        double const t = with_temperature ? (*celsius_)(x) + 273.15 : model.temperature;
+        double const t = with_temperature ? (*celsius_)(x).value + 273.15 : model.temperature;
         double const t_slope =
-            with_temperature ? celsius_->prime(x) : detail::vle::along_isobar(model).temperature_x;
+            with_temperature ? (*celsius_)(x).slope : detail::vle::along_isobar(model).temperature_x;
         auto const g = model::excess_gibbs::reduced_gibbs(x, t);
         double const ln_alpha_model = detail::vle::bubble_at_temperature(x, t).ln_alpha;
-        double const ln_alpha = inside ? ln_alpha_(x) : model.ln_alpha;
+        double const ln_alpha = inside ? ln_alpha_(x).value : model.ln_alpha;
         // what the model adds to ln(gamma1/gamma2) to make ln alpha: saturation pressures and the vapour's
         // non-ideality
         double const rest = ln_alpha_model - (g.ethanol - g.water);
@@ -250,8 +246,8 @@ private:
     std::vector<measured_point> points_;
     double lowest_ = 0.0;   // of the liquids with a volatility
     double highest_ = 1.0;  // set by volatility(), hence declared before ln_alpha_
-    pchip ln_alpha_;
-    std::optional<pchip> celsius_;
+    numeric::monotone_cubic ln_alpha_;
+    std::optional<numeric::monotone_cubic> celsius_;
 };
 
 }  // namespace aqueth

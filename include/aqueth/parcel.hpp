@@ -9,8 +9,6 @@
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
 
-#include <limits>
-
 namespace aqueth {
 
 /// A parcel of liquid: a mass of an ethanol-water mixture at a temperature. All that flows through the job.
@@ -37,8 +35,7 @@ public:
     /// @throws range_error if the volume is negative or not finite, or the temperature is outside its range
     template <strength_basis Strength>
     static constexpr parcel of(units::volume volume, Strength strength, units::temperature temperature) {
-        require_range("parcel", argument::volume, in(volume, litre), "L", 0.0,
-                      std::numeric_limits<double>::infinity());
+        require_range("parcel", argument::volume, in(volume, litre), "L", 0.0, unlimited);
         auto const w = to<aqueth::mass_fraction>(strength);
         return parcel(volume * density(w, temperature), w, temperature);
     }
@@ -110,8 +107,7 @@ public:
 private:
     constexpr parcel(units::mass mass, mass_fraction composition, units::temperature temperature)
         : mass_(mass), composition_(composition), temperature_(temperature) {
-        require_range("parcel", argument::mass, mass.value(), "kg", 0.0,
-                      std::numeric_limits<double>::infinity());
+        require_range("parcel", argument::mass, mass.value(), "kg", 0.0, unlimited);
         detail::require_liquid("parcel", composition, temperature);
     }
 

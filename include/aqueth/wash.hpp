@@ -145,8 +145,7 @@ public:
     /// @return the wash, at the temperature of the liquid
     /// @throws range_error if the mass of the extract is outside its range
     static wash of(parcel const& liquid, units::mass solids = units::mass()) {
-        double const infinite = std::numeric_limits<double>::infinity();
-        require_range("wash", argument::mass_of_the_extract, solids.value(), "kg", 0.0, infinite);
+        require_range("wash", argument::mass_of_the_extract, solids.value(), "kg", 0.0, unlimited);
         double const whole = (liquid.mass() + solids).value();
         aqueth::extract(whole > 0.0 ? 100.0 * solids.value() / whole : 0.0);
         return wash(liquid, solids);
@@ -159,8 +158,7 @@ public:
     /// @throws range_error if an argument is outside its range or there is no room for both
     static wash of(units::volume volume, volume_fraction strength, aqueth::extract solids,
                    units::temperature temperature) {
-        double const infinite = std::numeric_limits<double>::infinity();
-        require_range("wash", argument::volume, in(volume, litre), "L", 0.0, infinite);
+        require_range("wash", argument::volume, in(volume, litre), "L", 0.0, unlimited);
         double const pure = aqueth::density(mass_fraction(1.0), celsius(20)).value() * strength.value();
         double rho = 1000.0;  // at 20 °C: strength by volume needs it, and it needs the mass fraction
         for (int i = 0; i < 60; ++i) {

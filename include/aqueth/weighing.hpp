@@ -5,8 +5,6 @@
 #include <aqueth/error.hpp>
 #include <aqueth/units.hpp>
 
-#include <limits>
-
 namespace aqueth {
 
 /// What an ordinary balance shows: balances are set with weights of 8000 kg/m3 in air of 1.2 kg/m3, so a
@@ -19,8 +17,7 @@ namespace aqueth {
 /// @ref source_oiml_d28
 constexpr units::mass balance_indication(units::mass mass, units::mass_density rho) {
     require_range("weighing in air", argument::density, rho.value(), "kg/m3", 10.0, 1e6);
-    require_range("weighing in air", argument::mass, in(mass, kilogram), "kg", 0.0,
-                  std::numeric_limits<double>::infinity());
+    require_range("weighing in air", argument::mass, in(mass, kilogram), "kg", 0.0, unlimited);
     return mass * correlation::air_buoyancy::indication_per_mass(rho.value());
 }
 
@@ -33,8 +30,7 @@ constexpr units::mass balance_indication(units::mass mass, units::mass_density r
 /// @ref source_oiml_d28
 constexpr units::mass mass_from_balance(units::mass indication, units::mass_density rho) {
     double const per_kilogram = in(balance_indication(1.0 * kilogram, rho), kilogram);
-    require_range("weighing in air", argument::indication, in(indication, kilogram), "kg", 0.0,
-                  std::numeric_limits<double>::infinity());
+    require_range("weighing in air", argument::indication, in(indication, kilogram), "kg", 0.0, unlimited);
     return indication / per_kilogram;
 }
 

@@ -4,7 +4,8 @@
 #include "sets.hpp"
 #include "solver.hpp"
 
-#include <aqueth/correlation/vaporization_perry.hpp>
+#include "published/vaporization_perry.hpp"
+
 #include <aqueth/model/enthalpy.hpp>
 
 #include <algorithm>
@@ -437,7 +438,7 @@ inline std::string list_pure(std::string const& folder) {
                 ethanol::temperature(atmosphere), water::temperature(atmosphere));
 
     namespace heat = aqueth::model::enthalpy;
-    namespace book = correlation::vaporization_perry;
+    namespace book = published::vaporization_perry;
     out += "   Enthalpy of vaporization, kJ/mol, by Clapeyron's equation and by a handbook's correlation\n\n"
            "     T/K   ethanol  handbook     water  handbook\n";
     for (double const k : {273.16, 298.15, 323.15, 351.44, 373.15, 390.0})

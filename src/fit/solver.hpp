@@ -23,8 +23,8 @@ namespace aqueth::fit {
 
 namespace rk = aqueth::model::skewed_redlich_kister;
 namespace raoult = aqueth::model::modified_raoult;
-namespace ethanol = correlation::ethanol_saturation_poling;
-namespace water = correlation::water_saturation_wagner_pruss;
+using ethanol = correlation::ethanol_saturation_poling;
+using water = correlation::water_saturation_wagner_pruss;
 
 inline constexpr double reference_kelvin = 343.15;  ///< T0: in the middle of what is wanted
 

@@ -6,7 +6,6 @@
 #include <aqueth/aqueth.hpp>
 #include <aqueth/array.hpp>
 #include <aqueth/correlation/its90.hpp>
-#include <aqueth/correlation/nbs_1942_brix.hpp>
 #include <aqueth/correlation/sucrose_density.hpp>
 
 #include <array>
@@ -53,7 +52,6 @@ void kernels() {
     show("water_density", arithmetic, c::cipm_2001_water::density(t));
     show("t68", arithmetic, c::its90::t68_from_t90(t));
     show("sucrose", functions, c::sucrose_density::excess(run_time(0.12), t).value);
-    show("brix", iterations, c::nbs_1942_brix::brix(run_time(1.0483)));
     show("saturation_ethanol", functions, c::ethanol_saturation_poling::pressure(kelvin));
     show("saturation_water", functions, c::water_saturation_wagner_pruss::pressure(kelvin));
     show("excess_gibbs", functions, m::excess_gibbs::reduced_gibbs(x, kelvin).molar);

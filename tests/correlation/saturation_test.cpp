@@ -14,8 +14,8 @@
 namespace aqueth::correlation {
 namespace {
 
-namespace ethanol = ethanol_saturation_poling;
-namespace water = water_saturation_wagner_pruss;
+using ethanol = ethanol_saturation_poling;
+using water = water_saturation_wagner_pruss;
 using boost::math::differentiation::make_fvar;
 
 // Calls f with a curve of each substance: its functions, and the ends of its range.

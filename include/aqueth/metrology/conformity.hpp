@@ -3,12 +3,13 @@
 
 #include <aqueth/correlation/source.hpp>
 #include <aqueth/error.hpp>
-#include <aqueth/metrology/uncertainty.hpp>
+#include <aqueth/numeric/integration.hpp>
 #include <aqueth/numeric/probability.hpp>
 #include <aqueth/numeric/root.hpp>
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 /// @file
 /// Whether something meets a tolerance, when what is known of it is a measurement: JCGM 106:2012. Plain
@@ -24,15 +25,15 @@ inline constexpr correlation::source jcgm_106_cited{
 
 /// The values that are permitted; an end that does not exist is infinite.
 struct tolerance_interval {
-    double lower = -detail::unlimited;  ///< least permitted value
-    double upper = detail::unlimited;   ///< greatest permitted value
+    double lower = -unlimited;  ///< least permitted value
+    double upper = unlimited;   ///< greatest permitted value
 };
 
 /// What a measurement says of a quantity.
 struct measurement_result {
-    double estimate;                                ///< measured value
-    double standard_uncertainty;                    ///< above 0
-    double degrees_of_freedom = detail::unlimited;  ///< 1 or more; of the uncertainty, rounded down
+    double estimate;                        ///< measured value
+    double standard_uncertainty;            ///< above 0
+    double degrees_of_freedom = unlimited;  ///< 1 or more; of the uncertainty, rounded down
 };
 
 namespace detail {
@@ -104,16 +105,15 @@ inline double conformance_probability(tolerance_interval const& tolerance,
 /// JCGM 106:2012, 8.3.2, @ref source_jcgm_106
 inline tolerance_interval acceptance_interval(tolerance_interval const& tolerance,
                                               double standard_uncertainty, double confidence,
-                                              double degrees_of_freedom = detail::unlimited) {
+                                              double degrees_of_freedom = unlimited) {
     detail::require_tolerance(tolerance);
     detail::require_confidence(confidence);
     measurement_result const at{0.0, standard_uncertainty, degrees_of_freedom};
     detail::require_result(at);
-    double const nu =
-        degrees_of_freedom == detail::unlimited ? degrees_of_freedom : std::floor(degrees_of_freedom);
+    double const nu = degrees_of_freedom == unlimited ? degrees_of_freedom : std::floor(degrees_of_freedom);
     double const one_sided = standard_uncertainty * numeric::student_quantile(confidence, nu);
-    if (tolerance.lower == -detail::unlimited) return {tolerance.lower, tolerance.upper - one_sided};
-    if (tolerance.upper == detail::unlimited) return {tolerance.lower + one_sided, tolerance.upper};
+    if (tolerance.lower == -unlimited) return {tolerance.lower, tolerance.upper - one_sided};
+    if (tolerance.upper == unlimited) return {tolerance.lower + one_sided, tolerance.upper};
     double const half = 0.5 * (tolerance.upper - tolerance.lower);
     // Both ends cut into the probability, so the guard band is a little wider than that of one end alone.
     auto const lacking = [&](double from_middle) {
@@ -170,7 +170,7 @@ inline conformity_decision decide(tolerance_interval const& tolerance, measureme
 /// @par Source
 /// JCGM 106:2012, 7.4, solved for the uncertainty, @ref source_jcgm_106
 inline double largest_uncertainty(tolerance_interval const& tolerance, double measured, double confidence,
-                                  double degrees_of_freedom = detail::unlimited) {
+                                  double degrees_of_freedom = unlimited) {
     detail::require_tolerance(tolerance);
     detail::require_confidence(confidence);
     if (!(tolerance.lower < measured && measured < tolerance.upper)) {
@@ -179,8 +179,7 @@ inline double largest_uncertainty(tolerance_interval const& tolerance, double me
     }
     double const nearer = (std::min)(measured - tolerance.lower, tolerance.upper - measured);
     detail::require_result({measured, nearer, degrees_of_freedom});
-    double const nu =
-        degrees_of_freedom == detail::unlimited ? degrees_of_freedom : std::floor(degrees_of_freedom);
+    double const nu = degrees_of_freedom == unlimited ? degrees_of_freedom : std::floor(degrees_of_freedom);
     double const one_sided = nearer / numeric::student_quantile(confidence, nu);
     double const both = nearer / numeric::student_quantile(0.5 + 0.5 * confidence, nu);
     auto const lacking = [&](double u) {
@@ -205,10 +204,10 @@ inline double readings_needed(double wanted, double repeatability, double system
     detail::require_systematic(systematic);
     detail::require_deviation(repeatability);
     require_range(property, argument::wanted_uncertainty, wanted, "", (std::numeric_limits<double>::min)(),
-                  detail::unlimited);
+                  unlimited);
     double const room = (wanted - systematic) * (wanted + systematic);
     if (systematic > wanted) {
-        raise(range_error(property, argument::wanted_uncertainty, wanted, "", systematic, detail::unlimited,
+        raise(range_error(property, argument::wanted_uncertainty, wanted, "", systematic, unlimited,
                           "more than the systematic uncertainty"));
     }
     if (repeatability == 0.0) return 1.0;
@@ -335,17 +334,12 @@ inline global_risks risks(tolerance_interval const& tolerance, tolerance_interva
         measurement_result const m{process_mean + process_deviation * z, standard_uncertainty};
         return detail::below(acceptance.upper, m) - detail::below(acceptance.lower, m);
     };
-    // Simpson's rule; beyond 9 standard deviations there is nothing, and a step is fine beside either spread.
+    // Beyond 9 standard deviations there is nothing, and a step is fine beside either spread.
     auto const accepted_between = [&](double a, double b) {
         if (!(a < b)) return 0.0;
-        double const steps = 2.0 * std::ceil((b - a) / (0.05 * (std::min)(1.0, ratio)));
-        double sum = 0.0;
-        for (double k = 0.0; k <= steps; k += 1.0) {
-            double const z = a + (b - a) * k / steps;
-            double const weight = k == 0.0 || k == steps ? 1.0 : std::fmod(k, 2.0) == 1.0 ? 4.0 : 2.0;
-            sum += weight * accepted(z) * numeric::normal_density(z);
-        }
-        return sum * (b - a) / (3.0 * steps);
+        int const pairs = static_cast<int>(std::ceil((b - a) / (0.05 * (std::min)(1.0, ratio))));
+        return numeric::simpson([&](double z) { return accepted(z) * numeric::normal_density(z); }, a, b,
+                                2 * pairs);
     };
     double const low = standardized(tolerance.lower), high = standardized(tolerance.upper);
     double const conforming = numeric::normal_probability(high) - numeric::normal_probability(low);

@@ -139,7 +139,7 @@ inline input_quantity error_of(instrument_class const& of) {
 /// GUM F.2.2.1, @ref source_gum
 inline input_quantity reading_error(std::string name, std::string unit, double division) {
     require_range(name, argument::smallest_step_read, division, unit, (std::numeric_limits<double>::min)(),
-                  detail::unlimited);
+                  unlimited);
     return input_quantity::rectangular("reading of the " + name, std::move(unit), 0.0, 0.5 * division);
 }
 

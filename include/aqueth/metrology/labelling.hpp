@@ -111,11 +111,11 @@ inline fill_limits eu_fill_limits(units::volume label) {
     // Shares are rounded up to the next tenth of a millilitre.
     double const error =
         row->percent > 0.0 ? std::ceil(row->percent * ml / 10.0 - 1e-9) / 10.0 : row->millilitres;
-    return {{ml - error, detail::unlimited},
+    return {{ml - error, unlimited},
             ml - 2.0 * error,
             "on average not below the label, few short by more than the tolerance",
             "Council Directive 76/211/EEC, annex I, 1 and 2.4",
-            {ml, detail::unlimited},
+            {ml, unlimited},
             at_20_celsius::temperature(),
             "the label means 20 °C: annex I, 2.2"};
 }

@@ -38,7 +38,7 @@ public:
     /// @throws range_error if there are fewer than two
     explicit result_distribution(std::vector<double> values) : sorted_(std::move(values)) {
         require_range("Monte Carlo", argument::number_of_trials, static_cast<double>(sorted_.size()), "", 2.0,
-                      detail::unlimited);
+                      unlimited);
         std::sort(sorted_.begin(), sorted_.end());
         detail::spread const of(sorted_);
         estimate_ = of.mean;
@@ -229,7 +229,7 @@ monte_carlo(Model const& model, std::span<input_quantity const> inputs, std::siz
 /// JCGM 101:2008, 7.9.2, @ref source_jcgm_101
 inline double numerical_tolerance(double standard_uncertainty, int significant_digits) {
     require_range("numerical tolerance", argument::standard_uncertainty, standard_uncertainty, "",
-                  (std::numeric_limits<double>::min)(), detail::unlimited);
+                  (std::numeric_limits<double>::min)(), unlimited);
     require_range("numerical tolerance", argument::significant_digits, significant_digits, "", 1.0, 4.0);
     double exponent = std::floor(std::log10(standard_uncertainty)) - (significant_digits - 1);
     // 0.0996 is 10 x 10^-2, not 99 x 10^-3, once it is rounded to two digits

@@ -27,8 +27,6 @@ inline constexpr correlation::source gum_cited{
 
 namespace detail {
 
-inline constexpr double unlimited = std::numeric_limits<double>::infinity();
-
 /// the mean and the sum of squared deviations from it
 struct spread {
     double mean = 0.0;
@@ -75,7 +73,7 @@ public:
     /// @return the input quantity
     /// @throws range_error if a number is outside its range
     static input_quantity normal(std::string name, std::string unit, double estimate,
-                                 double standard_uncertainty, double degrees_of_freedom = detail::unlimited) {
+                                 double standard_uncertainty, double degrees_of_freedom = unlimited) {
         return {std::move(name),      std::move(unit),    estimate,          standard_uncertainty,
                 distribution::normal, evaluation::type_b, degrees_of_freedom};
     }
@@ -90,9 +88,9 @@ public:
     /// @throws range_error if a number is outside its range
     static input_quantity expanded(std::string name, std::string unit, double estimate,
                                    double expanded_uncertainty, double coverage_factor,
-                                   double degrees_of_freedom = detail::unlimited) {
+                                   double degrees_of_freedom = unlimited) {
         require_range(name, argument::coverage_factor, coverage_factor, "",
-                      (std::numeric_limits<double>::min)(), detail::unlimited);
+                      (std::numeric_limits<double>::min)(), unlimited);
         return normal(std::move(name), std::move(unit), estimate, expanded_uncertainty / coverage_factor,
                       degrees_of_freedom);
     }
@@ -105,21 +103,21 @@ public:
     /// @return the input quantity, with standard uncertainty half_width / sqrt(3)
     /// @throws range_error if a number is outside its range
     static input_quantity rectangular(std::string name, std::string unit, double estimate, double half_width,
-                                      double degrees_of_freedom = detail::unlimited) {
+                                      double degrees_of_freedom = unlimited) {
         return {std::move(name),           std::move(unit),    estimate,          half_width / std::sqrt(3.0),
                 distribution::rectangular, evaluation::type_b, degrees_of_freedom};
     }
     /// Between two limits, the middle most likely (GUM 4.3.9): a pointer or level read between two marks.
     /// @copydetails rectangular
     static input_quantity triangular(std::string name, std::string unit, double estimate, double half_width,
-                                     double degrees_of_freedom = detail::unlimited) {
+                                     double degrees_of_freedom = unlimited) {
         return {std::move(name),          std::move(unit),    estimate,          half_width / std::sqrt(6.0),
                 distribution::triangular, evaluation::type_b, degrees_of_freedom};
     }
     /// Swinging between two limits (GUM H.1.3.4).
     /// @copydetails rectangular
     static input_quantity arcsine(std::string name, std::string unit, double estimate, double half_width,
-                                  double degrees_of_freedom = detail::unlimited) {
+                                  double degrees_of_freedom = unlimited) {
         return {std::move(name),       std::move(unit),    estimate,          half_width / std::sqrt(2.0),
                 distribution::arcsine, evaluation::type_b, degrees_of_freedom};
     }
@@ -132,7 +130,7 @@ public:
     /// @throws range_error if there are fewer than two readings, or one is not finite
     static input_quantity repeated(std::string name, std::string unit, std::span<double const> readings) {
         double const n = static_cast<double>(readings.size());
-        require_range(name, argument::number_of_readings, n, "", 2.0, detail::unlimited,
+        require_range(name, argument::number_of_readings, n, "", 2.0, unlimited,
                       "one says nothing of spread");
         detail::spread const of(readings);
         return {std::move(name),      std::move(unit),    of.mean, std::sqrt(of.squares / (n * (n - 1.0))),
@@ -160,9 +158,8 @@ private:
           nu_(nu) {
         double const largest = (std::numeric_limits<double>::max)();
         require_range(name_, argument::estimate, estimate_, unit_, -largest, largest);
-        require_range(name_, argument::standard_uncertainty, u_, unit_, 0.0, detail::unlimited);
-        if (nu_ != detail::unlimited)
-            require_range(name_, argument::degrees_of_freedom, nu_, "", 1.0, detail::unlimited);
+        require_range(name_, argument::standard_uncertainty, u_, unit_, 0.0, unlimited);
+        if (nu_ != unlimited) require_range(name_, argument::degrees_of_freedom, nu_, "", 1.0, unlimited);
     }
 
     std::string name_;
@@ -189,14 +186,14 @@ struct correlation_coefficient {
 ///         spread
 inline double correlation_of_readings(std::span<double const> one, std::span<double const> other) {
     double const n = static_cast<double>(one.size());
-    require_range("correlation", argument::number_of_readings, n, "", 2.0, detail::unlimited);
+    require_range("correlation", argument::number_of_readings, n, "", 2.0, unlimited);
     require_range("correlation", argument::number_of_second_readings, static_cast<double>(other.size()), "",
                   n, n, "as many as first ones");
     detail::spread const a(one), b(other);
     double together = 0.0;
     for (std::size_t i = 0; i < one.size(); ++i) together += (one[i] - a.mean) * (other[i] - b.mean);
     require_range("correlation", argument::spread_of_the_readings, a.squares * b.squares, "",
-                  (std::numeric_limits<double>::min)(), detail::unlimited);
+                  (std::numeric_limits<double>::min)(), unlimited);
     return (std::min)(1.0, (std::max)(-1.0, together / std::sqrt(a.squares * b.squares)));
 }
 
@@ -302,8 +299,8 @@ struct uncertainty_budget {
         double const nu = effective_degrees_of_freedom
                               ? std::floor(*effective_degrees_of_freedom)
                               : require_range("coverage factor", argument::effective_degrees_of_freedom,
-                                              std::numeric_limits<double>::quiet_NaN(), "", 1.0,
-                                              detail::unlimited, "inputs with finite ones are correlated");
+                                              std::numeric_limits<double>::quiet_NaN(), "", 1.0, unlimited,
+                                              "inputs with finite ones are correlated");
         return numeric::student_quantile(0.5 + 0.5 * probability, nu);
     }
     /// @param probability coverage probability, 0.001 to 0.999999
@@ -496,7 +493,7 @@ inline double correlation_of_results(uncertainty_budget const& one, uncertainty_
                   static_cast<double>(other.lines.size()), "", lines, lines, "as many as the first has");
     require_range("correlation", argument::product_of_the_uncertainties,
                   one.standard_uncertainty * other.standard_uncertainty, "",
-                  (std::numeric_limits<double>::min)(), detail::unlimited);
+                  (std::numeric_limits<double>::min)(), unlimited);
     detail::correlation_matrix const r(one.lines.size(), correlations);
     double covariance = 0.0;
     for (std::size_t i = 0; i < one.lines.size(); ++i) {

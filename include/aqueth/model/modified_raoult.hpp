@@ -104,7 +104,7 @@ public:
     /// @param size square of the last relative correction
     /// @return whether to stop
     bool operator()(T const& size) {
-        if (++rounds_ >= 40 || !(size == size)) return true;
+        if (++rounds_ >= 40 || numeric::is_nan(size)) return true;
         if (arrived_) return true;
         arrived_ = size <= T(std::numeric_limits<T>::epsilon());
         return arrived_ && std::is_floating_point_v<T>;

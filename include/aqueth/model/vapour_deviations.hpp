@@ -44,7 +44,7 @@ constexpr numeric::value_and_slope<T> uncertainty(T const& x) {
             return {T(low.uncertainty) + (x - T(low.x)) * slope, slope};
         }
     }
-    if (!(x == x)) return {x, x};
+    if (numeric::is_nan(x)) return {x, x};
     return {T(bands.back().uncertainty), T(0)};
 }
 

@@ -8,7 +8,7 @@
 #include <limits>
 #include <numbers>
 
-/// The two distributions that uncertainties are stated with: the standard normal one and Student's t.
+/// The distributions that uncertainties are stated with: the standard normal one, Student's t and chi squared.
 ///
 /// Boost.Math has them for every distribution; its quantile of t costs 2 s of compile time in every file.
 namespace aqueth::numeric {
@@ -68,6 +68,20 @@ inline double student_quantile(double p, double degrees_of_freedom) {
     while (student_probability(upper, degrees_of_freedom) < p && upper < 1e300) upper *= 2.0;
     return bracketed_root([&](double t) { return student_probability(t, degrees_of_freedom) - p; }, 0.0,
                           upper, 0.0);
+}
+
+/// @param p                  probability, 0.5 to 0.999; not checked
+/// @param degrees_of_freedom 1 or more; not checked
+/// @return what a quantity with a chi-squared distribution is not above with probability p
+/// @par Accuracy
+/// An approximation: for p from 0.9 to 0.99 within 2.5 % for one degree of freedom, 1.6 % for two, 0.6 % from
+/// three on.
+/// @par Source
+/// E. B. Wilson and M. M. Hilferty, Proceedings of the National Academy of Sciences 17 (1931) 684 (from memory)
+inline double chi_squared_quantile(double p, double degrees_of_freedom) {
+    double const v = 2.0 / (9.0 * degrees_of_freedom);
+    double const root = 1.0 - v + normal_quantile(p) * std::sqrt(v);
+    return degrees_of_freedom * root * root * root;
 }
 
 }  // namespace aqueth::numeric

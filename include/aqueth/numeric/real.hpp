@@ -14,4 +14,12 @@ namespace aqueth::numeric {
 template <class T>
 concept real = !std::numeric_limits<T>::is_integer;
 
+/// std::isnan for every real scalar, in constant expressions too, where C++20 has none.
+/// @param x any value
+/// @return whether it is not a number
+template <real T>
+constexpr bool is_nan(T const& x) {
+    return !(x == x);
+}
+
 }  // namespace aqueth::numeric

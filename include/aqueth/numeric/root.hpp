@@ -39,7 +39,7 @@ constexpr T bracketed_newton(F const& f, T lower, T upper, T const& guess, T con
     for (int iteration = 0; iteration < 200; ++iteration) {
         value_and_slope<T> const at_x = f(x);
         T const step = at_x.value / at_x.slope;
-        if (!(step == step)) return step;  // NaN in, NaN out
+        if (is_nan(step)) return step;  // NaN in, NaN out
         T next = x - step;
         bool const converged = magnitude(at_x.value) <= noise;
         if (converged) return next < lower ? lower : (next > upper ? upper : next);
@@ -121,12 +121,13 @@ double bracketed_root(F const& f, double lower, double upper, double width) {
     double b = lower, fb = f(b);
     if (fb == 0.0) return b;
     if (fa == 0.0) return a;
-    if (!((fa < 0.0) != (fb < 0.0)) || fa != fa || fb != fb) return std::numeric_limits<double>::quiet_NaN();
+    if (!((fa < 0.0) != (fb < 0.0)) || std::isnan(fa) || std::isnan(fb))
+        return std::numeric_limits<double>::quiet_NaN();
     double share = 0.5;  // of the way from a to b where to look next
     for (int i = 0; i < 200; ++i) {
         double const x = a + share * (b - a);
         double const fx = f(x);
-        if (fx != fx) return fx;
+        if (std::isnan(fx)) return fx;
         double c = a, fc = fa;
         if ((fx < 0.0) != (fa < 0.0)) {
             c = b;

@@ -5,7 +5,6 @@
 #include <aqueth/units.hpp>
 
 #include <cmath>
-#include <limits>
 
 namespace aqueth {
 
@@ -45,10 +44,9 @@ public:
     /// @return the column
     /// @throws range_error if an argument is not positive, or there are more than 100 stages
     static column of_packing(units::length height, units::length hetp) {
-        double const most = std::numeric_limits<double>::infinity();
-        require_range("column", argument::height_of_the_packing, height.value(), "m", 1e-3, most);
+        require_range("column", argument::height_of_the_packing, height.value(), "m", 1e-3, unlimited);
         require_range("column", argument::height_equivalent_to_a_theoretical_plate, hetp.value(), "m", 1e-3,
-                      most);
+                      unlimited);
         return of_stages(in(height, hetp));
     }
 

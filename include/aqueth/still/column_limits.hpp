@@ -4,13 +4,13 @@
 #include <aqueth/boiling_curve.hpp>
 #include <aqueth/composition.hpp>
 #include <aqueth/error.hpp>
+#include <aqueth/numeric/minimum.hpp>
 #include <aqueth/still/column.hpp>
 #include <aqueth/still/detail/column_solver.hpp>
 #include <aqueth/strength.hpp>
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 
 namespace aqueth {
 
@@ -80,7 +80,7 @@ double stages_needed(M const& mixture, Still still, Distillate distillate, doubl
 /// @throws range_error if a strength is outside its range
 template <boiling_mixture M, strength_basis Still, strength_basis Distillate>
 double minimum_stages(M const& mixture, Still still, Distillate distillate) {
-    return stages_needed(mixture, still, distillate, std::numeric_limits<double>::infinity());
+    return stages_needed(mixture, still, distillate, unlimited);
 }
 
 /// Least reflux ratio for a separation: it would take a column without end. Found for constant molar overflow
@@ -106,14 +106,11 @@ double minimum_reflux(M const& mixture, Still still, Distillate distillate) {
             at = liquid;
         }
     }
-    double lower = (std::max)(x, at - width);
-    double upper = (std::min)(d - 1e-3 * width, at + width);
-    for (int i = 0; i < 60; ++i) {  // thirds: the steepness has one top there
-        double const a = lower + (upper - lower) / 3.0;
-        double const b = upper - (upper - lower) / 3.0;
-        (steepness(a) < steepness(b) ? lower : upper) = steepness(a) < steepness(b) ? a : b;
-    }
-    phi = (std::max)(phi, steepness(0.5 * (lower + upper)));
+    double const lower = (std::max)(x, at - width);
+    double const upper = (std::min)(d - 1e-3 * width, at + width);
+    double const steepest =  // the steepness has one top there
+        numeric::minimum([&](double liquid) { return -steepness(liquid); }, lower, upper, 1e-10 * width);
+    phi = (std::max)(phi, steepness(steepest));
     return phi <= 0.0 ? 0.0 : phi / (1.0 - phi);
 }
 
@@ -125,8 +122,7 @@ double stages_needed(M const& mixture, Still still, Distillate distillate, doubl
     double const least = minimum_reflux(mixture, still, distillate);
     if (!(reflux_ratio > least)) {
         raise(
-            range_error("stages", argument::reflux_ratio, reflux_ratio, "", least,
-                        std::numeric_limits<double>::infinity(),
+            range_error("stages", argument::reflux_ratio, reflux_ratio, "", least, unlimited,
                         "above the least reflux for this separation, which no number of stages gets below"));
     }
     double const phi = detail::internal_reflux_of(reflux_ratio, 0.0);

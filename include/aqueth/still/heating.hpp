@@ -7,11 +7,11 @@
 #include <aqueth/error.hpp>
 #include <aqueth/model/enthalpy.hpp>
 #include <aqueth/model/vapour_liquid.hpp>
+#include <aqueth/numeric/integration.hpp>
 #include <aqueth/units.hpp>
 #include <aqueth/wash.hpp>
 
 #include <cmath>
-#include <limits>
 
 namespace aqueth {
 
@@ -74,8 +74,7 @@ struct amounts {
 /// point of 10 °P by 0.16 K; its effect on the vapour's strength is left out.
 inline units::temperature boiling_temperature(wash const& charge, units::pressure pressure) {
     detail::require_boiling_pressure(pressure);
-    require_range("boiling", argument::mass_of_the_charge, charge.mass().value(), "kg", 1e-9,
-                  std::numeric_limits<double>::infinity());
+    require_range("boiling", argument::mass_of_the_charge, charge.mass().value(), "kg", 1e-9, unlimited);
     require_range("boiling", argument::extract, charge.extract().degrees(), extract::unit, 0.0, 50.0,
                   "Raoult's law for dissolved sugar");
     detail::amounts const n(charge);
@@ -116,26 +115,25 @@ inline heating heat(wash const& charge, vessel const& pot, units::temperature ta
     };
     // time = integral of C dT/(power - loss (T - room)). The power left for heating falls linearly with the
     // temperature and may become tiny, so the time is integrated over its logarithm: C varies smoothly there
-    // however near the target is to the warmest temperature. Simpson's rule for both integrals.
+    // however near the target is to the warmest temperature.
     double const rise = (target - start).value();
     double const at_start = pot.power.value() - loss * (start - pot.room).value();
     double const at_target = pot.power.value() - loss * (target - pot.room).value();
     double const logarithm = std::log1p(loss * rise / at_target);
     double const mean =
         logarithm > 1e-200 ? loss * rise / logarithm : at_start;  // logarithmic mean of the two
+    auto const warmed = [&](double share) {  // share of the rise after that share of the time
+        return loss * rise / at_start > 1e-9 ? std::expm1(-share * logarithm) / std::expm1(-logarithm)
+                                             : share;
+    };
+    auto const capacity_after = [&](double share) { return capacity(start.celsius() + share * rise); };
     constexpr int intervals = 400;
-    double liquid = 0.0;
-    double seconds = 0.0;
-    for (int i = 0; i <= intervals; ++i) {
-        double const weight = (i == 0 || i == intervals ? 1.0 : i % 2 == 1 ? 4.0 : 2.0) / (3.0 * intervals);
-        double const share = static_cast<double>(i) / intervals;
-        double const warmed = loss * rise / at_start > 1e-9  // share of the rise after that share of the time
-                                  ? std::expm1(-share * logarithm) / std::expm1(-logarithm)
-                                  : share;
-        liquid += weight * rise * capacity(start.celsius() + share * rise);
-        seconds +=
-            weight * rise / mean * (capacity(start.celsius() + warmed * rise) + pot.heat_capacity.value());
-    }
+    double const liquid = rise * numeric::simpson(capacity_after, 0.0, 1.0, intervals);
+    double const seconds =
+        rise / mean *
+        numeric::simpson(
+            [&](double share) { return capacity_after(warmed(share)) + pot.heat_capacity.value(); }, 0.0, 1.0,
+            intervals);
     units::time const duration = seconds * second;
     units::energy const to_liquid = liquid * joule;
     units::energy const to_vessel = pot.heat_capacity * (target - start);

@@ -6,7 +6,6 @@
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
 
-#include <limits>
 #include <vector>
 
 namespace aqueth {
@@ -49,16 +48,14 @@ public:
     /// @return the condition
     /// @throws range_error if the volume is not positive
     static condition collected(units::volume volume) {
-        require_range("condition", argument::volume_to_collect, in(volume, litre), "L", 1e-9,
-                      std::numeric_limits<double>::infinity());
+        require_range("condition", argument::volume_to_collect, in(volume, litre), "L", 1e-9, unlimited);
         return condition(watched::collected_volume, volume.value(), in(volume, litre), "L");
     }
     /// @param duration since the fraction began for a cut; for the end of the run since it began to boil
     /// @return the condition
     /// @throws range_error if the duration is not positive
     static condition elapsed(units::time duration) {
-        require_range("condition", argument::time_to_elapse, in(duration, minute), "min", 1e-6,
-                      std::numeric_limits<double>::infinity());
+        require_range("condition", argument::time_to_elapse, in(duration, minute), "min", 1e-6, unlimited);
         return condition(watched::elapsed_time, duration.value(), in(duration, minute), "min");
     }
 

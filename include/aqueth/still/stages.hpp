@@ -3,7 +3,9 @@
 
 #include <aqueth/composition.hpp>
 #include <aqueth/error.hpp>
+#include <aqueth/numeric/minimum.hpp>
 #include <aqueth/numeric/number_text.hpp>
+#include <aqueth/numeric/probability.hpp>
 #include <aqueth/numeric/root.hpp>
 #include <aqueth/numeric/runge_kutta.hpp>
 #include <aqueth/still/column.hpp>
@@ -20,7 +22,6 @@
 #include <cmath>
 #include <concepts>
 #include <cstddef>
-#include <limits>
 #include <span>
 #include <string>
 #include <vector>
@@ -186,7 +187,6 @@ class stage_fit {
 public:
     stage_fit(std::span<past_run const> past, double uncertainty, M const& mixture)
         : past_(past), stated_(uncertainty), mixture_(mixture) {
-        double const infinite = std::numeric_limits<double>::infinity();
         double const azeotrope = column_solver<M>::azeotrope(mixture);
         auto const percent_vol = [](double x) { return to<volume_fraction>(mole_fraction(x)).percent(); };
         require_range("estimate of stages", argument::number_of_past_runs, count(), "", 1.0, 1e4);
@@ -194,15 +194,15 @@ public:
                       5.0);
         for (past_run const& p : past) {
             require_range("estimate of stages", argument::mass_of_the_charge, p.charge.mass().value(), "kg",
-                          1e-6, infinite);
+                          1e-6, unlimited);
             double const x = amounts(p.charge).mole_fraction();
             require_range("estimate of stages", argument::strength_of_the_charge, percent_vol(x),
                           volume_fraction::unit, percent_vol(1e-5), percent_vol(azeotrope - 1e-6),
                           "from some ethanol to below the azeotrope");
             require_range("estimate of stages", argument::discarded_volume, in(p.discarded, litre), "L", 0.0,
-                          infinite);
+                          unlimited);
             require_range("estimate of stages", argument::collected_volume, in(p.collected, litre), "L", 1e-6,
-                          infinite);
+                          unlimited);
             units::volume const most = 0.97 * p.charge.liquid().volume(celsius(20)) - p.discarded;
             if (p.collected >= most) {
                 raise(range_error("estimate of stages", argument::collected_volume, in(p.collected, litre),
@@ -230,7 +230,6 @@ public:
 
     /// The stages with the least sum of squares, whether or not they explain the runs.
     stage_estimate estimate(known_still const& known) const {
-        double const infinite = std::numeric_limits<double>::infinity();
         double const most = most_estimated_stages;
         auto const squares = [&](double stages) { return misses(stages, known).squares; };
         double best = 0.0, least = squares(0.0);
@@ -242,7 +241,8 @@ public:
                 least = s;
             }
         }
-        double const stages = bottom(squares, (std::max)(0.0, best - 1.0), (std::min)(most, best + 1.0));
+        double const stages =
+            numeric::minimum(squares, (std::max)(0.0, best - 1.0), (std::min)(most, best + 1.0), 1e-5);
         if (squares(stages) < least) {
             best = stages;
             least = squares(stages);
@@ -250,7 +250,7 @@ public:
         double const freedom = (std::max)(1.0, count() - 1.0);
         double const found = count() > 1.0 ? std::sqrt(least / freedom) : 0.0;  // one run has no scatter
         double const u = (std::max)(stated_, found);
-        double const explained = stated_ * stated_ * chi_squared_95(freedom);
+        double const explained = stated_ * stated_ * numeric::chi_squared_quantile(0.95, freedom);
         // The range is where the sum of squares exceeds its least by no more than one squared standard
         // uncertainty of a strength: for one run, the stages for the strength plus and minus that. If the
         // most stages are as good as the best, the sum has no valley: then the range is what explains the
@@ -261,45 +261,13 @@ public:
         auto const beyond = [&](double n) { return squares(n) - allowed; };
         double const lowest = beyond(0.0) <= 0.0 ? 0.0 : numeric::bracketed_root(beyond, 0.0, best, 1e-5);
         double const highest =
-            at_most <= allowed ? infinite : numeric::bracketed_root(beyond, best, most, 1e-5);
-        return {flat ? infinite : best, lowest, highest, std::sqrt(least / count()), u, least <= explained};
+            at_most <= allowed ? unlimited : numeric::bracketed_root(beyond, best, most, 1e-5);
+        return {flat ? unlimited : best, lowest, highest, std::sqrt(least / count()), u, least <= explained};
     }
 
 private:
     double count() const { return static_cast<double>(past_.size()); }
     past_run const& strongest() const { return past_[strongest_]; }
-
-    /// where a function with one valley is least, by golden section
-    template <class F>
-    static double bottom(F const& f, double lower, double upper) {
-        double const golden = 0.5 * (std::sqrt(5.0) - 1.0);
-        double a = upper - golden * (upper - lower), fa = f(a);
-        double b = lower + golden * (upper - lower), fb = f(b);
-        while (upper - lower > 1e-5) {
-            if (fa < fb) {
-                upper = b;
-                b = a;
-                fb = fa;
-                a = upper - golden * (upper - lower);
-                fa = f(a);
-            } else {
-                lower = a;
-                a = b;
-                fa = fb;
-                b = lower + golden * (upper - lower);
-                fb = f(b);
-            }
-        }
-        return 0.5 * (lower + upper);
-    }
-
-    /// what chi squared exceeds once in twenty times, by the approximation of E. B. Wilson and M. M. Hilferty
-    /// (1931, from memory): 3.75 for one degree of freedom instead of 3.84, better for more
-    static double chi_squared_95(double freedom) {
-        double const v = 2.0 / (9.0 * freedom);
-        double const root = 1.0 - v + 1.6449 * std::sqrt(v);
-        return freedom * root * root * root;
-    }
 
     std::span<past_run const> past_;
     double stated_;

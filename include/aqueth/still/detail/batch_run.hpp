@@ -19,7 +19,6 @@
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
-#include <limits>
 #include <optional>
 #include <string>
 #include <utility>
@@ -107,9 +106,8 @@ public:
     batch_still(wash const& charge, still const& s, M const& mixture)
         : still_(s), mixture_(mixture), column_(mixture, s.tower, s.neck, s.flow), amounts_(charge) {
         s.pot.require_possible();
-        double const infinite = std::numeric_limits<double>::infinity();
         require_range("distillation", argument::mass_of_the_charge, charge.mass().value(), "kg", 1e-6,
-                      infinite);
+                      unlimited);
         require_range("distillation", argument::extract_of_the_charge, charge.extract().degrees(),
                       extract::unit, 0.0, 50.0, "Raoult's law for dissolved sugar");
         double const x = amounts_.mole_fraction();
@@ -209,8 +207,7 @@ private:
         double const power = still_.pot.power.value();
         double const least = lost / 0.999;
         if (!(power > least)) {
-            raise(range_error("distillation", argument::power, power, "W", least,
-                              std::numeric_limits<double>::infinity(),
+            raise(range_error("distillation", argument::power, power, "W", least, unlimited,
                               "above what the boiling pot loses to the room"));
         }
         return power - lost;
@@ -222,7 +219,7 @@ private:
         double const power = still_.pot.power.value();
         double const lost = power - net_power(boiling(x(), moles()));
         raise(range_error("distillation", argument::power, power, "W",
-                          lost + (power - lost) * seconds / longest, std::numeric_limits<double>::infinity(),
+                          lost + (power - lost) * seconds / longest, unlimited,
                           "so that boiling away the charge takes no more than a million hours"));
     }
 
@@ -447,11 +444,10 @@ private:
         double const now = seen(c, p, p);
         double const nearest = falls(c) ? now / (1.0 + tolerance) : now / (1.0 - tolerance);
         if (falls(c) ? threshold(c) < nearest : threshold(c) > nearest) return;
-        double const infinite = std::numeric_limits<double>::infinity();
         double const bound = shown(c, nearest);
         bool const kept = c.what() == watched::distillate_strength && r.keeps_strength();
         raise(range_error("distillation", c.code(), number(c), unit(c), falls(c) ? 0.0 : bound,
-                          falls(c) ? bound : infinite,
+                          falls(c) ? bound : unlimited,
                           kept ? "it is already met at the start, as the reflux keeps that strength; wait "
                                  "until the strength is lost"
                                : "it is already met at the start of the run or of the fraction"));
