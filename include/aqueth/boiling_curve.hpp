@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
+#include <aqueth/boiling_pressure.hpp>
 #include <aqueth/equilibrium_curve.hpp>
-#include <aqueth/error.hpp>
 #include <aqueth/model/enthalpy.hpp>
 #include <aqueth/model/excess_gibbs.hpp>
 #include <aqueth/numeric/cubic_table.hpp>
@@ -26,16 +26,6 @@ concept boiling_mixture = requires(M const& mixture, double x) {
     { mixture.liquid_enthalpy(x) } -> std::same_as<numeric::value_and_slope<double>>;    // and d/dx
     { mixture.vapour_enthalpy(x) } -> std::convertible_to<double>;                       // of the vapour x
 };
-
-namespace detail {
-
-inline units::pressure require_boiling_pressure(units::pressure pressure) {
-    require_range("boiling", argument::pressure, in(pressure, kilopascal), "kPa", 5.0, 170.0,
-                  "the heat capacities hold from 0 to 116.85 °C");
-    return pressure;
-}
-
-}  // namespace detail
 
 /// Boiling ethanol and water at one pressure: an equilibrium curve with the enthalpies of what boils and of
 /// what rises, tabulated in the same way. It takes about half a millisecond to make.

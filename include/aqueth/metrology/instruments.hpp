@@ -3,6 +3,7 @@
 
 #include <aqueth/correlation/its90.hpp>
 #include <aqueth/error.hpp>
+#include <aqueth/metrology/provenance.hpp>
 #include <aqueth/metrology/uncertainty.hpp>
 #include <aqueth/model/vapour_deviations.hpp>
 #include <aqueth/units.hpp>
@@ -13,26 +14,6 @@
 #include <utility>
 
 namespace aqueth {
-
-/// How far a figure's source was seen.
-enum class provenance {
-    read,            ///< in the publication or a reprint of it
-    second_hand,     ///< as another publication quotes it
-    memory,          ///< nobody here saw it: confirm before relying on it
-    common_practice  ///< of the trade, no source
-};
-
-/// @param p how far a source was seen
-/// @return the same in words
-constexpr char const* name_of(provenance p) noexcept {
-    switch (p) {
-    case provenance::read: return "read";
-    case provenance::second_hand: return "second hand";
-    case provenance::memory: return "from memory";
-    case provenance::common_practice: break;
-    }
-    return "common practice";
-}
 
 /// A class of instruments: how wrong one may be. An instrument's own certificate is better than its class.
 struct instrument_class {

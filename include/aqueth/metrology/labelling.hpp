@@ -4,7 +4,7 @@
 #include <aqueth/composition.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/metrology/conformity.hpp>
-#include <aqueth/metrology/instruments.hpp>
+#include <aqueth/metrology/provenance.hpp>
 #include <aqueth/units.hpp>
 
 #include <algorithm>

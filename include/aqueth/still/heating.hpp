@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
-#include <aqueth/boiling_curve.hpp>
+#include <aqueth/boiling_pressure.hpp>
 #include <aqueth/correlation/fermentation.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
 #include <aqueth/error.hpp>

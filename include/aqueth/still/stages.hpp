@@ -54,9 +54,10 @@ struct still_candidate {
     stage_estimate estimate;  ///< the stages with which it fits
 };
 
-namespace detail {
-
+/// Greatest number of theoretical stages that an estimate tries.
 inline constexpr double most_estimated_stages = 20.0;
+
+namespace detail {
 
 /// what is known of a still whose stages are sought
 struct known_still {
@@ -101,16 +102,16 @@ public:
             first_moment({0, 0.0, state_at(0, 0.0)}, [x](moment const& m) { return x - m.x(); });
         double const moles = charge.volatiles() / std::exp(-begin.depth());
         auto const between = [moles](moment const& a, moment const& b) {
-            return parcel_of_moles(moles * (std::exp(-a.depth()) - std::exp(-b.depth())),
-                                   moles * (b.ethanol() - a.ethanol()));
+            return mass_of_moles(moles * (std::exp(-a.depth()) - std::exp(-b.depth())),
+                                 moles * (b.ethanol() - a.ethanol()));
         };
         auto const collected = [&](moment const& since, units::volume volume) {
-            return first_moment(since, [&](moment const& m) {
-                return (between(since, m).volume(celsius(20)) - volume).value();
-            });
+            return first_moment(since,
+                                [&](moment const& m) { return between(since, m).volume() - volume.value(); });
         };
         moment const kept = p.discarded > units::volume() ? collected(begin, p.discarded) : begin;
-        return between(kept, collected(kept, p.collected)).strength().percent();
+        mass_fraction const found(between(kept, collected(kept, p.collected)).fraction);
+        return to<volume_fraction>(found).percent();
     }
 
 private:
@@ -309,7 +310,7 @@ stage_estimate estimate_stages(std::span<past_run const> past, reflux const& ret
     stage_estimate const e = fit.estimate(known);
     if (e.explains) return e;
     double const weakest = fit.measured() + fit.misses(0.0, known).mean;
-    double const strongest = fit.measured() + fit.misses(detail::most_estimated_stages, known).mean;
+    double const strongest = fit.measured() + fit.misses(most_estimated_stages, known).mean;
     require_range("estimate of stages", argument::measured_strength, fit.measured(), volume_fraction::unit,
                   weakest, strongest,
                   "from a bare pot to 20 stages with " + detail::reflux_in_words(returned) +

@@ -5,6 +5,7 @@
 #include <aqueth/composition.hpp>
 #include <aqueth/correlation/gas_constant.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
+#include <aqueth/correlation/oiml_r22.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/numeric/root.hpp>
 #include <aqueth/numeric/runge_kutta.hpp>
@@ -30,13 +31,24 @@
 
 namespace aqueth::detail {
 
+/// Mass in kg and mass fraction of ethanol of so many moles of ethanol and water together, of which so many
+/// are ethanol. Rounding below nothing or above all is cut off.
+struct mass_of_moles {
+    double mass, fraction;
+    mass_of_moles(double moles, double ethanol) {
+        namespace m = correlation::molar_mass;
+        double const alcohol = ethanol * m::ethanol * 1e-3;
+        double const all = alcohol + (moles - ethanol) * m::water * 1e-3;
+        mass = (std::max)(0.0, all);
+        fraction = all > 0.0 ? (std::min)(1.0, (std::max)(0.0, alcohol / all)) : 0.0;
+    }
+    /// volume at 20 °C in m3; not checked, as the search for an event asks for it at every try
+    double volume() const { return mass / correlation::oiml_r22::density(fraction, 20.0); }
+};
+
 inline parcel parcel_of_moles(double moles, double ethanol) {
-    namespace m = correlation::molar_mass;
-    double const alcohol = ethanol * m::ethanol * 1e-3;
-    double const mass = alcohol + (moles - ethanol) * m::water * 1e-3;
-    double const w = mass > 0.0 ? alcohol / mass : 0.0;
-    return parcel::of((std::max)(0.0, mass) * kilogram, mass_fraction((std::min)(1.0, (std::max)(0.0, w))),
-                      celsius(20));
+    mass_of_moles const all(moles, ethanol);
+    return parcel::of(all.mass * kilogram, mass_fraction(all.fraction), celsius(20));
 }
 
 /// The unknowns of a run, in this order: x in the still, moles of ethanol collected, seconds, and the heats
@@ -387,9 +399,7 @@ private:
         case watched::boiling_temperature: return batch_.boiling(p.x(), p.left);
         case watched::distillate_strength: return p.distillate();
         case watched::collected_volume:
-            return parcel_of_moles(p.distilled - since.distilled, p.ethanol() - since.ethanol())
-                .volume(celsius(20))
-                .value();
+            return mass_of_moles(p.distilled - since.distilled, p.ethanol() - since.ethanol()).volume();
         case watched::elapsed_time: break;
         }
         return p.seconds() - since.seconds();
