@@ -16,15 +16,16 @@
 
 namespace aqueth {
 
-/// A quantity that is refused: its code, and its words where they say more than the code's or there is none.
+/// A refused quantity: its code, and words of its own where they say more than the code's, or where there is
+/// no code.
 class argument_name {
 public:
-    /// @param code which quantity; its words are those of `name_of`
+    /// @param code which quantity; `name_of` gives its words
     constexpr argument_name(argument code) : code_(code) {}
     /// @param code  which quantity
-    /// @param words what it is called here; used before they end
+    /// @param words its name here; must outlive the call
     constexpr argument_name(argument code, std::string_view words) : code_(code), words_(words) {}
-    /// @param words what a quantity is called that the library does not know; used before they end
+    /// @param words name of a quantity that the library does not know; must outlive the call
     template <class Text>
         requires std::convertible_to<Text const&, std::string_view>
     constexpr argument_name(Text const& words) : words_(words) {}
@@ -41,14 +42,14 @@ private:
     std::string_view words_{};
 };
 
-/// The one error of the library: a value outside what can be answered.
+/// The only error of the library: a value outside the valid range.
 ///
-/// Impossible requests are range errors too: a target above the strength of the stock is a target outside the
-/// range that the stock can reach, and the bounds say what is reachable. NaN and infinity are outside every
+/// Impossible requests are range errors too: a target above the strength of the stock is outside the range
+/// that the stock can reach. The bounds then give the reachable range. NaN and infinity are outside every
 /// range.
 class range_error : public std::runtime_error {
 public:
-    /// @param property what was being worked out, e.g. "density"
+    /// @param property the property being computed, e.g. "density"
     /// @param refused  which quantity was refused, e.g. argument::temperature
     /// @param value    the refused value, in `unit`
     /// @param unit     unit of value and bounds, e.g. "°C"; may be empty
@@ -85,8 +86,8 @@ private:
             std::to_chars(text, text + sizeof text, value, std::chars_format::general, digits).ptr;
         return std::string(text, end);
     }
-    // Seven digits, or as many as show the refused value apart from both bounds: nobody learns from
-    // "88 is outside 0 to 88". Seventeen tell any two doubles apart.
+    // Seven digits, or as many as distinguish the refused value from both bounds: "88 is outside 0 to 88"
+    // helps no user. Seventeen digits distinguish any two doubles.
     static int digits_for(double value, double lower, double upper) {
         int digits = 7;
         auto const alike = [&](double bound) {
@@ -137,11 +138,12 @@ template <std::derived_from<std::runtime_error> Error>
 
 namespace detail {
 
-/// What rounding may put a temperature below a freezing point, or a density outside the pure liquids', that
-/// was itself computed: far below anything measurable, so that "there and back" works at the very edge.
+/// Allowance for rounding: a computed temperature may be this much below a freezing point, and a computed
+/// density this much outside the pure liquids'. It is far below anything measurable, and lets conversions
+/// there and back work at the ends of a range.
 inline constexpr double rounding = 1e-9;
 
-// Out of line, so that a check costs its comparisons and nothing else.
+// Out of line, to keep the fast path small.
 template <class Argument>
 [[noreturn, gnu::cold, gnu::noinline]] void
 raise_out_of_range(std::string_view property, Argument refused, double value, std::string_view unit,
@@ -152,8 +154,8 @@ raise_out_of_range(std::string_view property, Argument refused, double value, st
 
 }  // namespace detail
 
-/// Passes a value that lies in a range, raises a range_error for any other (NaN and infinity included).
-/// @param property what is being worked out
+/// Returns a value in the range, and raises a range_error for any other (NaN and infinity included).
+/// @param property the property being computed
 /// @param refused  which quantity: an `argument`, or an `argument_name` where it has words of its own
 /// @param value    its value, in `unit`
 /// @param unit     unit of value and bounds
