@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
-#include <aqueth/argument.hpp>
 #include <aqueth/numeric/floating_point.hpp>
+#include <aqueth/plain/argument.hpp>
+#include <aqueth/plain/limit.hpp>
+#include <aqueth/plain/status.hpp>
 
 #include <charconv>
 #include <concepts>
@@ -138,10 +140,8 @@ template <std::derived_from<std::runtime_error> Error>
 
 namespace detail {
 
-/// Allowance for rounding: a computed temperature may be this much below a freezing point, and a computed
-/// density this much outside the pure liquids'. It is far below anything measurable, and lets conversions
-/// there and back work at the ends of a range.
-inline constexpr double rounding = 1e-9;
+/// How far outside its range rounding may put a computed temperature or density.
+inline constexpr double rounding = plain::rounding<double>;
 
 // Out of line, to keep the fast path small.
 template <class Argument>
@@ -150,6 +150,49 @@ raise_out_of_range(std::string_view property, Argument refused, double value, st
                    double lower, double upper, std::string_view reason) {
     raise(range_error(std::string(property), refused, value, std::string(unit), lower, upper,
                       std::string(reason)));
+}
+
+}  // namespace detail
+
+namespace detail {
+
+/// How messages print an argument of the plain floor: the unit, and how many of it make one of the floor's.
+struct printed {
+    char const* unit = "";
+    double per_plain_unit = 1.0;
+};
+
+constexpr printed printed_as(argument refused) {
+    switch (refused) {
+    case argument::temperature: return {"°C"};
+    case argument::density: return {"kg/m3"};
+    case argument::mass_fraction: return {"% mass", 100.0};
+    default: return {};
+    }
+}
+
+[[noreturn, gnu::cold, gnu::noinline]] inline void raise_refused(std::string_view property,
+                                                                 plain::status const& why) {
+    auto const [unit, factor] = printed_as(why.argument);
+    raise(range_error(std::string(property), why.argument, factor * why.value, unit, factor * why.lower,
+                      factor * why.upper, name_of(why.limit)));
+}
+
+/// Raises a range_error if the plain floor refused.
+/// @param property the property being computed
+/// @param found    whether the plain floor answered
+[[gnu::always_inline]] constexpr void accept(std::string_view property, plain::status const& found) {
+    if (!found.ok) [[unlikely]]
+        raise_refused(property, found);
+}
+
+/// @param property the property being computed
+/// @param found    what the plain floor answered
+/// @return its value; raises a range_error where it refused
+template <class T>
+[[gnu::always_inline]] constexpr T answer(std::string_view property, plain::checked<T> const& found) {
+    accept(property, found.status);
+    return found.value;
 }
 
 }  // namespace detail

@@ -60,7 +60,8 @@ constexpr T real_extract_from_alcohol(T const& oe, T const& a) {
     return oe - a * (T(extract_per_alcohol) - T((extract_per_alcohol - 1.0) / 100.0) * oe);
 }
 
-/// @name Weights of the trade From memory of brewing texts: they do not follow from the balance, which has no
+/// @name Weights of the trade
+/// From memory of brewing texts: they do not follow from the balance, which has no
 /// densities. Balling's own quotient of apparent and real attenuation, `1/(2.0665 - 0.010665 oe)/factor(oe)`,
 /// is 1.226 to 1.250 from 6 to 30 degrees Plato, so that his weights are 0.184 to 0.200 and 0.816 to 0.800.
 /// @{

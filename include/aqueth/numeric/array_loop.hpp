@@ -14,7 +14,8 @@
 #include <type_traits>
 #include <utility>
 
-/// @def AQUETH_EACH_OF_BLOCK(i) Begins a loop over the elements of a block. The body must not touch the data
+/// @def AQUETH_EACH_OF_BLOCK(i)
+/// Begins a loop over the elements of a block. The body must not touch the data
 /// of another element; the pragma promises this to the compiler.
 #if defined(__clang__)
 #define AQUETH_EACH_OF_BLOCK(i)                                                                              \

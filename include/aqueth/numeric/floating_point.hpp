@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
-/// @file The library requires floating-point arithmetic of IEC 60559 (IEEE 754), with NaN and infinity. Every
+/// @file
+/// The library requires floating-point arithmetic of IEC 60559 (IEEE 754), with NaN and infinity. Every
 /// floor includes this header, so that a build without them stops with one message.
 ///
 /// With -ffast-math or -ffinite-math-only a compiler may take `x != x` for false: then a NaN passes every

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
-/// @file One program can hold code for several generations of a processor and choose at run time. The
+/// @file
+/// One program can hold code for several generations of a processor and choose at run time. The
 /// consumer's compiler flags stay unchanged: only the functions marked here use newer instructions.
 
-/// @def AQUETH_CHOOSES_INSTRUCTIONS 1 if compiler and processor allow single functions with other
+/// @def AQUETH_CHOOSES_INSTRUCTIONS
+/// 1 if compiler and processor allow single functions with other
 /// instructions than the rest, else 0
 #if defined(__GNUC__) && defined(__x86_64__)
 #define AQUETH_CHOOSES_INSTRUCTIONS 1
