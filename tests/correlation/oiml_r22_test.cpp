@@ -19,8 +19,8 @@ namespace {
 
 using decimal = boost::multiprecision::cpp_dec_float_50;
 
-// The formula as OIML R 22 prints it, with the printed decimals, in 50 digits: what the library's double
-// arithmetic is held against. Deliberately naive.
+// The formula as OIML R 22 prints it, with the printed decimals, in 50 digits: the reference for the
+// library's double arithmetic. Deliberately naive.
 class printed_formula {
 public:
     printed_formula() {
@@ -138,7 +138,7 @@ TEST(OimlR22, InverseCarriesItsDerivative) {
 }
 
 TEST(OimlR22, DensityFallsWithStrengthAtEveryTemperature) {
-    // The inverse rests on this. Least slope -6.0 kg/m3 per unit, at -20 °C near w = 0.19.
+    // The inverse relies on this. Least slope -6.0 kg/m3 per unit, at -20 °C near w = 0.19.
     double least_steep = -1e9;
     for (double t = -20.0; t <= 40.0; t += 0.05) {
         isotherm<double> const at_t(t);
@@ -181,7 +181,7 @@ TEST(OimlR22, FirstGuessesForArraysAreAsNearAsTheySay) {
     }
 }
 
-/// What loops over arrays do, for one mixture.
+/// The steps of the loops over arrays, for one mixture.
 template <class T>
 attempt<T> as_arrays_do(T rho, T t) {
     T const s = isotherm<float>::near_density(static_cast<float>(rho), static_cast<float>(t));
@@ -202,7 +202,7 @@ TEST(OimlR22, StepsForArraysSettleForEveryLiquid) {
         auto const as_float = as_arrays_do(static_cast<float>(at_t.density(w)), static_cast<float>(t));
         EXPECT_GE(as_float.reserve, 0.0f) << w << " " << t;
     });
-    EXPECT_GT(most, 0.1);  // or the noise was not what was looked at
+    EXPECT_GT(most, 0.1);  // else the test would not see the noise
 }
 
 TEST(OimlR22, OneStepFromNearAConcentrationIsEnough) {
@@ -223,8 +223,8 @@ TEST(OimlR22, OneStepFromNearAConcentrationIsEnough) {
     }
 }
 
-/// Two numbers that count what is done to them: an inverse for one mixture looks at the formula through such
-/// pairs, so that its steps can be counted.
+/// A pair that counts its operations: an inverse for one mixture evaluates the formula through such pairs, so
+/// a test can count its steps.
 template <class T>
 class counting_pair {
 public:
@@ -255,7 +255,7 @@ private:
     T second_{};
 };
 
-/// What f costs.
+/// Number of operations of f.
 template <class T, class F>
 int operations(F const& f) {
     counting_pair<T>::operations = 0;
@@ -263,7 +263,7 @@ int operations(F const& f) {
     return counting_pair<T>::operations;
 }
 
-// What a first guess is worth, and a step, shows in how many steps it takes.
+// The number of steps shows the quality of a first guess and of a step.
 template <class T>
 void expect_few_steps() {
     using pair = counting_pair<T>;
@@ -291,7 +291,7 @@ void expect_few_steps() {
             T const rho = at.density(w);
             int const from_density = operations<T>([&] { at.mass_fraction_from_density(rho); });
             EXPECT_GE(from_density, step) << w << " " << t;
-            // where one is not enough another follows, with an isotherm of its own, before patience does
+            // if one step is not enough, another follows with its own isotherm, before the slow fallback
             EXPECT_TRUE(from_density == step || from_density >= making + 2 * step) << w << " " << t;
             ++(t < T(0) ? cold : warm);
             if (from_density > step) ++(t < T(0) ? several_if_cold : several_if_warm);
@@ -311,7 +311,7 @@ TEST(OimlR22, InversesForOneMixtureTakeFewSteps) {
     expect_few_steps<float>();
 }
 
-// The same for scalars that have no quick inverse. Averages, because rounding decides about the last look.
+// The same for scalars without a quick inverse. Averages, because rounding decides about the last evaluation.
 TEST(OimlR22, PatientInversesLookAtTheFormulaAFewTimes) {
     using patient = long double;
     if (std::numeric_limits<patient>::digits != 64) GTEST_SKIP() << "more digits take more looks";
@@ -337,7 +337,7 @@ TEST(OimlR22, PatientInversesLookAtTheFormulaAFewTimes) {
     EXPECT_LT(10 * for_concentration, 57 * liquids);
 }
 
-// What an instrument shows leads over a density to the mixture it floats in: here by the two ways of others.
+// The mixture from the reading of an instrument, through a density: here from the two separate functions.
 TEST(OimlR22, ReadingsGiveTheMixtureOfTheirDensity) {
     // one unit in the last place of a density is 1e-13 kg/m3, and a liquid's falls by 6 kg/m3 at least
     double const noise = 4e-14;
@@ -357,8 +357,8 @@ TEST(OimlR22, ReadingsGiveTheMixtureOfTheirDensity) {
     }
 }
 
-// How near a step must begin is measured by the bend of the curve too: 3.4 times the slope for the liquid
-// that is hardest to invert, so that from 3e-6 on it is too far there, though not elsewhere.
+// The convergence test includes the curvature: 3.4 times the slope for the hardest liquid to invert. A start
+// 3e-6 away is too far there, but not elsewhere.
 TEST(OimlR22, QuickInverseSettlesLaterWhereTheCurveIsBent) {
     double const allowed = quick_inverse<double>::near;
     auto const settled_from = [](double w, double t, double off) {
@@ -386,7 +386,7 @@ TEST(OimlR22, LastStepOfArraysMustBeShort) {
 }
 
 TEST(OimlR22, QuickInverseDoesNotSettleOnNonsense) {
-    // Densities that no mixture has, and what an iteration might run away from.
+    // Densities that no mixture has, and values from which an iteration could diverge.
     double const nan = std::numeric_limits<double>::quiet_NaN();
     isotherm<double> const at_20(20.0);
     for (double const rho : {-1e300, -1.0, 0.0, 500.0, 788.0, 1000.0, 1200.0, 1e300, nan}) {
@@ -461,7 +461,7 @@ TEST(OimlR22, CoversItsRangeOnly) {
 static_assert(density(0.0, 20.0) > 998.2012 && density(0.0, 20.0) < 998.2013);
 static_assert(mass_fraction_from_volume_fraction(1.0, 20.0) == 1.0);
 
-// Scalars that have no quick inverse solve for the root of these.
+// Scalars without a quick inverse solve for the root of these.
 TEST(OimlR22, ConcentrationIsMassFractionTimesDensityAndSoIsItsInverse) {
     for (double const t : {-10.0, 20.0, 40.0}) {
         isotherm<double> const at(t);
