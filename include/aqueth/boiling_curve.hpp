@@ -15,9 +15,9 @@
 
 namespace aqueth {
 
-/// What a column or a still must know about a boiling mixture at one pressure. Plain numbers, as a column's
-/// stages ask for them by the ten thousand: mole fractions of ethanol, kelvin, and J/mol of the boiling
-/// liquid and of the vapour at its dew point. Nothing is checked.
+/// The properties of a boiling mixture at one pressure that a column or a still needs. A column evaluates
+/// them tens of thousands of times, so they are plain numbers: mole fractions of ethanol, kelvin, and J/mol
+/// of the boiling liquid and of the vapour at its dew point. Nothing is checked.
 template <class M>
 concept boiling_mixture = requires(M const& mixture, double x) {
     { mixture.vapour(x) } -> std::convertible_to<double>;                                // over the liquid x

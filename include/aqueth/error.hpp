@@ -24,12 +24,12 @@ using plain::unlimited;
 /// A quantity that is refused: its code, and its words where they say more than the code's or there is none.
 class argument_name {
 public:
-    /// @param code which quantity; its words are those of `name_of`
+    /// @param code which quantity; `name_of` gives its words
     constexpr argument_name(argument code) : code_(code) {}
     /// @param code  which quantity
-    /// @param words what it is called here; used before they end
+    /// @param words its name here; must outlive the call
     constexpr argument_name(argument code, std::string_view words) : code_(code), words_(words) {}
-    /// @param words what a quantity is called that the library does not know; used before they end
+    /// @param words name of a quantity that the library does not know; must outlive the call
     template <class Text>
         requires std::convertible_to<Text const&, std::string_view>
     constexpr argument_name(Text const& words) : words_(words) {}
@@ -46,14 +46,14 @@ private:
     std::string_view words_{};
 };
 
-/// The one error of the library: a value outside what can be answered.
+/// The only error of the library: a value outside the valid range.
 ///
-/// Impossible requests are range errors too: a target above the strength of the stock is a target outside the
-/// range that the stock can reach, and the bounds say what is reachable. NaN and infinity are outside every
+/// Impossible requests are range errors too: a target above the strength of the stock is outside the range
+/// that the stock can reach. The bounds then give the reachable range. NaN and infinity are outside every
 /// range.
 class range_error : public std::runtime_error {
 public:
-    /// @param property what was being worked out, e.g. "density"
+    /// @param property the property being computed, e.g. "density"
     /// @param refused  which quantity was refused, e.g. argument::temperature
     /// @param value    the refused value, in `unit`
     /// @param unit     unit of value and bounds, e.g. "°C"; may be empty
@@ -136,10 +136,10 @@ template <std::derived_from<std::runtime_error> Error>
 
 namespace detail {
 
-/// What rounding may put a temperature or a density outside its range that was itself computed.
+/// How far outside its range rounding may put a computed temperature or density.
 inline constexpr double rounding = plain::rounding<double>;
 
-// Out of line, so that a check costs its comparisons and nothing else.
+// Out of line, to keep the fast path small.
 template <class Argument>
 [[noreturn, gnu::cold, gnu::noinline]] void
 raise_out_of_range(std::string_view property, Argument refused, double value, std::string_view unit,
@@ -174,15 +174,15 @@ constexpr printed printed_as(argument refused) {
                       factor * why.upper, name_of(why.limit)));
 }
 
-/// Raises a range_error where the plain floor refused.
-/// @param property what is being worked out
+/// Raises a range_error if the plain floor refused.
+/// @param property the property being computed
 /// @param found    whether the plain floor answered
 [[gnu::always_inline]] constexpr void accept(std::string_view property, plain::status const& found) {
     if (!found.ok) [[unlikely]]
         raise_refused(property, found);
 }
 
-/// @param property what is being worked out
+/// @param property the property being computed
 /// @param found    what the plain floor answered
 /// @return its value; raises a range_error where it refused
 template <class T>
@@ -193,8 +193,8 @@ template <class T>
 
 }  // namespace detail
 
-/// Passes a value that lies in a range, raises a range_error for any other (NaN and infinity included).
-/// @param property what is being worked out
+/// Returns a value in the range, and raises a range_error for any other (NaN and infinity included).
+/// @param property the property being computed
 /// @param refused  which quantity: an `argument`, or an `argument_name` where it has words of its own
 /// @param value    its value, in `unit`
 /// @param unit     unit of value and bounds

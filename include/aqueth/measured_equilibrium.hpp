@@ -47,7 +47,7 @@ inline std::vector<measured_point> parse_measured_points(std::string_view text) 
     return points;
 }
 
-/// What a check of measured points against the Gibbs-Duhem equation found.
+/// Result of a check of measured points against the Gibbs-Duhem equation.
 struct consistency {
     double area_percent;                   ///< departure of the area test, % of the sum of both areas' sizes
     double mean_vapour_deviation;          ///< mean of |measured - model| in the vapour's mole fraction
@@ -60,16 +60,16 @@ struct consistency {
     bool trusted;
 };
 
-/// A table of equilibrium points that somebody measured, ready to be used in place of the model.
+/// A table of measured equilibrium points, for use in place of the model.
 ///
-/// Between points the logarithm of the relative volatility is interpolated by a monotone cubic, so a table
-/// cannot gain or lose an azeotrope by being interpolated. Nothing is extrapolated.
+/// A monotone cubic interpolates the logarithm of the relative volatility, so interpolation neither adds nor
+/// removes an azeotrope. Nothing is extrapolated.
 /// @par Source
 /// Monotone cubic @ref source_fritsch_carlson
 class measured_equilibrium {
 public:
-    /// @param points   at least four, of different liquid composition; pure liquids (0 and 1) may be among
-    ///                 them and serve the temperature only; either all or none with a temperature
+    /// @param points   at least four, of different liquid composition; pure liquids (0 and 1) are allowed and
+    ///                 used only for the temperature; either all or none with a temperature
     /// @param pressure absolute pressure of the measurement, 1.6 to 198 kPa
     /// @throws range_error if there are too few points, two have the same liquid, a vapour is 0 or 1 over a
     ///         liquid that is not, only some have temperatures, or the pressure is outside its range
@@ -117,9 +117,9 @@ public:
         return celsius((*celsius_)(liquid.value()).value);
     }
 
-    /// The measured volatility for an integrator's inner loop. A run of a still goes through every strength
-    /// down to water: outside the measured range the curve has the model's volatility, multiplied so that it
-    /// joins what was measured. Its boiling temperatures are the model's.
+    /// The measured volatility for an integrator's inner loop. A run of a still passes through every strength
+    /// down to water. Outside the measured range the curve has the model's volatility, scaled to join the
+    /// measured one. Its boiling temperatures are the model's.
     /// @return the curve
     equilibrium_curve curve() const {
         auto const joined = [this](double x) {
@@ -135,13 +135,13 @@ public:
         });
     }
 
-    /// Says whether the points can be trusted.
+    /// Checks the thermodynamic consistency of the points.
     ///
     /// Area test (Redlich and Kister 1948, with the enthalpy term for constant pressure): the integral over x
     /// from 0 to 1 of ln(gamma1/gamma2) - (H^E/(R T^2)) dT/dx vanishes for consistent data. Saturation
     /// pressures, vapour non-ideality, H^E, and the integrand outside the measured range come from the
-    /// library's model. That an area vanishes proves little by itself (errors may cancel), so the deviations
-    /// from the model are given with it. Below 10 % counts as consistent: common practice.
+    /// library's model. A vanishing area proves little by itself, because errors may cancel. The result
+    /// therefore includes the deviations from the model. Below 10 % counts as consistent: common practice.
     /// @return areas and deviations
     /// @par Source
     /// Area test @ref source_redlich_kister; the model it leans on @ref source_excess_gibbs

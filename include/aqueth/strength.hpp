@@ -19,8 +19,8 @@ template <class Reference>
 inline constexpr correlation::oiml_r22::isotherm<double> reference_isotherm{
     Reference::temperature().celsius()};
 
-/// How one basis of strength is turned into a mass fraction and back: the mass fraction is the pivot of all
-/// conversions, because it alone needs no temperature and no atomic weight.
+/// Conversion of one basis of strength to a mass fraction and back. Every conversion goes through the mass
+/// fraction, because it alone needs no temperature and no atomic weight.
 template <strength_basis Basis>
 struct basis;
 
@@ -42,7 +42,7 @@ struct basis<mole_fraction> {
 
 template <class Reference>
 struct basis<basic_mass_concentration<Reference>> {
-    // g/100 mL, pure ethanol; one constant, which no build can round in two ways
+    // g/100 mL, pure ethanol; one constant, so that every use has the same rounding
     static constexpr double highest = reference_isotherm<Reference>.density(1.0) / 10.0;
     static constexpr mass_fraction to_mass(basic_mass_concentration<Reference> c) {
         auto const& isotherm = reference_isotherm<Reference>;
@@ -71,7 +71,7 @@ struct basis<basic_volume_fraction<Reference>> {
     }
     static constexpr basic_volume_fraction<Reference> from_mass(mass_fraction w) {
         constexpr auto const& isotherm = reference_isotherm<Reference>;
-        constexpr double per_ethanol = 1.0 / isotherm.density(1.0);  // a product is quicker than a quotient
+        constexpr double per_ethanol = 1.0 / isotherm.density(1.0);  // a product is faster than a quotient
         double const q = w.value() * (isotherm.density(w.value()) * per_ethanol);
         return basic_volume_fraction<Reference>(q < 1.0 ? q : 1.0);  // rounding may reach 1 + 1 ulp
     }
@@ -105,7 +105,7 @@ struct basis<us_proof> {
 template <strength_basis Target, strength_basis Source>
 constexpr Target to(Source strength) {
     if constexpr (std::is_same_v<Target, Source>) {
-        return strength;  // to the digit, where a way through the mass fraction could round
+        return strength;  // exact: a conversion through the mass fraction could round
     } else {
         return detail::basis<Target>::from_mass(detail::basis<Source>::to_mass(strength));
     }

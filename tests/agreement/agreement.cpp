@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
 //
-// Results of every floor, one a line: name, tolerance, value in decimal and in binary. tests/builds.sh
-// compiles this program with several compilers, options and processors, and compares what it prints. The
-// tolerance is the relative difference that builds may have: see docs/accuracy.md.
+// Results of every floor, one per line: name, tolerance, value in decimal and in binary. tests/builds.sh
+// compiles this program with several compilers, options and processors, and compares the output. The
+// tolerance is the permitted relative difference of builds: see docs/accuracy.md.
 #include <aqueth/aqueth.hpp>
 #include <aqueth/array.hpp>
 #include <aqueth/correlation/its90.hpp>
@@ -15,13 +15,13 @@
 
 namespace {
 
-// What two builds may differ by, relative.
+// Permitted relative differences of two builds.
 constexpr double arithmetic = 5e-16;  // plain arithmetic that loses no digits
 constexpr double functions = 5e-15;   // logarithms, exponentials; inverses where they are steep
 constexpr double iterations = 5e-14;  // differences of large figures, solutions of several equations
-constexpr double runs = 1e-11;        // integrations whose steps are chosen as they go
+constexpr double runs = 1e-11;        // integrations with adaptive steps
 
-// Keeps the compiler from working the results out itself.
+// Prevents the compiler from computing the results itself.
 double run_time(double x) {
     double volatile kept = x;
     return kept;

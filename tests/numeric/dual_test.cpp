@@ -13,7 +13,7 @@
 namespace aqueth::numeric {
 namespace {
 
-/// slope by central differences, good to about 1e-9 where f bends little within h
+/// slope by central differences, accurate to about 1e-9 where the curvature of f is small within h
 template <class F>
 double difference(F const& f, double x, double h) {
     double const once = (f(x + h) - f(x - h)) / (2.0 * h);

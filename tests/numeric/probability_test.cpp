@@ -12,7 +12,7 @@
 namespace aqueth::numeric {
 namespace {
 
-// Boost.Math is the independent implementation that the functions here are held against.
+// The tests compare the functions with Boost.Math, an independent implementation.
 
 TEST(NormalDistribution, AgreesWithBoost) {
     boost::math::normal const reference;

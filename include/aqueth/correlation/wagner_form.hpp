@@ -31,7 +31,7 @@ numeric::value_and_slope<T> ln_pressure_and_slope(F const& f, double critical_ke
 /// @param curve          callable: T -> ln p and d ln p/dT, numeric::value_and_slope
 /// @param lowest_kelvin  lower end of the equation's range, K
 /// @param highest_kelvin upper end, K
-/// @param boiling_kelvin normal boiling point, roughly: where the search starts, K
+/// @param boiling_kelvin approximate normal boiling point, where the search starts, K
 /// @param p              pressure, Pa, between those at the ends; beyond them the result is the nearer end
 /// @return T and dT/dp, K/Pa
 template <numeric::real T, class Curve>
@@ -49,7 +49,7 @@ numeric::value_and_slope<T> temperature_and_slope(Curve const& curve, double low
         auto const s = curve(t);
         return {s.value - aim, -t * t * s.slope};
     };
-    // A logarithm is a sum of terms of up to thirty, and has their rounding.
+    // The terms of the logarithm are up to thirty, and so is the scale of its rounding.
     T const noise = T(32) * T(std::numeric_limits<T>::epsilon()) * (aim < T(1) ? T(1) : aim);
     T const t = T(1) / numeric::bracketed_newton(miss, hottest, coldest, guess, noise);
     return {t, T(1) / (p * curve(t).slope)};

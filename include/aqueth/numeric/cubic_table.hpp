@@ -10,17 +10,17 @@
 
 namespace aqueth::numeric {
 
-/// Functions of a fraction from 0 to 1, tabulated for an inner loop: cubics through values and slopes on a
-/// grid that is even in x (1 + s)/(x + s), s = 1/10, which spreads the weak end, where aqueous alcohol
-/// changes fastest.
+/// Tabulated functions of a fraction from 0 to 1, for inner loops: cubic Hermite interpolation of values and
+/// slopes. The grid is uniform in x (1 + s)/(x + s), s = 1/10. It is finer at the weak end, where aqueous
+/// alcohol changes fastest.
 /// @tparam Columns number of functions
 template <std::size_t Columns>
 class cubic_table {
 public:
-    /// values and slopes of the functions at one place
+    /// values and slopes of the functions at one node
     using row = std::array<value_and_slope<double>, Columns>;
 
-    /// @param f callable: x -> row, asked for 513 values of x that rise from 0 to 1
+    /// @param f callable: x -> row, called at 513 increasing values of x from 0 to 1
     template <class F>
     explicit cubic_table(F const& f) {
         nodes_.reserve(intervals + 1);

@@ -25,14 +25,14 @@ inline double normal_probability(double z) { return 0.5 * std::erfc(-z / std::nu
 /// @return the z that a standard normal quantity is not above with probability p; relative error near
 ///         rounding of p
 inline double normal_quantile(double p) {
-    if (p > 0.5) return -normal_quantile(1.0 - p);  // the lower tail has the digits
+    if (p > 0.5) return -normal_quantile(1.0 - p);  // the lower tail keeps all digits
     auto const residual = [p](double z) {
         return value_and_slope<double>{normal_probability(z) - p, normal_density(z)};
     };
     return bracketed_newton(residual, -38.0, 0.0, -1.0, 4.0 * std::numeric_limits<double>::epsilon() * p);
 }
 
-/// From so many degrees of freedom on, t is taken for normal: its quantiles differ by less than 1e-5 then.
+/// Degrees of freedom from which t counts as normal: its quantiles then differ by less than 1e-5.
 inline constexpr double normal_from = 1e6;
 
 /// @param t                  any finite number

@@ -41,11 +41,11 @@ separation require_separation(char const* property, M const& mixture, Still stil
 }  // namespace detail
 
 /// Number of stages between two strengths at total reflux if the relative volatility were constant: Fenske's
-/// equation. Ethanol and water are far from that; `minimum_stages` steps exactly.
+/// equation. The volatility of ethanol and water is far from constant; `minimum_stages` steps exactly.
 /// @param still      strength in the still, above 0 and below 1
 /// @param distillate strength of the distillate, below 1
 /// @param volatility relative volatility of ethanol to water, above 1
-/// @return number of stages with the still as one of them
+/// @return number of stages, including the still
 /// @throws range_error if an argument is outside its range
 /// @par Source
 /// @ref source_columns (Fenske)
@@ -72,7 +72,7 @@ template <boiling_mixture M, strength_basis Still, strength_basis Distillate>
 double stages_needed(M const& mixture, Still still, Distillate distillate, double reflux_ratio,
                      flow_model flow = flow_model::constant_molar_overflow);
 
-/// Number of stages between two strengths at total reflux, by exact stepping: no column does it with fewer.
+/// Number of stages between two strengths at total reflux, by exact stepping. No column needs fewer.
 /// @param mixture    a boiling mixture at one pressure
 /// @param still      strength in the still, below the azeotrope
 /// @param distillate strength of the distillate, below the azeotrope
@@ -83,9 +83,9 @@ double minimum_stages(M const& mixture, Still still, Distillate distillate) {
     return stages_needed(mixture, still, distillate, unlimited);
 }
 
-/// Least reflux ratio for a separation: it would take a column without end. Found for constant molar overflow
-/// as the steepest line from the distillate to the equilibrium curve, which for ethanol and water often
-/// touches the curve far above the still (a tangent pinch).
+/// Least reflux ratio for a separation: that of a column with infinitely many stages. For constant molar
+/// overflow it is the slope of the steepest line from the distillate to the equilibrium curve. For ethanol
+/// and water that line often touches the curve far above the still (a tangent pinch).
 /// @param mixture    a boiling mixture at one pressure
 /// @param still      strength in the still, below the azeotrope
 /// @param distillate strength of the distillate, below the azeotrope
@@ -139,7 +139,7 @@ double stages_needed(M const& mixture, Still still, Distillate distillate, doubl
         }
     }
     double const before = top(whole - 1.0);
-    return whole - 1.0 + (d - before) / (top(whole) - before);  // the vapour is straight in the efficiency
+    return whole - 1.0 + (d - before) / (top(whole) - before);  // the vapour is linear in the efficiency
 }
 
 /// Strength of the distillate over a still.

@@ -17,7 +17,7 @@ namespace aqueth {
 
 /// A heated pot.
 struct vessel {
-    /// heat given to the pot, 1 mW to 1 GW; of an electric element all it draws
+    /// heat given to the pot, 1 mW to 1 GW; for an electric element its full power
     units::power power;
     /// heat capacity of the empty pot, 0 to 1 GJ/K: about 0.5 kJ/K for each kg of steel, 0.39 kJ/K for each
     /// kg of copper (common practice: the metals' specific heats, rounded)
@@ -27,7 +27,7 @@ struct vessel {
     units::thermal_conductance loss = units::thermal_conductance();
     units::temperature room = celsius(20.0);  ///< temperature of the room, -40 to 60 °C
 
-    /// Checks the ranges above, as everything that heats does.
+    /// Checks the ranges above; every function that heats calls it.
     /// @throws range_error if one of the figures is outside its range
     void require_possible() const {
         require_range("pot", argument::power, power.value(), "W", 1e-3, 1e9, "a pot must be heated");
@@ -37,7 +37,7 @@ struct vessel {
     }
 };
 
-/// Where the heat of a warming-up goes, and how long it takes.
+/// Heat balance and duration of a warming.
 struct heating {
     units::temperature from;  ///< temperature at the start
     units::temperature to;    ///< temperature reached
@@ -70,8 +70,8 @@ struct amounts {
 /// @throws range_error if the charge is empty, more than half of it extract, or the pressure outside its
 ///         range
 /// @par Accuracy
-/// 0.3 K, what laboratories differ by. Extract is counted by Raoult's law as sucrose, which lifts the boiling
-/// point of 10 °P by 0.16 K; its effect on the vapour's strength is left out.
+/// 0.3 K, the spread of laboratories. Extract counts as sucrose by Raoult's law, which raises the boiling
+/// point of 10 °P by 0.16 K. Its effect on the vapour's strength is left out.
 inline units::temperature boiling_temperature(wash const& charge, units::pressure pressure) {
     detail::require_boiling_pressure(pressure);
     require_range("boiling", argument::mass_of_the_charge, charge.mass().value(), "kg", 1e-9, unlimited);
@@ -92,7 +92,7 @@ inline units::temperature boiling_temperature(wash const& charge, units::pressur
 /// @throws range_error if the target is outside that range or out of reach of the pot's power
 /// @par Accuracy
 /// Heat capacity of the mixture 1 %; of extract 1.67 kJ/(kg K) + 0.0075 per °C (sugar handbooks, read second
-/// hand). What decides in practice is the loss coefficient.
+/// hand). In practice the loss coefficient dominates.
 /// @par Source
 /// @ref source_wash for the extract
 inline heating heat(wash const& charge, vessel const& pot, units::temperature target) {
