@@ -27,8 +27,8 @@ concept boiling_mixture = requires(M const& mixture, double x) {
     { mixture.vapour_enthalpy(x) } -> std::convertible_to<double>;                       // of the vapour x
 };
 
-/// Boiling ethanol and water at one pressure: an equilibrium curve with the enthalpies of what boils and of
-/// what rises, tabulated in the same way. It takes about half a millisecond to make.
+/// Boiling ethanol and water at one pressure: an equilibrium curve with the enthalpies of liquid and vapour,
+/// tabulated in the same way. Construction takes about half a millisecond.
 /// @par Accuracy
 /// Of the table: as `equilibrium_curve`, and 0.001 J/mol in the enthalpies. Of the enthalpies: as
 /// `enthalpy_of_liquid` and `enthalpy_of_vapour`.

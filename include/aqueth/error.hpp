@@ -21,7 +21,8 @@ namespace aqueth {
 // The upper end of a range that has none, and the degrees of freedom of what is known exactly.
 using plain::unlimited;
 
-/// A quantity that is refused: its code, and its words where they say more than the code's or there is none.
+/// A refused quantity: its code, and words of its own where they say more than the code's, or where there is
+/// no code.
 class argument_name {
 public:
     /// @param code which quantity; `name_of` gives its words
@@ -83,8 +84,8 @@ public:
     double upper() const noexcept { return upper_; }                ///< @return greatest accepted value
 
 private:
-    // Seven digits, or as many as show the refused value apart from both bounds: nobody learns from
-    // "88 is outside 0 to 88". Seventeen tell any two doubles apart.
+    // Seven digits, or as many as distinguish the refused value from both bounds: "88 is outside 0 to 88"
+    // helps no user. Seventeen digits distinguish any two doubles.
     static int digits_for(double value, double lower, double upper) {
         int digits = 7;
         auto const alike = [&](double bound) {

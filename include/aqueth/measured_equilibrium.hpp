@@ -235,7 +235,7 @@ private:
         auto const g = model::excess_gibbs::reduced_gibbs(x, t);
         double const ln_alpha_model = detail::vle::bubble_at_temperature(x, t).ln_alpha;
         double const ln_alpha = inside ? ln_alpha_(x).value : model.ln_alpha;
-        // what the model adds to ln(gamma1/gamma2) to make ln alpha: saturation pressures and the vapour's
+        // the model's difference of ln alpha and ln(gamma1/gamma2): saturation pressures and the vapour's
         // non-ideality
         double const rest = ln_alpha_model - (g.ethanol - g.water);
         double const excess = model::excess_gibbs::enthalpy(x, t).molar;

@@ -231,7 +231,7 @@ public:
         double const water = mixture.density(0.0);
         double const most = mixture.density(1.0);
         double rho = water;
-        for (int i = 0; i < 60; ++i) {  // each pass takes the error down by five or more
+        for (int i = 0; i < 60; ++i) {  // each pass divides the error by five or more
             double const w = correlation::oiml_r22::mass_fraction_from_concentration(
                 mixture, (std::min)(ethanol * rho, most));
             double s = solids;

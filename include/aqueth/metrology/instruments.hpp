@@ -15,7 +15,8 @@
 
 namespace aqueth {
 
-/// A class of instruments: how wrong one may be. An instrument's own certificate is better than its class.
+/// A class of instruments with its maximum permissible error. An instrument's own certificate is better than
+/// its class.
 struct instrument_class {
     char const* key;                   ///< short name, for programs
     char const* description;           ///< the kind of instrument

@@ -121,7 +121,7 @@ double bracketed_root(F const& f, double lower, double upper, double width) {
     if (fa == 0.0) return a;
     if (!((fa < 0.0) != (fb < 0.0)) || std::isnan(fa) || std::isnan(fb))
         return std::numeric_limits<double>::quiet_NaN();
-    double share = 0.5;  // of the way from a to b where to look next
+    double share = 0.5;  // next point, as a share of the way from a to b
     for (int i = 0; i < 200; ++i) {
         double const x = a + share * (b - a);
         double const fx = f(x);

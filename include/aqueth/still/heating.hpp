@@ -114,8 +114,8 @@ inline heating heat(wash const& charge, vessel const& pot, units::temperature ta
                charge.solids().value() * (1673.0 + 7.5 * t);
     };
     // time = integral of C dT/(power - loss (T - room)). The power left for heating falls linearly with the
-    // temperature and may become tiny, so the time is integrated over its logarithm: C varies smoothly there
-    // however near the target is to the warmest temperature.
+    // temperature and may become tiny, so the variable of integration is its logarithm. C varies smoothly
+    // there, however near the target is to the highest reachable temperature.
     double const rise = (target - start).value();
     double const at_start = pot.power.value() - loss * (start - pot.room).value();
     double const at_target = pot.power.value() - loss * (target - pot.room).value();

@@ -59,7 +59,7 @@ inline constexpr double most_estimated_stages = 20.0;
 
 namespace detail {
 
-/// what is known of a still whose stages are sought
+/// the known data of a still with unknown stages
 struct known_still {
     reflux returned;
     aqueth::neck neck = aqueth::neck::insulated();
@@ -252,10 +252,10 @@ public:
         double const found = count() > 1.0 ? std::sqrt(least / freedom) : 0.0;  // one run has no scatter
         double const u = (std::max)(stated_, found);
         double const explained = stated_ * stated_ * numeric::chi_squared_quantile(0.95, freedom);
-        // The range is where the sum of squares exceeds its least by no more than one squared standard
-        // uncertainty of a strength: for one run, the stages for the strength plus and minus that. If the
-        // most stages are as good as the best, the sum has no valley: then the range is what explains the
-        // runs, or, if nothing does, what is as good as the most stages.
+        // In the range the sum of squares exceeds its minimum by at most one squared standard uncertainty of
+        // a strength. For one run that is the stages for the strength plus and minus the uncertainty. If the
+        // most stages are as good as the best, the sum has no minimum inside. The range is then the stages
+        // that explain the runs, or, if none do, those as good as the most stages.
         double const negligible = 1e-6 * u * u;
         bool const flat = at_most - least <= negligible;
         double const allowed = flat ? (std::max)(least + negligible, explained) : least + u * u;
