@@ -410,7 +410,7 @@ private:
                c.what() == condition::watched::distillate_strength ||
                c.what() == condition::watched::kept_strength;
     }
-    /// the the value at which a condition is met
+    /// the value at which a condition is met
     double threshold(condition const& c) const {
         return c.what() == condition::watched::kept_strength ? batch_.strength_lost() : c.value();
     }
