@@ -213,7 +213,7 @@ inline equilibrium azeotrope(units::pressure p) {
 /// @throws range_error if nothing boils at t under p on that side; the bounds are for the pressure
 /// @par Accuracy
 /// 0.1 K in a temperature is about 0.1 % mol in a weak wash and 1 % mol or more above 40 % mol, where boiling
-/// temperatures hardly change with strength: a thermometer is no alcoholometer there.
+/// temperatures change little with strength: a thermometer cannot replace an alcoholometer there.
 /// @par Source
 /// @ref source_excess_gibbs
 inline equilibrium coexistence(units::temperature t, units::pressure p,

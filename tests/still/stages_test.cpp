@@ -163,8 +163,8 @@ TEST(StillEstimate, OrderOfTheRunsDoesNotMatter) {
     }
 }
 
-// Two runs alike but for 4 % vol: their standard deviation is 4/sqrt(2), that of their mean is 2 (GUM, 4.2.2
-// and 4.2.3), whatever uncertainty was stated.
+// Two runs that differ only by 4 % vol: their standard deviation is 4/sqrt(2), that of their mean is 2 (GUM,
+// 4.2.2 and 4.2.3), whatever uncertainty was stated.
 TEST(StillEstimate, RunsThatContradictWidenTheRange) {
     reflux const returned = reflux::constant(3.0);
     past_run one = made_by(3.0, returned, 1.5);

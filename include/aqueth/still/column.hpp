@@ -69,7 +69,7 @@ private:
 /// there and runs back, in equilibrium with the vapour that goes on. The cause is heat lost by neck and head,
 /// or cooling water around a head.
 ///
-/// What the condenser returns runs into the column below the neck.
+/// The liquid from the condenser runs into the column below the neck.
 class neck {
 public:
     static constexpr double greatest_share = 0.9;  ///< greatest share that may condense
