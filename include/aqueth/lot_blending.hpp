@@ -29,7 +29,7 @@ struct lot {
 };
 
 /// What to take of each lot, and what that gives.
-struct lot_blend : blend {
+struct [[nodiscard]] lot_blend : blend {
     std::vector<parcel> parts;  ///< one for each lot, in the order given; empty ones have no mass
 };
 

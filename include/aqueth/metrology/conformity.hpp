@@ -23,13 +23,13 @@ inline constexpr correlation::source jcgm_106_cited{
     "the worked examples of clauses 7, 8.3 and 9.5 as printed"};
 
 /// The values that are permitted; an end that does not exist is infinite.
-struct tolerance_interval {
+struct [[nodiscard]] tolerance_interval {
     double lower = -detail::unlimited;  ///< least permitted value
     double upper = detail::unlimited;   ///< greatest permitted value
 };
 
 /// What a measurement says of a quantity.
-struct measurement_result {
+struct [[nodiscard]] measurement_result {
     double estimate;                                ///< measured value
     double standard_uncertainty;                    ///< above 0
     double degrees_of_freedom = detail::unlimited;  ///< 1 or more; of the uncertainty, rounded down
@@ -83,8 +83,8 @@ inline double below(double limit, measurement_result const& m) {
 /// @throws range_error if an argument is outside its range
 /// @par Source
 /// JCGM 106:2012, 7.1 to 7.4, @ref source_jcgm_106
-inline double conformance_probability(tolerance_interval const& tolerance,
-                                      measurement_result const& measured) {
+[[nodiscard]] inline double conformance_probability(tolerance_interval const& tolerance,
+                                                    measurement_result const& measured) {
     detail::require_tolerance(tolerance);
     detail::require_result(measured);
     double const p = detail::below(tolerance.upper, measured) - detail::below(tolerance.lower, measured);
@@ -169,8 +169,9 @@ inline conformity_decision decide(tolerance_interval const& tolerance, measureme
 ///         do then
 /// @par Source
 /// JCGM 106:2012, 7.4, solved for the uncertainty, @ref source_jcgm_106
-inline double largest_uncertainty(tolerance_interval const& tolerance, double measured, double confidence,
-                                  double degrees_of_freedom = detail::unlimited) {
+[[nodiscard]] inline double largest_uncertainty(tolerance_interval const& tolerance, double measured,
+                                                double confidence,
+                                                double degrees_of_freedom = detail::unlimited) {
     detail::require_tolerance(tolerance);
     detail::require_confidence(confidence);
     if (!(tolerance.lower < measured && measured < tolerance.upper)) {
@@ -200,7 +201,7 @@ inline double largest_uncertainty(tolerance_interval const& tolerance, double me
 ///         or more than a million readings would be needed
 /// @par Source
 /// GUM 4.2.3 and 5.1.2, @ref source_gum
-inline double readings_needed(double wanted, double repeatability, double systematic) {
+[[nodiscard]] inline double readings_needed(double wanted, double repeatability, double systematic) {
     char const* const property = "number of readings";
     detail::require_systematic(systematic);
     detail::require_deviation(repeatability);
@@ -265,8 +266,8 @@ inline measurement_result result_of(reading_series const& readings) {
 ///         of readings would do because of the systematic uncertainty, or more than a million would be needed
 /// @par Source
 /// JCGM 106:2012, 8.3.2, and GUM G.4.1, solved for the number of readings, @ref source_jcgm_106
-inline double readings_needed(tolerance_interval const& tolerance, reading_series const& readings,
-                              double confidence) {
+[[nodiscard]] inline double readings_needed(tolerance_interval const& tolerance,
+                                            reading_series const& readings, double confidence) {
     char const* const property = "number of readings";
     measurement_result const now = result_of(readings);
     // The systematic uncertainty alone, which no number of readings is below.
@@ -302,7 +303,7 @@ inline double readings_needed(tolerance_interval const& tolerance, reading_serie
 }
 
 /// What a process and its inspection come to in the long run.
-struct global_risks {
+struct [[nodiscard]] global_risks {
     double conforming;  ///< probability that an item conforms
     double consumer;    ///< that one is accepted though it does not conform (global consumer's risk)
     double producer;    ///< that one is rejected though it conforms (global producer's risk)

@@ -13,7 +13,7 @@ namespace aqueth {
 /// boiler is one more stage, so a pot without a column separates once.
 ///
 /// A stage of Murphree efficiency E changes the vapour by the share E of what equilibrium would change it.
-class column {
+class [[nodiscard]] column {
 public:
     static constexpr double most_stages = 100.0;  ///< greatest number of stages or plates
 
@@ -72,7 +72,7 @@ private:
 /// head does that, and so does cooling water that is led around a head on purpose.
 ///
 /// What the condenser returns runs into the column below the neck.
-class neck {
+class [[nodiscard]] neck {
 public:
     static constexpr double greatest_share = 0.9;  ///< greatest share that may condense
 

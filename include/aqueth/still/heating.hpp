@@ -38,7 +38,7 @@ struct vessel {
 };
 
 /// Where the heat of a warming-up goes, and how long it takes.
-struct heating {
+struct [[nodiscard]] heating {
     units::temperature from;  ///< temperature at the start
     units::temperature to;    ///< temperature reached
     units::energy to_liquid;  ///< heat taken up by the charge

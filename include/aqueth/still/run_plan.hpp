@@ -12,7 +12,7 @@
 namespace aqueth {
 
 /// An event that ends a fraction or the run.
-class condition {
+class [[nodiscard]] condition {
 public:
     /// What is watched.
     enum class watched {
