@@ -244,6 +244,16 @@ TEST(Dilute, WithAWeakerSpirit) {
     expect_range_error([&] { return dilute(start, by_volume(20.0), faints); }, "target strength");
 }
 
+// The two strengths differ by 1e-7 mass fraction, less than a dilution can reach into.
+TEST(Dilute, NamesTheRangeInOrderNextToTheDiluent) {
+    auto const faints = liquid::of(mass_fraction(0.3), celsius(20.0));
+    auto const start = parcel::of(2.0 * kilogram, mass_fraction(0.3 + 1e-7), celsius(20.0));
+    auto const error =
+        expect_range_error([&] { return dilute(start, by_mass(20.0), faints); }, "target strength");
+    EXPECT_LE(error.lower(), error.upper());
+    EXPECT_EQ(dilute(start, start.composition(), faints, celsius(20.0)).addition.mass(), units::mass());
+}
+
 TEST(Dilute, RefusesAStrongerDiluent) {
     auto const strong = liquid::of(by_volume(90.0), celsius(20.0));
     auto const start = spirit(2.0, 80.0);

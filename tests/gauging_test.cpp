@@ -26,8 +26,9 @@ TEST(Gauging, VolumeFactorIsOneAt60FahrenheitAndFallsWithWarmth) {
 }
 
 TEST(Gauging, RefusesTemperaturesOutsideTheRange) {
-    test::expect_range_error([] { volume_factor_to_60_fahrenheit(proof(190.0), fahrenheit(120.0)); },
-                             "temperature");
+    test::expect_range_error(
+        [] { static_cast<void>(volume_factor_to_60_fahrenheit(proof(190.0), fahrenheit(120.0))); },
+        "temperature");
 }
 
 }  // namespace

@@ -89,7 +89,7 @@ TEST(Hydrometer, StrengthIsThatOfTheComposition) {
                     << shown.value() << " " << t;
                 ++readable;
             } catch (range_error const& expected) {
-                expect_range_error([&] { meter.strength(shown, celsius(t)); },
+                expect_range_error([&] { static_cast<void>(meter.strength(shown, celsius(t))); },
                                    std::string(expected.argument()));
                 ++refused;
             }
@@ -125,24 +125,27 @@ TEST(Hydrometer, OtherScalesAndBasesGoOverTheComposition) {
 TEST(Hydrometer, RefusesReadingsNoMixtureGives) {
     alcoholometer const meter;
     // At 31 °C pure water already shows about 1.7 % vol.
-    auto const low = expect_range_error([&] { meter.strength(by_volume(0.5), celsius(31.0)); }, "reading");
+    auto const low = expect_range_error(
+        [&] { static_cast<void>(meter.strength(by_volume(0.5), celsius(31.0))); }, "reading");
     EXPECT_GT(low.lower(), 1.0);
     EXPECT_EQ(low.upper(), 100.0);
     // At 10 °C pure ethanol shows about 98 % vol.
-    auto const high = expect_range_error([&] { meter.strength(by_volume(99.5), celsius(10.0)); }, "reading");
+    auto const high = expect_range_error(
+        [&] { static_cast<void>(meter.strength(by_volume(99.5), celsius(10.0))); }, "reading");
     EXPECT_EQ(high.lower(), 0.0);
     EXPECT_LT(high.upper(), 99.0);
     // The bounds it names, the glass's expansion in them, are readings of pure water and of pure ethanol.
     EXPECT_NEAR(meter.composition(by_volume(low.lower()), celsius(31.0)).value(), 0.0, 1e-12);
     EXPECT_NEAR(meter.composition(by_volume(high.upper()), celsius(10.0)).value(), 1.0, 1e-12);
     // Colder water floats the stem out beyond its zero.
-    expect_range_error([&] { meter.reading(mass_fraction(0.0), celsius(10.0)); }, "density it floats by");
+    expect_range_error([&] { static_cast<void>(meter.reading(mass_fraction(0.0), celsius(10.0))); },
+                       "density it floats by");
     // A reading that would need a frozen mixture.
     auto const ice = [&](auto const& call) {
         EXPECT_EQ(expect_range_error(call, "temperature").property(), "hydrometer");
     };
-    ice([&] { meter.strength(by_volume(5.0), celsius(-10.0)); });
-    ice([&] { meter.composition(by_volume(5.0), celsius(-10.0)); });
+    ice([&] { static_cast<void>(meter.strength(by_volume(5.0), celsius(-10.0))); });
+    ice([&] { static_cast<void>(meter.composition(by_volume(5.0), celsius(-10.0))); });
 }
 
 TEST(Hydrometer, RefusesBadTemperaturesAndGlass) {
@@ -153,12 +156,17 @@ TEST(Hydrometer, RefusesBadTemperaturesAndGlass) {
             "reading");
     }
     for (double const bad : {-20.5, 40.5, nan}) {
-        expect_range_error([&] { alcoholometer{}.strength(by_volume(50.0), celsius(bad)); }, "temperature");
-        expect_range_error([&] { alcoholometer{}.reading(by_mass(50.0), celsius(bad)); }, "temperature");
-        expect_range_error([&] { density_hydrometer{celsius(bad)}; }, "reference temperature");
+        expect_range_error(
+            [&] { static_cast<void>(alcoholometer{}.strength(by_volume(50.0), celsius(bad))); },
+            "temperature");
+        expect_range_error([&] { static_cast<void>(alcoholometer{}.reading(by_mass(50.0), celsius(bad))); },
+                           "temperature");
+        expect_range_error([&] { static_cast<void>(density_hydrometer{celsius(bad)}); },
+                           "reference temperature");
     }
     for (double const bad : {-1e-6, 1e-3, nan}) {
-        expect_range_error([&] { alcoholometer{bad * per_kelvin}; }, "cubic expansion of the instrument");
+        expect_range_error([&] { static_cast<void>(alcoholometer{bad * per_kelvin}); },
+                           "cubic expansion of the instrument");
     }
 }
 

@@ -75,7 +75,7 @@ TEST(LotBlending, ReachesEveryStrengthBetweenTheBoundsItNamesAndNoneBeyond) {
         // an impossible request names the bounds
         auto const bounds_of = [&](double percent) {
             try {
-                blend_to_strength(lots, by_mass(percent), celsius(20.0), volume);
+                static_cast<void>(blend_to_strength(lots, by_mass(percent), celsius(20.0), volume));
             } catch (range_error const& error) {
                 if (error.argument() == "target strength") return std::pair{error.lower(), error.upper()};
                 throw;
@@ -96,12 +96,18 @@ TEST(LotBlending, ReachesEveryStrengthBetweenTheBoundsItNamesAndNoneBeyond) {
             ++solved;
         }
         if (upper < 99.0) {
-            expect_range_error([&] { blend_to_strength(lots, by_mass(upper + 0.5), celsius(20.0), volume); },
-                               "target strength");
+            expect_range_error(
+                [&] {
+                    static_cast<void>(blend_to_strength(lots, by_mass(upper + 0.5), celsius(20.0), volume));
+                },
+                "target strength");
         }
         if (lower > 1.0) {
-            expect_range_error([&] { blend_to_strength(lots, by_mass(lower - 0.5), celsius(20.0), volume); },
-                               "target strength");
+            expect_range_error(
+                [&] {
+                    static_cast<void>(blend_to_strength(lots, by_mass(lower - 0.5), celsius(20.0), volume));
+                },
+                "target strength");
         }
     }
     EXPECT_GT(solved, 1500);
@@ -176,7 +182,8 @@ TEST(LotBlending, ALotAloneMakesItsOwnStrength) {
     std::vector<lot> const lots{some(2.0, 43.7)};
     EXPECT_NEAR(in(blend_to_strength(lots, by_volume(43.7), celsius(20.0)).product.volume(), litre), 2.0,
                 1e-12);
-    expect_range_error([&] { blend_to_strength(lots, by_volume(43.0), celsius(20.0)); }, "target strength");
+    expect_range_error([&] { static_cast<void>(blend_to_strength(lots, by_volume(43.0), celsius(20.0))); },
+                       "target strength");
 }
 
 // The weakest and the strongest product are then equal, but rounding of two summation orders may reverse
@@ -196,11 +203,13 @@ TEST(LotBlending, LotsOfOneStrengthMakeThatStrength) {
 
 TEST(LotBlending, SaysWhatIsReachable) {
     std::vector<lot> const lots{some(1.0, 80.0), some(3.0, 30.0, 3.0)};
-    auto const error = expect_range_error([&] { blend_to_strength(lots, by_volume(60.0), celsius(20.0)); },
-                                          "target strength");
+    auto const error = expect_range_error(
+        [&] { static_cast<void>(blend_to_strength(lots, by_volume(60.0), celsius(20.0))); },
+        "target strength");
     EXPECT_NEAR(error.lower(), 30.0, 1e-9);
     EXPECT_LT(error.upper(), 45.0);  // all of both
-    EXPECT_NO_THROW(blend_to_strength(lots, by_volume(error.upper() - 1e-6), celsius(20.0)));
+    EXPECT_NO_THROW(
+        static_cast<void>(blend_to_strength(lots, by_volume(error.upper() - 1e-6), celsius(20.0))));
 }
 
 // Least and greatest volumes at the wanted strength; a request for all of it stays within them.
@@ -209,7 +218,8 @@ TEST(LotBlending, NamesTheVolumesThatTheLimitsAddUpTo) {
     auto const kilograms = in(parcel::of(1.0 * litre, by_volume(60), celsius(20)).mass(), kilogram);
     for (double const litres : {0.1, 100.0}) {
         auto const e = expect_range_error(
-            [&] { blend_to_strength(lots, by_volume(60), celsius(20), litres * litre); }, "volume wanted");
+            [&] { static_cast<void>(blend_to_strength(lots, by_volume(60), celsius(20), litres * litre)); },
+            "volume wanted");
         EXPECT_NEAR(e.lower(), in(lots[0].at_least + lots[1].at_least, kilogram) / kilograms, 1e-12);
         EXPECT_NEAR(e.upper(), in(lots[0].available.mass() + lots[1].available.mass(), kilogram) / kilograms,
                     1e-12);
@@ -217,24 +227,27 @@ TEST(LotBlending, NamesTheVolumesThatTheLimitsAddUpTo) {
     for (double litres = 1.0; litres < 20.0; litres += 1.0) {
         std::vector<lot> const all{some(litres, 80.0), some(5.0, 40.0)};
         auto const whole = mix({all[0].available, all[1].available}, celsius(20)).product;
-        EXPECT_NO_THROW(blend_to_strength(all, whole.composition(), celsius(20), whole.volume(celsius(20))))
+        EXPECT_NO_THROW(static_cast<void>(
+            blend_to_strength(all, whole.composition(), celsius(20), whole.volume(celsius(20)))))
             << litres;
     }
 }
 
 TEST(LotBlending, RefusesBadLotsAndVolumes) {
     std::vector<lot> const none;
-    expect_range_error([&] { blend_to_strength(none, by_volume(40.0), celsius(20.0)); }, "number of lots");
+    expect_range_error([&] { static_cast<void>(blend_to_strength(none, by_volume(40.0), celsius(20.0))); },
+                       "number of lots");
     std::vector<lot> const empty{some(1.0, 50.0)};
     std::vector<lot> const greedy{{empty[0].available, 2.0 * empty[0].available.mass()}};
-    expect_range_error([&] { blend_to_strength(greedy, by_volume(50.0), celsius(20.0)); },
+    expect_range_error([&] { static_cast<void>(blend_to_strength(greedy, by_volume(50.0), celsius(20.0))); },
                        "least mass of a lot");
     std::vector<lot> const nothing{{empty[0].available.with_mass(0.0 * kilogram), {}}};
-    expect_range_error([&] { blend_to_strength(nothing, by_volume(50.0), celsius(20.0)); },
+    expect_range_error([&] { static_cast<void>(blend_to_strength(nothing, by_volume(50.0), celsius(20.0))); },
                        "mass of all lots");
     for (double const bad : {-1.0, 0.0, 1.5, std::numeric_limits<double>::quiet_NaN()}) {
-        expect_range_error([&] { blend_to_strength(empty, by_volume(50.0), celsius(20.0), bad * litre); },
-                           "volume wanted");
+        expect_range_error(
+            [&] { static_cast<void>(blend_to_strength(empty, by_volume(50.0), celsius(20.0), bad * litre)); },
+            "volume wanted");
     }
 }
 

@@ -13,7 +13,7 @@ namespace aqueth {
 /// @throws range_error if the altitude is outside that range
 /// @par Source
 /// @ref source_icao_atmosphere
-inline units::pressure pressure_at_altitude(units::length altitude) {
+[[nodiscard]] inline units::pressure pressure_at_altitude(units::length altitude) {
     namespace icao = correlation::icao_atmosphere;
     require_range("air pressure", argument::altitude, in(altitude, metre), "m", icao::lowest_metres,
                   icao::highest_metres, "ICAO standard atmosphere, lowest layer");

@@ -46,7 +46,7 @@ inline extract real_extract(extract original, apparent_extract apparent) {
 /// @param now      apparent extract now, not above the original
 /// @return apparent attenuation; above 1 in a dry wash
 /// @throws range_error if an argument is outside its range
-inline double apparent_attenuation(extract original, apparent_extract now) {
+[[nodiscard]] inline double apparent_attenuation(extract original, apparent_extract now) {
     require_range("attenuation", argument::original_extract, original.degrees(), extract::unit, 0.01, 70.0);
     require_range("attenuation", argument::apparent_extract, now.degrees(), extract::unit, -10.0,
                   original.degrees(), "nothing fermented is the most");
@@ -58,7 +58,7 @@ inline double apparent_attenuation(extract original, apparent_extract now) {
 /// @param real     real extract now, not above the original
 /// @return real attenuation, 0 to 1
 /// @throws range_error if an argument is outside its range
-inline double real_attenuation(extract original, extract real) {
+[[nodiscard]] inline double real_attenuation(extract original, extract real) {
     return apparent_attenuation(original, real);
 }
 /// @}
@@ -216,7 +216,7 @@ enum class sugar {
 };
 
 /// The sugar and water to add for a wash.
-struct sugar_plan {
+struct [[nodiscard]] sugar_plan {
     units::mass least;           ///< sugar, its water of crystallization included, if yeast made nothing but
                                  ///< alcohol and carbon dioxide
     units::mass practical;       ///< the same at the yield asked for

@@ -179,12 +179,14 @@ adjustment dilute(parcel const& spirit, Target target, liquid const& diluent,
                   std::optional<units::temperature> product_temperature = std::nullopt) {
     detail::require_weaker<Target>("dilution", diluent.composition(), spirit.composition());
     double const added = diluent.composition().value();
-    mass_fraction const w = detail::reachable(
-        "dilution", target, mass_fraction((std::min)(added + detail::least_above_diluent, 1.0)),
-        spirit.composition(),
-        added == 0.0 ? "water only weakens: no higher than the spirit itself"
-                     : "above the diluent, no higher than the spirit itself");
-    double const share = (spirit.composition().value() - w.value()) / (w.value() - added);
+    double const strongest = spirit.composition().value();
+    // A spirit less than that above the diluent can only keep its strength, with nothing added.
+    double const weakest = (std::min)(added + detail::least_above_diluent, strongest);
+    mass_fraction const w =
+        detail::reachable("dilution", target, mass_fraction(weakest), spirit.composition(),
+                          added == 0.0 ? "water only weakens: no higher than the spirit itself"
+                                       : "above the diluent, no higher than the spirit itself");
+    double const share = w.value() < strongest ? (strongest - w.value()) / (w.value() - added) : 0.0;
     return detail::adjust(spirit, parcel::of(share * spirit.mass(), diluent), product_temperature);
 }
 
@@ -258,7 +260,7 @@ preparation make_up(units::volume volume, units::temperature product_temperature
 /// @return one adjustment for each addition, each starting from the product of the previous one
 /// @throws range_error as `dilute`, or if the number of additions is outside its range
 template <strength_basis Target>
-std::vector<adjustment>
+[[nodiscard]] std::vector<adjustment>
 dilute_in_additions(parcel const& spirit, Target target, int additions, liquid const& diluent,
                     std::optional<units::temperature> product_temperature = std::nullopt) {
     require_range("dilution", argument::number_of_additions, additions, "", 1.0, 1000.0);

@@ -32,7 +32,7 @@ concept boiling_mixture = requires(M const& mixture, double x) {
 /// @par Accuracy
 /// Of the table: as `equilibrium_curve`, and 0.001 J/mol in the enthalpies. Of the enthalpies: as
 /// `enthalpy_of_liquid` and `enthalpy_of_vapour`.
-class boiling_curve {
+class [[nodiscard]] boiling_curve {
 public:
     /// @param p absolute pressure, 5 to 170 kPa
     /// @throws range_error if the pressure is outside that range

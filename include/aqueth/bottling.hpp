@@ -32,15 +32,15 @@ inline constexpr units::temperature us_label_temperature = at_60_fahrenheit::tem
 /// @throws range_error if the label volume is not positive or the temperature is outside its range
 /// @par Source
 /// @ref source_oiml_r22; 20 °C by @ref source_76_211_eec, 60 °F by @ref source_us_label_volume
-inline units::volume fill_volume(units::volume label_volume, mass_fraction w,
-                                 units::temperature filling_temperature,
-                                 units::temperature reference = label_temperature) {
+[[nodiscard]] inline units::volume fill_volume(units::volume label_volume, mass_fraction w,
+                                               units::temperature filling_temperature,
+                                               units::temperature reference = label_temperature) {
     require_range("bottling", argument::label_volume, in(label_volume, litre), "L", 1e-9, unlimited);
     return label_volume * in(density(w, reference), density(w, filling_temperature));
 }
 
 /// Bottles that a parcel fills.
-struct bottling {
+struct [[nodiscard]] bottling {
     double count;           ///< number of full bottles, a whole number
     units::volume fill;     ///< volume to fill into each, at the parcel's temperature
     units::mass fill_mass;  ///< the same as mass

@@ -52,7 +52,7 @@ inline double specific_heat(mass_fraction w, double kelvins_) {
 /// @par Source
 /// @ref source_excess_gibbs
 template <strength_basis Strength>
-units::molar_energy excess_enthalpy(Strength strength, units::temperature t) {
+[[nodiscard]] units::molar_energy excess_enthalpy(Strength strength, units::temperature t) {
     double const kelvins_ = detail::require_caloric_temperature("excess enthalpy", t);
     return model::excess_gibbs::enthalpy(to<mole_fraction>(strength).value(), kelvins_).molar *
            joule_per_mole;
@@ -69,7 +69,7 @@ units::molar_energy excess_enthalpy(Strength strength, units::temperature t) {
 /// @par Source
 /// @ref source_excess_gibbs, @ref source_perry_heat_capacity
 template <strength_basis Strength>
-units::molar_heat_capacity molar_heat_capacity(Strength strength, units::temperature t) {
+[[nodiscard]] units::molar_heat_capacity molar_heat_capacity(Strength strength, units::temperature t) {
     double const kelvins_ = detail::require_caloric_temperature("heat capacity", t);
     return detail::heat::liquid_heat_capacity(to<mole_fraction>(strength).value(), kelvins_) *
            joule_per_mole_kelvin;
@@ -85,7 +85,7 @@ units::molar_heat_capacity molar_heat_capacity(Strength strength, units::tempera
 /// @par Source
 /// as `molar_heat_capacity`
 template <strength_basis Strength>
-units::specific_heat_capacity specific_heat_capacity(Strength strength, units::temperature t) {
+[[nodiscard]] units::specific_heat_capacity specific_heat_capacity(Strength strength, units::temperature t) {
     double const kelvins_ = detail::require_caloric_temperature("heat capacity", t);
     return detail::specific_heat(to<mass_fraction>(strength), kelvins_) * joule_per_kilogram_kelvin;
 }
@@ -98,7 +98,7 @@ units::specific_heat_capacity specific_heat_capacity(Strength strength, units::t
 /// @par Source
 /// @ref source_excess_gibbs, @ref source_perry_heat_capacity
 template <strength_basis Strength>
-units::specific_energy enthalpy_of_liquid(Strength strength, units::temperature t) {
+[[nodiscard]] units::specific_energy enthalpy_of_liquid(Strength strength, units::temperature t) {
     double const kelvins_ = detail::require_caloric_temperature("enthalpy of liquid", t);
     return detail::specific_enthalpy(to<mass_fraction>(strength), kelvins_) * joule_per_kilogram;
 }
@@ -114,7 +114,8 @@ units::specific_energy enthalpy_of_liquid(Strength strength, units::temperature 
 /// @par Source
 /// Clapeyron's equation with the saturation pressures and virial coefficients of the equilibrium
 template <strength_basis Strength>
-units::specific_energy enthalpy_of_vapour(Strength strength, units::temperature t, units::pressure p) {
+[[nodiscard]] units::specific_energy enthalpy_of_vapour(Strength strength, units::temperature t,
+                                                        units::pressure p) {
     double const kelvins_ = detail::require_caloric_temperature("enthalpy of vapour", t);
     mass_fraction const w = to<mass_fraction>(strength);
     double const y = to<mole_fraction>(w).value();

@@ -70,7 +70,7 @@ private:
 }  // namespace detail
 
 /// Mass of ethanol per mass of mixture.
-class mass_fraction : public detail::fraction<mass_fraction> {
+class [[nodiscard]] mass_fraction : public detail::fraction<mass_fraction> {
 public:
     using fraction::fraction;
     static constexpr char const* name = "mass fraction";       ///< as printed
@@ -79,7 +79,7 @@ public:
 };
 
 /// Amount of ethanol per amount of mixture (moles).
-class mole_fraction : public detail::fraction<mole_fraction> {
+class [[nodiscard]] mole_fraction : public detail::fraction<mole_fraction> {
 public:
     using fraction::fraction;
     static constexpr char const* name = "mole fraction";       ///< as printed
@@ -92,7 +92,7 @@ public:
 /// @tparam Reference tag of the reference temperature, part of the type so that strengths at different ones
 ///                   never mix
 template <class Reference>
-class basic_volume_fraction : public detail::fraction<basic_volume_fraction<Reference>> {
+class [[nodiscard]] basic_volume_fraction : public detail::fraction<basic_volume_fraction<Reference>> {
 public:
     using reference = Reference;  ///< the reference temperature's tag
     using detail::fraction<basic_volume_fraction>::fraction;
@@ -108,7 +108,7 @@ public:
 using volume_fraction = basic_volume_fraction<at_20_celsius>;
 
 /// US degrees of proof: twice the percentage of alcohol by volume at 60 °F (27 CFR 30.11).
-class us_proof {
+class [[nodiscard]] us_proof {
 public:
     static constexpr char const* name = "proof";     ///< as printed
     static constexpr char const* unit = "US proof";  ///< as printed
@@ -132,7 +132,7 @@ private:
 /// Mass of ethanol per volume of mixture at a reference temperature.
 /// @tparam Reference tag of the reference temperature
 template <class Reference>
-class basic_mass_concentration {
+class [[nodiscard]] basic_mass_concentration {
 public:
     using reference = Reference;                               ///< the reference temperature's tag
     static constexpr char const* name = "mass concentration";  ///< as printed

@@ -20,7 +20,7 @@ namespace aqueth {
 /// density is high by less than 0.01 kg/m3 (see @ref temperature_scales).
 /// @par Source
 /// @ref source_oiml_r22
-constexpr units::mass_density density(mass_fraction w, units::temperature t) {
+[[nodiscard]] constexpr units::mass_density density(mass_fraction w, units::temperature t) {
     return detail::answer("density", plain::density_kg_m3(w.value(), t.celsius())) * kilogram_per_cubic_metre;
 }
 
@@ -43,7 +43,7 @@ constexpr mass_fraction mass_fraction_from_density(units::mass_density rho, unit
 /// @throws range_error if the temperature is outside that range
 /// @par Source
 /// @ref source_oiml_r22, exact derivative
-constexpr units::cubic_expansion thermal_expansion(mass_fraction w, units::temperature t) {
+[[nodiscard]] constexpr units::cubic_expansion thermal_expansion(mass_fraction w, units::temperature t) {
     return detail::answer("thermal expansion", plain::thermal_expansion_per_kelvin(w.value(), t.celsius())) *
            per_kelvin;
 }
@@ -55,7 +55,7 @@ constexpr units::cubic_expansion thermal_expansion(mass_fraction w, units::tempe
 /// @throws range_error if the temperature is outside that range
 /// @par Source
 /// @ref source_oiml_r22; molar masses @ref source_molar_mass
-constexpr units::molar_volume molar_volume(mass_fraction w, units::temperature t) {
+[[nodiscard]] constexpr units::molar_volume molar_volume(mass_fraction w, units::temperature t) {
     return detail::answer("molar volume", plain::molar_volume_cm3_mol(w.value(), t.celsius())) *
            cubic_centimetre_per_mole;
 }
@@ -69,7 +69,7 @@ constexpr units::molar_volume molar_volume(mass_fraction w, units::temperature t
 /// A small difference of large numbers: 0.1 kg/m3 in density is 0.003 cm3/mol.
 /// @par Source
 /// @ref source_oiml_r22; molar masses @ref source_molar_mass
-constexpr units::molar_volume excess_molar_volume(mass_fraction w, units::temperature t) {
+[[nodiscard]] constexpr units::molar_volume excess_molar_volume(mass_fraction w, units::temperature t) {
     return detail::answer("excess molar volume", plain::excess_molar_volume_cm3_mol(w.value(), t.celsius())) *
            cubic_centimetre_per_mole;
 }
@@ -82,7 +82,7 @@ constexpr units::molar_volume excess_molar_volume(mass_fraction w, units::temper
 /// 0.001 kg/m3 (stated). R 22's water, as `density` gives it, lies 0.002 to 0.0075 kg/m3 lower.
 /// @par Source
 /// @ref source_cipm_2001
-constexpr units::mass_density water_density_cipm_2001(units::temperature t) {
+[[nodiscard]] constexpr units::mass_density water_density_cipm_2001(units::temperature t) {
     return detail::answer("density of water", plain::water_density_cipm_2001_kg_m3(t.celsius())) *
            kilogram_per_cubic_metre;
 }

@@ -17,7 +17,7 @@
 namespace aqueth {
 
 /// A liquid and a vapour in equilibrium.
-struct equilibrium {
+struct [[nodiscard]] equilibrium {
     units::temperature temperature;  ///< of both
     units::pressure pressure;        ///< absolute pressure
     mole_fraction liquid;            ///< ethanol in the liquid
@@ -248,7 +248,7 @@ inline equilibrium coexistence(units::temperature t, units::pressure p,
 }
 
 /// Outcome of an isothermal flash.
-struct flash {
+struct [[nodiscard]] flash {
     double vapour_fraction;               ///< moles of vapour per mole of feed: 0 all liquid, 1 all vapour
     std::optional<mole_fraction> liquid;  ///< ethanol in the liquid, if there is any
     std::optional<mole_fraction> vapour;  ///< ethanol in the vapour, if there is any
@@ -277,7 +277,7 @@ flash isothermal_flash(Strength feed, units::temperature t, units::pressure p) {
 }
 
 /// Activity coefficients of both components in a liquid.
-struct activity_coefficients {
+struct [[nodiscard]] activity_coefficients {
     double ethanol;  ///< activity over mole fraction, against the pure liquid at the same temperature
     double water;    ///< the same of water
 };

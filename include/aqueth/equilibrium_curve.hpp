@@ -44,7 +44,7 @@ double liquid_below_vapour(Vapour const& vapour_with_slope, double y, double str
 /// within 1e-7 in the vapour's mole fraction and 1e-5 K of the model
 /// @par Source
 /// Values and slopes of the model, @ref source_excess_gibbs; limit of the slopes @ref source_fritsch_carlson
-class equilibrium_curve {
+class [[nodiscard]] equilibrium_curve {
 public:
     /// Tabulates the model at a pressure.
     /// @param p absolute pressure at which every mixture boils between 0 and 120 °C: 1.6 to 198 kPa

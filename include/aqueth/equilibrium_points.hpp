@@ -27,7 +27,7 @@ struct equilibrium_point {
 };
 
 /// A table of equilibrium as it was read.
-struct equilibrium_points {
+struct [[nodiscard]] equilibrium_points {
     std::vector<equilibrium_point>
         points;                   ///< points with a vapour or a temperature, in the order of the lines
     std::size_t empty_lines = 0;  ///< lines with neither
@@ -38,7 +38,7 @@ struct equilibrium_points {
 /// @param pressure of an isobar
 /// @return whether the point was measured under that pressure, within 0.5 % (0.15 K), or has no pressure of
 ///         its own
-inline bool of_pressure(equilibrium_point const& point, units::pressure pressure) {
+[[nodiscard]] inline bool of_pressure(equilibrium_point const& point, units::pressure pressure) {
     return !point.pressure || std::abs(point.pressure->value() / pressure.value() - 1.0) < 0.005;
 }
 

@@ -22,7 +22,7 @@ namespace aqueth {
 /// @return apparent density, mass per volume
 /// @par Source
 /// @ref source_oiml_r22, air buoyancy @ref source_oiml_d28; compare 27 CFR 30.65, table 5
-constexpr units::mass_density weight_per_volume(us_proof strength) {
+[[nodiscard]] constexpr units::mass_density weight_per_volume(us_proof strength) {
     return density_in_air(density(to<mass_fraction>(strength), at_60_fahrenheit::temperature()));
 }
 
@@ -31,7 +31,7 @@ constexpr units::mass_density weight_per_volume(us_proof strength) {
 /// @return US gallons per pound
 /// @par Source
 /// as `weight_per_volume`; compare 27 CFR 30.64, table 4
-constexpr double wine_gallons_per_pound(us_proof strength) {
+[[nodiscard]] constexpr double wine_gallons_per_pound(us_proof strength) {
     return in(pound / weight_per_volume(strength), us_gallon);
 }
 
@@ -40,7 +40,7 @@ constexpr double wine_gallons_per_pound(us_proof strength) {
 /// @return proof gallons per pound
 /// @par Source
 /// as `weight_per_volume`; compare 27 CFR 30.64, table 4
-constexpr double proof_gallons_per_pound(us_proof strength) {
+[[nodiscard]] constexpr double proof_gallons_per_pound(us_proof strength) {
     return wine_gallons_per_pound(strength) * strength.degrees() / 100.0;
 }
 
@@ -51,7 +51,7 @@ constexpr double proof_gallons_per_pound(us_proof strength) {
 /// @throws range_error if the temperature is outside its range
 /// @par Source
 /// @ref source_oiml_r22; compare 27 CFR 30.67, table 7
-constexpr double volume_factor_to_60_fahrenheit(us_proof strength, units::temperature t) {
+[[nodiscard]] constexpr double volume_factor_to_60_fahrenheit(us_proof strength, units::temperature t) {
     auto const w = to<mass_fraction>(strength);
     return in(density(w, t), density(w, at_60_fahrenheit::temperature()));
 }

@@ -99,7 +99,7 @@ concept hydrometer_scale = strength_basis<Scale> || std::same_as<Scale, units::m
 /// @par Source
 /// @ref source_oiml_r22 (tables for glass alcoholometers); expansion of glass @ref source_iso_1768
 template <hydrometer_scale Scale>
-class hydrometer {
+class [[nodiscard]] hydrometer {
     static constexpr bool fixed = detail::self_referenced_scale<Scale> || std::same_as<Scale, us_proof>;
     static constexpr bool by_gravity = std::same_as<Scale, specific_gravity>;
 

@@ -29,7 +29,7 @@ struct lot {
 };
 
 /// The mass of each lot, and the product.
-struct lot_blend : blend {
+struct [[nodiscard]] lot_blend : blend {
     std::vector<parcel> parts;  ///< one for each lot, in the order given; empty ones have no mass
 };
 

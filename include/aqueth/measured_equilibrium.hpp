@@ -35,7 +35,7 @@ struct measured_point {
 /// @return the points, in the order of the lines
 /// @throws text_error as parse_equilibrium_points does, and if a point has no vapour or its pressure differs
 ///         from that of the first by more than 0.5 %
-inline std::vector<measured_point> parse_measured_points(std::string_view text) {
+[[nodiscard]] inline std::vector<measured_point> parse_measured_points(std::string_view text) {
     std::vector<equilibrium_point> const all = parse_equilibrium_points(text).points;
     std::vector<measured_point> points;
     for (equilibrium_point const& each : all) {
@@ -48,7 +48,7 @@ inline std::vector<measured_point> parse_measured_points(std::string_view text) 
 }
 
 /// Result of a check of measured points against the Gibbs-Duhem equation.
-struct consistency {
+struct [[nodiscard]] consistency {
     double area_percent;                   ///< departure of the area test, % of the sum of both areas' sizes
     double mean_vapour_deviation;          ///< mean of |measured - model| in the vapour's mole fraction
     double largest_vapour_deviation;       ///< largest of them
@@ -66,7 +66,7 @@ struct consistency {
 /// removes an azeotrope. Nothing is extrapolated.
 /// @par Source
 /// Monotone cubic @ref source_fritsch_carlson
-class measured_equilibrium {
+class [[nodiscard]] measured_equilibrium {
 public:
     /// @param points   at least four, of different liquid composition; pure liquids (0 and 1) are allowed and
     ///                 used only for the temperature; either all or none with a temperature

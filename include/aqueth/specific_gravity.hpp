@@ -25,7 +25,7 @@ struct gravity_reference {
 };
 
 /// Relative density: density of a liquid divided by the density of water, without unit.
-class specific_gravity {
+class [[nodiscard]] specific_gravity {
 public:
     static constexpr char const* name = "specific gravity";  ///< as printed
     static constexpr char const* unit = "";                  ///< no unit

@@ -51,7 +51,7 @@ using cubic_expansion = decltype(1.0 / temperature_difference());
 /// Points can be compared and subtracted (giving a difference) and shifted by a difference. They cannot be
 /// added or scaled, because 20 °C + 20 °C and 2 x 20 °C mean nothing. The value is held in degrees Celsius,
 /// the unit of every source the library uses, so `celsius(20)` is exactly 20 in their formulas.
-class temperature {
+class [[nodiscard]] temperature {
 public:
     /// @param degrees temperature in °C; any value (functions check their own ranges)
     /// @return the temperature
@@ -160,7 +160,8 @@ inline constexpr auto joule_per_kilogram_kelvin = units::specific_heat_capacity:
 /// @param unit     a unit of the same dimension
 /// @return how many units the quantity is: `in(2.0 * litre, millilitre)` is 2000
 template <class Unit>
-constexpr double in(boost::units::quantity<Unit> const& quantity, boost::units::quantity<Unit> const& unit) {
+[[nodiscard]] constexpr double in(boost::units::quantity<Unit> const& quantity,
+                                  boost::units::quantity<Unit> const& unit) {
     return quantity.value() / unit.value();
 }
 

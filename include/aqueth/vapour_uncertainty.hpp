@@ -33,7 +33,7 @@ inline double require_measured_vapours(char const* property, units::pressure p) 
 
 /// @param p absolute pressure
 /// @return whether there are enough measured vapours near p to state an uncertainty: 25 to 300 kPa
-inline bool vapour_uncertainty_known(units::pressure p) {
+[[nodiscard]] inline bool vapour_uncertainty_known(units::pressure p) {
     namespace measured = detail::measured;
     double const kpa = in(p, kilopascal);
     return kpa >= measured::lowest_kilopascal && kpa <= measured::highest_kilopascal;
@@ -49,7 +49,7 @@ inline bool vapour_uncertainty_known(units::pressure p) {
 /// @par Source
 /// @ref source_vapour_deviations
 template <strength_basis Strength>
-double relative_volatility_uncertainty(Strength liquid, units::pressure p) {
+[[nodiscard]] double relative_volatility_uncertainty(Strength liquid, units::pressure p) {
     double const x = to<mole_fraction>(liquid).value();
     detail::require_measured_vapours("uncertainty of the relative volatility", p);
     return model::vapour_deviations::uncertainty(x).value;
@@ -63,7 +63,7 @@ double relative_volatility_uncertainty(Strength liquid, units::pressure p) {
 /// good to a third; bias and scatter are both in it, by composition in @ref fit_report, section 9
 /// @par Source
 /// @ref source_vapour_deviations
-inline double vapour_uncertainty(equilibrium const& e) {
+[[nodiscard]] inline double vapour_uncertainty(equilibrium const& e) {
     detail::require_measured_vapours("uncertainty of the vapour", e.pressure);
     double const y = e.vapour.value();
     return y * (1.0 - y) * model::vapour_deviations::uncertainty(e.liquid.value()).value;
@@ -77,7 +77,7 @@ inline double vapour_uncertainty(equilibrium const& e) {
 /// as `vapour_uncertainty`, to first order
 /// @par Source
 /// @ref source_vapour_deviations
-inline double liquid_uncertainty(equilibrium const& e) {
+[[nodiscard]] inline double liquid_uncertainty(equilibrium const& e) {
     double const of_vapour = vapour_uncertainty(e);
     detail::require_vle_pressure("uncertainty of the liquid", e.liquid.value(), e.pressure);
     auto const there = detail::vle::bubble_at_pressure(e.liquid.value(), e.pressure.value());

@@ -23,7 +23,7 @@ namespace aqueth {
 
 /// Dissolved solids in degrees Plato: grams in 100 g of liquid, counted as sucrose. (Degrees Brix and Balling
 /// mean the same; their classical tables differ in the third decimal.)
-class extract {
+class [[nodiscard]] extract {
 public:
     static constexpr char const* name = "extract";  ///< as printed
     static constexpr char const* unit = "°P";       ///< as printed
@@ -47,7 +47,7 @@ private:
 
 /// The extract that a saccharometer shows in a liquid with alcohol: that of the sugar solution of the same
 /// density. Alcohol is light, so it is less than the real extract, and below zero in a dry wash.
-class apparent_extract {
+class [[nodiscard]] apparent_extract {
 public:
     static constexpr char const* name = "apparent extract";  ///< as printed
     static constexpr char const* unit = "°P";                ///< as printed
@@ -85,7 +85,7 @@ constexpr extract plato(double degrees) { return extract(degrees); }
 /// no measured density to compare with.
 /// @par Source
 /// @ref source_sucrose_density; water @ref source_oiml_r22
-inline units::mass_density density(extract e, units::temperature t) {
+[[nodiscard]] inline units::mass_density density(extract e, units::temperature t) {
     units::mass_density const water = density(mass_fraction(0.0), t);
     return water +
            correlation::sucrose_density::excess(e.value(), t.celsius()).value * kilogram_per_cubic_metre;
@@ -139,7 +139,7 @@ inline apparent_extract apparent_extract_of(specific_gravity gravity) {
 /// Tabarie's rule is within the uncertainty of measurement below 5 % sucrose and 18 % ethanol by mass (@ref
 /// source_wash, Hackbarth); it is not meant for liqueurs. It gives the real extract of beers, from alcohol
 /// and apparent extract, within 0.04 °P (@ref source_balling, Cutaia and others).
-class wash {
+class [[nodiscard]] wash {
 public:
     /// @param liquid the ethanol and water in it
     /// @param solids mass of the extract, 0 or more, at most 70 % of the whole
@@ -148,7 +148,7 @@ public:
     static wash of(parcel const& liquid, units::mass solids = units::mass()) {
         require_range("wash", argument::mass_of_the_extract, solids.value(), "kg", 0.0, unlimited);
         double const whole = (liquid.mass() + solids).value();
-        aqueth::extract(whole > 0.0 ? 100.0 * solids.value() / whole : 0.0);
+        static_cast<void>(aqueth::extract(whole > 0.0 ? 100.0 * solids.value() / whole : 0.0));  // its range
         return wash(liquid, solids);
     }
     /// @param volume      volume at `temperature`, 0 or more

@@ -15,7 +15,7 @@ namespace aqueth {
 /// @throws range_error if the density is below 10 kg/m3, the mass is negative, or either is no finite number
 /// @par Source
 /// @ref source_oiml_d28
-constexpr units::mass balance_indication(units::mass mass, units::mass_density rho) {
+[[nodiscard]] constexpr units::mass balance_indication(units::mass mass, units::mass_density rho) {
     require_range("weighing in air", argument::density, rho.value(), "kg/m3", 10.0, 1e6);
     require_range("weighing in air", argument::mass, in(mass, kilogram), "kg", 0.0, unlimited);
     return mass * correlation::air_buoyancy::indication_per_mass(rho.value());
@@ -28,7 +28,7 @@ constexpr units::mass balance_indication(units::mass mass, units::mass_density r
 /// @throws range_error if the density is below 10 kg/m3, the mass is negative, or either is no finite number
 /// @par Source
 /// @ref source_oiml_d28
-constexpr units::mass mass_from_balance(units::mass indication, units::mass_density rho) {
+[[nodiscard]] constexpr units::mass mass_from_balance(units::mass indication, units::mass_density rho) {
     double const per_kilogram = in(balance_indication(1.0 * kilogram, rho), kilogram);
     require_range("weighing in air", argument::indication, in(indication, kilogram), "kg", 0.0, unlimited);
     return indication / per_kilogram;
@@ -40,7 +40,7 @@ constexpr units::mass mass_from_balance(units::mass indication, units::mass_dens
 /// @throws range_error if the density is below 10 kg/m3 or not a number
 /// @par Source
 /// @ref source_oiml_d28
-constexpr units::mass_density density_in_air(units::mass_density rho) {
+[[nodiscard]] constexpr units::mass_density density_in_air(units::mass_density rho) {
     return balance_indication(rho.value() * kilogram, rho).value() * kilogram_per_cubic_metre;
 }
 

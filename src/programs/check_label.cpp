@@ -213,8 +213,13 @@ json check_strength(page& text, given const& label, std::vector<given> const& re
     bool const stated_at_60 = std::holds_alternative<us_proof>(stated) ||
                               std::holds_alternative<basic_volume_fraction<at_60_fahrenheit>>(stated);
     strength_tolerance const* law = find_strength_tolerance(trimmed(tolerance.text));
-    strength_tolerance own{"own",     "", 0.0, stated_at_60 ? "60 °F" : "20 °C", provenance::common_practice,
-                           "as told", ""};
+    strength_tolerance own{"own",
+                           "",
+                           0.0,
+                           stated_at_60 ? at_60_fahrenheit::temperature() : at_20_celsius::temperature(),
+                           provenance::common_practice,
+                           "as told",
+                           ""};
     if (!law) {
         if (tolerance.text.empty() || !(is_digit(tolerance.text[0]) || tolerance.text[0] == '.'))
             refuse(tolerance,
@@ -222,7 +227,7 @@ json check_strength(page& text, given const& label, std::vector<given> const& re
         own.percent_vol = read_strength_difference(tolerance, 1e-3);
         law = &own;
     }
-    bool const us = std::string_view(law->reference) == "60 °F";
+    bool const us = law->reference == at_60_fahrenheit::temperature();
     if (us && !stated_at_60) refuse(label, "this tolerance is for labels in proof, or '%vol at 60 F'");
     if (!us && !std::holds_alternative<volume_fraction>(stated))
         refuse(label, "this tolerance is for labels in %vol");
@@ -437,13 +442,14 @@ void list_laws(session& s) {
     text.say("Tolerances of strength on labels, as read; laws change:");
     text.gap();
     for (strength_tolerance const& each : strength_tolerances) {
-        text.say("  {:<13} ±{:g} % vol at {}: {}", each.key, each.percent_vol, each.reference, each.drinks);
+        text.say("  {:<13} ±{:g} % vol at {}: {}", each.key, each.percent_vol, degrees(each.reference),
+                 each.drinks);
         text.say("  {:<13} {} ({});", "", each.citation, name_of(each.seen));
         text.say("  {:<13} {}", "", each.remark);
         list.push_back({{"tolerance", each.key},
                         {"drinks", each.drinks},
                         {"percent_vol", each.percent_vol},
-                        {"reference", each.reference},
+                        {"reference", degrees(each.reference)},
                         {"source", each.citation},
                         {"source_seen", name_of(each.seen)},
                         {"remark", each.remark}});

@@ -190,7 +190,7 @@ void run(session& s) {
     auto const list = found.explanations();
     if (list.empty()) {  // what no still gives with any reflux is refused, with the range that one gives
         auto const refuse_impossible = [&](double r) {
-            estimate_stages(runs, reflux::constant(r), of_still, u, curve);
+            static_cast<void>(estimate_stages(runs, reflux::constant(r), of_still, u, curve));
         };
         try {
             refuse_impossible(ratios.back());

@@ -354,8 +354,9 @@ void run(session& s) {
         if (!std::holds_alternative<volume_fraction>(mark))
             refuse(each, "expected what an alcoholometer of 20 °C shows: %vol");
         percents.push_back(std::get<volume_fraction>(mark).percent());
-        on_behalf_of({{argument::temperature, at}, {argument::reading, each}},
-                     [&] { return alcoholometer{}.composition(by_volume(percents.back()), t); });
+        static_cast<void>(on_behalf_of({{argument::temperature, at}, {argument::reading, each}}, [&] {
+            return alcoholometer{}.composition(by_volume(percents.back()), t);
+        }));
     }
     input_quantity const stem = percents.size() > 1
                                     ? input_quantity::repeated("reading", "% vol", percents)

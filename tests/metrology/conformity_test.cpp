@@ -70,11 +70,11 @@ TEST(AcceptanceInterval, EndsWhereTheConfidenceEnds) {
     }
     auto const refused = expect_range_error(
         [] {
-            acceptance_interval({39.7, 40.3}, 0.16, 0.95);
+            static_cast<void>(acceptance_interval({39.7, 40.3}, 0.16, 0.95));
         },
         "standard uncertainty");
     EXPECT_NEAR(refused.upper(), 0.3 / 1.959964, 1e-6);
-    EXPECT_NO_THROW(acceptance_interval({39.7, 40.3}, 0.999 * refused.upper(), 0.95));
+    EXPECT_NO_THROW(static_cast<void>(acceptance_interval({39.7, 40.3}, 0.999 * refused.upper(), 0.95)));
 }
 
 TEST(Decide, HasThreeAnswers) {
@@ -96,9 +96,13 @@ TEST(LargestUncertainty, JustConforms) {
         }
     }
     EXPECT_NEAR(largest_uncertainty({39.7, infinity}, 40.0, 0.95), 0.3 / 1.644854, 1e-6);
-    EXPECT_THROW(largest_uncertainty({39.7, 40.3}, 40.3, 0.95), range_error);
+    EXPECT_THROW(static_cast<void>(largest_uncertainty({39.7, 40.3}, 40.3, 0.95)), range_error);
     for (double const bad : {39.699, 40.301, 50.0, nan}) {
-        expect_range_error([&] { largest_uncertainty({39.7, 40.3}, bad, 0.95); }, "measured value");
+        expect_range_error(
+            [&] {
+                static_cast<void>(largest_uncertainty({39.7, 40.3}, bad, 0.95));
+            },
+            "measured value");
     }
 }
 
@@ -107,15 +111,17 @@ TEST(ReadingsNeeded, BringTheUncertaintyDown) {
     EXPECT_EQ(readings_needed(0.1, 0.2, 0.06), 7.0);  // 0.04 / 0.0064 = 6.25
     EXPECT_EQ(readings_needed(0.1, 0.0, 0.1), 1.0);
     EXPECT_EQ(readings_needed(0.1, 0.01, 0.05), 1.0);
-    expect_range_error([] { readings_needed(0.1, 0.2, 0.1); }, "readings");
-    expect_range_error([] { readings_needed(0.1, 0.2, 0.11); }, "wanted uncertainty");
-    expect_range_error([] { readings_needed(1e-5, 0.2, 0.0); }, "readings");
+    expect_range_error([] { static_cast<void>(readings_needed(0.1, 0.2, 0.1)); }, "readings");
+    expect_range_error([] { static_cast<void>(readings_needed(0.1, 0.2, 0.11)); }, "wanted uncertainty");
+    expect_range_error([] { static_cast<void>(readings_needed(1e-5, 0.2, 0.0)); }, "readings");
     for (double const bad : {0.0, -0.1, nan}) {
-        expect_range_error([&] { readings_needed(bad, 0.2, 0.0); }, "wanted uncertainty");
+        expect_range_error([&] { static_cast<void>(readings_needed(bad, 0.2, 0.0)); }, "wanted uncertainty");
     }
     for (double const bad : {-0.1, nan}) {
-        expect_range_error([&] { readings_needed(0.1, bad, 0.0); }, "standard deviation of a reading");
-        expect_range_error([&] { readings_needed(0.1, 0.2, bad); }, "systematic uncertainty");
+        expect_range_error([&] { static_cast<void>(readings_needed(0.1, bad, 0.0)); },
+                           "standard deviation of a reading");
+        expect_range_error([&] { static_cast<void>(readings_needed(0.1, 0.2, bad)); },
+                           "systematic uncertainty");
     }
 }
 
@@ -216,23 +222,43 @@ TEST(Decide, NeverRejectsWhatWasMeasuredInside) {
 TEST(ReadingSeries, RefusesBadInput) {
     auto const these = deviation_known_from::these_readings;
     for (double const bad : {0.0, 1.0, 2.5, 2e6, nan}) {
-        expect_range_error([&] { result_of({0.0, bad, 0.1, these, 0.1}); }, "readings");
+        expect_range_error([&] { static_cast<void>(result_of({0.0, bad, 0.1, these, 0.1})); }, "readings");
     }
-    expect_range_error([&] { result_of({0.0, 3.0, -0.1, these, 0.1}); }, "standard deviation of a reading");
-    expect_range_error([&] { result_of({0.0, 3.0, 0.1, these, nan}); }, "systematic uncertainty");
-    expect_range_error([&] { result_of({0.0, 3.0, 0.0, these, 0.0}); }, "standard uncertainty");
     expect_range_error(
         [&] {
-            readings_needed({-1.0, 1.0}, {1.5, 3.0, 0.1, these, 0.1}, 0.95);
+            static_cast<void>(result_of({0.0, 3.0, -0.1, these, 0.1}));
+        },
+        "standard deviation of a reading");
+    expect_range_error(
+        [&] {
+            static_cast<void>(result_of({0.0, 3.0, 0.1, these, nan}));
+        },
+        "systematic uncertainty");
+    expect_range_error(
+        [&] {
+            static_cast<void>(result_of({0.0, 3.0, 0.0, these, 0.0}));
+        },
+        "standard uncertainty");
+    expect_range_error(
+        [&] {
+            static_cast<void>(readings_needed({-1.0, 1.0}, {1.5, 3.0, 0.1, these, 0.1}, 0.95));
         },
         "measured value");
-    expect_range_error([&] { readings_needed({-1.0, 1.0}, {0.0, 3.0, 0.1, these, 0.1}, 0.4); }, "confidence");
+    expect_range_error(
+        [&] {
+            static_cast<void>(readings_needed({-1.0, 1.0}, {0.0, 3.0, 0.1, these, 0.1}, 0.4));
+        },
+        "confidence");
     // The systematic uncertainty leaves 1e-15, which would need too many readings; or nothing.
     double const most = largest_uncertainty({-1.0, 1.0}, 0.0, 0.95);
     reading_series series{0.0, 3.0, 0.1, these, most * (1.0 - 1e-15)};
-    expect_range_error([&] { readings_needed({-1.0, 1.0}, series, 0.95); }, "readings");
+    expect_range_error([&] { static_cast<void>(readings_needed({-1.0, 1.0}, series, 0.95)); }, "readings");
     series.systematic = most * (1.0 + 1e-12);
-    expect_range_error([&] { readings_needed({-1.0, 1.0}, series, 0.95); }, "systematic uncertainty");
+    expect_range_error(
+        [&] {
+            static_cast<void>(readings_needed({-1.0, 1.0}, series, 0.95));
+        },
+        "systematic uncertainty");
 }
 
 // Counted over drawn items and drawn measurements, 4e6 of them: the uncertainty of a risk of 1 % is about
@@ -266,37 +292,54 @@ TEST(Risks, GoToTheirLimits) {
     for (double const bad : {0.0, -0.1, nan, 1e-6}) {
         expect_range_error(
             [&] {
-                risks({39.7, 40.3}, {39.7, 40.3}, 40.0, 0.1, bad);
+                static_cast<void>(risks({39.7, 40.3}, {39.7, 40.3}, 40.0, 0.1, bad));
             },
             "uncertainty over the standard deviation of the process");
     }
-    expect_range_error([&] { risks({39.7, 40.3}, {39.7, 40.3}, 40.0, 0.0, 0.1); }, "standard uncertainty");
+    expect_range_error(
+        [&] {
+            static_cast<void>(risks({39.7, 40.3}, {39.7, 40.3}, 40.0, 0.0, 0.1));
+        },
+        "standard uncertainty");
 }
 
 TEST(Conformity, RefusesBadInput) {
     tolerance_interval const t{39.7, 40.3};
-    expect_range_error([] { conformance_probability({}, {40.0, 0.1}); }, "upper limit of the tolerance");
     expect_range_error(
         [] {
-            conformance_probability({40.3, 39.7}, {40.0, 0.1});
+            static_cast<void>(conformance_probability({}, {40.0, 0.1}));
         },
         "upper limit of the tolerance");
     expect_range_error(
         [] {
-            conformance_probability({nan, 39.7}, {40.0, 0.1});
+            static_cast<void>(conformance_probability({40.3, 39.7}, {40.0, 0.1}));
+        },
+        "upper limit of the tolerance");
+    expect_range_error(
+        [] {
+            static_cast<void>(conformance_probability({nan, 39.7}, {40.0, 0.1}));
         },
         "upper limit of the tolerance");
     for (double const bad : {0.0, -0.1, nan, infinity}) {
-        expect_range_error([&] { conformance_probability(t, {40.0, bad}); }, "standard uncertainty");
-        expect_range_error([&] { acceptance_interval(t, bad, 0.95); }, "standard uncertainty");
+        expect_range_error(
+            [&] {
+                static_cast<void>(conformance_probability(t, {40.0, bad}));
+            },
+            "standard uncertainty");
+        expect_range_error([&] { static_cast<void>(acceptance_interval(t, bad, 0.95)); },
+                           "standard uncertainty");
     }
     for (double const bad : {nan, infinity}) {
-        expect_range_error([&] { conformance_probability(t, {bad, 0.1}); }, "measured value");
+        expect_range_error(
+            [&] {
+                static_cast<void>(conformance_probability(t, {bad, 0.1}));
+            },
+            "measured value");
     }
     for (double const bad : {0.5, 0.3, 0.0, 1.0, 95.0, nan}) {
         expect_range_error([&] { decide(t, {40.0, 0.1}, bad); }, "confidence");
-        expect_range_error([&] { acceptance_interval(t, 0.1, bad); }, "confidence");
-        expect_range_error([&] { largest_uncertainty(t, 40.0, bad); }, "confidence");
+        expect_range_error([&] { static_cast<void>(acceptance_interval(t, 0.1, bad)); }, "confidence");
+        expect_range_error([&] { static_cast<void>(largest_uncertainty(t, 40.0, bad)); }, "confidence");
     }
     expect_range_error([&] { decide(t, {40.0, 0.1, 0.5}, 0.95); }, "degrees of freedom");
 }

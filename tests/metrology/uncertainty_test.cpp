@@ -40,7 +40,7 @@ TEST(Propagation, SquaresNeitherVanishNorOverflow) {
         EXPECT_NEAR(propagate(sum, inputs).standard_uncertainty / u, std::sqrt(2.0), 1e-15);
     }
     std::vector const beyond{sure("a", 1.0, 1.7e308), sure("b", 1.0, 1.7e308)};
-    expect_range_error([&] { propagate(sum, beyond); }, "value of the model");
+    expect_range_error([&] { static_cast<void>(propagate(sum, beyond)); }, "value of the model");
 }
 
 TEST(InputQuantity, TakesRepeatedReadings) {
@@ -56,24 +56,32 @@ TEST(InputQuantity, TakesRepeatedReadings) {
 
 TEST(InputQuantity, RefusesWhatIsNone) {
     for (double const bad : {-0.1, nan, infinity}) {
-        expect_range_error([&] { input_quantity::normal("t", "K", 20.0, bad); }, "standard uncertainty");
-        expect_range_error([&] { input_quantity::rectangular("t", "K", 20.0, bad); }, "standard uncertainty");
-        expect_range_error([&] { input_quantity::triangular("t", "K", 20.0, bad); }, "standard uncertainty");
-        expect_range_error([&] { input_quantity::arcsine("t", "K", 20.0, bad); }, "standard uncertainty");
+        expect_range_error([&] { static_cast<void>(input_quantity::normal("t", "K", 20.0, bad)); },
+                           "standard uncertainty");
+        expect_range_error([&] { static_cast<void>(input_quantity::rectangular("t", "K", 20.0, bad)); },
+                           "standard uncertainty");
+        expect_range_error([&] { static_cast<void>(input_quantity::triangular("t", "K", 20.0, bad)); },
+                           "standard uncertainty");
+        expect_range_error([&] { static_cast<void>(input_quantity::arcsine("t", "K", 20.0, bad)); },
+                           "standard uncertainty");
     }
     for (double const bad : {nan, infinity, -infinity}) {
-        expect_range_error([&] { input_quantity::normal("t", "K", bad, 0.1); }, "estimate");
+        expect_range_error([&] { static_cast<void>(input_quantity::normal("t", "K", bad, 0.1)); },
+                           "estimate");
     }
     for (double const bad : {0.0, -2.0, nan, infinity}) {
-        expect_range_error([&] { input_quantity::expanded("t", "K", 20.0, 0.1, bad); }, "coverage factor");
+        expect_range_error([&] { static_cast<void>(input_quantity::expanded("t", "K", 20.0, 0.1, bad)); },
+                           "coverage factor");
     }
     for (double const bad : {0.9, 0.0, -1.0, nan}) {
-        expect_range_error([&] { input_quantity::normal("t", "K", 20.0, 0.1, bad); }, "degrees of freedom");
+        expect_range_error([&] { static_cast<void>(input_quantity::normal("t", "K", 20.0, 0.1, bad)); },
+                           "degrees of freedom");
     }
     double const one[] = {1.0};
-    expect_range_error([&] { input_quantity::repeated("t", "K", one); }, "number of readings");
+    expect_range_error([&] { static_cast<void>(input_quantity::repeated("t", "K", one)); },
+                       "number of readings");
     double const broken[] = {1.0, nan};
-    expect_range_error([&] { input_quantity::repeated("t", "K", broken); }, "estimate");
+    expect_range_error([&] { static_cast<void>(input_quantity::repeated("t", "K", broken)); }, "estimate");
 }
 
 TEST(Propagate, IsExactForALinearModel) {
@@ -120,9 +128,9 @@ TEST(Propagate, RefusesWhatCannotBe) {
     std::vector<input_quantity> const inputs{sure("a", 1.0, 0.3), sure("b", 1.0, 0.4), sure("c", 1.0, 0.1)};
     auto const sum = [](auto const& x) { return x[0] + x[1] + x[2]; };
     auto const with = [&](std::vector<correlation_coefficient> const& r) {
-        return [&sum, &inputs, r] { propagate(sum, inputs, r); };
+        return [&sum, &inputs, r] { static_cast<void>(propagate(sum, inputs, r)); };
     };
-    expect_range_error([&] { propagate(sum, {}); }, "number of input quantities");
+    expect_range_error([&] { static_cast<void>(propagate(sum, {})); }, "number of input quantities");
     for (double const bad : {1.01, -1.01, nan}) expect_range_error(with({{0, 1, bad}}), "coefficient");
     expect_range_error(with({{0, 3, 0.5}}), "index");
     expect_range_error(with({{7, 1, 0.5}}), "index");
@@ -135,8 +143,9 @@ TEST(Propagate, RefusesWhatCannotBe) {
     expect_range_error(with({{0, 1, 1.0}, {0, 2, 0.5}, {1, 2, 0.4}}), "least pivot of the matrix");
     EXPECT_NO_THROW(with({{0, 1, 0.9}, {0, 2, 0.9}, {1, 2, 0.62}})());
     EXPECT_NO_THROW(with({{0, 1, 1.0}, {0, 2, 0.5}, {1, 2, 0.5}})());
-    expect_range_error([&] { propagate([](auto const& x) { return log(x[0] - x[1]); }, inputs); },
-                       "value of the model");
+    expect_range_error(
+        [&] { static_cast<void>(propagate([](auto const& x) { return log(x[0] - x[1]); }, inputs)); },
+        "value of the model");
     for (double const bad : {0.0, 1.0, -0.5, 95.0, nan, infinity}) {
         expect_range_error([&] { propagate(sum, inputs).coverage_factor(bad); }, "probability");
     }
@@ -165,13 +174,13 @@ TEST(Propagate, GoesThroughTheEquilibrium) {
 TEST(PropagateByDifferences, SaysWhenAModelIsNotSmooth) {
     std::vector<input_quantity> const inputs{sure("bottles", 10.2, 0.5)};
     auto const steps = [](std::span<double const> x) { return std::floor(x[0]); };
-    expect_range_error([&] { propagate_by_differences(steps, inputs); },
+    expect_range_error([&] { static_cast<void>(propagate_by_differences(steps, inputs)); },
                        "bend of the model within one standard uncertainty");
     auto const rough = [](std::span<double const> x) { return x[0] + 0.01 * std::sin(1e5 * x[0]); };
-    expect_range_error([&] { propagate_by_differences(rough, inputs); },
+    expect_range_error([&] { static_cast<void>(propagate_by_differences(rough, inputs)); },
                        "error of the derivatives, in the uncertainty");
     auto const kink = [](std::span<double const> x) { return std::abs(x[0] - 10.3); };
-    expect_range_error([&] { propagate_by_differences(kink, inputs); },
+    expect_range_error([&] { static_cast<void>(propagate_by_differences(kink, inputs)); },
                        "bend of the model within one standard uncertainty");
 }
 
@@ -197,18 +206,22 @@ TEST(CorrelationOfResults, IsOneForTheSameAndNoneForStrangers) {
     EXPECT_DOUBLE_EQ(correlation_of_results(b, both), -0.8);
     std::vector<input_quantity> const one{sure("a", 1.0, 0.3)};
     auto const other = propagate([](auto const& x) { return x[0]; }, one);
-    expect_range_error([&] { correlation_of_results(a, other); }, "lines of the second budget");
+    expect_range_error([&] { static_cast<void>(correlation_of_results(a, other)); },
+                       "lines of the second budget");
     auto const constant = propagate([](auto const& x) { return 0.0 * x[0]; }, inputs);
-    expect_range_error([&] { correlation_of_results(a, constant); }, "product of the uncertainties");
+    expect_range_error([&] { static_cast<void>(correlation_of_results(a, constant)); },
+                       "product of the uncertainties");
 }
 
 TEST(CorrelationOfReadings, RefusesWhatHasNone) {
     double const rising[] = {1.0, 2.0, 3.0}, falling[] = {6.0, 4.0, 2.0}, level[] = {5.0, 5.0, 5.0},
                  two[] = {1.0, 2.0};
     EXPECT_DOUBLE_EQ(correlation_of_readings(rising, falling), -1.0);
-    expect_range_error([&] { correlation_of_readings(rising, two); }, "number of second readings");
-    expect_range_error([&] { correlation_of_readings(rising, level); }, "spread of the readings");
-    expect_range_error([&] { correlation_of_readings({}, {}); }, "number of readings");
+    expect_range_error([&] { static_cast<void>(correlation_of_readings(rising, two)); },
+                       "number of second readings");
+    expect_range_error([&] { static_cast<void>(correlation_of_readings(rising, level)); },
+                       "spread of the readings");
+    expect_range_error([&] { static_cast<void>(correlation_of_readings({}, {})); }, "number of readings");
 }
 
 // Limit of the curvature. The variance of a cubic model of a normal input has a closed form, which shows the
@@ -297,10 +310,12 @@ TEST(PropagateByDifferences, TakesSmallUncertainties) {
 // If the product of two spreads underflows, the result must not come from a division by zero.
 TEST(Correlation, RefusesSpreadsBelowWhatADoubleHolds) {
     double const tiny[] = {0.0, 1e-100};
-    expect_range_error([&] { correlation_of_readings(tiny, tiny); }, "spread of the readings");
+    expect_range_error([&] { static_cast<void>(correlation_of_readings(tiny, tiny)); },
+                       "spread of the readings");
     std::vector<input_quantity> const inputs{sure("a", 1.0, 1e-200), sure("b", 1.0, 1e-200)};
     auto const a = propagate([](auto const& x) { return x[0] + x[1]; }, inputs);
-    expect_range_error([&] { correlation_of_results(a, a); }, "product of the uncertainties");
+    expect_range_error([&] { static_cast<void>(correlation_of_results(a, a)); },
+                       "product of the uncertainties");
 }
 
 }  // namespace

@@ -26,7 +26,7 @@ double celsius_of(std::string const& text) { return read_temperature(option(text
 template <class Read>
 std::string refusal(Read const& read, std::string const& text) {
     try {
-        read(option(text));
+        static_cast<void>(read(option(text)));
     } catch (bad_input const& error) {
         EXPECT_EQ(std::string(error.what()).rfind("--option '", 0), 0u) << error.what();
         return error.what();

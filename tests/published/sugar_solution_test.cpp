@@ -189,8 +189,8 @@ TEST(ExciseNotice226, RowsEndWhereTheTableSays) {
                 return alcohol_by_gravity_fall(specific_gravity(1.0 + degrees / 1000.0),
                                                specific_gravity(1.0));
             };
-            EXPECT_NO_THROW(drop(fall + 0.045));
-            EXPECT_THROW(drop(fall + 0.055), range_error);
+            EXPECT_NO_THROW(static_cast<void>(drop(fall + 0.045)));
+            EXPECT_THROW(static_cast<void>(drop(fall + 0.055)), range_error);
         }
     }
 }

@@ -217,8 +217,7 @@ TEST(Distillation, RefusesWhatCannotBe) {
     EXPECT_GT(kept.upper(), 80.0);
     // its loss: of none, where it is lost already, or later than the run lasts
     auto const lost = condition::strength_lost();
-    expect_range_error([&] { distil(charge, quillbeck(), until(lost), m); },
-                       "number of strengths that the reflux keeps");
+    expect_range_error([&] { distil(charge, quillbeck(), until(lost), m); }, "strengths kept by the reflux");
     keep.returned = reflux::constant_strength(by_volume(80), 3.0);
     run_plan twice = until(condition::still_strength(by_volume(0.1)));
     twice.cuts = {{lost}, {lost}};

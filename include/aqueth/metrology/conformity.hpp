@@ -23,13 +23,13 @@ inline constexpr correlation::source jcgm_106_cited{
     "the worked examples of clauses 7, 8.3 and 9.5 as printed"};
 
 /// The permitted values; a missing limit is infinite.
-struct tolerance_interval {
+struct [[nodiscard]] tolerance_interval {
     double lower = -unlimited;  ///< least permitted value
     double upper = unlimited;   ///< greatest permitted value
 };
 
 /// The result of a measurement.
-struct measurement_result {
+struct [[nodiscard]] measurement_result {
     double estimate;                        ///< measured value
     double standard_uncertainty;            ///< above 0
     double degrees_of_freedom = unlimited;  ///< 1 or more; of the uncertainty, rounded down
@@ -83,8 +83,8 @@ inline double below(double limit, measurement_result const& m) {
 /// @throws range_error if an argument is outside its range
 /// @par Source
 /// JCGM 106:2012, 7.1 to 7.4, @ref source_jcgm_106
-inline double conformance_probability(tolerance_interval const& tolerance,
-                                      measurement_result const& measured) {
+[[nodiscard]] inline double conformance_probability(tolerance_interval const& tolerance,
+                                                    measurement_result const& measured) {
     detail::require_tolerance(tolerance);
     detail::require_result(measured);
     double const p = detail::below(tolerance.upper, measured) - detail::below(tolerance.lower, measured);
@@ -167,8 +167,8 @@ inline conformity_decision decide(tolerance_interval const& tolerance, measureme
 /// @throws range_error if an argument is outside its range, or the value is not inside the tolerance
 /// @par Source
 /// JCGM 106:2012, 7.4, solved for the uncertainty, @ref source_jcgm_106
-inline double largest_uncertainty(tolerance_interval const& tolerance, double measured, double confidence,
-                                  double degrees_of_freedom = unlimited) {
+[[nodiscard]] inline double largest_uncertainty(tolerance_interval const& tolerance, double measured,
+                                                double confidence, double degrees_of_freedom = unlimited) {
     detail::require_tolerance(tolerance);
     detail::require_confidence(confidence);
     if (!(tolerance.lower < measured && measured < tolerance.upper)) {
@@ -197,7 +197,7 @@ inline double largest_uncertainty(tolerance_interval const& tolerance, double me
 ///         more than a million readings would be needed
 /// @par Source
 /// GUM 4.2.3 and 5.1.2, @ref source_gum
-inline double readings_needed(double wanted, double repeatability, double systematic) {
+[[nodiscard]] inline double readings_needed(double wanted, double repeatability, double systematic) {
     char const* const property = "number of readings";
     detail::require_systematic(systematic);
     detail::require_deviation(repeatability);
@@ -261,8 +261,8 @@ inline measurement_result result_of(reading_series const& readings) {
 ///         systematic uncertainty alone is too large, or more than a million would be needed
 /// @par Source
 /// JCGM 106:2012, 8.3.2, and GUM G.4.1, solved for the number of readings, @ref source_jcgm_106
-inline double readings_needed(tolerance_interval const& tolerance, reading_series const& readings,
-                              double confidence) {
+[[nodiscard]] inline double readings_needed(tolerance_interval const& tolerance,
+                                            reading_series const& readings, double confidence) {
     char const* const property = "number of readings";
     measurement_result const now = result_of(readings);
     // The systematic uncertainty, which more readings cannot reduce.
@@ -299,7 +299,7 @@ inline double readings_needed(tolerance_interval const& tolerance, reading_serie
 }
 
 /// Long-run probabilities of a process and its inspection.
-struct global_risks {
+struct [[nodiscard]] global_risks {
     double conforming;  ///< probability that an item conforms
     double consumer;    ///< that a nonconforming item is accepted (global consumer's risk)
     double producer;    ///< that a conforming item is rejected (global producer's risk)

@@ -19,33 +19,33 @@ namespace aqueth {
 
 /// Permitted difference of a drink's strength from its label.
 struct strength_tolerance {
-    char const* key;        ///< short name, for programs
-    char const* drinks;     ///< which drinks
-    double percent_vol;     ///< permitted difference, plus or minus, % vol
-    char const* reference;  ///< reference temperature of the strength
-    provenance seen;        ///< how the figure was obtained
-    char const* citation;   ///< where it stands
-    char const* remark;     ///< further conditions in the text
+    char const* key;               ///< short name, for programs
+    char const* drinks;            ///< which drinks
+    double percent_vol;            ///< permitted difference, plus or minus, % vol
+    units::temperature reference;  ///< temperature that the strength is stated for
+    provenance seen;               ///< how far the source was seen
+    char const* citation;          ///< where it stands
+    char const* remark;            ///< what else the text says of it
 };
 
 /// Tolerances in law, as of when they were read. Local law decides.
 /// @see @ref source_label_tolerances
 inline constexpr strength_tolerance strength_tolerances[] = {
-    {"eu-spirits", "drinks above 1.2 % vol not listed elsewhere, spirits among them", 0.3, "20 °C",
-     provenance::read, "Regulation (EU) No 1169/2011, annex XII, item 4",
+    {"eu-spirits", "drinks above 1.2 % vol not listed elsewhere, spirits among them", 0.3,
+     at_20_celsius::temperature(), provenance::read, "Regulation (EU) No 1169/2011, annex XII, item 4",
      "without prejudice to the tolerances of the method of analysis"},
-    {"eu-macerated", "drinks that contain macerated fruit or parts of plants", 1.5, "20 °C", provenance::read,
-     "Regulation (EU) No 1169/2011, annex XII, item 3",
+    {"eu-macerated", "drinks that contain macerated fruit or parts of plants", 1.5,
+     at_20_celsius::temperature(), provenance::read, "Regulation (EU) No 1169/2011, annex XII, item 3",
      "without prejudice to the tolerances of the method of analysis; for a filtered drink item 4 counts (UK "
      "Government Chemist, 2017)"},
-    {"eu-cider", "beer above 5.5 % vol, cider, perry, fruit wine, mead", 1.0, "20 °C", provenance::read,
-     "Regulation (EU) No 1169/2011, annex XII, item 2",
+    {"eu-cider", "beer above 5.5 % vol, cider, perry, fruit wine, mead", 1.0, at_20_celsius::temperature(),
+     provenance::read, "Regulation (EU) No 1169/2011, annex XII, item 2",
      "without prejudice to the tolerances of the method of analysis"},
-    {"eu-beer", "beer up to 5.5 % vol", 0.5, "20 °C", provenance::read,
+    {"eu-beer", "beer up to 5.5 % vol", 0.5, at_20_celsius::temperature(), provenance::read,
      "Regulation (EU) No 1169/2011, annex XII, item 1",
      "without prejudice to the tolerances of the method of analysis"},
-    {"us-spirits", "distilled spirits", 0.3, "60 °F", provenance::read, "27 CFR 19.356 (c)",
-     "what a test finds is what counts"},
+    {"us-spirits", "distilled spirits", 0.3, at_60_fahrenheit::temperature(), provenance::read,
+     "27 CFR 19.356 (c)", "what a test finds is what counts"},
 };
 
 /// @param key short name
@@ -70,7 +70,7 @@ constexpr tolerance_interval permitted_strengths(basic_volume_fraction<Reference
 
 /// Permitted contents of a single bottle, and the required average of a batch. All volumes are at the
 /// reference temperature of the label.
-struct fill_limits {
+struct [[nodiscard]] fill_limits {
     tolerance_interval single;  ///< permitted contents of a bottle, mL
     /// lowest contents allowed for any bottle, mL; in the EU a few bottles may be between this and `single`
     double least;

@@ -26,13 +26,13 @@ inline constexpr correlation::source jcgm_101_cited{
     "1e6 trials know a standard uncertainty to 0.07 %; the worked examples 9.2 and 9.3 as printed"};
 
 /// An interval that covers a quantity with a stated probability.
-struct coverage_interval {
+struct [[nodiscard]] coverage_interval {
     double lower;  ///< lower end
     double upper;  ///< upper end
 };
 
 /// The distribution of a result from trials (JCGM 101:2008, 7.5).
-class result_distribution {
+class [[nodiscard]] result_distribution {
 public:
     /// @param values results of the trials, at least two, finite; in any order
     /// @throws range_error if there are fewer than two
@@ -226,7 +226,7 @@ monte_carlo(Model const& model, std::span<input_quantity const> inputs, std::siz
 /// @throws range_error if an argument is outside its range
 /// @par Source
 /// JCGM 101:2008, 7.9.2, @ref source_jcgm_101
-inline double numerical_tolerance(double standard_uncertainty, int significant_digits) {
+[[nodiscard]] inline double numerical_tolerance(double standard_uncertainty, int significant_digits) {
     require_range("numerical tolerance", argument::standard_uncertainty, standard_uncertainty, "",
                   (std::numeric_limits<double>::min)(), unlimited);
     require_range("numerical tolerance", argument::significant_digits, significant_digits, "", 1.0, 4.0);
@@ -257,7 +257,7 @@ result_distribution adaptive_monte_carlo(Model const& model, std::span<input_qua
     // A block has 100 / (1 - probability) trials, and a comparison needs two blocks.
     require_range("Monte Carlo", argument::probability, probability, "", 0.001, 1.0 - 200.0 / most_trials,
                   "1e8 trials show no rarer result");
-    numerical_tolerance(1.0, significant_digits);  // refuses digits out of range
+    static_cast<void>(numerical_tolerance(1.0, significant_digits));  // refuses digits out of range
     double const block_size = (std::max)(1e4, std::ceil(100.0 / (1.0 - probability)));
     auto const block = static_cast<std::size_t>(block_size);
     detail::sampler from(inputs, correlations, seed);
@@ -289,7 +289,7 @@ result_distribution adaptive_monte_carlo(Model const& model, std::span<input_qua
 }
 
 /// Comparison of the first-order result with the propagated distribution.
-struct validation {
+struct [[nodiscard]] validation {
     double tolerance;  ///< numerical tolerance of the uncertainty
     double lower;      ///< by how much the lower ends of the coverage intervals differ
     double upper;      ///< by how much the upper ends differ

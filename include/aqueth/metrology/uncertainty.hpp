@@ -62,7 +62,7 @@ enum class evaluation {
 /// An input quantity of a measurement: an estimate with its standard uncertainty, and the origin of that.
 /// @par Source
 /// JCGM 100:2008 (GUM), 4.2 and 4.3, @ref source_gum
-class input_quantity {
+class [[nodiscard]] input_quantity {
 public:
     /// From a standard uncertainty.
     /// @param name                 what it is, for the budget
@@ -184,7 +184,8 @@ struct correlation_coefficient {
 /// @return correlation coefficient, -1 to 1
 /// @throws range_error if there are fewer than two pairs, the numbers of readings differ, or there is no
 ///         spread
-inline double correlation_of_readings(std::span<double const> one, std::span<double const> other) {
+[[nodiscard]] inline double correlation_of_readings(std::span<double const> one,
+                                                    std::span<double const> other) {
     double const n = static_cast<double>(one.size());
     require_range("correlation", argument::number_of_readings, n, "", 2.0, unlimited);
     require_range("correlation", argument::number_of_second_readings, static_cast<double>(other.size()), "",
@@ -283,7 +284,7 @@ struct budget_line {
 };
 
 /// A result with its combined standard uncertainty and the contributions to it (GUM 5 and 6).
-struct uncertainty_budget {
+struct [[nodiscard]] uncertainty_budget {
     double estimate;                 ///< the result, from the estimates of the inputs
     double standard_uncertainty;     ///< combined standard uncertainty, to first order
     std::vector<budget_line> lines;  ///< one line for each input, in their order
@@ -489,8 +490,9 @@ uncertainty_budget propagate_by_differences(Model const& model, std::span<input_
 /// @return correlation coefficient of the results, -1 to 1
 /// @throws range_error if the budgets have different numbers of lines, a result has no uncertainty, or the
 ///         coefficients cannot hold together
-inline double correlation_of_results(uncertainty_budget const& one, uncertainty_budget const& other,
-                                     std::span<correlation_coefficient const> correlations = {}) {
+[[nodiscard]] inline double
+correlation_of_results(uncertainty_budget const& one, uncertainty_budget const& other,
+                       std::span<correlation_coefficient const> correlations = {}) {
     double const lines = static_cast<double>(one.lines.size());
     require_range("correlation", argument::lines_of_the_second_budget,
                   static_cast<double>(other.lines.size()), "", lines, lines, "as many as the first has");

@@ -84,7 +84,7 @@ enum class argument {
     number_of_stages_above,
     number_of_standard_uncertainties,
     number_of_steps,
-    number_of_strengths_that_the_reflux_keeps,
+    strengths_kept_by_the_reflux,
     number_of_trials,
     number_of_trials_that_settle_the_result,
     original_extract,
@@ -224,8 +224,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::number_of_stages_above: return "number of stages above";
     case argument::number_of_standard_uncertainties: return "number of standard uncertainties";
     case argument::number_of_steps: return "number of steps";
-    case argument::number_of_strengths_that_the_reflux_keeps:
-        return "number of strengths that the reflux keeps";
+    case argument::strengths_kept_by_the_reflux: return "strengths kept by the reflux";
     case argument::number_of_trials: return "number of trials";
     case argument::number_of_trials_that_settle_the_result: return "number of trials that settle the result";
     case argument::original_extract: return "original extract";

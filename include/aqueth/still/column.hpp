@@ -12,7 +12,7 @@ namespace aqueth {
 /// one more stage, so a pot without a column separates once.
 ///
 /// A stage of Murphree efficiency E changes the vapour by the share E of the change to equilibrium.
-class column {
+class [[nodiscard]] column {
 public:
     static constexpr double most_stages = 100.0;  ///< greatest number of stages or plates
 
@@ -70,7 +70,7 @@ private:
 /// or cooling water around a head.
 ///
 /// The liquid from the condenser runs into the column below the neck.
-class neck {
+class [[nodiscard]] neck {
 public:
     static constexpr double greatest_share = 0.9;  ///< greatest share that may condense
 

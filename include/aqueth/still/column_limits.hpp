@@ -50,7 +50,7 @@ separation require_separation(char const* property, M const& mixture, Still stil
 /// @par Source
 /// @ref source_columns (Fenske)
 template <strength_basis Still, strength_basis Distillate>
-double fenske_stages(Still still, Distillate distillate, double volatility) {
+[[nodiscard]] double fenske_stages(Still still, Distillate distillate, double volatility) {
     double const x = to<mole_fraction>(still).value();
     double const d = to<mole_fraction>(distillate).value();
     require_range("Fenske's equation", argument::mole_fraction_in_the_still, x, "", 1e-12, 1.0 - 1e-12);
@@ -69,8 +69,8 @@ double fenske_stages(Still still, Distillate distillate, double volatility) {
 /// @return theoretical stages above the boiler; the last one counted in part, by its Murphree efficiency
 /// @throws range_error if a strength is outside its range or the reflux ratio not above the least one
 template <boiling_mixture M, strength_basis Still, strength_basis Distillate>
-double stages_needed(M const& mixture, Still still, Distillate distillate, double reflux_ratio,
-                     flow_model flow = flow_model::constant_molar_overflow);
+[[nodiscard]] double stages_needed(M const& mixture, Still still, Distillate distillate, double reflux_ratio,
+                                   flow_model flow = flow_model::constant_molar_overflow);
 
 /// Number of stages between two strengths at total reflux, by exact stepping. No column needs fewer.
 /// @param mixture    a boiling mixture at one pressure
@@ -79,7 +79,7 @@ double stages_needed(M const& mixture, Still still, Distillate distillate, doubl
 /// @return theoretical stages above the boiler; the last one counted in part, by its Murphree efficiency
 /// @throws range_error if a strength is outside its range
 template <boiling_mixture M, strength_basis Still, strength_basis Distillate>
-double minimum_stages(M const& mixture, Still still, Distillate distillate) {
+[[nodiscard]] double minimum_stages(M const& mixture, Still still, Distillate distillate) {
     return stages_needed(mixture, still, distillate, unlimited);
 }
 
@@ -92,7 +92,7 @@ double minimum_stages(M const& mixture, Still still, Distillate distillate) {
 /// @return reflux ratio; 0 if the vapour over the still is strong enough
 /// @throws range_error if a strength is outside its range
 template <boiling_mixture M, strength_basis Still, strength_basis Distillate>
-double minimum_reflux(M const& mixture, Still still, Distillate distillate) {
+[[nodiscard]] double minimum_reflux(M const& mixture, Still still, Distillate distillate) {
     auto const [x, d] = detail::require_separation("minimum reflux", mixture, still, distillate);
     auto const steepness = [&, d = d](double liquid) { return (d - mixture.vapour(liquid)) / (d - liquid); };
     constexpr int points = 400;
@@ -115,8 +115,8 @@ double minimum_reflux(M const& mixture, Still still, Distillate distillate) {
 }
 
 template <boiling_mixture M, strength_basis Still, strength_basis Distillate>
-double stages_needed(M const& mixture, Still still, Distillate distillate, double reflux_ratio,
-                     flow_model flow) {
+[[nodiscard]] double stages_needed(M const& mixture, Still still, Distillate distillate, double reflux_ratio,
+                                   flow_model flow) {
     auto const [x, d] = detail::require_separation("stages", mixture, still, distillate);
     if (mixture.vapour(x) >= d) return 0.0;
     double const least = minimum_reflux(mixture, still, distillate);

@@ -38,7 +38,7 @@ struct vessel {
 };
 
 /// Heat balance and duration of a warming.
-struct heating {
+struct [[nodiscard]] heating {
     units::temperature from;  ///< temperature at the start
     units::temperature to;    ///< temperature reached
     units::energy to_liquid;  ///< heat taken up by the charge

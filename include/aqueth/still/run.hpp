@@ -21,7 +21,7 @@
 namespace aqueth {
 
 /// The state of a run at a moment.
-struct run_point {
+struct [[nodiscard]] run_point {
     units::time elapsed;         ///< since it began to boil
     units::volume collected;     ///< all distillate so far, as one liquid at 20 °C
     units::volume pure_alcohol;  ///< pure alcohol in it at 20 °C
@@ -55,14 +55,14 @@ struct run_heat {
 
 /// Errors of a run's balances: rounding and the integrator's error. The sums are over the reported parcels
 /// and heats, not over the integrator's own unknowns.
-struct run_balance {
+struct [[nodiscard]] run_balance {
     double ethanol;  ///< mass in the charge less that in fractions and residue, over that in the charge
     double water;    ///< the same for water
     double energy;   ///< heat supplied less all heats taken up or lost, over the heat supplied
 };
 
 /// Results of a run.
-struct distillation {
+struct [[nodiscard]] distillation {
     std::vector<run_fraction> fractions;  ///< in their order
     wash residue;              ///< content of the pot at the end, with the extract, at the plan's temperature
     heating warming;           ///< from the temperature of the charge to boiling

@@ -11,7 +11,7 @@
 namespace aqueth {
 
 /// An event that ends a fraction or the run.
-class condition {
+class [[nodiscard]] condition {
 public:
     /// The quantity that a condition watches.
     enum class watched {

@@ -37,7 +37,7 @@ struct past_run {
 };
 
 /// Effective stages of a still, for one assumed reflux.
-struct stage_estimate {
+struct [[nodiscard]] stage_estimate {
     double stages;   ///< stages above the boiler that come nearest to what was measured; infinity if it is
                      ///< the most that is tried, so that no number would be too many
     double lowest;   ///< lower end of the range by the standard uncertainty, 0 or more
@@ -49,7 +49,7 @@ struct stage_estimate {
 };
 
 /// An assumed reflux with the fitted stages.
-struct still_candidate {
+struct [[nodiscard]] still_candidate {
     double reflux_ratio;      ///< assumed
     stage_estimate estimate;  ///< the stages that fit with it
 };
@@ -330,9 +330,9 @@ stage_estimate estimate_stages(std::span<past_run const> past, reflux const& ret
 /// @throws range_error as `estimate_stages`, except for the strength: a ratio that cannot give it has a
 /// disagreement instead
 template <boiling_mixture M, std::invocable<std::size_t> Progress>
-std::vector<still_candidate> nearest_stages(std::span<past_run const> past, std::span<double const> ratios,
-                                            neck const& n, double uncertainty, M const& mixture,
-                                            Progress const& progress) {
+[[nodiscard]] std::vector<still_candidate>
+nearest_stages(std::span<past_run const> past, std::span<double const> ratios, neck const& n,
+               double uncertainty, M const& mixture, Progress const& progress) {
     detail::stage_fit<M> const fit(past, uncertainty, mixture);
     std::vector<still_candidate> result;
     for (double const ratio : ratios) {
@@ -351,8 +351,9 @@ std::vector<still_candidate> nearest_stages(std::span<past_run const> past, std:
 /// @return as above
 /// @throws range_error as above
 template <boiling_mixture M>
-std::vector<still_candidate> nearest_stages(std::span<past_run const> past, std::span<double const> ratios,
-                                            neck const& n, double uncertainty, M const& mixture) {
+[[nodiscard]] std::vector<still_candidate> nearest_stages(std::span<past_run const> past,
+                                                          std::span<double const> ratios, neck const& n,
+                                                          double uncertainty, M const& mixture) {
     return nearest_stages(past, ratios, n, uncertainty, mixture, [](std::size_t) {});
 }
 
@@ -365,8 +366,9 @@ std::vector<still_candidate> nearest_stages(std::span<past_run const> past, std:
 /// @return the ratios with which some number of stages explains the runs, with those stages
 /// @throws range_error as `nearest_stages`
 template <boiling_mixture M>
-std::vector<still_candidate> reflux_candidates(std::span<past_run const> past, std::span<double const> ratios,
-                                               neck const& n, double uncertainty, M const& mixture) {
+[[nodiscard]] std::vector<still_candidate> reflux_candidates(std::span<past_run const> past,
+                                                             std::span<double const> ratios, neck const& n,
+                                                             double uncertainty, M const& mixture) {
     std::vector<still_candidate> result;
     for (still_candidate const& c : nearest_stages(past, ratios, n, uncertainty, mixture))
         if (c.estimate.explains) result.push_back(c);

@@ -10,7 +10,7 @@
 namespace aqueth {
 
 /// The reflux: the liquid that the condenser returns to the column.
-class reflux {
+class [[nodiscard]] reflux {
 public:
     /// @return no reflux: everything that condenses is taken
     static reflux none() { return constant(0.0); }

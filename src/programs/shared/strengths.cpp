@@ -182,7 +182,7 @@ strength read_strength(given const& g) {
     };
     return on_behalf_of(g, [&] {
         strength const result = read();
-        composition(result);  // there may be more than pure ethanol has
+        static_cast<void>(composition(result));  // there may be more than pure ethanol has
         return result;
     });
 }
@@ -216,7 +216,7 @@ stem::stem(instrument const& options) {
         auto const marked = [scale](given const& g, double number) {
             return on_behalf_of(g, [&] { return mark<Scale>(scale, number); });
         };
-        check_ = [marked](given const& g, double number) { marked(g, number); };
+        check_ = [marked](given const& g, double number) { static_cast<void>(marked(g, number)); };
         composition_ = [meter, marked](double number, given const& g, units::temperature t) {
             return meter.composition(marked(g, number), t);
         };

@@ -448,7 +448,7 @@ private:
         using watched = condition::watched;
         reflux const& r = batch_.apparatus().returned;
         if (c.what() == watched::kept_strength) {
-            require_range("distillation", argument::number_of_strengths_that_the_reflux_keeps,
+            require_range("distillation", argument::strengths_kept_by_the_reflux,
                           r.keeps_strength() ? 1.0 : 0.0, "", 1.0, 1.0,
                           "a cut or an end waits until that strength is lost");
         }
