@@ -55,21 +55,21 @@ refuses(judge_uncertainty.target_alone "judge_uncertainty ${spirit} --target '45
 refuses(judge_uncertainty.hot "judge_uncertainty --reading '84 %vol' --temperature '50 C'"
     "--temperature '50 C': temperature 50 °C is outside -20 to 40")
 refuses(judge_uncertainty.nearly_hot "judge_uncertainty --reading '84 %vol' --temperature '39.9 C'"
-    "--temperature '39[.]9 C': temperature with its errors 40[.]5[0-9]* °C is outside -20 to 40")
+    "--temperature '39[.]9 C': temperature plus its errors 40[.]5[0-9]* °C is outside -20 to 40")
 refuses(judge_uncertainty.end_of_the_scale "judge_uncertainty --reading '99.9 %vol' --temperature '20 C'"
-    "--reading '99[.]9 %vol': reading with its errors 100[.][0-9]+ % vol is outside 0 to 100")
+    "--reading '99[.]9 %vol': reading plus its errors 100[.][0-9]+ % vol is outside 0 to 100")
 refuses(judge_uncertainty.frozen "judge_uncertainty --reading '2 %vol' --temperature '-10 C'"
     "--temperature '-10 C': temperature -10 °C is outside .*freezing")
 refuses(judge_uncertainty.proof "judge_uncertainty --reading '84 proof' --temperature '20 C'"
-    "--reading '84 proof': expected what an alcoholometer of 20 °C shows: %vol")
+    "--reading '84 proof': expected the reading of a 20 °C alcoholometer: %vol")
 refuses(judge_uncertainty.unknown_class "judge_uncertainty ${spirit} --alcoholometer spoon"
-    "--alcoholometer 'spoon': no such class of instruments")
+    "--alcoholometer 'spoon': neither a class of instruments")
 refuses(judge_uncertainty.wrong_class "judge_uncertainty ${spirit} --alcoholometer thermometer-0.1"
     "that is a glass thermometer in tenths of a degree; its error is in °C, not in % vol")
 refuses(judge_uncertainty.negative_limits "judge_uncertainty ${spirit} --alcoholometer '-0.1 %vol'"
     "--alcoholometer '-0[.]1 %vol': difference -0[.]1 % vol is outside 0 to 100")
 refuses(judge_uncertainty.limits_without_unit "judge_uncertainty ${spirit} --thermometer 0.5"
-    "--thermometer '0[.]5': no unit; expected a difference of temperatures")
+    "--thermometer '0[.]5': the unit is missing; expected a difference of temperatures")
 refuses(judge_uncertainty.certain "judge_uncertainty ${spirit} --confidence '100 %'"
     "--confidence '100 %': probability 1 is outside 0[.]51 to 0[.]999999")
 refuses(judge_uncertainty.percent_forgotten "judge_uncertainty ${spirit} --confidence 95" "probability 95 is outside")

@@ -47,11 +47,11 @@ refuses(read_thermometer.too_cold "read_thermometer --head '77 C'"
     "--head '77 C': temperature 77 °C is outside 78[.]1[0-9]* to 99[.]97")
 refuses(read_thermometer.not_boiling_here "read_thermometer --head '99 C' --altitude '1500 m'"
     "temperature 99 °C is outside 7[0-9.]* to 94[.]9")
-refuses(read_thermometer.no_unit "read_thermometer --pot 93" "--pot '93': no unit; expected a temperature")
+refuses(read_thermometer.no_unit "read_thermometer --pot 93" "--pot '93': the unit is missing; expected a temperature")
 refuses(read_thermometer.strength "read_thermometer --pot '8 %vol'"
     "unit of a strength; expected a temperature")
 refuses(read_thermometer.comma "read_thermometer --pot '93,4 C'" "decimal point")
-refuses(read_thermometer.nan "read_thermometer --pot 'nan C'" "no number")
+refuses(read_thermometer.nan "read_thermometer --pot 'nan C'" "not a number")
 refuses(read_thermometer.beyond_numbers "read_thermometer --pot '1e308 F'"
     "--pot '1e308 F': the number is too large; expected a temperature")
 refuses(read_thermometer.wild_pressure "read_thermometer --pot '93 C' --pressure '1 kPa'"
