@@ -276,7 +276,7 @@ bottle_judged judge_bottle(fill_limits const& limits, double ml, double u, doubl
             conformance_probability(least, m)};
 }
 
-/// What a single bottle is, for the line with the verdict.
+/// The verdict on a single bottle, in words.
 std::string bottle_in_words(bottle_judged const& b, double label, double u) {
     std::string const is = b.contents < label ? fmt::format("{} mL short", sized(label - b.contents, u))
                                               : std::string("not short");
@@ -354,7 +354,7 @@ void say_american_contents(page& text, fill_limits const& limits, std::vector<bo
     }
 }
 
-/// What was given about contents.
+/// The options about contents.
 struct contents_options {
     given const& bottle;
     std::vector<given> const& contents;

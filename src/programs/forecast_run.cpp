@@ -241,7 +241,7 @@ json to_json(run_point const& p) {
     return data;
 }
 
-/// What has been collected, at the temperature to which the answer refers volumes.
+/// The volume collected, at the temperature to which the answer refers volumes.
 units::volume volume_collected(wording const& words, run_point const& p) {
     if (!words.us || !(p.collected > units::volume())) return p.collected;
     auto const strength = volume_fraction((std::min)(1.0, in(p.pure_alcohol, p.collected)));

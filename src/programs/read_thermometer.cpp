@@ -46,7 +46,7 @@ struct thermometer {
     equilibrium state;
     mole_fraction equilibrium::*what;
 
-    /// What it may mean, the weaker first, if it is so much too high or too low.
+    /// The range of strengths, the weaker first, for a reading too high or too low by this much.
     std::pair<mole_fraction, mole_fraction> off_by(boiling_range const& range,
                                                    units::temperature_difference off) const {
         return {range.near(shows + off).*what, range.near(shows - off).*what};

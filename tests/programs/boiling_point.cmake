@@ -1,9 +1,9 @@
 # SPDX-License-Identifier: BSL-1.0
 answers(boiling_point.wash "boiling_point --strength '8 %vol' --altitude '650 m' --amount '20 L'"
     [[^Boils at 91[.]3 °C; the first distillate has 50[.]9 % vol .48[.][0-9] % vol to 53[.][0-9] % vol.[.]
-.*  pressure +93[.]76 kPa, the mean at 650 m; weather.*
+.*  pressure +93[.]76 kPa, the mean at 650 m; the weather.*
   liquid +8[.]00 % vol, 6[.]40 % mass, 2[.]60 % mol
-.*azeotrope.*to the boil +1[.]67[0-9] kWh, 83[.][0-9]+ Wh a litre.*condenser takes.*
+.*azeotrope.*to the boil +1[.]67[0-9] kWh, 83[.][0-9]+ Wh per litre.*condenser takes.*
 Caution: never close a heated vessel]])
 # IAPWS R7-97, table 36: water of 0.1 MPa boils at 372.755919 K. IAPWS SR1-86: of 101.325 kPa at 373.1243 K.
 answers(boiling_point.published_water "boiling_point --strength '0 %vol' --pressure '1 bar'"
@@ -31,7 +31,7 @@ answers(boiling_point.published_dew_point "boiling_point --vapour '58.26 %mol' -
 answers(boiling_point.there_and_back
     [[v=$(boiling_point --strength '8 %vol' | sed -n 's/^  vapour.*, \([0-9.]*\) % mass.*/\1/p')
 boiling_point --vapour "$v %mass"]]
-    "liquid under it has 8[.]0 % vol.*liquid +8[.]00 % vol")
+    "the first liquid has 8[.]0 % vol.*liquid +8[.]00 % vol")
 # The bands of docs/fit_report.txt, section 9: at x = 0.0746 u of ln(alpha) is 0.082, so that y = 0.402 is known to
 # 0.0197. Beside the answer, in both forms, and which way the measurements lie.
 answers(boiling_point.how_sure "boiling_point --strength '7.46 %mol' --pressure '1 atm'"
@@ -40,7 +40,7 @@ answers(boiling_point.how_sure "boiling_point --strength '7.46 %mol' --pressure 
 answers(boiling_point.how_sure_in_json "boiling_point --strength '7.46 %mol' --pressure '1 atm' --json"
     [["uncertainty_of_vapour": {.*"standard_uncertainty_percent_mol": (1[.]9[67]|1[.]97).*"percent_vol_20C_from": 6[89].*"percent_vol_20C_to": 7[23].*"relative_standard_uncertainty_of_volatility": 0[.]082]])
 answers(boiling_point.how_sure_of_the_liquid "boiling_point --vapour '50 %vol'"
-    "^Begins to condense at 93[.]6 °C; the liquid under it has 7[.]7 % vol .6[.]9 % vol to 8[.]6 % vol.[.]\n")
+    "^Begins to condense at 93[.]6 °C; the first liquid has 7[.]7 % vol .6[.]9 % vol to 8[.]6 % vol.[.]\n")
 answers(boiling_point.how_sure_in_vacuum "boiling_point --strength '8 %vol' --pressure '10 kPa'"
     "^Boils at 41[.]7 °C; the first distillate has 48[.]2 % vol[.]\n.*uncertainty +not known: vapours were measured from 25")
 answers(boiling_point.how_sure_in_vacuum_us "boiling_point --strength '8 %vol' --pressure '10 kPa' --us"

@@ -31,7 +31,7 @@ answers(check_label.verdict_and_needed_agree
     "check_label --label '43 %vol' --measured '42.8 %vol' --measured '43.1 %vol' --measured '42.9 %vol' --uncertainty '0.1 %vol'"
     [[^Strength: the measurement cannot tell; within the tolerance, with 93[.]4 % probability [(]95 % wanted[)][.]
 
-  enough +4 readings, if the mean and scatter stay: standard uncertainty 0[.]126 % vol
+  enough +4 readings with the mean and scatter unchanged: standard uncertainty 0[.]126 % vol
   measured +42[.]93 % vol, standard uncertainty 0[.]13 % vol, 3 readings
 ]])
 answers(check_label.mean_outside "check_label ${label} --measured '45.35 %vol' --uncertainty '0.08 %vol'"
@@ -50,19 +50,19 @@ answers(check_label.own_tolerance
     "^Strength: within the tolerance.*44[.]50 to 45[.]50.*as told")
 answers(check_label.contents "check_label ${bottle} --contents-uncertainty '1.5 mL'"
     [[^Contents: the batch must average 500 mL; this bottle is 8[.]0 mL short, within the tolerance for one bottle[.]
-.*only a few may be below 485 mL: it is not, with more than 99[.]99 % .*lowest allowed +470 mL for any bottle: .*on average not below the label.*76/211/EEC]])
+.*only a few may be below 485 mL; it is not, with more than 99[.]99 % .*lowest allowed +470 mL for any bottle; .*on average not below the label.*76/211/EEC]])
 # Directive 76/211/EEC, annex I, 1: the average is not below the label. (688 - 685)/1 = 3 standard deviations: 99.87 %.
 answers(check_label.average_first "check_label --bottle '700 mL' --contents '688 mL' --contents-uncertainty '1 mL'"
     [[^Contents: the batch must average 700 mL; this bottle is 12[.]0 mL short, within the tolerance for one bottle[.]
 
-  enough +several bottles: .*685 mL: it is not, with 99[.]87 %.*lowest allowed +670 mL for any bottle]])
+  enough +several bottles: .*685 mL; it is not, with 99[.]87 %.*lowest allowed +670 mL for any bottle]])
 set(batch "check_label --bottle '700 mL' --contents-uncertainty '0.2 mL' --contents '708 mL' --contents '702 mL'")
 # Mean 703.67, s = 3.786: t = 3.67/sqrt(3.786^2/3 + 0.04) = 1.67; with 2 degrees of freedom 88 %.
 # Five: u = 1.705, t(4) at 95 % is 2.132, 3.635 is below 3.667; four: u = 1.903, t(3) = 2.353, 4.48 is not.
 answers(check_label.average_undecided "${batch} --contents '701 mL'"
     [[^Contents: these bottles cannot tell whether the batch averages 700 mL: 88[.]2 % probability [(]95 % wanted[)][.]
 
-  enough +5 bottles, if the average and scatter stay: standard uncertainty 1[.]7[01] mL
+  enough +5 bottles with the average and scatter unchanged: standard uncertainty 1[.]7[01] mL
 .*permitted +700[.]0 mL or more
   to pass +the average must be 706[.]5 mL or more
   shortest bottle +701[.]00 mL, not short]])

@@ -20,12 +20,12 @@ answers(dilute_spirit.fresh_mixture_in_json "dilute_spirit ${warm} ${to_45} --wa
     "\"fresh_mixture\": {.*\"temperature_C\": 28[.][67]")
 answers(dilute_spirit.cold_parts
     "dilute_spirit --amount '2 L' --strength '80 %vol' --temperature '-5 C' ${to_45}"
-    "product .*45[.]00 % vol.*warms to +an unknown temperature: the heat of mixing is known from 0 °C to 40 °C only")
+    "product .*45[.]00 % vol.*warms to +not known: the heat of mixing is known from 0 °C to 40 °C only")
 # Spirits at 0 °C cool one another: the answer stands, at the temperature of the product.
 answers(dilute_spirit.cools
     "dilute_spirit --amount '1 L' --strength '50 %vol' --temperature '0 C' --target '75 %vol' \
         --fortify-with '95 %vol' --fortify-temperature '0 C'"
-    "product .*75[.]00 % vol.*warms to +an unknown temperature: the heat of mixing is known from 0 °C to 40 °C only")
+    "product .*75[.]00 % vol.*warms to +not known: the heat of mixing is known from 0 °C to 40 °C only")
 answers(dilute_spirit.additions "dilute_spirit ${warm} ${to_45} --additions 3"
     "^Add 3 times 546[.]0 g of water by the balance.*addition 1 .*addition 2 .*addition 3 .*45[.]00 % vol")
 answers(dilute_spirit.additions_in_json "dilute_spirit ${warm} ${to_45} --additions 3 --json"

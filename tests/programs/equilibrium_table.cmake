@@ -36,7 +36,7 @@ answers(equilibrium_table.json "equilibrium_table --json"
     [["pressure_kPa": 101[.]325,.*"azeotrope": {.*"rows": .*"liquid_percent_mol": 5[.]0.*"relative_volatility"]])
 answers(equilibrium_table.out_of_range_rows
     "equilibrium_table --pressure '230 kPa' --liquids '0 to 20 %vol by 10'"
-    "\n +0 +0 +0 +- +- +- +- +- +-\n +10[.]0.*-: outside the measured points, or outside 0[.]01 to 120 °C")
+    "\n +0 +0 +0 +- +- +- +- +- +-\n +10[.]0.*-: no value, outside the measured points or outside 0[.]01 to 120 °C")
 # A measured point is given back: J. S. Carey and W. K. Lewis, Ind. Eng. Chem. 24 (1932) 882, x = 0.3273.
 answers(equilibrium_table.measured_point "equilibrium_table --measured ${carey_lewis} --liquids '32.73 %mol'"
     [[^Equilibrium of ethanol and water as measured under 101[.]3 kPa

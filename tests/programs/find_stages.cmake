@@ -14,7 +14,7 @@ answers(find_stages.reflux_unknown "find_stages ${one_run}"
     "^One run cannot tell reflux and stages apart.*not given.*with reflux 3 +4[.]6 stages [(]4[.]0 to 5[.]5[)].*with reflux 50 .*To tell them apart, measure the reflux")
 answers(find_stages.reflux_unknown_several
     "find_stages --run '25 L, 11 %vol, 100 mL, 0.3 L, 90.9 %vol' --run '25 L, 11 %vol, 100 mL, 2.9 L, 79 %vol'"
-    "^Of the reflux ratios tried only 2[.]5 explains these runs, with 4[.]1 stages.*they tell stages and reflux apart")
+    "^Only one of the reflux ratios tried explains these runs: 2[.]5, with 4[.]1 stages.*they tell stages and reflux apart")
 answers(find_stages.another_reflux_would "find_stages ${one_run} --reflux 1.1"
     "^No number of stages explains this run with reflux 1[.]1: even 20 stages miss by 15[.0]* % vol[.]\nReflux 2[.]5 would, with ")
 answers(find_stages.another_reflux_would_json "find_stages ${one_run} --reflux 1.1 --json"

@@ -6,7 +6,7 @@ set(folder "d=$(mktemp -d) && trap 'rm -r $d' EXIT && cd $d &&")
 answers(forecast_run.pot "${run} --end 'collected 2 L'"
     [[^Distillate: 2[.]000 L at 53[.]70 % vol[.] Kept in all: 1[.]07[0-9]+ L of pure alcohol [(]39 %[)][.]
 1 h 03 min of warming and 0 h 27 min of boiling[.]
-.*  distillate +2[.]000 L +53[.]70 % vol.*left in the pot.*heat .*kWh for a litre.*never close or leave a running still]])
+.*  distillate +2[.]000 L +53[.]70 % vol.*left in the pot.*heat .*kWh per litre.*never close or leave a running still]])
 answers(forecast_run.conserves "${run} --stages 5 --reflux 3 --end 'still 0.5 %vol' --json"
     [["balance_relative_to_charge": {
  +"ethanol": -?(0[.]0|[0-9.]+e-(09|1[0-9])),

@@ -5,7 +5,7 @@ set(spirit "--reading '84 %vol' --temperature '31 C'")
 
 answers(judge_uncertainty.dilution "judge_uncertainty ${spirit} --amount '2 L' --target '45 %vol'"
     [[^The product will have 45[.]00 % vol, give or take 0[.]33 [(]95 %[)][.]
-Add 1[.]638 kg of water by the balance.*50 % of the variance rests on limits of error from memory.*strength of the spirit: 80[.]76 % vol, standard uncertainty 0[.]19 % vol
+Add 1[.]638 kg of water by the balance.*50 % of the variance comes from limits of error quoted from memory.*strength of the spirit: 80[.]76 % vol, standard uncertainty 0[.]19 % vol
 .*error of the alcoholometer in halves, verified +0[.]14 % vol +1[.]038[0-9]* +0[.]15 +62[.]1 %
 .*temperature scale +0[.]0045 K .*expansion[^%]*%
 .*100000 draws: standard uncertainty 0[.]19, interval 80[.]4.*water to add: 1[.]640 kg, standard uncertainty 0[.]013 kg
@@ -16,7 +16,7 @@ answers(judge_uncertainty.strength "judge_uncertainty ${spirit}"
 answers(judge_uncertainty.nothing_from_memory
     "judge_uncertainty ${spirit} --amount '2 L' --target '45 %vol' --measure '10 mL' | grep -c memory || true" "^0\n$")
 answers(judge_uncertainty.class_from_memory "judge_uncertainty ${spirit} --alcoholometer alcoholometer-II"
-    "^The spirit has [^\n]*\n[0-9]+ % of the variance rests on limits of error from memory")
+    "^The spirit has [^\n]*\n[0-9]+ % of the variance comes from limits of error quoted from memory")
 # On a terminal, which script(1) is for the program, long work shows how far it is; else nothing but the answer comes.
 answers(judge_uncertainty.progress
     "script -qec \"judge_uncertainty ${spirit} --draws 10000000\" /dev/null"
@@ -32,7 +32,7 @@ answers(judge_uncertainty.formula "judge_uncertainty ${spirit} --formula-error '
     "OIML R 22 as a formula +0[.]058 kg/m3")
 answers(judge_uncertainty.three_readings
     "judge_uncertainty --reading '84 %vol' --reading '84.2 %vol' --reading '83.9 %vol' --temperature '20 C'"
-    "^The spirit has 84[.]03 .*  reading +0[.]088 % vol +1 .*no draws: with fewer than four")
+    "^The spirit has 84[.]03 .*  reading +0[.]088 % vol +1 .*no draws: the t distribution of fewer than four readings")
 answers(judge_uncertainty.four_readings
     "judge_uncertainty --reading '84 %vol' --reading '84.2 %vol' --reading '83.9 %vol' --reading '84 %vol' --temperature '20 C'"
     "^The spirit has 84[.]0[23] .*  reading +0[.]063 % vol +1 .*100000 draws")

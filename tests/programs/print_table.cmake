@@ -38,7 +38,7 @@ refuses(print_table.no_unit "print_table density --rows '1 to 2' --columns '1 to
 refuses(print_table.two_units "print_table density --rows '1 %vol to 2 %mass' --columns '1 to 2 C'"
     "write the unit once")
 refuses(print_table.downwards "print_table density --rows '2 to 1 %vol' --columns '1 to 2 C'"
-    "the smaller one")
+    "must not exceed the second")
 refuses(print_table.no_step "print_table density --rows '1 to 2 %vol by 0' --columns '1 to 2 C'"
     "step must be above 0")
 refuses(print_table.step_back "print_table density --rows '1 to 2 %vol by -1' --columns '1 to 2 C'"

@@ -174,7 +174,7 @@ void session::offer_us_units() {
     offers_us_ = true;
     app_->add_flag("--us", us_,
                    "answer in US units at 60 F; automatic if an option is in proof, gal, fl oz, lb or oz");
-    app_->add_flag("--metric", metric_, "answer in metric units, whatever units the options have");
+    app_->add_flag("--metric", metric_, "answer in metric units, also if options have US units");
 }
 
 void session::offer_csv() { app_->add_flag("--csv", csv_, "answer in CSV"); }
