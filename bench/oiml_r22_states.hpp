@@ -28,7 +28,7 @@ struct states {
         for (auto* each : {&w, &t, &rho, &q}) each->reserve(elements);
         while (w.size() < elements) {
             double const one_w = fraction(random), one_t = degrees(random);
-            if (one_t < aqueth::detail::coldest_liquid(mass_fraction(one_w)).celsius()) continue;
+            if (one_t < aqueth::plain::coldest_liquid_celsius(one_w)) continue;
             w.push_back(one_w);
             t.push_back(one_t);
             rho.push_back(correlation::oiml_r22::density(one_w, one_t));

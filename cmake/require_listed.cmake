@@ -61,17 +61,18 @@ function(aqueth_require_codes)
   foreach(header IN LISTS ARGN)
     file(READ "${header}" text)
     if(text MATCHES "(require_range|range_error)\\([ \n]*[a-z:\"][^,\"]*\"?,[ \n]*(\"|[A-Za-z_:.<>]*name[,(])")
-      message(FATAL_ERROR "${header} refuses an argument without its code (argument.hpp): ${CMAKE_MATCH_0}")
+      message(FATAL_ERROR "${header} refuses an argument without its code (plain/argument.hpp): ${CMAKE_MATCH_0}")
     endif()
   endforeach()
 endfunction()
 
 # aqueth_require_folders(<header>...): stops if a header includes one of a higher floor. Folders are the floors: the
-# mathematics, published formulas, our own fits, properties and operations, the still. metrology/ stands beside them:
-# of the properties it knows the words alone, and no floor knows it. The front doors may include all.
+# mathematics, published formulas, our own fits, checked functions over numbers, properties and operations, the still.
+# metrology/ stands beside them: of the properties it knows the words alone, and no floor knows it. The front doors may
+# include all.
 function(aqueth_require_folders)
-  set(floors numeric correlation model . still still/detail metrology)
-  set(words error argument units composition version)
+  set(floors numeric correlation model plain . still still/detail metrology)
+  set(words error units composition version)
   foreach(header IN LISTS ARGN)
     if(header MATCHES "/(aqueth|array)[.]hpp$")
       continue()
@@ -91,7 +92,7 @@ function(aqueth_require_folders)
       list(FIND floors "${from}" lower)
       set(allowed FALSE)
       if(folder STREQUAL metrology)
-        if(from MATCHES "^(numeric|correlation|model|metrology)$" OR included IN_LIST words)
+        if(from MATCHES "^(numeric|correlation|model|plain|metrology)$" OR included IN_LIST words)
           set(allowed TRUE)
         endif()
       elseif(lower GREATER_EQUAL 0 AND NOT from STREQUAL metrology

@@ -25,7 +25,7 @@ void expect_closure(hydrometer<Scale> const& meter) {
     for (double w = 0.0; w <= 1.0; w += 0.01) {
         for (double t = -20.0; t <= 40.0; t += 2.5) {
             mass_fraction const liquid(w);
-            if (celsius(t) < detail::coldest_liquid(liquid)) continue;
+            if (t < plain::coldest_liquid_celsius(liquid.value())) continue;
             try {
                 Scale const reading = meter.reading(liquid, celsius(t));
                 EXPECT_NEAR(meter.composition(reading, celsius(t)).value(), w, 1e-13) << w << " " << t;

@@ -82,7 +82,6 @@ using flags = std::span<bool>;
 
 namespace detail {
 
-using aqueth::detail::coldest_liquid;
 using numeric::bits;
 using numeric::bits_of;
 using numeric::block;
@@ -91,6 +90,7 @@ using numeric::columns;
 using numeric::doubtful;
 using numeric::outside;
 using numeric::results;
+using plain::coldest_liquid_celsius;
 
 namespace r22 = correlation::oiml_r22;
 
@@ -131,8 +131,7 @@ T weakest_liquid(T t) {
 /// @return whether OIML R 22 covers a liquid mixture there: what the scalar functions require
 inline bool liquid(double w, double t) {
     return w >= 0.0 && w <= 1.0 && t <= r22::highest_celsius &&
-           t >= coldest_liquid(mass_fraction(w)).celsius() - aqueth::detail::rounding &&
-           t >= r22::lowest_celsius;
+           t >= coldest_liquid_celsius(w) - aqueth::detail::rounding && t >= r22::lowest_celsius;
 }
 
 /// The mass fraction of a liquid mixture from its density at t; NaN if there is none.

@@ -2,11 +2,8 @@
 #pragma once
 
 #include <aqueth/composition.hpp>
-#include <aqueth/correlation/cipm_2001_water.hpp>
-#include <aqueth/correlation/molar_mass.hpp>
-#include <aqueth/correlation/oiml_r22.hpp>
 #include <aqueth/error.hpp>
-#include <aqueth/freezing.hpp>
+#include <aqueth/plain/density.hpp>
 #include <aqueth/units.hpp>
 
 namespace aqueth {
@@ -24,8 +21,7 @@ namespace aqueth {
 /// @par Source
 /// @ref source_oiml_r22
 constexpr units::mass_density density(mass_fraction w, units::temperature t) {
-    detail::require_liquid("density", w, t);
-    return correlation::oiml_r22::density(w.value(), t.celsius()) * kilogram_per_cubic_metre;
+    return detail::answer("density", plain::density_kg_m3(w.value(), t.celsius())) * kilogram_per_cubic_metre;
 }
 
 /// Mass fraction of a mixture from its density: the inverse of `density`.
@@ -36,19 +32,8 @@ constexpr units::mass_density density(mass_fraction w, units::temperature t) {
 /// @par Source
 /// @ref source_oiml_r22
 constexpr mass_fraction mass_fraction_from_density(units::mass_density rho, units::temperature t) {
-    namespace r22 = correlation::oiml_r22;
-    require_range("mass fraction from density", argument::temperature, t.celsius(), "°C", r22::lowest_celsius,
-                  r22::highest_celsius, "OIML R 22");
-    double const found = r22::mass_fraction_from_density(rho.value(), t.celsius());
-    if (!(found > 0.0 && found < 1.0)) {  // an end, which is also the answer to what lies beyond
-        r22::isotherm<double> const at_t(t.celsius());
-        require_range("mass fraction from density", argument::density, rho.value(), "kg/m3",
-                      at_t.density(1.0) - detail::rounding, at_t.density(0.0) + detail::rounding,
-                      "ethanol to water at this temperature, OIML R 22");
-    }
-    mass_fraction const w(found);
-    detail::require_liquid("mass fraction from density", w, t);
-    return w;
+    return mass_fraction(detail::answer("mass fraction from density",
+                                        plain::mass_fraction_from_density(rho.value(), t.celsius())));
 }
 
 /// Cubic expansion coefficient of a mixture, -(1/rho) d rho/dt at constant composition.
@@ -59,9 +44,8 @@ constexpr mass_fraction mass_fraction_from_density(units::mass_density rho, unit
 /// @par Source
 /// @ref source_oiml_r22, exact derivative
 constexpr units::cubic_expansion thermal_expansion(mass_fraction w, units::temperature t) {
-    detail::require_liquid("thermal expansion", w, t);
-    auto const rho = correlation::oiml_r22::density_with_derivatives(w.value(), t.celsius());
-    return -rho.d_temperature / rho.value * per_kelvin;
+    return detail::answer("thermal expansion", plain::thermal_expansion_per_kelvin(w.value(), t.celsius())) *
+           per_kelvin;
 }
 
 /// Volume of a mixture per amount of substance.
@@ -72,9 +56,8 @@ constexpr units::cubic_expansion thermal_expansion(mass_fraction w, units::tempe
 /// @par Source
 /// @ref source_oiml_r22; molar masses @ref source_molar_mass
 constexpr units::molar_volume molar_volume(mass_fraction w, units::temperature t) {
-    detail::require_liquid("molar volume", w, t);
-    return 1000.0 * correlation::molar_mass::mixture(w.value()) /
-           correlation::oiml_r22::density(w.value(), t.celsius()) * cubic_centimetre_per_mole;
+    return detail::answer("molar volume", plain::molar_volume_cm3_mol(w.value(), t.celsius())) *
+           cubic_centimetre_per_mole;
 }
 
 /// Change of volume on mixing, per mole of mixture: molar volume less what the pure liquids bring.
@@ -87,10 +70,8 @@ constexpr units::molar_volume molar_volume(mass_fraction w, units::temperature t
 /// @par Source
 /// @ref source_oiml_r22; molar masses @ref source_molar_mass
 constexpr units::molar_volume excess_molar_volume(mass_fraction w, units::temperature t) {
-    detail::require_liquid("excess molar volume", mass_fraction(0.0), t);
-    double const x = correlation::molar_mass::mole_fraction_from_mass_fraction(w.value());
-    return molar_volume(w, t) - x * molar_volume(mass_fraction(1.0), t) -
-           (1.0 - x) * molar_volume(mass_fraction(0.0), t);
+    return detail::answer("excess molar volume", plain::excess_molar_volume_cm3_mol(w.value(), t.celsius())) *
+           cubic_centimetre_per_mole;
 }
 
 /// Density of water by the CIPM-2001 formula: an independent and more accurate source than R 22's own water.
@@ -102,10 +83,8 @@ constexpr units::molar_volume excess_molar_volume(mass_fraction w, units::temper
 /// @par Source
 /// @ref source_cipm_2001
 constexpr units::mass_density water_density_cipm_2001(units::temperature t) {
-    namespace cipm = correlation::cipm_2001_water;
-    require_range("density of water", argument::temperature, t.celsius(), "°C", cipm::lowest_celsius,
-                  cipm::highest_celsius, "CIPM-2001");
-    return cipm::density(t.celsius()) * kilogram_per_cubic_metre;
+    return detail::answer("density of water", plain::water_density_cipm_2001_kg_m3(t.celsius())) *
+           kilogram_per_cubic_metre;
 }
 
 }  // namespace aqueth

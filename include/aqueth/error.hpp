@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
-#include <aqueth/argument.hpp>
 #include <aqueth/numeric/floating_point.hpp>
+#include <aqueth/plain/argument.hpp>
+#include <aqueth/plain/limit.hpp>
+#include <aqueth/plain/status.hpp>
 
 #include <charconv>
 #include <concepts>
@@ -137,9 +139,8 @@ template <std::derived_from<std::runtime_error> Error>
 
 namespace detail {
 
-/// What rounding may put a temperature below a freezing point, or a density outside the pure liquids', that
-/// was itself computed: far below anything measurable, so that "there and back" works at the very edge.
-inline constexpr double rounding = 1e-9;
+/// What rounding may put a temperature or a density outside its range that was itself computed.
+inline constexpr double rounding = plain::rounding<double>;
 
 // Out of line, so that a check costs its comparisons and nothing else.
 template <class Argument>
@@ -148,6 +149,49 @@ raise_out_of_range(std::string_view property, Argument refused, double value, st
                    double lower, double upper, std::string_view reason) {
     raise(range_error(std::string(property), refused, value, std::string(unit), lower, upper,
                       std::string(reason)));
+}
+
+}  // namespace detail
+
+namespace detail {
+
+/// How messages print an argument of the plain floor: the unit, and how many of it make one of the floor's.
+struct printed {
+    char const* unit = "";
+    double per_plain_unit = 1.0;
+};
+
+constexpr printed printed_as(argument refused) {
+    switch (refused) {
+    case argument::temperature: return {"°C"};
+    case argument::density: return {"kg/m3"};
+    case argument::mass_fraction: return {"% mass", 100.0};
+    default: return {};
+    }
+}
+
+[[noreturn, gnu::cold, gnu::noinline]] inline void raise_refused(std::string_view property,
+                                                                 plain::status const& why) {
+    auto const [unit, factor] = printed_as(why.argument);
+    raise(range_error(std::string(property), why.argument, factor * why.value, unit, factor * why.lower,
+                      factor * why.upper, name_of(why.limit)));
+}
+
+/// Raises a range_error where the plain floor refused.
+/// @param property what is being worked out
+/// @param found    whether the plain floor answered
+[[gnu::always_inline]] constexpr void accept(std::string_view property, plain::status const& found) {
+    if (!found.ok) [[unlikely]]
+        raise_refused(property, found);
+}
+
+/// @param property what is being worked out
+/// @param found    what the plain floor answered
+/// @return its value; raises a range_error where it refused
+template <class T>
+[[gnu::always_inline]] constexpr T answer(std::string_view property, plain::checked<T> const& found) {
+    accept(property, found.status);
+    return found.value;
 }
 
 }  // namespace detail
