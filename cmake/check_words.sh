@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: BSL-1.0
-# Checks the words of the pages, of the texts of the programs and of the comments of the library: no sentence of more
-# than 35 words, none with "What", "Who" or "That" as its subject, and none of the words below. Run from the root:
+# Checks the sentences of the pages and of the programs (texts and comments): at most 35 words, no "What", "Who" or
+# "That" as the subject, and none of the words below. Strings that hold gnuplot commands are left out. From the root:
 #   cmake/check_words.sh [<file>...]
 set -euo pipefail
 
@@ -19,10 +19,10 @@ perl -CSD -Mutf8 -0777 -ne '
     } else {
         my @parts = $text =~ m{///<?[ \t]*(?!@)(.*)}g; # comments, then strings: neighbours are joined
         $text =~ s/"\s*\n\s*"//g;
-        $text = join("\n\n", $text =~ /"((?:[^"\\\n]|\\.)*)"/g) . "\n\n" . join("\n\n", @parts);
+        $text = join("\n\n", grep { !/linewidth/ } $text =~ /"((?:[^"\\\n]|\\.)*)"/g) . "\n\n" . join("\n\n", @parts);
         $text =~ s/\\n/\n\n/g;
     }
-    for my $sentence (split /(?<=[.!?:;])\s+(?=[\p{Lu}`*\[])|\n\s*\n/, $text) {
+    for my $sentence (split /(?:(?<=[.!?:;])|(?<=[.!?]\)))\s+(?=[\p{Lu}`*@([])|\n\s*\n/, $text) {
         my $words = () = $sentence =~ /[\p{L}\p{N}][^\s]*/g;
         (my $line = $sentence) =~ s/\s+/ /g;
         my $why = $words > 35 ? "$words words"

@@ -286,7 +286,7 @@ inline double readings_needed(tolerance_interval const& tolerance, reading_serie
         double const room = (most - readings.systematic) * (most + readings.systematic);
         double const at_least = readings.deviation * readings.deviation / room;
         raise(range_error(property, argument::readings, (std::max)(1e6 + 1.0, at_least), "", fewest, 1e6,
-                          "scatter and systematic uncertainty ask for more"));
+                          "scatter and systematic uncertainty require more"));
     }
     // More readings are surer, by their number and by their degrees of freedom: bisection.
     double too_few = fewest, plenty = 2.0 * fewest;

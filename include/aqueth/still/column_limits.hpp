@@ -124,10 +124,9 @@ double stages_needed(M const& mixture, Still still, Distillate distillate, doubl
     if (mixture.vapour(x) >= d) return 0.0;
     double const least = minimum_reflux(mixture, still, distillate);
     if (!(reflux_ratio > least)) {
-        raise(
-            range_error("stages", argument::reflux_ratio, reflux_ratio, "", least,
-                        std::numeric_limits<double>::infinity(),
-                        "above the least reflux for this separation, which no number of stages gets below"));
+        raise(range_error("stages", argument::reflux_ratio, reflux_ratio, "", least,
+                          std::numeric_limits<double>::infinity(),
+                          "above the minimum reflux of this separation"));
     }
     double const phi = detail::internal_reflux_of(reflux_ratio, 0.0);
     auto const top = [&, x = x, d = d](double stages) {
