@@ -6,14 +6,14 @@ answers(equilibrium_table.isobar "equilibrium_table --liquids '0 to 90 %vol by 1
     [[^Equilibrium of ethanol and water under 93[.]76 kPa
 .*azeotrope .*
  +liquid +vapour +boils at +relative +uncertainty
- +% vol +% mass +% mol +% vol +% mass +% mol +°C +volatility +to % vol
+ +% vol +% mass +% mol +% vol +% mass +% mol +°C +volatility +± % vol
  +0 .*
  +90[.]0 +85[.]7 +70[.]0 +92[.]2 ]])
 # The same in US units: 180 proof are 90 % vol at 60 °F.
 answers(equilibrium_table.us_units
     "equilibrium_table --liquids '0 to 180 proof by 20' --pressure '29.92 inHg'"
     [[under 29[.]92 inHg
-.*US proof +% mass +% mol +US proof +% mass +% mol +°F +volatility +to US proof
+.*US proof +% mass +% mol +US proof +% mass +% mol +°F +volatility +± US proof
 .* +180 +85[.]7 +70[.]1 +18[0-9] .* 173[.][0-9] .* 0[.]4
 ]])
 answers(equilibrium_table.isotherm "equilibrium_table --temperature '70 C' --liquids '0 to 100 %mol by 50'"
