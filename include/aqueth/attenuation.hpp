@@ -49,7 +49,7 @@ inline extract real_extract(extract original, apparent_extract apparent) {
 [[nodiscard]] inline double apparent_attenuation(extract original, apparent_extract now) {
     require_range("attenuation", argument::original_extract, original.degrees(), extract::unit, 0.01, 70.0);
     require_range("attenuation", argument::apparent_extract, now.degrees(), extract::unit, -10.0,
-                  original.degrees(), "nothing fermented is the most");
+                  original.degrees(), "up to the original extract, nothing fermented");
     return (original.degrees() - now.degrees()) / original.degrees();
 }
 
@@ -82,7 +82,7 @@ inline mass_fraction alcohol_by_balling(extract original, extract real) {
     require_range("Balling's balance", argument::original_extract, original.degrees(), extract::unit, 0.0,
                   30.0, "Balling");
     require_range("Balling's balance", argument::real_extract, real.degrees(), extract::unit, 0.0,
-                  original.degrees(), "nothing fermented is the most");
+                  original.degrees(), "up to the original extract, nothing fermented");
     return by_mass(correlation::balling::alcohol(original.degrees(), real.degrees()));
 }
 
@@ -100,7 +100,7 @@ inline mass_fraction alcohol_by_balling_factors(extract original, apparent_extra
     require_range("Balling's factors", argument::original_extract, original.degrees(), extract::unit, 6.0,
                   30.0, "the printed table");
     require_range("Balling's factors", argument::apparent_extract, apparent.degrees(), extract::unit, -10.0,
-                  original.degrees(), "nothing fermented is the most");
+                  original.degrees(), "up to the original extract, nothing fermented");
     return by_mass(correlation::balling::factor(original.degrees()) *
                    (original.degrees() - apparent.degrees()));
 }
@@ -271,7 +271,7 @@ inline sugar_plan sugar_needed(units::volume volume, volume_fraction strength, s
     namespace f = correlation::fermentation;
     require_range("sugar needed", argument::volume, in(volume, litre), "L", 1e-6, unlimited);
     require_range("sugar needed", argument::strength, strength.percent(), volume_fraction::unit, 0.01,
-                  greatest_wash_strength, "from some alcohol to the most that yeast stands, common practice");
+                  greatest_wash_strength, "up to the highest strength that yeast survives, common practice");
     require_range("sugar needed", argument::share_of_the_stoichiometric_yield, share, "", 0.3, 1.0);
     double const yield = kind == sugar::sucrose ? f::ethanol_per_disaccharide : f::ethanol_per_hexose;
     double const crystals = kind == sugar::glucose_monohydrate ? f::glucose_monohydrate / f::hexose : 1.0;

@@ -213,12 +213,12 @@ lot_blend blend_to_strength(std::span<lot const> lots, Target target, units::tem
         double const mass = (*volume * rho).value();
         double const to_litres = 1000.0 / rho.value();
         require_range(problem.property, argument::volume_wanted, in(*volume, litre), "L", least * to_litres,
-                      most * to_litres * (1.0 + 1e-14), "what the limits of the lots add up to");
+                      most * to_litres * (1.0 + 1e-14), "the sum of the limits of the lots");
         require_range(problem.property, argument::volume_wanted, in(*volume, litre), "L",
                       (std::numeric_limits<double>::min)(), unlimited);
         double const w0 = reachable(problem.extreme_of_volume(*volume, product_temperature, true),
                                     problem.extreme_of_volume(*volume, product_temperature, false),
-                                    "what the lots can reach within their limits at this volume");
+                                    "the range that the lots can reach within their limits at this volume");
         std::vector<double> const even = problem.even(mass);
         std::vector<double> const end = problem.greedy(mass, w0 < problem.strength(even));
         double const span = problem.strength(end) - problem.strength(even);
@@ -229,7 +229,7 @@ lot_blend blend_to_strength(std::span<lot const> lots, Target target, units::tem
         for (std::size_t i = 0; i < masses.size(); ++i) masses[i] += share * (end[i] - even[i]);
     } else {
         masses = problem.most_of(reachable(problem.extreme(true), problem.extreme(false),
-                                           "what the lots can reach within their limits"));
+                                           "the range that the lots can reach within their limits"));
     }
 
     std::vector<parcel> parts;

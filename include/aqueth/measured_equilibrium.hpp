@@ -212,9 +212,9 @@ private:
             if (liquid == vapour && (liquid == 0.0 || liquid == 1.0))
                 continue;  // a pure liquid has no volatility
             require_range(property, argument::vapour_over_a_mixture, point.vapour.percent(),
-                          mole_fraction::unit, 1e-9, 100.0 - 1e-9, "neither component is missing from it");
+                          mole_fraction::unit, 1e-9, 100.0 - 1e-9, "both components must be present");
             require_range(property, argument::liquid_under_a_mixed_vapour, point.liquid.percent(),
-                          mole_fraction::unit, 1e-9, 100.0 - 1e-9, "neither component is missing from it");
+                          mole_fraction::unit, 1e-9, 100.0 - 1e-9, "both components must be present");
             x.push_back(liquid);
             ln_alpha.push_back(std::log(vapour / (1.0 - vapour) * (1.0 - liquid) / liquid));
         }

@@ -250,7 +250,8 @@ private:
 
     static double require_room(double ethanol, aqueth::extract solids) {
         return require_range("wash", argument::ethanol_beside_this_extract, 100.0 * ethanol,
-                             mass_fraction::unit, 0.0, 100.0 - solids.degrees(), "what the extract leaves") /
+                             mass_fraction::unit, 0.0, 100.0 - solids.degrees(),
+                             "the rest of the mass beside the extract") /
                100.0;
     }
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-// What several lots give when they are mixed, or what to take of each to reach a strength.
+// The mixture of several lots, or the amount of each lot that gives a wanted strength.
 #include "program.hpp"
 
 namespace {
@@ -8,7 +8,7 @@ using namespace program;
 
 about const who{
     "blend_lots",
-    "Mixes lots and tells what they give; with --target, what to take of each to reach a strength.",
+    "Mixes lots and computes the product; with --target, how much of each lot gives that strength.",
     "The Quillbeck teaching stillhouse has three lots and wants 5 L at 50 % vol, all of the third in it:\n"
     "  $ blend_lots --lot '3.2 L, 62 %vol, 18 C' --lot '4 L, 41.5 %vol, 18 C' \\\n"
     "        --lot '0.5 kg, 55 %vol, 20 C, at least 0.5 kg' --target '50 %vol' --volume '5 L'\n"
@@ -30,7 +30,7 @@ lot read_lot(given const& g) {
         if (more) rest.remove_prefix(end + 1);
     }
     if (parts.size() < 3 || parts.size() > 4) {
-        refuse(g, "expected amount, strength, temperature and perhaps a least amount: "
+        refuse(g, "expected amount, strength, temperature and, if wanted, a minimum amount: "
                   "'3.2 L, 62 %vol, 18 C, at least 1 L'");
     }
     mass_fraction const w = composition(read_strength(parts[1]));
@@ -45,16 +45,17 @@ lot read_lot(given const& g) {
 
 void run(session& s) {
     auto const& given_lots =
-        s.repeated("--lot", "LOT", "'amount, strength, temperature[, at least amount]'; repeat");
-    given const& target = s.option("--target", "STRENGTH", "strength wanted; else all lots are mixed");
+        s.repeated("--lot", "LOT", "'amount, strength, temperature[, at least amount]'; once for each lot");
+    given const& target =
+        s.option("--target", "STRENGTH", "strength wanted; without it all lots are mixed whole");
     given const& volume =
-        s.option("--volume", "VOLUME", "with --target: volume wanted; else as much as can be");
-    given const& mixture_at =
-        s.option("--mixture-temperature", "TEMP", "of the mixture, as measured", "20 C", "60 F");
+        s.option("--volume", "VOLUME", "with --target: volume wanted (default: as much as possible)");
+    given const& mixture_at = s.option("--mixture-temperature", "TEMP",
+                                       "temperature at which the product is measured", "20 C", "60 F");
     s.offer_us_units();
     s.offer_csv();
     s.parse();
-    if (volume.present && !target.present) throw bad_input("--volume goes with --target");
+    if (volume.present && !target.present) throw bad_input("--volume needs --target");
 
     std::vector<lot> lots;
     std::vector<parcel> all;
@@ -63,7 +64,7 @@ void run(session& s) {
         lots.push_back(read_lot(each));
         all.push_back(lots.back().available);
         if (lots.back().at_least > units::mass() && !target.present)
-            refuse(each, "'at least' goes with --target");
+            refuse(each, "'at least' needs --target");
     }
     units::temperature const t = read_any_temperature(mixture_at);
     auto const reach = [&](auto const& strength) {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-// Where a liquid boils, or a vapour condenses, and how strong the other of the two is.
+// The boiling point of a liquid and the vapour over it, or the dew point of a vapour and the liquid under it.
 #include "boiling.hpp"
 
 namespace {
@@ -8,8 +8,8 @@ using namespace program;
 
 about const who{
     "boiling_point",
-    "Tells at what temperature a liquid boils and how strong its first vapour is; with --vapour, at\n"
-    "what temperature a vapour begins to condense and how strong the liquid under it is.",
+    "Computes the boiling point of a liquid and the strength of its first vapour. With --vapour: the\n"
+    "temperature at which a vapour begins to condense and the strength of the first liquid.",
     "The Quillbeck teaching stillhouse, 650 m above the sea, fills its pot with 20 L of 8 % vol:\n"
     "  $ boiling_point --strength '8 %vol' --altitude '650 m' --amount '20 L'\n"
     "  Boils at 91.3 °C; the first distillate has 50.9 % vol (48.3 % vol to 53.3 % vol).",
@@ -44,19 +44,19 @@ std::optional<double> kilojoules_per_kilogram(equilibrium const& e, units::tempe
 }
 
 void run(session& s) {
-    given const& liquid = s.option("--strength", "STRENGTH", "of the liquid");
+    given const& liquid = s.option("--strength", "STRENGTH", "strength of the liquid");
     given const& vapour =
-        s.option("--vapour", "STRENGTH", "instead of --strength: of the vapour, as distillate");
+        s.option("--vapour", "STRENGTH", "instead of --strength: strength of the vapour, once condensed");
     surroundings const air = s.surroundings_options();
     given const& amount =
-        s.option("--amount", "AMOUNT", "of the liquid, for the heat to bring it to the boil");
+        s.option("--amount", "AMOUNT", "amount of liquid, to compute the heat up to the boil");
     given const& temperature =
-        s.option("--temperature", "TEMP", "with --amount: of the cold liquid", "20 C", "60 F");
+        s.option("--temperature", "TEMP", "with --amount: temperature of the cold liquid", "20 C", "60 F");
     s.offer_us_units();
     s.parse();
     if (liquid.present == vapour.present) throw bad_input("give either --strength or --vapour");
-    if (amount.present && !liquid.present) throw bad_input("--amount goes with --strength");
-    if (temperature.present && !amount.present) throw bad_input("--temperature goes with --amount");
+    if (amount.present && !liquid.present) throw bad_input("--amount needs --strength");
+    if (temperature.present && !amount.present) throw bad_input("--temperature needs --amount");
 
     units::pressure const p = read_pressure(air);
     mass_fraction const w = composition(read_strength(liquid.present ? liquid : vapour));
@@ -70,7 +70,7 @@ void run(session& s) {
         text.say("Boils at {}; the first distillate has {}{}.", words.rounded(e.temperature),
                  words.rounded(e.vapour), in_brackets(words, doubt));
     } else {
-        text.say("Begins to condense at {}; the liquid under it has {}{}.", words.rounded(e.temperature),
+        text.say("Begins to condense at {}; the first liquid has {}{}.", words.rounded(e.temperature),
                  words.rounded(e.liquid), in_brackets(words, doubt));
     }
     text.gap();
@@ -92,7 +92,7 @@ void run(session& s) {
     if (amount.present) {
         if (auto const heat = heat_to_boil(amount, temperature, e)) {
             parcel const charge = make_parcel(read_amount(amount), w, temperature);
-            text.row("to the boil", "{} kWh, {} Wh a {}; pot and losses come on top",
+            text.row("to the boil", "{} kWh, {} Wh per {}; pot and losses come on top",
                      number(in(*heat, kilowatt_hour)),
                      number(1000.0 * in(*heat, kilowatt_hour) / in(charge.volume(), words.one_volume())),
                      words.one_volume_name());
@@ -107,7 +107,7 @@ void run(session& s) {
             units::mass const distillate = words.one_volume() * density(to<mass_fraction>(e.vapour), cool);
             return number(in(distillate, kilogram) * kilojoules / 3600.0, 3);
         };
-        text.row("condenser takes", "{} kWh a {} of distillate, {} kWh to bring it to {} as well",
+        text.row("condenser takes", "{} kWh per {} of distillate, {} kWh if it also cools it to {}",
                  per_volume(*condensing), words.one_volume_name(), per_volume(*cooling),
                  words.temperature(cool));
         data["condensing_kJ_per_kg"] = *condensing;
@@ -115,12 +115,11 @@ void run(session& s) {
     }
     text.gap();
     if (doubt && e.liquid.value() > 0.0 && e.liquid.value() <= 0.1) {
-        text.say(
-            "Most vapours that were measured over liquids as weak as this were weaker than the model's.");
+        text.say("Over liquids this weak, most measured vapours are weaker than the model's.");
     }
-    text.say(
-        "Of ethanol and water alone: what else is dissolved in a wash raises its boiling temperature by\n{}.",
-        what_a_wash_adds(words));
+    text.say("These figures are for ethanol and water alone. Dissolved solids raise the boiling point of a "
+             "wash by\n{}.",
+             what_a_wash_adds(words));
     text.say("{}", still_caution);
     s.answer(text, data);
 }

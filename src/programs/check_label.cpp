@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-// Whether measurements show that a bottle is what its label says, within what the law leaves.
+// Conformity of a bottle with its label, within the tolerance of the law.
 #include "uncertainty_program.hpp"
 
 #include <algorithm>
@@ -16,8 +16,8 @@ using namespace program;
 
 about const who{
     "check_label",
-    "Tells whether a measurement shows, with the confidence you want, that strength or contents of a\n"
-    "bottle are what the label says, within the tolerance; how good and how many readings must be.",
+    "Decides whether measurements show, with the confidence wanted, that the strength or the contents of a\n"
+    "bottle match its label within the tolerance. Also: which uncertainty and how many readings are enough.",
     "The Quillbeck teaching stillhouse labels 45 % vol and measures 45.12, standard uncertainty 0.08:\n"
     "  $ check_label --label '45 %vol' --measured '45.12 %vol' --uncertainty '0.08 %vol'\n"
     "  Strength: within the tolerance, with 98.8 % probability (95 % wanted).",
@@ -48,8 +48,8 @@ measured put_together(std::vector<double> const& readings, double systematic, gi
     // often.
     if (spread > 3.3 * told_deviation) {
         refuse(repeatability,
-               fmt::format("the measurements scatter by {} % vol, more than three times as much: find out "
-                           "why, or leave it out",
+               fmt::format("the measurements scatter by {} % vol, more than three times as much: find the "
+                           "cause, or leave --repeatability out",
                            sized(spread, spread)));
     }
     return {{mean.estimate(), n, told_deviation, deviation_known_from::long_experience, systematic}, true};
@@ -86,7 +86,7 @@ std::string to_pass(tolerance_interval const& a, notation_of const& as) {
         if (std::isinf(a.upper))
             return fmt::format("{} must be {:.{}f} {} or more", as.mean, lower, decimals, as.unit);
         if (lower <= upper || decimals == 9) {
-            return fmt::format("{} must lie between {:.{}f} and {:.{}f} {}", as.mean, lower, decimals, upper,
+            return fmt::format("{} must be between {:.{}f} and {:.{}f} {}", as.mean, lower, decimals, upper,
                                decimals, as.unit);
         }
     }
@@ -138,12 +138,12 @@ struct judgement {
         double const u = result.standard_uncertainty;
         if (!needed_uncertainty)
             return fmt::format(
-                "nothing: {} is not inside the tolerance; a better measurement can only confirm that",
+                "nothing: {} is outside the tolerance, and a better measurement can only confirm that",
                 as.mean);
         if (needed_readings) {
             reading_series more = seen.series;
             more.count = *needed_readings;
-            return fmt::format("{:.0f} {}, if {} and scatter stay: standard uncertainty {} {}",
+            return fmt::format("{:.0f} {} with {} and scatter unchanged: standard uncertainty {} {}",
                                *needed_readings, as.readings, as.mean,
                                number(result_of(more).standard_uncertainty, 3), as.unit);
         }
@@ -169,7 +169,7 @@ struct judgement {
                 acceptance_interval(tolerance, u, confidence, result.degrees_of_freedom);
             text.row("to pass", "{}", to_pass(a, as));
         } catch (range_error const& e) {
-            text.row("to pass", "no value is enough: the standard uncertainty must be below {} {}",
+            text.row("to pass", "impossible: the standard uncertainty must first be below {} {}",
                      enough_in_words(e.upper(), u), as.unit);
         }
     }
@@ -223,27 +223,27 @@ json check_strength(page& text, given const& label, std::vector<given> const& re
     if (!law) {
         if (tolerance.text.empty() || !(is_digit(tolerance.text[0]) || tolerance.text[0] == '.'))
             refuse(tolerance,
-                   "no such tolerance (--laws lists them), and no difference of strengths like '0.3 %vol'");
+                   "neither a tolerance listed by --laws nor a difference of strengths like '0.3 %vol'");
         own.percent_vol = read_strength_difference(tolerance, 1e-3);
         law = &own;
     }
     bool const us = law->reference == at_60_fahrenheit::temperature();
-    if (us && !stated_at_60) refuse(label, "this tolerance is for labels in proof, or '%vol at 60 F'");
+    if (us && !stated_at_60) refuse(label, "this tolerance needs a label in proof or '%vol at 60 F'");
     if (!us && !std::holds_alternative<volume_fraction>(stated))
-        refuse(label, "this tolerance is for labels in %vol");
+        refuse(label, "this tolerance needs a label in %vol");
     auto const number = [&](strength const& s) {
         return us ? percent_at<at_60_fahrenheit>(s) : percent_at<at_20_celsius>(s);
     };
     std::vector<double> percents;
     for (given const& each : readings) percents.push_back(number(read_strength(each)));
     if (percents.size() == 1 && !uncertainty.present)
-        throw bad_input("--uncertainty is required: one measurement does not say how sure it is");
+        throw bad_input("--uncertainty is required: a single measurement does not show its own uncertainty");
     double const systematic = uncertainty.present ? read_strength_difference(uncertainty) : 0.0;
     double const told = repeatability.present ? read_strength_difference(repeatability) : 0.0;
     measured const m = put_together(percents, systematic, repeatability, told);
     if (!(std::hypot(m.series.deviation, systematic) > 0.0)) {
-        if (uncertainty.present) refuse(uncertainty, "no measurement is without uncertainty");
-        throw bad_input("--measured: readings that do not differ need --uncertainty beside them");
+        if (uncertainty.present) refuse(uncertainty, "the uncertainty must be above 0");
+        throw bad_input("--measured: readings that do not differ need --uncertainty as well");
     }
     // as the tolerance has it, from the number on the label
     double const at_label = number(stated);
@@ -281,7 +281,7 @@ bottle_judged judge_bottle(fill_limits const& limits, double ml, double u, doubl
             conformance_probability(least, m)};
 }
 
-/// What a single bottle is, for the line with the verdict.
+/// The verdict on a single bottle, in words.
 std::string bottle_in_words(bottle_judged const& b, double label, double u) {
     std::string const is = b.contents < label ? fmt::format("{} mL short", sized(label - b.contents, u))
                                               : std::string("not short");
@@ -289,7 +289,8 @@ std::string bottle_in_words(bottle_judged const& b, double label, double u) {
     switch (b.decision) {
     case conformity_decision::conforms:
         return b.contents < label ? is + ", within the tolerance for one bottle" : is;
-    case conformity_decision::does_not_conform: return is + ", more than the tolerance, as only few may be";
+    case conformity_decision::does_not_conform:
+        return is + ", more than the tolerance for one bottle; only a few may be";
     case conformity_decision::undecided: break;
     }
     return is + ", and the measurement cannot tell whether that is within the tolerance for one bottle";
@@ -329,9 +330,9 @@ void say_european_contents(page& text, json& data, fill_limits const& limits,
         text.row("shortest bottle", "{} mL, {}", sized(worst.contents, u), bottle_in_words(worst, label, u));
     }
     char const* const which = all.size() > 1 ? "the shortest is" : "it is";
-    text.row("one bottle", "only a few may be below {:g} mL: {} not, with {} probability",
+    text.row("one bottle", "only a few may be below {:g} mL; {} not, with {} probability",
              limits.single.lower, which, percent(worst.probability));
-    text.row("lowest allowed", "{:g} mL for any bottle: {} not below, with {} probability", limits.least,
+    text.row("lowest allowed", "{:g} mL for any bottle; {} not below, with {} probability", limits.least,
              which, percent(worst.above_least));
 }
 
@@ -358,7 +359,7 @@ void say_american_contents(page& text, fill_limits const& limits, std::vector<bo
     }
 }
 
-/// What was given about contents.
+/// The options about contents.
 struct contents_options {
     given const& bottle;
     std::vector<given> const& contents;
@@ -376,16 +377,17 @@ json check_contents(page& text, wording const& words, contents_options const& o,
     fill_limits const limits =
         on_behalf_of(o.bottle, [&] { return us ? us_fill_limits(label) : eu_fill_limits(label); });
     double u = read_millilitres(o.uncertainty);
-    if (!(u > 0.0)) refuse(o.uncertainty, "no measurement is without uncertainty");
+    if (!(u > 0.0)) refuse(o.uncertainty, "the uncertainty must be above 0");
     units::temperature const t = read_temperature(o.temperature);
     double to_label = 1.0;  // volume at the temperature of the label over volume as measured
     if (t != limits.reference) {
         given const& strength = o.strength.present ? o.strength : label_strength;
         if (!strength.present) {
-            refuse(o.temperature,
-                   fmt::format("the label is meant at {}: give --strength (or --label), which tells how "
-                               "the spirit expands between the two",
-                               degrees(limits.reference)));
+            refuse(
+                o.temperature,
+                fmt::format("the label refers to {}: give --strength (or --label), from which the expansion "
+                            "of the spirit is computed",
+                            degrees(limits.reference)));
         }
         mass_fraction const w = composition(read_strength(strength));
         to_label = on_behalf_of({{argument::temperature, o.temperature}},
@@ -425,7 +427,7 @@ json check_contents(page& text, wording const& words, contents_options const& o,
         text.row("the batch", "{}", limits.lot);
     }
     if (t == limits.reference) {
-        text.row("temperature", "measured at {}, for which the label is meant", degrees(t));
+        text.row("temperature", "measured at {}, the temperature of the label", degrees(t));
     } else {
         text.row("temperature", "measured at {}; figures above are at {}, {:.2f} % {}", words.temperature(t),
                  degrees(limits.reference), 100.0 * std::abs(to_label - 1.0),
@@ -439,7 +441,7 @@ json check_contents(page& text, wording const& words, contents_options const& o,
 void list_laws(session& s) {
     page text;
     json list = json::array();
-    text.say("Tolerances of strength on labels, as read; laws change:");
+    text.say("Tolerances for the strength on labels, as last read; laws change:");
     text.gap();
     for (strength_tolerance const& each : strength_tolerances) {
         text.say("  {:<13} ±{:g} % vol at {}: {}", each.key, each.percent_vol, degrees(each.reference),
@@ -478,30 +480,31 @@ void list_laws(session& s) {
 void run(session& s) {
     given const& label = s.option("--label", "STRENGTH", "strength on the label");
     std::vector<given>& readings = s.repeated(
-        "--measured", "STRENGTH", "true strength as measured; again for each independent measurement", false);
+        "--measured", "STRENGTH", "true strength, measured; once for each independent measurement", false);
     given const& uncertainty =
         s.option("--uncertainty", "DIFFERENCE",
                  "systematic standard uncertainty, the same in all measurements: '0.08 %vol'");
     given const& repeatability =
         s.option("--repeatability", "DIFFERENCE", "standard deviation of one measurement, from experience");
     given const& tolerance =
-        s.option("--tolerance", "LAW", "of --laws, or like '0.3 %vol'", "eu-spirits", "us-spirits");
+        s.option("--tolerance", "LAW", "a key listed by --laws, or a tolerance: '0.3 %vol'", "eu-spirits",
+                 "us-spirits");
     given const& bottle = s.option("--bottle", "VOLUME", "volume on the label");
     std::vector<given>& contents =
-        s.repeated("--contents", "VOLUME", "of a bottle, as measured; again for each bottle", false);
+        s.repeated("--contents", "VOLUME", "measured contents of a bottle; once for each bottle", false);
     given const& contents_uncertainty =
-        s.option("--contents-uncertainty", "VOLUME", "systematic standard uncertainty of that");
-    given const& contents_temperature =
-        s.option("--contents-temperature", "TEMP", "of the spirit when its volume was measured", "20 C");
-    given const& strength = s.option(
-        "--strength", "STRENGTH", "of the spirit, if that is not the label's temperature (default --label)");
+        s.option("--contents-uncertainty", "VOLUME", "systematic standard uncertainty of --contents");
+    given const& contents_temperature = s.option(
+        "--contents-temperature", "TEMP", "temperature of the spirit when its volume was measured", "20 C");
+    given const& strength =
+        s.option("--strength", "STRENGTH",
+                 "strength of the spirit, to refer its volume to the label's temperature (default --label)");
     given const& rule = s.option("--filling", "RULE", "eu (label at 20 C) or us (label at 60 F)", "eu", "us");
     given const& wanted_confidence = s.option("--confidence", "SHARE", "probability wanted", "95 %");
     bool const& list = s.flag("--laws", "list the tolerances and exit");
     s.offer_us_units();
-    s.explain(
-        "Labels of spirits are metric in the United States too: contents are in mL, strengths in % vol.\n"
-        "An expanded uncertainty of 0.2 with k = 2 is a standard uncertainty of 0.1.");
+    s.explain("Spirits labels are metric in the United States too: contents in mL, strengths in % vol.\n"
+              "An expanded uncertainty of 0.2 with k = 2 is a standard uncertainty of 0.1.");
     s.parse();
     if (list) return list_laws(s);
 
@@ -512,9 +515,9 @@ void run(session& s) {
     if (!strength_asked && !contents_asked)
         throw bad_input("give --label and --measured, or --bottle and --contents");
     for (given const* each : {&uncertainty, &repeatability, &tolerance})
-        if (each->present && !strength_asked) refuse(*each, "it goes with --label and --measured");
+        if (each->present && !strength_asked) refuse(*each, "needs --label and --measured");
     for (given const* each : {&contents_temperature, &strength, &rule})
-        if (each->present && !contents_asked) refuse(*each, "it goes with --bottle and --contents");
+        if (each->present && !contents_asked) refuse(*each, "needs --bottle and --contents");
     if (strength_asked && (!label.present || readings.empty()))
         throw bad_input("give both --label and --measured");
     if (contents_asked && !(bottle.present && !contents.empty() && contents_uncertainty.present))

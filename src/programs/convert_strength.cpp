@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-// One strength in every basis the trade knows.
+// One strength in every basis that the trade uses.
 #include "program.hpp"
 
 namespace {
@@ -7,7 +7,7 @@ namespace {
 using namespace program;
 
 about const who{"convert_strength",
-                "Converts a strength; with --all, to every basis the trade knows.",
+                "Converts a strength; with --all, to every basis that the trade uses.",
                 "The Quillbeck teaching stillhouse wants to know its 45 % vol by mass and in proof:\n"
                 "  $ convert_strength --strength '45 %vol'\n"
                 "  45 %vol is 45.00 % vol at 20 °C, 37.80 % mass, 89.9 US proof",
@@ -22,7 +22,7 @@ struct line {
     int decimals;
 };
 
-/// Everything there is to say of a mixture.
+/// All bases, densities and specific gravities of a mixture.
 std::vector<line> every_basis(mass_fraction w, units::temperature t) {
     using at_60 = at_60_fahrenheit;
     units::mass_density const rho = density(w, t);
@@ -63,10 +63,10 @@ std::vector<line> every_basis(mass_fraction w, units::temperature t) {
 }
 
 void run(session& s) {
-    given const& from = s.required("--strength", "STRENGTH", "what to convert");
-    given const& at =
-        s.option("--temperature", "TEMP", "with --all, --json or --csv: of the densities", "20 C");
-    bool const& all = s.flag("--all", "every basis, densities and specific gravities");
+    given const& from = s.required("--strength", "STRENGTH", "strength to convert");
+    given const& at = s.option("--temperature", "TEMP",
+                               "with --all, --json or --csv: temperature of the densities", "20 C");
+    bool const& all = s.flag("--all", "print every basis, densities and specific gravities");
     s.offer_us_units();
     s.offer_csv();
     s.parse();

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-// What a hydrometer shows in warm or cold spirit, and what the spirit really is.
+// The reading of a hydrometer in warm or cold spirit, and the true strength.
 #include "program.hpp"
 
 namespace {
@@ -8,16 +8,18 @@ using namespace program;
 
 about const who{
     "correct_reading",
-    "Turns what a hydrometer shows into the true strength, or tells what it will show.",
+    "Corrects a hydrometer reading to the true strength, or predicts the reading for a true strength.",
     "The Quillbeck teaching stillhouse reads 84 on its 20 °C alcoholometer; the spirit is at 31 °C:\n"
     "  $ correct_reading --reading '84 %vol' --temperature '31 C'\n"
     "  True strength 80.76 % vol at 20 °C",
     {correlation::oiml_r22::cited, correlation::glass_expansion::cited, correlation::freezing_point::cited}};
 
 void run(session& s) {
-    given const& reading = s.option("--reading", "STRENGTH", "what the stem shows, in the scale's unit");
-    given const& truth = s.option("--strength", "STRENGTH", "the other way round: the true strength");
-    given const& at = s.required("--temperature", "TEMP", "of the liquid, the instrument in it");
+    given const& reading = s.option("--reading", "STRENGTH", "hydrometer reading, in the unit of its scale");
+    given const& truth =
+        s.option("--strength", "STRENGTH", "instead of --reading: true strength, to predict the reading");
+    given const& at =
+        s.required("--temperature", "TEMP", "temperature of the liquid, with the instrument in it");
     instrument const options = s.instrument_options();
     s.offer_us_units();
     s.parse();

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-// How much water brings a spirit to a strength, or how much stronger spirit.
+// The water, or the stronger spirit, that brings a spirit to a wanted strength.
 #include "program.hpp"
 
 namespace {
@@ -8,8 +8,8 @@ using namespace program;
 
 about const who{
     "dilute_spirit",
-    "Tells what to add to a spirit to bring it to a strength: water, or a stronger spirit.\n"
-    "With --make: what to take of spirit and of water for a given volume.",
+    "Computes how much water, or stronger spirit, brings a spirit to a wanted strength.\n"
+    "With --make: how much spirit and water make a wanted volume.",
     "The Quillbeck teaching stillhouse has 2.00 L of spirit at 31 °C; its alcoholometer shows 84 in it:\n"
     "  $ dilute_spirit --amount '2.00 L' --reading '84 %vol' --temperature '31 C' --target '45 %vol'\n"
     "  Add 1.638 kg of water by the balance, or 1.643 L of it at 20 °C.",
@@ -20,21 +20,22 @@ about const who{
 struct task {
     session& s;
     given const& amount =
-        s.option("--amount", "AMOUNT", "spirit there is: volume at its temperature, or mass");
-    given const& make = s.option("--make", "VOLUME", "instead of --amount: volume of product wanted");
+        s.option("--amount", "AMOUNT", "spirit at hand: volume at its temperature, or mass");
+    given const& make = s.option("--make", "VOLUME", "instead of --amount: wanted volume of the product");
     given const& strength = s.option("--strength", "STRENGTH", "true strength of the spirit");
     given const& reading =
-        s.option("--reading", "STRENGTH", "instead of --strength: what the stem shows in it");
-    given const& temperature = s.required("--temperature", "TEMP", "of the spirit");
+        s.option("--reading", "STRENGTH", "instead of --strength: hydrometer reading in the spirit");
+    given const& temperature = s.required("--temperature", "TEMP", "temperature of the spirit");
     given const& target = s.required("--target", "STRENGTH", "strength wanted");
-    given const& additions = s.option("--additions", "NUMBER", "how many equal additions of water", "1");
-    given const& water_at = s.option("--water-temperature", "TEMP", "of the water", "20 C", "60 F");
+    given const& additions = s.option("--additions", "NUMBER", "number of equal additions of water", "1");
+    given const& water_at =
+        s.option("--water-temperature", "TEMP", "temperature of the water", "20 C", "60 F");
     given const& stronger =
         s.option("--fortify-with", "STRENGTH", "true strength of a stronger spirit to add");
     given const& stronger_at =
-        s.option("--fortify-temperature", "TEMP", "of the stronger spirit", "20 C", "60 F");
-    given const& mixture_at =
-        s.option("--mixture-temperature", "TEMP", "of the mixture, as measured", "20 C", "60 F");
+        s.option("--fortify-temperature", "TEMP", "temperature of the stronger spirit", "20 C", "60 F");
+    given const& mixture_at = s.option("--mixture-temperature", "TEMP",
+                                       "temperature at which the product is measured", "20 C", "60 F");
     instrument instrument_ = s.instrument_options();
     page text = {};
     json data = {};
@@ -43,13 +44,13 @@ struct task {
         if (amount.present == make.present) throw bad_input("give either --amount or --make");
         if (reading.present == strength.present) throw bad_input("give either --strength or --reading");
         if (make.present && (stronger.present || additions.present)) {
-            throw bad_input("--fortify-with and --additions go with --amount");
+            throw bad_input("--fortify-with and --additions need --amount, not --make");
         }
         if (stronger.present && (additions.present || water_at.present)) {
-            throw bad_input("--additions and --water-temperature are for water, not for --fortify-with");
+            throw bad_input("--additions and --water-temperature cannot be used with --fortify-with");
         }
         if (stronger_at.present && !stronger.present) {
-            throw bad_input("--fortify-temperature goes with --fortify-with");
+            throw bad_input("--fortify-temperature needs --fortify-with");
         }
     }
 
@@ -94,7 +95,8 @@ struct task {
             } catch (range_error const&) {  // off the scale, or above 40 °C: nothing to check by
             }
         }
-        text.row("of a stem for", "{}", name_of(meter.scale()));
+        text.row("read on", "{} marked in {}", meter.shows_strength() ? "an alcoholometer" : "a hydrometer",
+                 name_of(meter.scale()));
         text.gap();
         if (!mixture_at.present) {
             text.say("The product is stated at {}; give --mixture-temperature for another temperature.",
@@ -121,7 +123,7 @@ void bring_to(Target target, task& t) {
     if (t.make.present) {
         liquid const stock = make_parcel(kilogram, w, t.temperature).liquid();
         auto const plan = attributed([&] {
-            // what --amount refuses, --make refuses
+            // --make refuses the same input as --amount
             static_cast<void>(dilute(parcel::of(kilogram, stock), target, water, mixture_at));
             return make_up(read_volume(t.make), mixture_at, target, stock, water);
         });

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-// The equilibrium drawn: vapour over liquid, boiling and condensing temperatures, and measured points.
+// A picture of the equilibrium: vapour over liquid, boiling and condensing temperatures, measured points.
 #include "boiling.hpp"
 #include "drawing.hpp"
 #include "points.hpp"
@@ -17,8 +17,8 @@ using namespace program;
 
 about const who{
     "draw_equilibrium",
-    "Draws the equilibrium of ethanol and water under a pressure as an SVG picture: the vapour over\n"
-    "the liquid, and the temperatures of boiling and condensing; measured points on it if wanted.",
+    "Draws the equilibrium of ethanol and water at one pressure as an SVG picture: the vapour over the\n"
+    "liquid, and the boiling and condensing temperatures; on request with measured points.",
     "The Quillbeck teaching stillhouse, 650 m above the sea, hangs a picture beside its still:\n"
     "  $ draw_equilibrium --output quillbeck.svg --altitude '650 m' --replace\n"
     "  Wrote quillbeck.svg: equilibrium of ethanol and water under 93.76 kPa.",
@@ -51,7 +51,7 @@ strength_axis read_axis(given const& g) {
     return {n.kind};
 }
 
-/// What a file of points is called in the picture.
+/// The name of a file of points in the picture.
 std::string series_name(given const& file) {
     std::string name = std::filesystem::path(file.text).stem();
     std::replace(name.begin(), name.end(), '_', ' ');
@@ -149,13 +149,13 @@ std::string script(units::pressure p, strength_axis axis, wording const& words,
 }
 
 void run(session& s) {
-    given const& output = s.required("--output", "FILE", "picture to write, a name that ends in .svg");
-    bool const& replace = s.flag("--replace", "replace a file that is there");
+    given const& output = s.required("--output", "FILE", "picture file; its name ends in .svg");
+    bool const& replace = s.flag("--replace", "overwrite an existing file");
     surroundings const air = s.surroundings_options();
     auto const& files =
-        s.repeated("--points", "FILE", "measured points to draw (below); may be repeated", false);
+        s.repeated("--points", "FILE", "file of measured points to draw (see below); repeatable", false);
     given const& fraction =
-        s.option("--in", "UNIT", "of strengths: %mol, %mass, %vol or proof", "%mol", "proof");
+        s.option("--in", "UNIT", "unit of strengths: %mol, %mass, %vol or proof", "%mol", "proof");
     s.explain(points_format);
     s.offer_us_units();
     s.parse();

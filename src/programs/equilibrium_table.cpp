@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-// Liquid and vapour in equilibrium, row by row: by the model, or between somebody's own measured points.
+// Liquid and vapour in equilibrium, row by row: by the model, or between measured points.
 #include "boiling.hpp"
 #include "points.hpp"
 
@@ -16,14 +16,14 @@ using namespace program;
 
 about const who{
     "equilibrium_table",
-    "Prints liquid and vapour in equilibrium, at a pressure or at a temperature. With --measured: as\n"
-    "somebody measured them, between the points of a file, and whether the points can be trusted.",
-    "The Quillbeck teaching stillhouse, 650 m above the sea, wants to see what one boiling gains:\n"
+    "Prints liquid and vapour in equilibrium, at a pressure or at a temperature. With --measured:\n"
+    "interpolated between the measured points of a file, with a check of their consistency.",
+    "The Quillbeck teaching stillhouse, 650 m above the sea, wants to see what one distillation gains:\n"
     "  $ equilibrium_table --liquids '0 to 90 %vol by 10' --altitude '650 m'\n"
     "  Equilibrium of ethanol and water under 93.76 kPa",
     boiling_sources()};
 
-/// What the columns are called for machines.
+/// Names of the columns in CSV and JSON.
 constexpr std::array columns{"liquid_percent_vol_20C",
                              "liquid_percent_mass",
                              "liquid_percent_mol",
@@ -38,7 +38,7 @@ constexpr std::array columns{"liquid_percent_vol_20C",
 using row = std::array<std::optional<double>, columns.size()>;
 constexpr std::size_t uncertain = 9;  // column: standard uncertainty of the model's vapour, % vol
 
-/// What is known over a liquid. The rest stays empty.
+/// The known values over a liquid. The rest stays empty.
 row make_row(mole_fraction x, std::optional<mole_fraction> y, std::optional<units::temperature> t,
              std::optional<units::pressure> p, std::optional<double> volatility) {
     row cells{percent_vol(x), to<mass_fraction>(x).percent(), x.percent()};
@@ -148,7 +148,7 @@ std::string cell_text(std::optional<double> cell, std::size_t column, wording co
     return number(words.pressure_number(*cell * kilopascal), 4);
 }
 
-/// How sure the vapour of a row is, for people: to two digits, as no uncertainty has more.
+/// The uncertainty of the vapour of a row, for people.
 std::string doubt_text(row const& cells, wording const& words) {
     if (!cells[uncertain]) return "-";
     double const vapour = *cells[3], half = *cells[uncertain];
@@ -158,16 +158,16 @@ std::string doubt_text(row const& cells, wording const& words) {
     return fmt::format("{:.1f}", words.us ? 0.5 * (proof(vapour + half) - proof(vapour - half)) : half);
 }
 
-/// Puts the rows on paper in all three forms; what is the same in all rows is not shown to people.
+/// Writes the rows in all three forms; the text leaves out the column that is the same in all rows.
 void write(session& s, page& text, json& data, std::vector<row> const& rows, bool isothermal,
            bool of_the_model = true) {
     wording const words = s.words();
     char const* const strength = words.strength_unit();
     text.say("{:>26}{:>28}{:>13}{:>12}{}", "liquid", "vapour", isothermal ? "pressure" : "boils at",
-             "relative", of_the_model ? "   vapour sure" : "");
+             "relative", of_the_model ? "   uncertainty" : "");
     text.say("{0:>8}{1:>9}{2:>9}{0:>10}{1:>9}{2:>9}{3:>13}{4:>12}{5}", strength, "% mass", "% mol",
              isothermal ? words.pressure_unit() : words.temperature_unit(), "volatility",
-             of_the_model ? fmt::format("{:>14}", fmt::format("to {}", strength)) : "");
+             of_the_model ? fmt::format("{:>14}", fmt::format("± {}", strength)) : "");
     std::string csv;
     for (char const* const name : columns) csv += fmt::format("{}{}", csv.empty() ? "" : ",", name);
     data["rows"] = json::array();
@@ -189,13 +189,12 @@ void write(session& s, page& text, json& data, std::vector<row> const& rows, boo
         data["rows"].push_back(values);
     }
     if (of_the_model) {
-        text.say(
-            "\nSure to: one standard uncertainty of the model; known from {}. Over washes most measured\n"
-            "vapours are weaker than the model's.",
-            measured_pressures(words));
+        text.say("\nUncertainty: one standard uncertainty of the model's vapour; known from {}.\n"
+                 "Over washes most measured vapours are weaker than the model's.",
+                 measured_pressures(words));
     }
     if (!complete) {
-        text.say("\n-: outside the measured points, or outside {}.",
+        text.say("\n-: no value, outside the measured points or outside {}.",
                  words.us ? "32.02 to 248 °F" : "0.01 to 120 °C");
     }
     text.say("\n{}", still_caution);
@@ -206,8 +205,9 @@ void run(session& s) {
     given const& liquids = s.option("--liquids", "RANGE", "strengths of the liquid", "0 to 100 %mol by 5");
     surroundings const air = s.surroundings_options();
     given const& temperature =
-        s.option("--temperature", "TEMP", "temperature of all rows, instead of a pressure");
-    given const& measured = s.option("--measured", "FILE", "points measured under that pressure (below)");
+        s.option("--temperature", "TEMP", "one temperature for all rows, instead of a pressure");
+    given const& measured =
+        s.option("--measured", "FILE", "file of points measured at that pressure (see below)");
     s.explain(points_format);
     s.offer_us_units();
     s.offer_csv();
@@ -216,7 +216,8 @@ void run(session& s) {
     if (isothermal && (air.pressure.present || air.altitude.present)) {
         throw bad_input("give either --temperature or a pressure or altitude");
     }
-    if (isothermal && measured.present) throw bad_input("--measured goes with a pressure or an altitude");
+    if (isothermal && measured.present)
+        throw bad_input("--measured needs a pressure or an altitude, not --temperature");
 
     std::vector<mole_fraction> strengths;
     for (given const& each : read_side(liquids).values) {

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-// How full to fill a bottle so that it holds its label volume at 20 °C, or at 60 °F, and how many there will
-// be.
+// The filling of a bottle that holds its label volume at 20 °C, or at 60 °F, and the number of bottles.
 #include "program.hpp"
 
 namespace {
@@ -9,8 +8,8 @@ using namespace program;
 
 about const who{
     "fill_bottles",
-    "Tells what to fill into each bottle so that it holds its label volume at the temperature that\n"
-    "the label is meant for, and how many bottles there will be.",
+    "Computes how much to fill into each bottle so that it holds its label volume at the temperature\n"
+    "of the label, and the number of bottles.",
     "The Quillbeck teaching stillhouse fills 3.55 L of 45 % vol at 22 °C into half-litre bottles:\n"
     "  $ fill_bottles --amount '3.55 L' --strength '45 %vol' --temperature '22 C' --bottle '500 mL'\n"
     "  Fill 500.8 mL at 22 °C, or 469.2 g, into each bottle: 7 bottles.",
@@ -18,12 +17,13 @@ about const who{
 
 void run(session& s) {
     given const& how_much =
-        s.required("--amount", "AMOUNT", "spirit there is: volume at its temperature, or mass");
-    given const& strength = s.required("--strength", "STRENGTH", "its true strength");
-    given const& temperature = s.required("--temperature", "TEMP", "of the spirit while it is filled");
+        s.required("--amount", "AMOUNT", "spirit at hand: volume at its temperature, or mass");
+    given const& strength = s.required("--strength", "STRENGTH", "true strength of the spirit");
+    given const& temperature =
+        s.required("--temperature", "TEMP", "temperature of the spirit during filling");
     given const& bottle = s.required("--bottle", "VOLUME", "volume on the label");
     given const& rule =
-        s.option("--filling", "RULE", "whose label: eu (its volume is at 20 C) or us (60 F)", "eu", "us");
+        s.option("--filling", "RULE", "rule for the label: eu (volume at 20 C) or us (60 F)", "eu", "us");
     s.offer_us_units();
     s.parse();
 
@@ -38,7 +38,7 @@ void run(session& s) {
                                        [&] { return aqueth::fill_bottles(spirit, label, reference); });
     wording const words = s.words();
     if (plan.count < 1.0) {
-        refuse(bottle, fmt::format("larger than all there is: {} '{}' is {} at {}", how_much.name,
+        refuse(bottle, fmt::format("larger than the whole amount: {} '{}' is {} at {}", how_much.name,
                                    printable(how_much.text), words.volume(spirit.volume(reference)),
                                    degrees(reference)));
     }
@@ -52,15 +52,15 @@ void run(session& s) {
     text.row("spirit", "{}", words.liquid(spirit));
     text.row("label volume", "{} at {}", printable(trimmed(bottle.text)), degrees(reference));
     if (us_label) text.row("", "{}", us_label_temperature_remark);
-    text.row("pure alcohol", "{} a bottle", words.alcohol(each));
+    text.row("pure alcohol", "{} per bottle", words.alcohol(each));
     text.row("left over", "{}", words.liquid(plan.remainder));
     text.row("room", "the bottle must hold {} to the cork: its filling at {}",
              words.us ? number(in(hottest, us_fluid_ounce), 3) + " US fl oz"
                       : number(in(hottest, millilitre), 3) + " mL",
              words.temperature(celsius(40)));
     text.gap();
-    text.say(
-        "Caution: a fuller bottle bursts or leaks in the warmth. Keep flames and sparks away from spirit.");
+    text.say("Caution: an overfilled bottle bursts or leaks when it warms. Keep flames and sparks away from "
+             "spirit.");
 
     s.answer(text, {{"bottles", plan.count},
                     {"fill_volume_L", in(plan.fill, litre)},

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-// How many theoretical stages a still works like, from what earlier runs gave.
+// The effective number of theoretical stages of a still, from earlier runs.
 #include "still_program.hpp"
 
 #include <algorithm>
@@ -17,7 +17,7 @@ using namespace program;
 
 about const who{
     "find_stages",
-    "Finds the effective stages of a still from earlier runs, and what else would explain them.",
+    "Estimates the effective stages of a still from earlier runs, and lists other reflux ratios that fit.",
     "The Quillbeck teaching stillhouse once took 1.8 L of 90 % vol from 25 L of 11 % vol, reflux 3:\n"
     "  $ find_stages --run '25 L, 11 %vol, 100 mL, 1.8 L, 90 %vol' --reflux 3\n"
     "  The still works like 4.6 theoretical stages above the pot (4.0 to 5.5).",
@@ -27,12 +27,13 @@ about const who{
 past_run read_run(given const& g, wording const& words) {
     auto parts = parts_of(g);
     if (parts.size() != 5) {
-        refuse(g,
-               "expected charge, its strength, discarded volume or 'none', collected volume, its strength: "
-               "'25 L, 11 %vol, 100 mL, 1.8 L, 90 %vol'");
+        refuse(
+            g,
+            "expected charge, its strength, volume of foreshots or 'none', collected volume, its strength: "
+            "'25 L, 11 %vol, 100 mL, 1.8 L, 90 %vol'");
     }
-    // messages name the run and what of it
-    char const* const names[] = {"charge", "strength of the charge", "discarded", "collected", "strength"};
+    // messages name the run and its part
+    char const* const names[] = {"charge", "strength of the charge", "foreshots", "collected", "strength"};
     for (std::size_t i = 0; i < parts.size(); ++i) parts[i].name = label(g) + ", " + names[i];
     parcel const charge = make_parcel(read_amount(parts[0]), composition(read_strength(parts[1])),
                                       words.reference_temperature());
@@ -60,7 +61,7 @@ json to_json(stage_estimate const& e) {
             {"explains_the_runs", e.explains}};
 }
 
-/// What the runs say, for the reflux that was given, if one was, and for others.
+/// The estimates for the reflux that was given, if any, and for the other ratios tried.
 struct findings {
     std::optional<still_candidate> asked;
     std::vector<still_candidate> tried;  ///< in the order of their ratios; that of `asked` is among them
@@ -78,7 +79,7 @@ struct findings {
             return a.estimate.disagreement < b.estimate.disagreement;
         });
     }
-    /// the stages to speak of first
+    /// the estimate of the headline
     still_candidate const& first() const { return asked ? *asked : nearest(); }
 };
 
@@ -106,28 +107,29 @@ void say_answer(page& text, wording const& words, findings const& f) {
         text.say("No number of stages explains {} with reflux {:g}: {}.\nReflux {:g} would, with {}.", these,
                  f.asked->reflux_ratio, nearest, other.reflux_ratio, stages_of(other.estimate));
     } else if (f.asked) {
-        text.say("The still works like {}.",
-                 std::isinf(e.stages)
-                     ? fmt::format("{:.1f} stages or more above the pot: no number is too many", e.lowest)
-                     : fmt::format("{:.1f} theoretical stages above the pot ({:.1f} {})", e.stages, e.lowest,
-                                   std::isinf(e.highest) ? "or more" : fmt::format("to {:.1f}", e.highest)));
+        text.say(
+            "The still works like {}.",
+            std::isinf(e.stages)
+                ? fmt::format("{:.1f} stages or more above the pot; the runs give no upper limit", e.lowest)
+                : fmt::format("{:.1f} theoretical stages above the pot ({:.1f} {})", e.stages, e.lowest,
+                              std::isinf(e.highest) ? "or more" : fmt::format("to {:.1f}", e.highest)));
     } else if (f.one_run) {
         text.say("One run cannot tell reflux and stages apart. Each of these pairs explains it:");
     } else if (list.size() > 1) {
         text.say("These runs do not tell reflux and stages apart. Each of these pairs explains them:");
     } else {
-        text.say("Of the reflux ratios tried only {:g} explains these runs, with {}.", list[0].reflux_ratio,
-                 stages_of(list[0].estimate));
+        text.say("Only one of the reflux ratios tried explains these runs: {:g}, with {}.",
+                 list[0].reflux_ratio, stages_of(list[0].estimate));
     }
 }
 
 void say_what_it_means(page& text, wording const& words, findings const& f) {
     auto const list = f.explanations();
     if (list.empty()) {
-        text.say("A standard uncertainty of {} (--uncertainty) does not account for it: {}.",
+        text.say("A standard uncertainty of {} (--uncertainty) does not explain that: {}.",
                  words.strength_difference(f.uncertainty),
-                 f.one_run ? "no still\nof the kind gives that"
-                           : "the runs\ncontradict one another, or had not the same reflux");
+                 f.one_run ? "no still\nof this kind gives this result"
+                           : "the runs\ncontradict one another, or their reflux differed");
     } else if (list.size() == 1 && !f.one_run) {
         text.say("No other of the reflux ratios tried explains the runs: they tell stages and reflux apart.");
     } else {
@@ -136,21 +138,23 @@ void say_what_it_means(page& text, wording const& words, findings const& f) {
                                ? "All of these explain the run: one run cannot tell reflux and stages apart."
                                : "All of these explain the runs, which do not tell reflux and stages apart.");
         }
-        text.say("What would tell them apart: the reflux measured (volume returned over volume taken); or a\n"
-                 "second run that collects much less or much more, given here as well; or a second run with\n"
-                 "another reflux that is known, given alone: its stages show which line above is right.");
+        text.say(
+            "To tell them apart, measure the reflux (volume returned over volume taken). Or add a second "
+            "run\n"
+            "that collects much less or much more. Or give a second run with another, known reflux alone:\n"
+            "its stages show which line above is right.");
     }
 }
 
 void run(session& s) {
     auto const& given_runs = s.repeated(
         "--run", "RUN",
-        "'charge, strength, discarded or none, collected, strength', all at 20 C (in US units 60 F)");
-    given const& ratio = s.option("--reflux", "RATIO", "reflux ratio of those runs, if it is known");
-    given const& heat_loss =
-        s.option("--heat-loss", "SHARE", "of the vapour: condenses in neck and head, runs back", "0 %");
+        "'charge, strength, foreshots or none, collected, strength', all at 20 C (in US units 60 F)");
+    given const& ratio = s.option("--reflux", "RATIO", "reflux ratio of these runs, if known");
+    given const& heat_loss = s.option(
+        "--heat-loss", "SHARE", "share of the vapour that condenses in neck and head and runs back", "0 %");
     given const& uncertainty =
-        s.option("--uncertainty", "NUMBER", "standard uncertainty of the strengths, % vol", "0.5");
+        s.option("--uncertainty", "NUMBER", "standard uncertainty of the measured strengths, % vol", "0.5");
     surroundings const air = s.surroundings_options();
     s.offer_us_units();
     s.parse();
@@ -213,11 +217,11 @@ void run(session& s) {
         text.row("disagreement", "{} between forecast and measured strength",
                  words.strength_difference(first.disagreement));
     if (first.uncertainty > u && !found.one_run) {
-        text.row("uncertainty", "{} of each strength, by the scatter of the runs; {} was stated",
+        text.row("uncertainty", "{} of each strength, from the scatter of the runs; {} was stated",
                  words.strength_difference(first.uncertainty), words.strength_difference(u));
     }
     assumptions assumed;
-    assumed.unless_given(heat_loss, "nothing condenses in neck and head");
+    assumed.unless_given(heat_loss, "no vapour condenses in neck and head");
     assumed.unless_given(uncertainty,
                          "strengths with a standard uncertainty of " + words.strength_difference(u));
     bool const elsewhere = air.pressure.present || air.altitude.present;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-// What a run will give: fractions, strengths, times and heat.
+// Forecast of a batch run: fractions, strengths, times and heat.
 #include "drawing.hpp"
 #include "still_program.hpp"
 
@@ -27,7 +27,8 @@ std::vector<correlation::source> sources() {
 }
 
 about const who{
-    "forecast_run", "Forecasts a batch distillation: fractions, strengths, times, heat; can draw it.",
+    "forecast_run",
+    "Forecasts a batch distillation: fractions, strengths, times and heat; on request with a picture.",
     "The Quillbeck teaching stillhouse charges 25 L of 11 % vol into its pot under the 4-plate column:\n"
     "  $ forecast_run --charge '25 L' --strength '11 %vol' --power '2 kW' --pot-heat '4 kJ/K' \\\n"
     "        --pot-loss '3 W/K' --plates 4 --plate-efficiency 0.6 --reflux 3 --heat-loss '5 %' \\\n"
@@ -79,7 +80,7 @@ std::vector<asked_condition> read_conditions(given const& g) {
     return result;
 }
 
-/// Runs what may raise a range_error because of one of several conditions, and says which.
+/// Calls f, and names the condition that causes a range_error.
 template <class F>
 auto on_behalf_of_one(std::vector<asked_condition> const& asked, F const& f) {
     try {
@@ -99,47 +100,49 @@ struct still_options {
         &heat_loss, &flows;
 
     static still_options offer(session& s) {
-        given const& power = s.required("--power", "POWER", "heat given to the pot: W, kW");
+        given const& power = s.required("--power", "POWER", "heating power of the pot: W, kW");
         given const& heat = s.option("--pot-heat", "HEAT", "heat capacity of the empty pot", "0 kJ/K");
-        given const& loss = s.option("--pot-loss", "LOSS", "heat it loses to the room", "0 W/K");
+        given const& loss = s.option("--pot-loss", "LOSS", "heat loss of the pot to the room", "0 W/K");
         given const& room = s.option("--room", "TEMP", "temperature of the room", "20 C");
         given const& stages = s.option("--stages", "NUMBER", "theoretical stages above the pot");
-        given const& plates = s.option("--plates", "NUMBER", "real plates, instead of stages");
+        given const& plates = s.option("--plates", "NUMBER", "real plates, instead of --stages");
         given const& efficiency =
-            s.option("--plate-efficiency", "SHARE", "of each plate, after Murphree", "0.6");
-        given const& packing = s.option("--packing", "HEIGHT", "of the packing, instead of stages");
-        given const& hetp = s.option("--hetp", "HEIGHT", "of the packing that makes one stage");
-        given const& ratio =
-            s.option("--reflux", "RATIO", "returned by the condenser per distillate taken", "0");
-        given const& keep =
-            s.option("--keep-strength", "STRENGTH", "raise the reflux to keep this, up to --reflux");
+            s.option("--plate-efficiency", "SHARE", "Murphree efficiency of each plate", "0.6");
+        given const& packing = s.option("--packing", "HEIGHT", "height of the packing, instead of --stages");
+        given const& hetp =
+            s.option("--hetp", "HEIGHT", "height of packing equivalent to one theoretical plate");
+        given const& ratio = s.option(
+            "--reflux", "RATIO", "reflux ratio: liquid returned by the condenser per distillate taken", "0");
+        given const& keep = s.option("--keep-strength", "STRENGTH",
+                                     "raise the reflux, up to --reflux, to keep this strength");
         given const& heat_loss =
-            s.option("--heat-loss", "SHARE", "of the vapour: condenses in neck and head, runs back", "0 %");
+            s.option("--heat-loss", "SHARE",
+                     "share of the vapour that condenses in neck and head and runs back", "0 %");
         given const& flows =
-            s.option("--flows", "MODEL", "in the column: 'constant' or by 'enthalpy'", "constant");
+            s.option("--flows", "MODEL", "flows in the column: 'constant' or by 'enthalpy'", "constant");
         return {power,   heat, loss,  room, stages,    plates, efficiency,
                 packing, hetp, ratio, keep, heat_loss, flows};
     }
-    /// Options that belong to another one are not passed over without a word.
+    /// Refuses options that need another one, instead of ignoring them.
     void refuse_what_does_not_apply() const {
         int const columns = stages.present + plates.present + packing.present;
-        if (columns > 1) throw bad_input("--stages, --plates, --packing: give one of them");
+        if (columns > 1) throw bad_input("give only one of --stages, --plates and --packing");
         require_beside(efficiency, plates.present, "--plates");
         require_beside(hetp, packing.present, "--packing");
         for (given const* const each : {&ratio, &keep, &flows})
             require_beside(*each, columns == 1, "a column: --stages, --plates or --packing");
         if (keep.present && !ratio.present)
-            throw bad_input("--keep-strength needs --reflux, the greatest ratio");
+            throw bad_input("--keep-strength needs --reflux, the highest ratio allowed");
         require_beside(room, loss.present, "--pot-loss");
     }
-    /// A column without reflux works like a pot, which is said and not computed as if nothing were amiss.
+    /// A column without reflux works like a plain pot: that is refused, because the user expects a column.
     void refuse_dry_column(double condensed) const {
         for (given const* const each : {&stages, &plates, &packing}) {
             if (each->present && !ratio.present && condensed == 0.0) {
-                throw bad_input(
-                    fmt::format("{} does nothing without reflux: give --reflux, or --heat-loss for what "
-                                "condenses in the head and runs back",
-                                each->name));
+                throw bad_input(fmt::format(
+                    "{} has no effect without reflux: give --reflux, or --heat-loss for the share that "
+                    "condenses in the head and runs back",
+                    each->name));
             }
         }
     }
@@ -150,9 +153,9 @@ struct still_options {
             all.unless_given(flows, "equal flows on all stages");
         if (stages.present || plates.present || packing.present)
             all.unless_given(ratio, "no reflux from the condenser");
-        all.unless_given(heat_loss, "nothing condenses in neck and head");
+        all.unless_given(heat_loss, "no vapour condenses in neck and head");
         all.unless_given(loss, "the pot loses no heat");
-        all.unless_given(heat, "the pot's metal takes up no heat");
+        all.unless_given(heat, "the metal of the pot takes up no heat");
         return all;
     }
     column read_column() const {
@@ -203,7 +206,7 @@ struct still_options {
     }
 };
 
-/// What is told of a recorded state, in CSV and JSON.
+/// The values of a recorded state, in CSV and JSON.
 struct {
     char const* name;
     double (*value)(run_point const&);
@@ -238,7 +241,7 @@ json to_json(run_point const& p) {
     return data;
 }
 
-/// What has been collected, at the temperature to which the answer refers volumes.
+/// The volume collected, at the temperature to which the answer refers volumes.
 units::volume volume_collected(wording const& words, run_point const& p) {
     if (!words.us || !(p.collected > units::volume())) return p.collected;
     auto const strength = volume_fraction((std::min)(1.0, in(p.pure_alcohol, p.collected)));
@@ -315,13 +318,13 @@ std::vector<std::string> names_of(given const& g, distillation const& r) {
     std::vector<std::string> names;
     for (given const& part : parts_of(g)) names.push_back(printable(part.text));
     if (names.size() != number)
-        refuse(g, fmt::format("{} names for {} fractions: every fraction needs one", names.size(), number));
+        refuse(g, fmt::format("{} names for {} fractions: give one name for each", names.size(), number));
     for (std::string const& each : names)
         if (each.empty()) refuse(g, "a name is empty");
     return names;
 }
 
-/// What a distiller asks for first: the hearts, or the whole distillate; under other names what is kept.
+/// The headline product: the hearts, or the whole distillate; with other names, everything kept.
 struct main_product {
     std::string name;
     std::vector<parcel> parts;
@@ -360,7 +363,7 @@ struct weaker_run {
     weaker_run(wash const& charge, still const& s, run_plan plan, units::pressure p,
                distillation const& forecast, wording const& words) {
         if (!vapour_uncertainty_known(p)) {
-            why_not = fmt::format("not known: vapours were measured from {}", measured_pressures(words));
+            why_not = fmt::format("not known: vapours were measured from {} only", measured_pressures(words));
             return;
         }
         plan.points = 0;
@@ -371,7 +374,7 @@ struct weaker_run {
         } catch (range_error const&) {
         }
         if (!run)
-            why_not = "with a vapour weaker by one standard uncertainty of the model this plan cannot be run";
+            why_not = "not known: with a vapour weaker by one standard uncertainty this plan cannot be run";
     }
     /// alcohol that comes in the main product, over that of the forecast
     double share(distillation const& forecast, std::vector<std::string> const& names) const {
@@ -382,10 +385,10 @@ struct weaker_run {
                          std::vector<std::string> const& names) const {
         if (!run) return why_not;
         double const less = 100.0 - 100.0 * share(forecast, names);
-        return fmt::format("{}, {} alcohol, if the vapour is weaker by a standard uncertainty",
+        return fmt::format("{}, {} alcohol, if the vapour is weaker by one standard uncertainty",
                            main_product(*run, names).how_much(words),
                            std::abs(less) < 0.5
-                               ? std::string("as much")
+                               ? std::string("the same")
                                : fmt::format("{:.0f} % {}", std::abs(less), less < 0.0 ? "more" : "less"));
     }
     json to_json(distillation const& forecast, std::vector<std::string> const& names) const {
@@ -448,26 +451,28 @@ std::string how_far(run_progress const& p) {
 void run(session& s) {
     auto const charge_given = charge_options::offer(s);
     auto const still_given = still_options::offer(s);
-    given const& discard = s.option("--discard", "VOLUME", "first fraction, at 20 C; it is not kept");
+    given const& discard =
+        s.option("--discard", "VOLUME", "volume of the foreshots at 20 C; they are not kept");
     given const& cuts = s.option("--cuts", "LIST", "ends of fractions: 'distillate 80 %vol, pot 99 C'");
-    given const& given_names = s.option(
-        "--names", "LIST", "of the fractions in their order; foreshots, hearts and tails unless given");
+    given const& given_names =
+        s.option("--names", "LIST", "names of the fractions in order (default foreshots, hearts, tails)");
     given const& ends =
         s.required("--end", "LIST", "end of the run, the first of: 'pot 1 %vol, elapsed 6 h'");
     surroundings const air = s.surroundings_options();
     given const& points =
         s.option("--points", "NUMBER", "states recorded for --csv, --json and --draw", "200");
-    given const& picture = s.option("--draw", "FILE", "draw it with gnuplot: a name that ends in .svg");
-    bool const& replace = s.flag("--replace", "draw even if there is such a file already");
+    given const& picture =
+        s.option("--draw", "FILE", "picture file, drawn with gnuplot; its name ends in .svg");
+    bool const& replace = s.flag("--replace", "overwrite an existing picture");
     s.explain(
-        "Powers: W, kW. Heat of a pot: J/K, kJ/K; loss of it: W/K. Heights: m, cm, mm, ft. Times: s, min, "
+        "Powers: W, kW. Heat capacity: J/K, kJ/K; heat loss: W/K. Heights: m, cm, mm, ft. Times: s, min, "
         "h.\n"
-        "Cuts and ends: 'distillate STRENGTH' or 'pot STRENGTH' when it has fallen to it, 'pot TEMP' when it "
-        "boils\n"
-        "there, 'strength lost' when --reflux no longer keeps --keep-strength, 'collected VOLUME' (at 20 C) "
-        "and\n"
-        "'elapsed TIME' since the fraction began, or the run if it ends the run. Commas or semicolons "
-        "between them.\n"
+        "Cuts and ends, separated by commas or semicolons:\n"
+        "  'distillate STRENGTH', 'pot STRENGTH': the strength has fallen to this value\n"
+        "  'pot TEMP': the pot boils at this temperature\n"
+        "  'strength lost': --reflux no longer keeps --keep-strength\n"
+        "  'collected VOLUME' (at 20 C), 'elapsed TIME': since the start of the fraction; of the run in "
+        "--end\n"
         "--heat-loss is also the share that a cooled head (a partial condenser, a dephlegmator) condenses.");
     s.offer_us_units();
     s.offer_csv();
@@ -490,11 +495,11 @@ void run(session& s) {
     }
     for (auto const& [from, what] : asked) {
         if (what.what() == condition::watched::kept_strength && !still_given.keep.present)
-            refuse(from, "no strength is kept: it goes with --keep-strength");
+            refuse(from, "needs --keep-strength");
     }
     bool const recording = picture.present || s.in_json() || s.in_csv();
     require_beside(points, recording, "--csv, --json or --draw");
-    if (replace && !picture.present) throw bad_input("--replace goes with --draw");
+    if (replace && !picture.present) throw bad_input("--replace needs --draw");
     plan.points = recording ? read_count(points, run_plan::most_points, 2) : 0;
     boiling_curve const curve = read_curve(air);
     std::filesystem::path const path =
@@ -543,7 +548,7 @@ void run(session& s) {
                  words.temperature(f.end.boiling));
     }
     text.gap();
-    if (!product.parts.empty()) text.row("how sure", "{}", weaker.in_words(words, r, names));
+    if (!product.parts.empty()) text.row("uncertainty", "{}", weaker.in_words(words, r, names));
     if (apparatus.returned.keeps_strength()) text.row("strength kept", "{}", kept_until(words, r));
     auto const weight = [&](wash const& w) {
         return words.weight(w.mass(), w.density(w.liquid().temperature()));
@@ -556,7 +561,7 @@ void run(session& s) {
     if (r.kept_alcohol().value() > 0.0) {
         double const kilowatt_hours = in(r.energy(), kilowatt_hour);
         parcel const kept = parcel::of(r.kept_alcohol(), volume_fraction(1.0), celsius(20));
-        text.row("heat", "{:.2f} kWh, {:.2f} kWh for a {} kept", kilowatt_hours,
+        text.row("heat", "{:.2f} kWh, {:.2f} kWh per {} kept", kilowatt_hours,
                  kilowatt_hours / (words.us ? kept.proof_gallons() : in(r.kept_alcohol(), litre)),
                  words.us ? "proof gallon" : "litre of pure alcohol");
     } else {

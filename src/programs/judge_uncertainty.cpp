@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-// How sure a strength and a dilution are, and what makes them unsure.
+// The uncertainty of a strength and of a dilution, and its sources.
 #include "progress.hpp"
 #include "uncertainty_program.hpp"
 
@@ -17,8 +17,8 @@ namespace model = measurement_model;
 
 about const who{
     "judge_uncertainty",
-    "Tells how sure a strength is, and a dilution, and which instrument makes it unsure: the uncertainty\n"
-    "budget by the guide of metrology (GUM), checked by random draws.",
+    "Computes the uncertainty of a strength and of a dilution, and the share of each instrument in it: an\n"
+    "uncertainty budget by the GUM, checked by random draws.",
     "The Quillbeck teaching stillhouse reads 84 at 31 °C, and dilutes two litres of that to 45 % vol:\n"
     "  $ judge_uncertainty --reading '84 %vol' --temperature '31 C' --amount '2 L' --target '45 %vol'\n"
     "  The product will have 45.00 % vol, give or take 0.33 (95 %).",
@@ -79,7 +79,7 @@ struct measurement {
     }
 };
 
-/// One result: its budget, and what draws say of it.
+/// One result: its budget and its distribution by random draws.
 struct judged {
     char const* name;
     char const* unit;
@@ -128,18 +128,17 @@ input_quantity instrument_error(given const& g, char const* what, char const* un
     }
     std::string_view const text = trimmed(g.text);
     if (text.empty() || !(is_digit(text[0]) || text[0] == '.' || text[0] == '-' || text[0] == '+'))
-        refuse(g,
-               "no such class of instruments (--instruments lists them), and no limits of error like '0.5'");
+        refuse(g, "neither a class of instruments (--instruments lists them) nor limits of error like '0.5'");
     return input_quantity::rectangular(fmt::format("error of the {}", what), unit, 0.0, read());
 }
 
-/// The smallest step read, if nobody tells: half a division of the class, or nothing.
+/// The default of the smallest step read: half a division of the class, or none.
 double usual_step(given const& class_of) {
     instrument_class const* known = class_in(class_of);
     return known ? 0.5 * known->division : 0.0;
 }
 
-/// What reading in steps adds to the error.
+/// The error of reading in steps.
 input_quantity step_error(char const* what, char const* unit, double step) {
     return step > 0.0 ? reading_error(what, unit, step)
                       : input_quantity::normal(fmt::format("reading of the {}", what), unit, 0.0, 0.0);
@@ -165,7 +164,7 @@ void list_instruments(session& s) {
                         {"remark", each.remark}});
     }
     text.gap();
-    text.say("The certificate of your own instrument is better than its class.");
+    text.say("The calibration certificate of your own instrument is better evidence than its class.");
     s.answer(text, {{"instruments", list}});
 }
 
@@ -221,22 +220,21 @@ void say(page& text, wording const& words, judged const& j) {
                  sized(shown_value(words, j, j.covered.lower), u),
                  sized(shown_value(words, j, j.covered.upper), u), unit.name);
     } else {
-        text.say("  no draws: with fewer than four readings their spread has no standard deviation");
+        text.say("  no draws: the t distribution of fewer than four readings has no standard deviation");
     }
     text.gap();
 }
 
-/// How much of the variance rests on limits of error that were not seen in print.
+/// The share of the variance that comes from limits of error not read in a source.
 void say_what_is_remembered(page& text, judged const& j, classes const& of) {
     double remembered = 0.0;
     for (std::size_t i = 0; i < of.size(); ++i) {
         if (of[i] && of[i]->seen == provenance::memory) remembered += j.budget.lines[i].share;
     }
     if (remembered < 0.005) return;
-    text.say(
-        "{:.0f} % of the variance rests on limits of error from memory, which were not read in a source:\n"
-        "confirm them, or give those of your own instrument.",
-        100.0 * remembered);
+    text.say("{:.0f} % of the variance comes from limits of error quoted from memory, not read in a source.\n"
+             "Confirm them, or give those of your own instrument.",
+             100.0 * remembered);
 }
 
 /// Where the limits of error come from.
@@ -297,39 +295,40 @@ std::string to_csv(std::vector<judged> const& results) {
     return csv;
 }
 
-/// The formula means nothing beyond its range: the inputs must stay inside, errors included.
+/// The formula is not valid outside its range: the inputs must stay inside, errors included.
 void require_room(given const& g, char const* what, double value, double error, char const* unit,
                   double least, double most) {
     on_behalf_of(g, [&] {
-        require_range("input", fmt::format("{} less its errors", what), value - error, unit, least, most);
-        require_range("input", fmt::format("{} with its errors", what), value + error, unit, least, most);
+        require_range("input", fmt::format("{} minus its errors", what), value - error, unit, least, most);
+        require_range("input", fmt::format("{} plus its errors", what), value + error, unit, least, most);
     });
 }
 
 void run(session& s) {
     std::vector<given>& shown = s.repeated(
-        "--reading", "STRENGTH", "what the 20 °C alcoholometer shows, %vol; again for each reading", false);
-    given const& at = s.option("--temperature", "TEMP", "of the spirit, the instrument in it");
+        "--reading", "STRENGTH", "reading of the 20 °C alcoholometer, %vol; once for each reading", false);
+    given const& at =
+        s.option("--temperature", "TEMP", "temperature of the spirit, with the instrument in it");
     given const& meter_class =
         s.option("--alcoholometer", "CLASS", "a class (--instruments), or limits of error: '0.2 %vol'",
                  "alcoholometer-halves");
-    given const& step =
-        s.option("--read-to", "STEP", "smallest step read: '0.1 %vol' (else half a division of the class)");
+    given const& step = s.option("--read-to", "STEP",
+                                 "smallest step read: '0.1 %vol' (default half a division of the class)");
     given const& thermometer_class =
         s.option("--thermometer", "CLASS", "a class, or limits of error: '0.3 K'", "thermometer-0.5");
     given const& how_much =
-        s.option("--amount", "AMOUNT", "of the spirit: volume at its temperature, or mass");
+        s.option("--amount", "AMOUNT", "spirit at hand: volume at its temperature, or mass");
     given const& measure_class =
         s.option("--measure", "CLASS", "for a volume: a class, or limits: '10 mL'", "cylinder-2000-B");
     given const& interval =
         s.option("--balance", "MASS", "verification scale interval of the balance, class III", "1 g");
     given const& target = s.option("--target", "STRENGTH", "strength wanted by adding water");
     given const& real = s.option("--formula-error", "DENSITY",
-                                 "how far real mixtures may lie from OIML R 22, like '0.1 kg/m3'");
+                                 "largest error of OIML R 22 for real mixtures, like '0.1 kg/m3'");
     given const& wanted_confidence = s.option("--confidence", "SHARE", "probability of the interval", "95 %");
-    given const& draws = s.option("--draws", "NUMBER", "random draws to check by", "100000");
+    given const& draws = s.option("--draws", "NUMBER", "number of random draws for the check", "100000");
     bool const& list = s.flag("--instruments", "list the classes of instruments and exit");
-    s.explain("Limits of error are plus or minus, and nothing else is known inside them.");
+    s.explain("Limits of error are plus or minus; every error between them counts as equally likely.");
     s.offer_us_units();
     s.offer_csv();
     s.parse();
@@ -344,7 +343,8 @@ void run(session& s) {
     // An interval must leave one draw out (JCGM 101, 7.7.2), which the trials demand only when they are
     // drawn.
     if (can_draw && std::floor(confidence * asked + 0.5) > asked - 1.0)
-        refuse(wanted_confidence, fmt::format("{} draws cannot show that; give more --draws", asked));
+        refuse(wanted_confidence,
+               fmt::format("{} draws are too few for this confidence; give more --draws", asked));
 
     // readings and temperature, first as the typed functions take them, which refuse what cannot be
     units::temperature const t = read_temperature(at);
@@ -352,7 +352,7 @@ void run(session& s) {
     for (given const& each : shown) {
         strength const mark = read_strength(each);
         if (!std::holds_alternative<volume_fraction>(mark))
-            refuse(each, "expected what an alcoholometer of 20 °C shows: %vol");
+            refuse(each, "expected the reading of a 20 °C alcoholometer: %vol");
         percents.push_back(std::get<volume_fraction>(mark).percent());
         static_cast<void>(on_behalf_of({{argument::temperature, at}, {argument::reading, each}}, [&] {
             return alcoholometer{}.composition(by_volume(percents.back()), t);
@@ -442,7 +442,7 @@ void run(session& s) {
             of[measure] = class_in(measure_class);
         }
         inputs.push_back(
-            input_quantity::normal("water weighed in", "kg", in(plan.addition.mass(), kilogram), 0.0));
+            input_quantity::normal("mass of the water added", "kg", in(plan.addition.mass(), kilogram), 0.0));
         inputs.push_back(weighed(plan.addition.mass(), "water"));
         auto const add = [&m](auto const& x) { return m.water_to_add(x); };
         auto const product = [&m](auto const& x) { return m.product(x); };

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-// What is in a wash, by its gravities before and after fermentation; or what sugar a wash needs.
+// The strength of a wash from its gravities before and after fermentation, or the sugar for a new wash.
 #include "still_program.hpp"
 
 #include <algorithm>
@@ -13,14 +13,15 @@ using namespace program;
 
 about const who{
     "judge_wash",
-    "Tells what is in a wash from its gravity before and after fermentation; or the sugar for one.",
+    "Computes the strength of a wash from its gravities before and after fermentation, or the sugar for a\n"
+    "new wash.",
     "The Quillbeck teaching stillhouse has 25 L of sugar wash that fell from 1.085 to 0.992:\n"
     "  $ judge_wash --volume '25 L' --original '1.085 sg' --final '0.992 sg'\n"
     "  The wash holds 12.4 % vol: 3.103 L of pure alcohol in 25.00 L.",
     {correlation::sucrose_density::cited, correlation::balling::cited, correlation::balling::factors_cited,
      correlation::excise_notice_226::cited, correlation::fermentation::cited, correlation::oiml_r22::cited}};
 
-/// gravity at 20 °C of what was read in must, which holds no alcohol, at another temperature
+/// gravity at 20 °C from a reading at another temperature, in a must without alcohol
 specific_gravity corrected(given const& reading, given const& temperature) {
     specific_gravity const shown = specific_gravity_of(read_extract(reading));
     units::temperature const t = read_any_temperature(temperature);
@@ -72,13 +73,14 @@ void plan_sugar(session& s, units::volume volume, given const& wanted_strength, 
              words.weight(plan.water, water));
     text.gap();
     text.row("wash", "{} of {}", words.volume(volume), words.strength(to<mass_fraction>(strength)));
-    text.row("minimum", "{} in theory, if yeast made nothing but alcohol and gas",
+    text.row("minimum", "{} in theory, if yeast made only alcohol and carbon dioxide",
              words.weight(plan.least, crystals));
     text.row("yield assumed", "{:.3g} %", 100.0 * reached);
     if (weighed.kind == sugar::glucose_monohydrate) {
         units::mass const bound = plan.practical * (correlation::molar_mass::water /
                                                     correlation::fermentation::glucose_monohydrate);
-        text.row("in the crystals", "{} of water, already taken off the water above", words.mass(bound));
+        text.row("in the crystals", "{} of water, already subtracted from the water above",
+                 words.mass(bound));
     } else if (kind.text == "glucose") {
         text.row("sold as dextrose", "is mostly the monohydrate: give --sugar 'glucose monohydrate'");
     }
@@ -100,11 +102,11 @@ void plan_sugar(session& s, units::volume volume, given const& wanted_strength, 
 }
 
 /// Refuses an option that was given but that the question does not use.
-void refuse_if_given(given const& g, std::string const& belongs_to) {
-    if (g.present) refuse(g, "it belongs to " + belongs_to);
+void refuse_if_given(given const& g, std::string const& other) {
+    if (g.present) refuse(g, "needs " + other);
 }
 
-/// calls f and says its % vol at 20 °C in those of the answer, or why it does not apply
+/// calls f; returns its % vol in those of the answer, or the reason why it does not apply
 template <class F>
 std::string if_it_applies(double to_reference, F const& f) {
     try {
@@ -115,13 +117,15 @@ std::string if_it_applies(double to_reference, F const& f) {
 }
 
 void run(session& s) {
-    given const& volume = s.required("--volume", "VOLUME", "of the wash");
-    given const& original = s.option("--original", "GRAVITY", "before fermentation: 'N sg' or 'N plato'");
-    given const& original_at = s.option("--original-temperature", "TEMP", "when that was read", "20 C");
-    given const& last = s.option("--final", "GRAVITY", "now");
-    given const& last_at = s.option("--final-temperature", "TEMP", "of the wash now", "20 C");
+    given const& volume = s.required("--volume", "VOLUME", "volume of the wash");
+    given const& original =
+        s.option("--original", "GRAVITY", "gravity before fermentation: 'N sg' or 'N plato'");
+    given const& original_at =
+        s.option("--original-temperature", "TEMP", "temperature at the --original reading", "20 C");
+    given const& last = s.option("--final", "GRAVITY", "gravity now");
+    given const& last_at = s.option("--final-temperature", "TEMP", "temperature of the wash now", "20 C");
     given const& wanted_strength =
-        s.option("--wanted", "STRENGTH", "instead: the strength that a new wash must reach");
+        s.option("--wanted", "STRENGTH", "instead of gravities: strength wanted of a new wash");
     given const& kind =
         s.option("--sugar", "SUGAR",
                  "with --wanted: sucrose, glucose (anhydrous), 'glucose monohydrate' or fructose", "sucrose");
@@ -130,24 +134,23 @@ void run(session& s) {
                  "with --wanted: share of the theoretical yield (default that of Balling, 89.9 %)");
     surroundings const air = s.surroundings_options();
     s.explain("Gravities: sg (20/20 C in vacuo) or plato, read on a hydrometer or a saccharometer.\n"
-              "A refractometer shows too much after fermentation, because alcohol bends light too.");
+              "A refractometer reads too high after fermentation, because alcohol bends light too.");
     s.offer_us_units();
     s.parse();
 
     units::volume const amount = read_volume(volume);
     if (wanted_strength.present) {
-        if (original.present || last.present) throw bad_input("--wanted goes without --original and --final");
-        refuse_if_given(original_at, "--original; --wanted goes without");
-        refuse_if_given(last_at, "--final; --wanted goes without");
+        if (original.present || last.present)
+            throw bad_input("--wanted cannot be used with --original and --final");
+        refuse_if_given(original_at, "--original, not --wanted");
+        refuse_if_given(last_at, "--final, not --wanted");
         for (given const& g : {std::cref(air.pressure), std::cref(air.altitude)})
-            refuse_if_given(
-                g, "the boiling point of a judged wash (--original, --final); --wanted goes without");
+            refuse_if_given(g, "--original and --final, not --wanted");
         return plan_sugar(s, amount, wanted_strength, kind, share);
     }
     refuse_if_given(kind, "--wanted");
     refuse_if_given(share, "--wanted");
-    if (!original.present || !last.present)
-        throw bad_input("--original and --final: both are needed, or --wanted");
+    if (!original.present || !last.present) throw bad_input("give both --original and --final, or --wanted");
     units::pressure const pressure = read_pressure(air);
 
     specific_gravity const before = corrected(original, original_at);
@@ -197,8 +200,9 @@ void run(session& s) {
              100.0 * real_attenuation(oe, re));
     text.row("boils at", "{} under {}", words.exact_temperature(boils), air_in_words(words, air, pressure));
     text.gap();
-    text.say("Strength by several methods; their differences show how little two gravities can tell:");
-    text.row("Balling's balance", "{:.2f} % vol, with the density of the library (above)", strength);
+    text.say("Strength by several methods. Their differences show the uncertainty of a strength from two "
+             "gravities:");
+    text.row("Balling's balance", "{:.2f} % vol, with the density of the library, as above", strength);
     text.row("usual weights", "{}", if_it_applies(to_reference, [&] {
                  return by_mass_of_wash(alcohol_by_balling(oe, real_extract(oe, ae)));
              }));

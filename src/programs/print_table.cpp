@@ -21,7 +21,7 @@ about const who{
     "  water-by-mass    rows: strengths of a spirit; columns: strengths wanted; cells: water to add by the "
     "balance\n"
     "  water-by-volume  the same; cells: water to add by volume\n"
-    "A range is written '40 to 60 %vol by 5' (without 'by': by 1), or is a single value.",
+    "Write a range as '40 to 60 %vol by 5' (default step 1), or give a single value.",
     "The Quillbeck teaching stillhouse hangs a correction table beside its alcoholometer:\n"
     "  $ print_table correction --rows '82 to 86 %vol' --columns '15 to 35 C by 5'\n"
     "  True strength in % vol at 20 °C",
@@ -29,9 +29,9 @@ about const who{
 
 using row_of_cells = std::vector<std::optional<double>>;
 
-/// Asks for what may have no answer (frozen, off the scale, stronger than the spirit). The first refusal is
-/// kept, to say why if nothing has an answer. Once it is known, what is sure to be refused is better not
-/// asked for: an exception takes the time of many cells.
+/// Computes cells that may have no value (frozen, off the scale, stronger than the spirit). It keeps the
+/// first error, which is reported if no cell has a value. Callers skip further cells that are sure to fail,
+/// because an exception takes the time of many cells.
 class asker {
 public:
     template <class F>
@@ -50,7 +50,7 @@ private:
     std::optional<range_error> first_;
 };
 
-/// What a table holds: words for the sides, and the cells of a row, empty where there is no answer.
+/// The contents of a table: names of its sides, and the cells of a row, empty where there is no value.
 struct content {
     std::string caption;
     char const* down;
@@ -141,7 +141,7 @@ content water_table(wording const& words, side const& columns, given const& amou
     return {caption, "spirit", "strength wanted", row_of, 4};
 }
 
-/// All rows; cells without an answer stay empty, but not all may.
+/// All rows. Cells without a value stay empty; if all are empty, the first error is raised.
 std::vector<row_of_cells> fill(content const& table, side const& rows, asker const& cells) {
     std::vector<row_of_cells> result;
     progress_line line(who.name);
@@ -151,14 +151,14 @@ std::vector<row_of_cells> fill(content const& table, side const& rows, asker con
         for (auto const& cell : result.back()) any = any || cell;
         line.show([&] {
             double const share = static_cast<double>(result.size()) / static_cast<double>(rows.values.size());
-            return fmt::format("{:.0f} % of the table worked out", 100.0 * share);
+            return fmt::format("{:.0f} % of the table computed", 100.0 * share);
         });
     }
     if (!any) cells.raise_first();
     return result;
 }
 
-/// Puts the table on paper in all three forms.
+/// Writes the table in all three forms.
 void write(session& s, content const& table, side const& rows, side const& columns, asker const& asked,
            char const* caution) {
     auto const cells = fill(table, rows, asked);
@@ -195,7 +195,7 @@ void write(session& s, content const& table, side const& rows, side const& colum
         }
         text.say("{}", line);
     }
-    if (!complete) text.say("\n-: frozen, off the scale, or stronger than the spirit.");
+    if (!complete) text.say("\n-: no value (frozen, off the scale, or stronger than the spirit).");
     text.say("\n{}", caution);
     s.answer(text,
              {{"table", table.caption},
@@ -210,9 +210,10 @@ void run(session& s) {
     given const& down = s.required("--rows", "RANGE", "strengths or readings, '82 to 86 %vol'");
     given const& across = s.required("--columns", "RANGE", "temperatures or strengths, '15 to 35 C by 5'");
     instrument const options = s.instrument_options();
-    given const& amount = s.option("--amount", "AMOUNT", "for water-by-...: of spirit", "1 L", "1 gal");
-    given const& at =
-        s.option("--temperature", "TEMP", "for water-by-...: of spirit and water", "20 C", "60 F");
+    given const& amount =
+        s.option("--amount", "AMOUNT", "for water-by-...: amount of spirit", "1 L", "1 gal");
+    given const& at = s.option("--temperature", "TEMP", "for water-by-...: temperature of spirit and water",
+                               "20 C", "60 F");
     s.offer_us_units();
     s.offer_csv();
     s.parse();
@@ -223,15 +224,15 @@ void run(session& s) {
         refuse(kind, "expected density, correction, water-by-mass or water-by-volume");
     }
     if (!water && (amount.present || at.present)) {
-        throw bad_input("--amount and --temperature go with water-by-mass and water-by-volume");
+        throw bad_input("--amount and --temperature need water-by-mass or water-by-volume");
     }
     if (!correction && (options.scale.present || options.glass.present)) {
-        throw bad_input("--scale and --glass go with correction");
+        throw bad_input("--scale and --glass need correction");
     }
     wording const words{s.words().us && !s.in_json() && !s.in_csv()};  // for machines tables are metric
     side const rows = read_side(down), columns = read_side(across);
     if (rows.values.size() * columns.values.size() > 1000000) {
-        throw bad_input("--rows and --columns make more than 1000000 cells");
+        throw bad_input("--rows and --columns give more than 1000000 cells");
     }
     asker cells;
     content const table = water        ? water_table(words, columns, amount, at, by_mass, cells)

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-// What thermometers in a still say of the liquid and of the distillate, and how little they can say.
+// Strengths from the thermometers of a still, and their uncertainty.
 #include "boiling.hpp"
 
 #include <utility>
@@ -10,8 +10,8 @@ using namespace program;
 
 about const who{
     "read_thermometer",
-    "Tells what the temperature of the boiling pot, or of the vapour at the head, means: how strong\n"
-    "the liquid and the distillate are, and what an error of the thermometer does to that.",
+    "Computes the strength of liquid and distillate from the temperature of the boiling pot or of the\n"
+    "vapour at the head, and the effect of an error of the thermometer.",
     "The Quillbeck teaching stillhouse, 650 m above the sea, reads 93.4 °C in the pot, 85 °C at the head:\n"
     "  $ read_thermometer --pot '93.4 C' --head '85 C' --altitude '650 m'\n"
     "  Pot: the liquid has 5.0 % vol, the vapour over it 39.5 % vol (36.8 % vol to 42.0 % vol).",
@@ -46,7 +46,7 @@ struct thermometer {
     equilibrium state;
     mole_fraction equilibrium::*what;
 
-    /// What it may mean, the weaker first, if it is so much too high or too low.
+    /// The range of strengths, the weaker first, for a reading too high or too low by this much.
     std::pair<mole_fraction, mole_fraction> off_by(boiling_range const& range,
                                                    units::temperature_difference off) const {
         return {range.near(shows + off).*what, range.near(shows - off).*what};
@@ -77,7 +77,7 @@ void say(page& text, json& data, wording const& words, thermometer const& one, b
     bool const pot = one.what == &equilibrium::liquid;
     text.row(pot ? "pot" : "head", "{}", words.exact_temperature(one.shows));
     text.row("  liquid", "{}{}", words.fractions(one.state.liquid),
-             pot ? "" : ": what runs back, if it wets the bulb");
+             pot ? "" : ": the reflux, if it wets the bulb");
     text.row("  vapour", "{}{}", words.fractions(one.state.vapour), pot ? "" : ": the distillate");
     auto const doubt = doubt_about_vapour(one.state);
     say_doubt(text, words, doubt);
@@ -105,25 +105,25 @@ void say(page& text, json& data, wording const& words, thermometer const& one, b
     data[pot ? "pot" : "head"] = row;
 }
 
-/// What should be known before such figures are believed.
+/// Warnings about figures that are less certain than they look.
 void warn(page& text, wording const& words, thermometer const& one, boiling_range const& range) {
     char const* const where = one.what == &equilibrium::liquid ? "Pot" : "Head";
     auto const tenth = one.off_by(range, tenth_of_a_kelvin);
     if (!tells_strength(tenth)) {
-        text.say("{}: {} is worth {:.1f} {} here. Cool a sample and read its strength.", where,
-                 words.difference(tenth_of_a_kelvin), worth_of(tenth, words), words.strength_unit());
+        text.say("{}: an error of {} changes the strength by {:.1f} {}. Cool a sample and read its strength.",
+                 where, words.difference(tenth_of_a_kelvin), worth_of(tenth, words), words.strength_unit());
     }
     units::temperature const ethanol = bubble_point(mole_fraction(1.0), range.pressure).temperature;
     if (range.strongest.liquid < mole_fraction(1.0) && one.shows <= ethanol) {
         auto const beyond = coexistence(one.shows, range.pressure, azeotrope_side::ethanol_rich);
-        text.say("{}: {} has this temperature too, but only dehydrated spirit is so strong.", where,
+        text.say("{}: {} has this temperature too, but only dehydrated spirit is that strong.", where,
                  words.strength(beyond.*one.what));
     }
 }
 
 void run(session& s) {
-    given const& pot = s.option("--pot", "TEMP", "of the boiling liquid");
-    given const& head = s.option("--head", "TEMP", "of the vapour that goes to the condenser");
+    given const& pot = s.option("--pot", "TEMP", "temperature of the boiling liquid");
+    given const& head = s.option("--head", "TEMP", "temperature of the vapour that goes to the condenser");
     surroundings const air = s.surroundings_options();
     s.offer_us_units();
     s.parse();
@@ -143,7 +143,7 @@ void run(session& s) {
     wording const words = s.words();
     if (both.size() == 2 && both[1].shows > both[0].shows + thermometers_differ) {
         throw bad_input(
-            fmt::format("--head '{}' is hotter than --pot '{}', which no still can be: were the two swapped?",
+            fmt::format("--head '{}' is hotter than --pot '{}', which is impossible: were the two swapped?",
                         printable(trimmed(head.text)), printable(trimmed(pot.text))));
     }
     page text;
@@ -165,12 +165,12 @@ void run(session& s) {
     text.gap();
     for (thermometer const& one : both) warn(text, words, one, range);
     if (both.size() == 2 && both[1].shows > both[0].shows) {
-        text.say("The head is hotter than the pot: a thermometer, or the place where it sits, is wrong.");
+        text.say("The head is hotter than the pot: one thermometer is wrong, or is in the wrong place.");
     }
-    text.say(
-        "Holds while it boils, for a bulb wet with what it measures. What is dissolved in a wash makes the\n"
-        "pot warmer by {}.\n{}",
-        what_a_wash_adds(words), still_caution);
+    text.say("Valid while the pot boils and the bulb is wet with the liquid or vapour measured. Dissolved "
+             "solids of\n"
+             "a wash raise the temperature of the pot by {}.\n{}",
+             what_a_wash_adds(words), still_caution);
     s.answer(text, data);
 }
 

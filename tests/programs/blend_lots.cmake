@@ -60,7 +60,7 @@ refuses(blend_lots.limit_above_the_lot
     "blend_lots --lot '3.2 L, 62 %vol, 18 C, at least 4 L' --target '62 %vol'"
     "least mass of a lot .*no more than is available")
 refuses(blend_lots.limit_without_target "blend_lots --lot '3.2 L, 62 %vol, 18 C, at least 1 L'"
-    "goes with --target")
+    "needs --target")
 refuses(blend_lots.out_of_reach "blend_lots ${two} --target '70 %vol'"
     "--target '70 %vol': target strength 70 % vol at 20 °C is outside 41[.]5 to 62 % vol")
 refuses(blend_lots.out_of_reach_by_limits
@@ -71,11 +71,11 @@ refuses(blend_lots.too_much "blend_lots ${two} --target '50 %vol' --volume '50 L
 refuses(blend_lots.mass_as_volume "blend_lots ${two} --target '50 %vol' --volume '5 kg'"
     "expected a volume")
 refuses(blend_lots.volume_without_target "blend_lots ${two} --volume '2 L'"
-    "--volume goes with --target")
+    "--volume needs --target")
 refuses(blend_lots.two_forms "blend_lots ${two} --json --csv" "either --json or --csv")
 foreach(form json csv)  # which are metric
   refuses(blend_lots.us_in_${form} "blend_lots ${two} --us --${form}"
-      "--us is for text; --json and --csv answer in metric")
+      "--us cannot be used with --json or --csv")
 endforeach()
 # Semicolons as well, as --cuts and --run have them.
 answers(blend_lots.semicolons "blend_lots --lot '3 L; 60 %vol; 20 C' --lot '3 L; 40 %vol; 20 C; at least 1 L' --target '50 %vol'"

@@ -6,7 +6,7 @@ set(bottle "--bottle '500 mL' --contents '492 mL'")
 answers(check_label.kept "check_label ${label} --measured '45.12 %vol' --uncertainty '0.08 %vol'"
     [[^Strength: within the tolerance, with 98[.]8 % probability [(]95 % wanted[)][.]
 .*permitted +44[.]70 to 45[.]30 % vol
-.*to pass +the mean must lie between 44[.]84 and 45[.]16 % vol
+.*to pass +the mean must be between 44[.]84 and 45[.]16 % vol
 .*1169/2011.*without prejudice.*local law]])
 answers(check_label.broken "check_label ${label} --measured '45.6 %vol' --uncertainty '0.08 %vol'"
     "^Strength: outside the tolerance, with more than 99[.]99 % probability")
@@ -15,12 +15,12 @@ answers(check_label.undecided "check_label ${label} --measured '45.3 %vol' --unc
 # 0.3 / 1.959964 = 0.153 at the middle, 0.2^2 / (0.153^2 - 0.05^2) = 1.9
 answers(check_label.more_readings
     "check_label ${label} --measured '45 %vol' --uncertainty '0.05 %vol' --repeatability '0.2 %vol'"
-    "the measurement cannot tell.*enough +2 readings, if the mean and scatter stay: standard uncertainty 0[.]150 % vol\n")
+    "the measurement cannot tell.*enough +2 readings with the mean and scatter unchanged: standard uncertainty 0[.]150 % vol\n")
 answers(check_label.readings_do_not_help
     "check_label ${label} --measured '45.21 %vol' --uncertainty '0.1 %vol' --repeatability '0.08 %vol'"
     "enough +a standard uncertainty of 0[.]054 % vol; more readings do not help: 0[.]10 % vol is systematic\n")
 answers(check_label.too_uncertain "check_label ${label} --measured '45 %vol' --uncertainty '0.2 %vol'"
-    "the measurement cannot tell.*to pass +no value is enough: the standard uncertainty must be below 0[.]15")
+    "the measurement cannot tell.*to pass +impossible: the standard uncertainty must first be below 0[.]15")
 # mean 45.1, s/sqrt(3) = 0.0577, t = 0.2 / 0.0577 = 3.464 with 2 degrees of freedom: 0.963 below, less 0.010
 answers(check_label.repeated
     "check_label ${label} --measured '45.1 %vol' --measured '45.2 %vol' --measured '45.0 %vol'"
@@ -31,11 +31,11 @@ answers(check_label.verdict_and_needed_agree
     "check_label --label '43 %vol' --measured '42.8 %vol' --measured '43.1 %vol' --measured '42.9 %vol' --uncertainty '0.1 %vol'"
     [[^Strength: the measurement cannot tell; within the tolerance, with 93[.]4 % probability [(]95 % wanted[)][.]
 
-  enough +4 readings, if the mean and scatter stay: standard uncertainty 0[.]126 % vol
+  enough +4 readings with the mean and scatter unchanged: standard uncertainty 0[.]126 % vol
   measured +42[.]93 % vol, standard uncertainty 0[.]13 % vol, 3 readings
 ]])
 answers(check_label.mean_outside "check_label ${label} --measured '45.35 %vol' --uncertainty '0.08 %vol'"
-    "the measurement cannot tell.*enough +nothing: the mean is not inside the tolerance; a better measurement can only confirm that")
+    "the measurement cannot tell.*enough +nothing: the mean is outside the tolerance, and a better measurement can only confirm that")
 # In the middle of the tolerance a bad measurement finds no fault: 0.3/10 of a standard deviation to each side is 2.4 %.
 answers(check_label.hopeless_is_no_fault "check_label ${label} --measured '45 %vol' --uncertainty '10 %vol'"
     "^Strength: the measurement cannot tell; within the tolerance, with 2[.]4 % probability")
@@ -50,19 +50,19 @@ answers(check_label.own_tolerance
     "^Strength: within the tolerance.*44[.]50 to 45[.]50.*as told")
 answers(check_label.contents "check_label ${bottle} --contents-uncertainty '1.5 mL'"
     [[^Contents: the batch must average 500 mL; this bottle is 8[.]0 mL short, within the tolerance for one bottle[.]
-.*only a few may be below 485 mL: it is not, with more than 99[.]99 % .*lowest allowed +470 mL for any bottle: .*on average not below the label.*76/211/EEC]])
+.*only a few may be below 485 mL; it is not, with more than 99[.]99 % .*lowest allowed +470 mL for any bottle; .*on average not below the label.*76/211/EEC]])
 # Directive 76/211/EEC, annex I, 1: the average is not below the label. (688 - 685)/1 = 3 standard deviations: 99.87 %.
 answers(check_label.average_first "check_label --bottle '700 mL' --contents '688 mL' --contents-uncertainty '1 mL'"
     [[^Contents: the batch must average 700 mL; this bottle is 12[.]0 mL short, within the tolerance for one bottle[.]
 
-  enough +several bottles: .*685 mL: it is not, with 99[.]87 %.*lowest allowed +670 mL for any bottle]])
+  enough +several bottles: .*685 mL; it is not, with 99[.]87 %.*lowest allowed +670 mL for any bottle]])
 set(batch "check_label --bottle '700 mL' --contents-uncertainty '0.2 mL' --contents '708 mL' --contents '702 mL'")
 # Mean 703.67, s = 3.786: t = 3.67/sqrt(3.786^2/3 + 0.04) = 1.67; with 2 degrees of freedom 88 %.
 # Five: u = 1.705, t(4) at 95 % is 2.132, 3.635 is below 3.667; four: u = 1.903, t(3) = 2.353, 4.48 is not.
 answers(check_label.average_undecided "${batch} --contents '701 mL'"
     [[^Contents: these bottles cannot tell whether the batch averages 700 mL: 88[.]2 % probability [(]95 % wanted[)][.]
 
-  enough +5 bottles, if the average and scatter stay: standard uncertainty 1[.]7[01] mL
+  enough +5 bottles with the average and scatter unchanged: standard uncertainty 1[.]7[01] mL
 .*permitted +700[.]0 mL or more
   to pass +the average must be 706[.]5 mL or more
   shortest bottle +701[.]00 mL, not short]])
@@ -87,7 +87,7 @@ answers(check_label.us_units "check_label --label '90 proof' --measured '90 proo
 answers(check_label.us_flag "check_label --us --bottle '750 mL' --contents '736 mL' --contents-uncertainty '0.5 mL' --strength '40 %vol'"
     "^Contents: outside the tolerance, .*measured at 68 °F; figures above are at 60 °F, 0[.]31 % less")
 answers(check_label.at_the_label_temperature "check_label ${bottle} --contents-uncertainty '1.5 mL'"
-    "temperature +measured at 20 °C, for which the label is meant")
+    "temperature +measured at 20 °C, the temperature of the label")
 answers(check_label.us_label_tells_the_strength "check_label ${us} --label '80 proof'"
     "^Contents: outside the tolerance, .*measured +733[.]7[34] mL")
 answers(check_label.warm_contents_in_europe
@@ -96,7 +96,7 @@ answers(check_label.warm_contents_in_europe
 answers(check_label.us_bottles "${batch} --filling us --contents-temperature '60 F' --contents '680 mL'"
     "^Contents: the worst bottle is outside the tolerance.*these bottles +2 over the label, 1 under")
 refuses(check_label.us_without_strength "check_label ${us}"
-    "--contents-temperature '20 C': the label is meant at 60 °F: give --strength")
+    "--contents-temperature '20 C': the label refers to 60 °F: give --strength")
 answers(check_label.both
     "check_label ${label} --measured '45.12 %vol' --uncertainty '0.08 %vol' ${bottle} --contents-uncertainty '1 mL'"
     "^Strength: .*\n\nContents: ")
@@ -109,43 +109,43 @@ answers(check_label.laws_json "check_label --laws --json" [["tolerance": "eu-spi
 
 refuses(check_label.no_measurement "check_label ${label}" "give both --label and --measured")
 refuses(check_label.one_without_uncertainty "check_label ${label} --measured '45 %vol'"
-    "--uncertainty is required: one measurement does not say how sure it is")
+    "--uncertainty is required: a single measurement does not show its own uncertainty")
 refuses(check_label.certain "check_label ${label} --measured '45 %vol' --uncertainty '0 %vol'"
-    "--uncertainty '0 %vol': no measurement is without uncertainty")
+    "--uncertainty '0 %vol': the uncertainty must be above 0")
 refuses(check_label.negative "check_label ${label} --measured '45 %vol' --uncertainty '-0.1 %vol'"
     "difference -0[.]1 % vol is outside 0 to 100")
-refuses(check_label.not_a_number "check_label ${label} --measured '45 %vol' --uncertainty 'nan %vol'" "no number")
+refuses(check_label.not_a_number "check_label ${label} --measured '45 %vol' --uncertainty 'nan %vol'" "not a number")
 refuses(check_label.same_readings "check_label ${label} --measured '45 %vol' --measured '45 %vol'"
     "readings that do not differ need --uncertainty")
 refuses(check_label.in_kelvin "check_label ${label} --measured '45 %vol' --uncertainty '0.1 K'" "'K' is the unit of a temp")
 refuses(check_label.by_mass "check_label ${label} --measured '45 %vol' --uncertainty '0.1 %mass'"
     "expected a difference of strengths: %vol or proof")
 refuses(check_label.unknown_law "check_label ${label} --measured '45 %vol' --uncertainty '0.1 %vol' --tolerance moon"
-    "--tolerance 'moon': no such tolerance")
+    "--tolerance 'moon': neither a tolerance")
 refuses(check_label.no_tolerance
     "check_label ${label} --measured '45 %vol' --uncertainty '0.1 %vol' --tolerance '0 %vol'"
     "difference 0 % vol is outside 0[.]001 to 100")
 refuses(check_label.european_label_in_us
     "check_label ${label} --measured '45 %vol' --uncertainty '0.1 %vol' --tolerance us-spirits"
-    "--label '45 %vol': this tolerance is for labels in proof, or '%vol at 60 F'")
+    "--label '45 %vol': this tolerance needs a label in proof or '%vol at 60 F'")
 answers(check_label.own_tolerance_of_proof "check_label --tolerance '0.3 %vol' --label '80 proof' --measured '80.2 proof' --uncertainty '0.05 %vol'"
     "^Strength: within the tolerance.*permitted +39[.]70 to 40[.]30 % vol at 60 °F")
 refuses(check_label.proof_in_europe "check_label --tolerance eu-spirits --label '90 proof' --measured '45 %vol' --uncertainty '0.1 %vol'"
-    "--label '90 proof': this tolerance is for labels in %vol")
+    "--label '90 proof': this tolerance needs a label in %vol")
 refuses(check_label.scatter_beyond_experience
     "check_label ${label} --measured '45.1 %vol' --measured '46 %vol' --repeatability '0.1 %vol'"
     "--repeatability '0[.]1 %vol': the measurements scatter by 0[.]64 % vol, more than three times as much")
 foreach(option "--strength '40 %vol'" "--contents-temperature '22 C'" "--filling us")
   string(REGEX MATCH "^--[a-z-]+" name "${option}")
   refuses(check_label.useless_${name} "check_label ${label} --measured '45 %vol' --uncertainty '0.1 %vol' ${option}"
-      "${name} .*it goes with --bottle and --contents")
+      "${name} .*needs --bottle and --contents")
 endforeach()
 refuses(check_label.useless_tolerance "check_label ${bottle} --contents-uncertainty '1 mL' --tolerance eu-beer"
-    "--tolerance 'eu-beer': it goes with --label and --measured")
+    "--tolerance 'eu-beer': needs --label and --measured")
 refuses(check_label.even_odds "check_label ${label} --measured '45 %vol' --uncertainty '0.1 %vol' --confidence '50 %'"
     "probability 0[.]5 is outside 0[.]51 to 0[.]999999")
 refuses(check_label.bottle_alone "check_label --bottle '700 mL'" "give all of --bottle, --contents and --contents-unc")
-refuses(check_label.certain_contents "check_label ${bottle} --contents-uncertainty '0 mL'" "without uncertainty")
+refuses(check_label.certain_contents "check_label ${bottle} --contents-uncertainty '0 mL'" "the uncertainty must be above 0")
 refuses(check_label.unknown_rule "check_label ${bottle} --contents-uncertainty '1 mL' --filling uk" "expected eu or us")
 refuses(check_label.barrel "check_label --bottle '20 L' --contents '20 L' --contents-uncertainty '1 mL'"
     "--bottle '20 L': label volume 20000 mL is outside 5 to 10000 mL")

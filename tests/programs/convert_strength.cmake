@@ -43,14 +43,14 @@ answers(convert_strength.water "convert_strength --strength '0 %mass' --csv"
     "percent_vol_20C,0,.*sg_60F_air,1,")
 
 refuses(convert_strength.no_unit "convert_strength --strength '43'"
-    "--strength '43': no unit; expected a strength: %vol, %mass")
+    "--strength '43': the unit is missing; expected a strength: %vol, %mass")
 refuses(convert_strength.percent "convert_strength --strength '43%'" "%vol, %mass or %mol")
 refuses(convert_strength.comma "convert_strength --strength '43,5 %vol'" "decimal point")
-refuses(convert_strength.nan "convert_strength --strength 'nan %vol'" "no number")
-refuses(convert_strength.minus_infinity "convert_strength --strength '-inf %vol'" "no number")
+refuses(convert_strength.nan "convert_strength --strength 'nan %vol'" "not a number")
+refuses(convert_strength.minus_infinity "convert_strength --strength '-inf %vol'" "not a number")
 refuses(convert_strength.hexadecimal "convert_strength --strength '0x2b %vol'" "unknown unit 'x2b %vol'")
-refuses(convert_strength.empty "convert_strength --strength ''" "nothing there")
-refuses(convert_strength.only_a_unit "convert_strength --strength '%vol'" "no number")
+refuses(convert_strength.empty "convert_strength --strength ''" "the value is empty")
+refuses(convert_strength.only_a_unit "convert_strength --strength '%vol'" "not a number")
 refuses(convert_strength.other_proof "convert_strength --strength '43 UK proof'"
     "unknown unit 'UK proof'")
 refuses(convert_strength.proof_above_200 "convert_strength --strength '201 proof'"
@@ -70,7 +70,7 @@ refuses(convert_strength.gravity_without_scale "convert_strength --strength '0.9
 refuses(convert_strength.gravity_in_water "convert_strength --strength '0.9345 sg 60/60 F in water'"
     "sg 60/60 F in air")
 refuses(convert_strength.reference_without_unit "convert_strength --strength '43 %vol at 20'"
-    "no unit; expected a temperature")
+    "the unit is missing; expected a temperature")
 refuses(convert_strength.unknown_reference "convert_strength --strength '43 %vol at 25 C'"
     "20 C, 15 C, 15.56 C or 60 F")
 refuses(convert_strength.volume "convert_strength --strength '43 L'"
@@ -84,9 +84,9 @@ refuses(convert_strength.frozen "convert_strength --strength '12 %vol' --tempera
 refuses(convert_strength.too_hot "convert_strength --strength '12 %vol' --temperature '41 C'"
     "--temperature '41 C': temperature 41 °C is outside -4[.][0-9]+ to 40 °C .*freezing point")
 refuses(convert_strength.mass_with_reference "convert_strength --strength '45 %mass at 60 F'"
-    "--strength '45 %mass at 60 F': a mass fraction has no temperature")
+    "--strength '45 %mass at 60 F': a mass fraction does not depend on temperature")
 refuses(convert_strength.moles_with_reference "convert_strength --strength '0.2 mol/mol at 20 C'"
-    "a mole fraction has no temperature")
+    "a mole fraction does not depend on temperature")
 refuses(convert_strength.long [[convert_strength --strength "43 $(printf 'very%.0s' {1..1000}) strong"]]
     "unknown unit 'very.*[.][.][.]'; expected a strength")
 # 27 CFR 30.11: proof is twice the % vol at 60 °F.

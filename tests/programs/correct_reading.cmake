@@ -49,9 +49,9 @@ refuses(correct_reading.both_ways
     "either --reading or --strength")
 refuses(correct_reading.no_temperature "correct_reading --reading '84 %vol'" "--temperature is required")
 refuses(correct_reading.reading_without_unit "correct_reading --reading 84 --temperature '31 C'"
-    "--reading '84': no unit; expected a reading: %vol")
+    "--reading '84': the unit is missing; expected a reading: %vol")
 refuses(correct_reading.temperature_without_unit "correct_reading --reading '84 %vol' --temperature 31"
-    "--temperature '31': no unit; expected a temperature: C, F or K")
+    "--temperature '31': the unit is missing; expected a temperature: C, F or K")
 refuses(correct_reading.proof_on_volume_scale
     "correct_reading --reading '168 proof' --scale '%vol' --temperature '31 C'"
     "--reading '168 proof'.*the scale is % vol at 20 °C")
@@ -73,9 +73,9 @@ refuses(correct_reading.percent_of_what "correct_reading --reading '84 %' --temp
 refuses(correct_reading.decimal_comma "correct_reading --reading '84,5 %vol' --temperature '31 C'"
     "--reading '84,5 %vol': .*decimal point")
 refuses(correct_reading.nan_reading "correct_reading --reading 'nan %vol' --temperature '31 C'"
-    "'nan %vol': no number")
+    "'nan %vol': not a number")
 refuses(correct_reading.infinite_temperature "correct_reading --reading '84 %vol' --temperature 'inf C'"
-    "'inf C': no number")
+    "'inf C': not a number")
 refuses(correct_reading.huge_temperature "correct_reading --reading '84 %vol' --temperature '1e308 C'"
     "temperature 1e[+]308 °C is outside -20 to 40 °C")
 refuses(correct_reading.overflow "correct_reading --reading '1e999 %vol' --temperature '31 C'"
@@ -125,9 +125,9 @@ refuses(correct_reading.wild_glass
     "correct_reading --reading '84 %vol' --temperature '31 C' --glass '25 /K'"
     "cubic expansion 25 /K is outside 0 to 0.0003 /K")
 refuses(correct_reading.empty_reading "correct_reading --reading '' --temperature '31 C'"
-    "--reading '': nothing there")
+    "--reading '': the value is empty")
 refuses(correct_reading.blank_temperature "correct_reading --reading '84 %vol' --temperature '  '"
-    "nothing there")
+    "the value is empty")
 refuses(correct_reading.value_left_out "correct_reading --reading --temperature '31 C'"
     "--reading needs a value")
 refuses(correct_reading.twice "correct_reading --reading '84 %vol' --reading '85 %vol' --temperature '31 C'"

@@ -20,12 +20,12 @@ answers(dilute_spirit.fresh_mixture_in_json "dilute_spirit ${warm} ${to_45} --wa
     "\"fresh_mixture\": {.*\"temperature_C\": 28[.][67]")
 answers(dilute_spirit.cold_parts
     "dilute_spirit --amount '2 L' --strength '80 %vol' --temperature '-5 C' ${to_45}"
-    "product .*45[.]00 % vol.*warms to +an unknown temperature: the heat of mixing is known from 0 °C to 40 °C only")
+    "product .*45[.]00 % vol.*warms to +not known: the heat of mixing is known from 0 °C to 40 °C only")
 # Spirits at 0 °C cool one another: the answer stands, at the temperature of the product.
 answers(dilute_spirit.cools
     "dilute_spirit --amount '1 L' --strength '50 %vol' --temperature '0 C' --target '75 %vol' \
         --fortify-with '95 %vol' --fortify-temperature '0 C'"
-    "product .*75[.]00 % vol.*warms to +an unknown temperature: the heat of mixing is known from 0 °C to 40 °C only")
+    "product .*75[.]00 % vol.*warms to +not known: the heat of mixing is known from 0 °C to 40 °C only")
 answers(dilute_spirit.additions "dilute_spirit ${warm} ${to_45} --additions 3"
     "^Add 3 times 546[.]0 g of water by the balance.*addition 1 .*addition 2 .*addition 3 .*45[.]00 % vol")
 answers(dilute_spirit.additions_in_json "dilute_spirit ${warm} ${to_45} --additions 3 --json"
@@ -33,7 +33,7 @@ answers(dilute_spirit.additions_in_json "dilute_spirit ${warm} ${to_45} --additi
 # 27 CFR 30.64: 1000 lb of 200 proof take 82.03 lb of water to become 190 proof.
 answers(dilute_spirit.published_reduction
     "dilute_spirit --amount '1000 lb' --strength '200 proof' --temperature '60 F' --target '190 proof' --us"
-    "^Add 82[.]0[0-9]* lb of water by the balance.*at 60 °F.*check reading +190[.]00 at 60 °F.*of a stem for +US proof")
+    "^Add 82[.]0[0-9]* lb of water by the balance.*at 60 °F.*check reading +190[.]00 at 60 °F.*read on +an alcoholometer marked in US proof")
 # Input in pounds or proof is answered in US units without --us. 27 CFR 30.64 gives 302.58 proof gallons for 1000 lb of
 # 200 proof, and 11921.6 wine gallons, 22650.8 proof gallons for 81000 lb of 190 proof (factors of five digits).
 answers(dilute_spirit.published_proof_gallons
@@ -44,7 +44,7 @@ answers(dilute_spirit.published_wine_gallons
     "spirit +81000 lb, 1192[12][.][0-9] US gal at 60 °F, 190[.]0 US proof.*pure alcohol +2265[0-2][.][0-9] proof gal")
 answers(dilute_spirit.metric_words
     "dilute_spirit --amount '1000 lb' --strength '200 proof' --temperature '60 F' --target '190 proof' --metric"
-    "^Add 37[.][0-9]* kg of water by the balance.*at 20 °C.*of a stem for +% vol at 20 °C")
+    "^Add 37[.][0-9]* kg of water by the balance.*at 20 °C.*read on +an alcoholometer marked in % vol at 20 °C")
 # What a balance shows goes in and comes out: a kilogram of spirit by the balance is 1.0012 kg of mass.
 answers(dilute_spirit.balance_in_and_out
     "dilute_spirit --amount '1 kg' --strength '50 %mass' --temperature '20 C' --target '40 %mass' --json"
@@ -74,7 +74,7 @@ refuses(dilute_spirit.make_zero "dilute_spirit --make '5 L' ${strong} --target '
 refuses(dilute_spirit.target_above_100 "dilute_spirit ${spirit} --target '145 %vol'"
     "--target '145 %vol': .*145 % vol at 20 °C is outside 0 to 100")
 refuses(dilute_spirit.target_without_unit "dilute_spirit ${spirit} --target 45"
-    "--target '45': no unit; expected a strength: %vol")
+    "--target '45': the unit is missing; expected a strength: %vol")
 refuses(dilute_spirit.volume_as_target "dilute_spirit ${spirit} --target '45 L'"
     "'L' is the unit of a volume; expected a strength")
 refuses(dilute_spirit.target_left_out "dilute_spirit ${spirit}" "--target is required")
@@ -95,7 +95,7 @@ refuses(dilute_spirit.unknown_unit
     "dilute_spirit --amount '2 bushels' ${strong} ${to_45}"
     "unknown unit 'bushels'; expected a volume or a mass: mL")
 refuses(dilute_spirit.spaced_thousands
-    "dilute_spirit --amount '1 000 L' ${strong} ${to_45}" "nothing between the thousands")
+    "dilute_spirit --amount '1 000 L' ${strong} ${to_45}" "no thousands separator")
 refuses(dilute_spirit.comma_thousands
     "dilute_spirit --amount '1,000 L' ${strong} ${to_45}" "decimal point")
 refuses(dilute_spirit.no_additions "dilute_spirit ${spirit} ${to_45} --additions 0"
@@ -148,13 +148,13 @@ refuses(dilute_spirit.stray_temperature "dilute_spirit ${spirit} ${to_45} --fort
     "--fortify-with")
 refuses(dilute_spirit.water_and_fortify
     "dilute_spirit ${spirit} --target '85 %vol' --fortify-with '96 %vol' --additions 2"
-    "not for --fortify-with")
+    "cannot be used with --fortify-with")
 refuses(dilute_spirit.make_a_mass "dilute_spirit --make '5 kg' ${strong} ${to_45}"
     "'kg' is the unit of a mass; expected a volume")
 refuses(dilute_spirit.make_and_amount "dilute_spirit ${spirit} --make '5 L' ${to_45}"
     "either --amount or --make")
 refuses(dilute_spirit.make_in_additions
-    "dilute_spirit --make '5 L' ${strong} ${to_45} --additions 2" "go with --amount")
+    "dilute_spirit --make '5 L' ${strong} ${to_45} --additions 2" "need --amount, not --make")
 refuses(dilute_spirit.make_too_strong
     "dilute_spirit --make '5 L' --strength '40 %vol' --temperature '20 C' ${to_45}"
     "--target '45 %vol': target strength 45 % vol at 20 °C is outside .* to 40 % vol.*no higher")

@@ -15,7 +15,7 @@ answers(draw_equilibrium.published_points
 .*<svg .*as strong as the liquid.*carey lewis 1932.*azeotrope, 89[.][2-7] % mol]])
 answers(draw_equilibrium.other_pressures_left_out
     "${in_folder} draw_equilibrium --output a.svg --pressure '190 mmHg' --points ${tables}/beebe_1942.csv"
-    "of beebe 1942; [0-9]+ of another pressure left out")
+    "of beebe 1942; [0-9]+ at another pressure left out")
 answers(draw_equilibrium.own_points
     "${in_folder} printf '0.1,0.44,\\n0.5,0.66,79.9\\n' >\"it's mine.csv\"
 draw_equilibrium --output a.svg --points \"it's mine.csv\" --in '%vol' && cat a.svg"
@@ -61,14 +61,14 @@ answers(draw_equilibrium.two_at_once
     "${in_folder} for k in 1 2 3 4; do
 rm -f a.svg
 draw_equilibrium --output a.svg >one 2>&1 & draw_equilibrium --output a.svg >two 2>&1; wait
-cat one two | grep -cE 'Wrote|is there already'; grep -h there one two; done; ls"
-    "^(2\n[^\n]*--output 'a[.]svg': is there already; --replace replaces it\n)+a[.]svg\none\ntwo\n$")
+cat one two | grep -cE 'Wrote|exists already'; grep -h exists one two; done; ls"
+    "^(2\n[^\n]*--output 'a[.]svg': the file exists already; --replace overwrites it\n)+a[.]svg\none\ntwo\n$")
 set(with_gnuplot_that "${in_folder} mkdir bin && printf '#!/bin/sh\\n%s\\n'")
 set(is_run ">bin/gnuplot && chmod +x bin/gnuplot && PATH=$d/bin:$PATH")
 add_case(draw_equilibrium.appears_meanwhile
     "${with_gnuplot_that} 'echo other >a.svg; echo \"<svg></svg>\"' ${is_run}
 draw_equilibrium --output a.svg; status=$?; ls a.svg.* 2>/dev/null; grep -v other a.svg; exit $status" 2
-    "^$" "--output 'a[.]svg': is there already; --replace")
+    "^$" "--output 'a[.]svg': the file exists already; --replace")
 # Signals: while gnuplot draws, and while the answer waits for a reader whose pipe is full.
 foreach(signal INT TERM HUP)
   answers(draw_equilibrium.ended_by_${signal}.while_drawing
@@ -105,7 +105,7 @@ draw_equilibrium --output a.svg --points \"$f\" | iconv -f UTF-8 -t UTF-8; grep 
 if(NOT "${CMAKE_CXX_FLAGS_DEBUG}" MATCHES "-fsanitize")  # which wants more of the address space than any limit
   add_case(draw_equilibrium.short_of_memory
       "${in_folder} ulimit -v 30000; draw_equilibrium --output a.svg; status=$?; ls; exit $status" 1 "^$"
-      "^draw_equilibrium: (gnuplot draws nothing: |not enough memory for this answer|gnuplot cannot be run)")
+      "^draw_equilibrium: (gnuplot failed: |not enough memory for this answer|gnuplot cannot be run)")
 endif()
 # The points that equilibrium_table prints are those of the curve; kelvins are not drawn as °C.
 answers(draw_equilibrium.table_of_the_model
@@ -121,13 +121,13 @@ answers(draw_equilibrium.us_units
     "${in_folder} draw_equilibrium --output a.svg --pressure '29.92 inHg' --us && cat a.svg"
     "under 29[.]92 inHg[.]\n.*azeotrope +19[0-9][.][0-9] US proof.* at 172[.][0-9]+ °F.*ethanol in the liquid, US proof.*temperature, °F")
 refuses(draw_equilibrium.there_already "${in_folder} touch a.svg && draw_equilibrium --output a.svg"
-    "--output 'a[.]svg': is there already; --replace")
+    "--output 'a[.]svg': the file exists already; --replace")
 refuses(draw_equilibrium.dangling_link "${in_folder} ln -s nowhere a.svg && draw_equilibrium --output a.svg"
-    "is there already")
-refuses(draw_equilibrium.other_format "draw_equilibrium --output a.png" "ends in [.]svg")
-refuses(draw_equilibrium.empty_name "draw_equilibrium --output ''" "ends in [.]svg")
+    "the file exists already")
+refuses(draw_equilibrium.other_format "draw_equilibrium --output a.png" "must end in [.]svg")
+refuses(draw_equilibrium.empty_name "draw_equilibrium --output ''" "must end in [.]svg")
 refuses(draw_equilibrium.folder "${in_folder} mkdir a.svg && draw_equilibrium --output a.svg --replace"
-    "is a folder")
+    "this is a folder, not a file")
 refuses(draw_equilibrium.nowhere "draw_equilibrium --output /nonexistent/a.svg"
     "cannot be written: No such file")
 refuses(draw_equilibrium.no_output "draw_equilibrium --pressure '1 bar'" "--output is required")
@@ -137,7 +137,7 @@ refuses(draw_equilibrium.no_points "draw_equilibrium --output a.svg --points /no
     "cannot be read")
 refuses(draw_equilibrium.points_of_other_pressures
     "draw_equilibrium --output /nonexistent/a.svg --pressure '50 kPa' --points ${tables}/lai_2014.csv"
-    "no point in it for 50 kPa; 16 of other pressures")
+    "the file has no point at 50 kPa; 16 at other pressures")
 refuses(draw_equilibrium.unknown_fraction "draw_equilibrium --output /nonexistent/a.svg --in sg"
     "expected %mol, %mass, %vol or proof")
 refuses(draw_equilibrium.other_reference "draw_equilibrium --output /nonexistent/a.svg --in '%vol at 60 F'"

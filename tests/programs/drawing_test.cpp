@@ -53,7 +53,7 @@ TEST_F(Drawing, GivesThePictureAsItIs) {
 TEST_F(Drawing, StopsAHangingGnuplotAndWhatItStarted) {
     gnuplot_is("sleep 1000 & echo $! >" + (folder / "sleeper").string() + "; wait");
     auto const begin = std::chrono::steady_clock::now();
-    EXPECT_EQ(complaint(400ms), "gnuplot does not finish: stopped after 0.4 s");
+    EXPECT_EQ(complaint(400ms), "gnuplot did not finish within 0.4 s");
     EXPECT_LT(std::chrono::steady_clock::now() - begin, 30s);
     int sleeper = 0;
     std::ifstream(folder / "sleeper") >> sleeper;
@@ -70,13 +70,13 @@ TEST_F(Drawing, StopsAHangingGnuplotAndWhatItStarted) {
 TEST_F(Drawing, GivesTheWholeReason) {
     std::string const reason = "the terminal " + std::string(300, 'x') + " is not known";
     gnuplot_is("echo >&2; echo '" + reason + "' >&2; exit 3");
-    EXPECT_EQ(complaint(), "gnuplot draws nothing: " + reason);
+    EXPECT_EQ(complaint(), "gnuplot failed: " + reason);
     gnuplot_is("exit 3");
-    EXPECT_EQ(complaint(), "gnuplot draws nothing: it gives no reason");
+    EXPECT_EQ(complaint(), "gnuplot failed: no reason given");
     gnuplot_is("echo 'half a <svg>'");
-    EXPECT_EQ(complaint(), "gnuplot draws nothing: it gives no reason");
+    EXPECT_EQ(complaint(), "gnuplot failed: no reason given");
     gnuplot_is("kill -9 $$");
-    EXPECT_EQ(complaint(), "gnuplot draws nothing: it gives no reason");
+    EXPECT_EQ(complaint(), "gnuplot failed: no reason given");
 }
 
 // Whatever TMPDIR is and however full the disk with /tmp.

@@ -5,15 +5,15 @@ set(carey_lewis ${tables}/carey_lewis_1932.csv)
 answers(equilibrium_table.isobar "equilibrium_table --liquids '0 to 90 %vol by 10' --altitude '650 m'"
     [[^Equilibrium of ethanol and water under 93[.]76 kPa
 .*azeotrope .*
- +liquid +vapour +boils at +relative +vapour sure
- +% vol +% mass +% mol +% vol +% mass +% mol +°C +volatility +to % vol
+ +liquid +vapour +boils at +relative +uncertainty
+ +% vol +% mass +% mol +% vol +% mass +% mol +°C +volatility +± % vol
  +0 .*
  +90[.]0 +85[.]7 +70[.]0 +92[.]2 ]])
 # The same in US units: 180 proof are 90 % vol at 60 °F.
 answers(equilibrium_table.us_units
     "equilibrium_table --liquids '0 to 180 proof by 20' --pressure '29.92 inHg'"
     [[under 29[.]92 inHg
-.*US proof +% mass +% mol +US proof +% mass +% mol +°F +volatility +to US proof
+.*US proof +% mass +% mol +US proof +% mass +% mol +°F +volatility +± US proof
 .* +180 +85[.]7 +70[.]1 +18[0-9] .* 173[.][0-9] .* 0[.]4
 ]])
 answers(equilibrium_table.isotherm "equilibrium_table --temperature '70 C' --liquids '0 to 100 %mol by 50'"
@@ -24,7 +24,7 @@ answers(equilibrium_table.csv "equilibrium_table --liquids '40 %vol' --csv"
 $]])
 # docs/fit_report.txt, section 9: u(y) = 0.0197 at x = 0.0746 under 101.325 kPa. No doubt is stated in a vacuum.
 answers(equilibrium_table.how_sure "equilibrium_table --pressure '1 atm' --liquids '7.46 %mol'"
-    "vapour sure\n.*to % vol\n.* 7[.]46 .* 1[.]8\n.*Sure to: one standard uncertainty of the model; known from 25 to 300 kPa")
+    "uncertainty\n.*% vol\n.* 7[.]46 .* 1[.]8\n.*Uncertainty: one standard uncertainty of the model's vapour; known from 25 to 300 kPa")
 answers(equilibrium_table.how_sure_in_json "equilibrium_table --pressure '1 atm' --liquids '7.46 %mol' --json"
     "\"vapour_uncertainty_percent_mol\": 1[.]97")
 answers(equilibrium_table.how_sure_in_vacuum "equilibrium_table --pressure '10 kPa' --liquids '7.46 %mol'"
@@ -36,7 +36,7 @@ answers(equilibrium_table.json "equilibrium_table --json"
     [["pressure_kPa": 101[.]325,.*"azeotrope": {.*"rows": .*"liquid_percent_mol": 5[.]0.*"relative_volatility"]])
 answers(equilibrium_table.out_of_range_rows
     "equilibrium_table --pressure '230 kPa' --liquids '0 to 20 %vol by 10'"
-    "\n +0 +0 +0 +- +- +- +- +- +-\n +10[.]0.*-: outside the measured points, or outside 0[.]01 to 120 °C")
+    "\n +0 +0 +0 +- +- +- +- +- +-\n +10[.]0.*-: no value, outside the measured points or outside 0[.]01 to 120 °C")
 # A measured point is given back: J. S. Carey and W. K. Lewis, Ind. Eng. Chem. 24 (1932) 882, x = 0.3273.
 answers(equilibrium_table.measured_point "equilibrium_table --measured ${carey_lewis} --liquids '32.73 %mol'"
     [[^Equilibrium of ethanol and water as measured under 101[.]3 kPa
@@ -62,23 +62,23 @@ refuses(equilibrium_table.two_conditions "equilibrium_table --temperature '70 C'
     "either --temperature or a pressure")
 refuses(equilibrium_table.measured_at_a_temperature
     "equilibrium_table --temperature '70 C' --measured ${carey_lewis}"
-    "goes with a pressure")
+    "needs a pressure")
 refuses(equilibrium_table.too_hot "equilibrium_table --temperature '130 C'"
     "--temperature '130 C': temperature 130 °C is outside 0.01 to 120 °C")
 refuses(equilibrium_table.no_row "equilibrium_table --pressure '900 kPa'"
     "--pressure '900 kPa': pressure 900 kPa is outside")
 refuses(equilibrium_table.strength_above_100 "equilibrium_table --liquids '90 to 110 %vol by 10'"
     "110 % vol at 20 °C is outside")
-refuses(equilibrium_table.no_unit "equilibrium_table --liquids '0 to 100'" "no unit")
+refuses(equilibrium_table.no_unit "equilibrium_table --liquids '0 to 100'" "the unit is missing")
 refuses(equilibrium_table.temperatures "equilibrium_table --liquids '10 to 20 C'" "expected a strength")
 refuses(equilibrium_table.no_file "equilibrium_table --measured /nonexistent/x.csv"
     "--measured '/nonexistent/x.csv': cannot be read: No such file")
 refuses(equilibrium_table.folder "equilibrium_table --measured /" "cannot be read: Is a directory")
 refuses(equilibrium_table.endless_file "equilibrium_table --measured /dev/zero" "longer than 1 MiB")
 refuses(equilibrium_table.no_text "equilibrium_table --measured <(printf 'a\\0b')" "no text")
-refuses(equilibrium_table.empty_file "equilibrium_table --measured /dev/null" "--measured '/dev/null': no point in it\n$")
+refuses(equilibrium_table.empty_file "equilibrium_table --measured /dev/null" "--measured '/dev/null': the file has no points\n$")
 refuses(equilibrium_table.other_pressure "equilibrium_table --measured ${carey_lewis} --altitude '1500 m'"
-    "no point in it for 84[.]5[56]* kPa; 15 of other pressures, the first of 101[.]3")
+    "the file has no point at 84[.]5[56]* kPa; 15 at other pressures, the first at 101[.]3")
 refuses(equilibrium_table.three_points
     "equilibrium_table --measured <(printf '0.1,0.4\\n0.2,0.5\\n0.3,0.6\\n')"
     "number of points 3 is outside 4")
@@ -111,7 +111,7 @@ reads(percent "x_percent_mol,y_percent_mol,t\\n" "5,32,90.5|10,44,86|30,57,81.7|
 answers(equilibrium_table.other_pressure_left_out
     "equilibrium_table --liquids '10 %mol' --measured <(printf \\
         'x,y,Pressure_kPa\\n.05,.32,101\\n.1,.44,101\\n.3,.57,101\\n.6,.69,101\\n.2,.6,50\\n')"
-    "points +4, 5[.]00 to 60[.]0 % mol; 1 of another pressure left out\n.* 44[.]0 ")
+    "points +4, 5[.]00 to 60[.]0 % mol; 1 at another pressure left out\n.* 44[.]0 ")
 answers(equilibrium_table.reads_itself
     "f=$(mktemp); trap 'rm $f' EXIT
 equilibrium_table --liquids '0 to 100 %mol by 5' --csv >$f

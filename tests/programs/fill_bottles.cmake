@@ -3,7 +3,7 @@ set(spirit "--amount '3.55 L' --strength '45 %vol' --temperature '22 C'")
 
 answers(fill_bottles.half_litres "fill_bottles ${spirit} --bottle '500 mL'"
     [[^Fill 500[.]8 mL at 22 °C, or 469[.]2 g, into each bottle: 7 bottles[.]
-.*pure alcohol +225[.]0 mL at 20 °C a bottle
+.*pure alcohol +225[.]0 mL at 20 °C per bottle
 .*left over .* 44[.]62 mL at 22 °C.*room +the bottle must hold 508 mL to the cork: .*bursts]])
 answers(fill_bottles.at_20
     "fill_bottles --amount '2.1 L' --strength '40 %vol' --temperature '20 C' --bottle '70 cl'"
@@ -30,14 +30,14 @@ refuses(fill_bottles.other_rule "fill_bottles ${spirit} --bottle '500 mL' --fill
 
 refuses(fill_bottles.more_than_there_is
     "fill_bottles --amount '0.5 L' --strength '40 %vol' --temperature '20 C' --bottle '0.7L'"
-    "--bottle '0[.]7L': larger than all there is: --amount '0[.]5 L' is 500[.]0 mL at 20 °C")
+    "--bottle '0[.]7L': larger than the whole amount: --amount '0[.]5 L' is 500[.]0 mL at 20 °C")
 refuses(fill_bottles.no_bottle "fill_bottles ${spirit}" "--bottle is required")
 refuses(fill_bottles.empty_bottle "fill_bottles ${spirit} --bottle '0 mL'"
     "--bottle '0 mL': volume 0 L is outside")
 refuses(fill_bottles.negative_bottle "fill_bottles ${spirit} --bottle '-700 mL'"
     "--bottle '-700 mL': volume -0[.]7 L is outside")
 refuses(fill_bottles.bottle_without_unit "fill_bottles ${spirit} --bottle 700"
-    "--bottle '700': no unit; expected a volume: mL")
+    "--bottle '700': the unit is missing; expected a volume: mL")
 refuses(fill_bottles.bottle_by_weight "fill_bottles ${spirit} --bottle '700 g'"
     "'g' is the unit of a mass; expected a volume")
 refuses(fill_bottles.bottle_in_degrees "fill_bottles ${spirit} --bottle '20 C'"

@@ -11,10 +11,10 @@ answers(find_stages.contradiction
     "^No number of stages explains these runs, with reflux 3 or any other tried;\nwith 3 the nearest is 0[.]7 stages [(]0[.]1 to 3[.][0-9][)], which miss by 15[.]0*[0-9]+ % vol.*disagreement +15[.].*uncertainty +21[.]3.*contradict")
 set(one_run "--run '25 L, 11 %vol, 100 mL, 1.8 L, 90 %vol'")
 answers(find_stages.reflux_unknown "find_stages ${one_run}"
-    "^One run cannot tell reflux and stages apart.*not given.*with reflux 3 +4[.]6 stages [(]4[.]0 to 5[.]5[)].*with reflux 50 .*What would tell them apart: the reflux measured")
+    "^One run cannot tell reflux and stages apart.*not given.*with reflux 3 +4[.]6 stages [(]4[.]0 to 5[.]5[)].*with reflux 50 .*To tell them apart, measure the reflux")
 answers(find_stages.reflux_unknown_several
     "find_stages --run '25 L, 11 %vol, 100 mL, 0.3 L, 90.9 %vol' --run '25 L, 11 %vol, 100 mL, 2.9 L, 79 %vol'"
-    "^Of the reflux ratios tried only 2[.]5 explains these runs, with 4[.]1 stages.*they tell stages and reflux apart")
+    "^Only one of the reflux ratios tried explains these runs: 2[.]5, with 4[.]1 stages.*they tell stages and reflux apart")
 answers(find_stages.another_reflux_would "find_stages ${one_run} --reflux 1.1"
     "^No number of stages explains this run with reflux 1[.]1: even 20 stages miss by 15[.0]* % vol[.]\nReflux 2[.]5 would, with ")
 answers(find_stages.another_reflux_would_json "find_stages ${one_run} --reflux 1.1 --json"
@@ -34,10 +34,10 @@ refuses(find_stages.too_strong "find_stages --run '25 L, 11 %vol, 100 mL, 1.8 L,
     "--run '25 L, 11 %vol, 100 mL, 1.8 L, 98.5 %vol': measured strength 98[.]5 % vol at 20 °C is outside 53[.][0-9]+ to 9[12][.][0-9]+ .*from a bare pot to 20 stages with reflux 3")
 refuses(find_stages.too_weak "find_stages --run '25 L, 11 %vol, none, 1.8 L, 50 %vol'" "--run .*: measured strength 50 .*with reflux 50")
 refuses(find_stages.too_much "find_stages --run '25 L, 11 %vol, none, 30 L, 9 %vol' --reflux 3" "--run '25 L, 11 %vol, none, 30 L, 9 %vol': collected volume 30 L is outside 0 to 24[.]25 L")
-refuses(find_stages.four_figures "find_stages --run '25 L, 11 %vol, 100 mL, 1.8 L'" "expected charge, its strength, discarded")
+refuses(find_stages.four_figures "find_stages --run '25 L, 11 %vol, 100 mL, 1.8 L'" "expected charge, its strength, volume of foreshots")
 refuses(find_stages.negative "find_stages --run '25 L, 11 %vol, none, -1 L, 88 %vol'" "--run '25 L, 11 %vol, none, -1 L, 88 %vol', collected '-1 L': volume -1 L is outside")
 refuses(find_stages.second_of_two "find_stages ${one_run} --run '25 L, 98 %vol, none, 1 L, 97 %vol'" "--run '25 L, 98 %vol, none, 1 L, 97 %vol': strength of the charge 98 .* is outside .*below the azeotrope")
-refuses(find_stages.charge_without_a_unit "find_stages --run '25, 11 %vol, none, 1 L, 88 %vol'" "--run '25, 11 %vol, none, 1 L, 88 %vol', charge '25': no unit")
+refuses(find_stages.charge_without_a_unit "find_stages --run '25, 11 %vol, none, 1 L, 88 %vol'" "--run '25, 11 %vol, none, 1 L, 88 %vol', charge '25': the unit is missing")
 refuses(find_stages.certain "find_stages --run '25 L, 11 %vol, none, 1.8 L, 88 %vol' --uncertainty 0" "number 0 is outside 0[.]01 to 5")
 refuses(find_stages.heat_loss_of_everything "find_stages ${one_run} --heat-loss '95 %'" "--heat-loss '95 %': share of the vapour that condenses 0[.]95 is outside 0 to 0[.]9")
 refuses(find_stages.two_airs "find_stages ${one_run} --pressure '1 bar' --altitude '10 m'" "either --pressure or --altitude")
@@ -48,7 +48,7 @@ answers(find_stages.under_a_neck
     "q=$(forecast_run --charge '25 L' --strength '11 %vol' --power '2 kW' --stages 3 --reflux 3 --heat-loss '10 %' --discard '100 mL' --cuts 'collected 1.8 L' --end 'collected 2 L' | awk '/^  hearts/ {print $4}'); find_stages --run \"25 L; 11 %vol; 100 mL; 1.8 L; $q %vol\" --reflux 3 --heat-loss '10 %'"
     "^The still works like 3[.]0 theoretical stages above the pot")
 answers(find_stages.assumed "find_stages ${one_run} --reflux 3"
-    "  assumed +nothing condenses in neck and head [(]--heat-loss[)],\n +strengths with a standard uncertainty of 0[.]50* % vol [(]--uncertainty[)],\n +air as at sea level [(]--altitude[)]\n")
+    "  assumed +no vapour condenses in neck and head [(]--heat-loss[)],\n +strengths with a standard uncertainty of 0[.]50* % vol [(]--uncertainty[)],\n +air as at sea level [(]--altitude[)]\n")
 answers(find_stages.assumed_json "find_stages ${one_run} --reflux 3 --heat-loss '5 %' --altitude '300 m' --json"
     "\"assumed\": {\n    \"--uncertainty\": \"0[.]5\"\n  }")
 # Long work shows on a terminal how far it is.

@@ -6,7 +6,7 @@ set(folder "d=$(mktemp -d) && trap 'rm -r $d' EXIT && cd $d &&")
 answers(forecast_run.pot "${run} --end 'collected 2 L'"
     [[^Distillate: 2[.]000 L at 53[.]70 % vol[.] Kept in all: 1[.]07[0-9]+ L of pure alcohol [(]39 %[)][.]
 1 h 03 min of warming and 0 h 27 min of boiling[.]
-.*  distillate +2[.]000 L +53[.]70 % vol.*left in the pot.*heat .*kWh for a litre.*never close or leave a running still]])
+.*  distillate +2[.]000 L +53[.]70 % vol.*left in the pot.*heat .*kWh per litre.*never close or leave a running still]])
 answers(forecast_run.conserves "${run} --stages 5 --reflux 3 --end 'still 0.5 %vol' --json"
     [["balance_relative_to_charge": {
  +"ethanol": -?(0[.]0|[0-9.]+e-(09|1[0-9])),
@@ -65,11 +65,11 @@ set(nothing_kept "${run} --discard '100 mL' --end 'collected 100 mL'")
 answers(forecast_run.nothing_kept "${nothing_kept}" "^Kept: nothing[.]\n.*\n  heat +2[.][0-9]+ kWh\n")
 answers(forecast_run.nothing_kept_json "${nothing_kept} --json" "\"per_litre_of_kept_alcohol\": null")
 foreach(form json csv)
-  refuses(forecast_run.us_in_${form} "${run} --end 'collected 1 L' --${form} --us" "--us is for text")
+  refuses(forecast_run.us_in_${form} "${run} --end 'collected 1 L' --${form} --us" "--us cannot be used with --json or --csv")
 endforeach()
 answers(forecast_run.us "${run} --end 'collected 1 L' --us"
     "^Distillate: [0-9.]+ US fl oz at .*Kept in all: [0-9.]+ proof gal.*boils at +197[.]0 °F")
-refuses(forecast_run.points_for_nothing "${run} --end 'collected 1 L' --points 50" "--points goes with --csv, --json or --draw")
+refuses(forecast_run.points_for_nothing "${run} --end 'collected 1 L' --points 50" "--points needs --csv, --json or --draw")
 answers(forecast_run.many_points
     "${run} --stages 100 --reflux 1000 --flows enthalpy --keep-strength '97 %vol' --end 'still 0.5 %vol' --points 5000 --csv | wc -l"
     "^5001\n$")
@@ -84,7 +84,7 @@ foreach(form "" --csv --json)  # an answer that cannot be written leaves no pict
       "${folder} ${run} --end 'collected 1 L' --draw a.svg ${form} >/dev/full; status=$?; ls; exit $status" 1
       "^$" "standard output cannot be written: No space left")
 endforeach()
-refuses(forecast_run.drawing_there "${folder} echo old > a.svg; ${run} --end 'collected 1 L' --draw a.svg" "is there already; --replace")
+refuses(forecast_run.drawing_there "${folder} echo old > a.svg; ${run} --end 'collected 1 L' --draw a.svg" "the file exists already; --replace")
 refuses(forecast_run.drawing_png "${run} --end 'collected 1 L' --draw a.png" "SVG")
 
 refuses(forecast_run.more_than_there_is "${run} --end 'collected 30 L'"
@@ -125,8 +125,8 @@ refuses(forecast_run.loses_all "${run} --pot-loss '30 W/K' --end 'collected 1 L'
 refuses(forecast_run.reflux_cannot_keep "${run} --stages 4 --reflux 3 --keep-strength '96 %vol' --end 'collected 1 L'"
     "strength of the distillate to keep 96 % vol at 20 °C is outside 58[.]1[0-9]* to 91[.]4")
 refuses(forecast_run.negative_reflux "${run} --stages 4 --reflux -1 --end 'collected 1 L'" "--reflux '-1': number -1 is outside 0 to 1000")
-refuses(forecast_run.no_number "${run} --stages 4 --reflux nan --end 'collected 1 L'" "--reflux 'nan': no number")
-refuses(forecast_run.two_columns "${run} --stages 4 --plates 4 --end 'collected 1 L'" "give one of them")
+refuses(forecast_run.no_number "${run} --stages 4 --reflux nan --end 'collected 1 L'" "--reflux 'nan': not a number")
+refuses(forecast_run.two_columns "${run} --stages 4 --plates 4 --end 'collected 1 L'" "give only one of --stages, --plates and --packing")
 refuses(forecast_run.no_hetp "${run} --packing '1 m' --end 'collected 1 L'" "--packing needs --hetp")
 refuses(forecast_run.hetp_of_nothing "${run} --packing 1m --hetp 0m --end 'collected 1 L'" "--hetp '0m': height equivalent to a theoretical plate 0 m")
 refuses(forecast_run.packing_of_nothing "${run} --packing 0m --hetp 1m --end 'collected 1 L'" "--packing '0m': height of the packing 0 m")
@@ -144,13 +144,13 @@ refuses(forecast_run.strange_flows "${run} --stages 4 --reflux 3 --flows other -
 
 refuses(forecast_run.extract_beside_mass
     "forecast_run --charge '25 kg' --strength '11 %mass' --extract '10 plato' --power '2 kW' --end 'elapsed 1 h'"
-    "--strength '11 %mass': beside --extract the strength is that of the whole wash: give it in %vol")
+    "--strength '11 %mass': with --extract, give the strength of the whole wash in %vol")
 refuses(forecast_run.extract_beside_moles
     "forecast_run --charge '25 kg' --strength '5 %mol' --extract '10 plato' --power '2 kW' --end 'elapsed 1 h'"
-    "--strength '5 %mol': beside --extract the strength is that of the whole wash: give it in %vol")
+    "--strength '5 %mol': with --extract, give the strength of the whole wash in %vol")
 refuses(forecast_run.extract_beside_density
     "forecast_run --charge '25 kg' --strength '984 kg/m3' --extract '10 plato' --power '2 kW' --end 'elapsed 1 h'"
-    "--strength '984 kg/m3': beside --extract the strength is that of the whole wash: give it in %vol")
+    "--strength '984 kg/m3': with --extract, give the strength of the whole wash in %vol")
 
 # Vapour that condenses in the neck of a bare pot runs back and enriches, as one equilibrium stage whose only reflux
 # it is: figures of a separate computation (Rayleigh's equation through such a stage).
@@ -166,7 +166,7 @@ answers(forecast_run.plates_under_a_cooled_head "${run} --plates 4 --heat-loss '
     "^Distillate: 1[.]000 L at 77[.][0-9]+ % vol.*\"?assumed.*plates of efficiency 0[.]6 [(]--plate-efficiency[)]")
 foreach(column "--plates 4" "--stages 3.5" "--packing 1m --hetp 0.3m")
   refuses("forecast_run.no_reflux.${column}" "${run} ${column} --end 'collected 1 L'"
-      "--[a-z]+ does nothing without reflux: give --reflux, or --heat-loss")
+      "--[a-z]+ has no effect without reflux: give --reflux, or --heat-loss")
 endforeach()
 answers(forecast_run.no_reflux_on_purpose "${run} --plates 4 --reflux 0 --end 'collected 1 L'" "^Distillate: ")
 
@@ -180,13 +180,13 @@ answers(forecast_run.strength_never_lost "${keeping} --end 'collected 100 mL'" "
 refuses(forecast_run.strength_there_already "${keeping} --end 'distillate 85 %vol'"
     "--end 'distillate 85 %vol': strength of the distillate 85 .*keeps that strength; wait until the strength is lost")
 refuses(forecast_run.lost_without_keeping "${run} --plates 4 --reflux 6 --end 'strength lost'"
-    "--end 'strength lost': no strength is kept: it goes with --keep-strength")
+    "--end 'strength lost': needs --keep-strength")
 refuses(forecast_run.lost_twice "${keeping} --cuts 'strength lost, strength lost' --end 'pot 0.5 %vol'"
     "--cuts 'strength lost': strength that is kept 85 % vol at 20 °C is outside 0 to 8[45][.]")
 
 # Everything that was assumed is named, and only that.
 answers(forecast_run.assumed "${run} --plates 4 --reflux 3 --end 'collected 1 L'"
-    "  assumed +plates of efficiency 0[.]6 [(]--plate-efficiency[)], equal flows on all stages [(]--flows[)],\n +nothing condenses in neck and head [(]--heat-loss[)], the pot loses no heat [(]--pot-loss[)],\n +the pot's metal takes up no heat [(]--pot-heat[)], no extract in the charge [(]--extract[)],\n +a charge of 20 °C to warm up [(]--temperature[)]\n")
+    "  assumed +plates of efficiency 0[.]6 [(]--plate-efficiency[)], equal flows on all stages [(]--flows[)],\n +no vapour condenses in neck and head [(]--heat-loss[)], the pot loses no heat [(]--pot-loss[)],\n +the metal of the pot takes up no heat [(]--pot-heat[)], no extract in the charge [(]--extract[)],\n +a charge of 20 °C to warm up [(]--temperature[)]\n")
 answers(forecast_run.assumed_json "${run} --plates 4 --reflux 3 --heat-loss 0 --end 'collected 1 L' --points 2 --json"
     "\"assumed\": {\n    \"--plate-efficiency\": \"0[.]6\",\n    \"--flows\": \"constant\",\n    \"--pot-loss\": \"0 W/K\",\n    \"--pot-heat\": \"0 kJ/K\",\n    \"--extract\": \"0 plato\",\n    \"--temperature\": \"20 C\"\n  }")
 answers(forecast_run.nothing_assumed "${run} --heat-loss '5 %' --pot-loss '3 W/K' --pot-heat '4 kJ/K' --extract '1 plato' --temperature 18C --end 'collected 1 L'"
@@ -204,7 +204,7 @@ answers(forecast_run.one_separator
     "^same\n$")
 refuses(forecast_run.too_few_names "${run} ${three} --names 'a, b'" "--names 'a, b': 2 names for 3 fractions")
 refuses(forecast_run.empty_name "${run} ${three} --names 'a,,b'" "--names 'a,,b': a name is empty")
-refuses(forecast_run.pot_without_unit "${run} --end 'pot 1'" "--end 'pot 1': '1': no unit; expected the pot's strength or temperature")
+refuses(forecast_run.pot_without_unit "${run} --end 'pot 1'" "--end 'pot 1': '1': the unit is missing; expected the pot's strength or temperature")
 
 # A charge of 0.1 % vol balances as well as a strong one.
 answers(forecast_run.weak_charge_conserves "forecast_run --charge '25 L' --strength '0.1 %vol' --power '2 kW' --end 'pot 0.01 %vol' --points 2 --json"
@@ -212,25 +212,25 @@ answers(forecast_run.weak_charge_conserves "forecast_run --charge '25 L' --stren
 
 # The doubt about the vapour, carried through the run: over a wash a lower vapour is worth a fifth and more.
 answers(forecast_run.how_sure "forecast_run --charge '25 L' --strength '11 %vol' --power '1.5 kW' --discard '100 mL' --cuts 'distillate 50 %vol' --end 'distillate 10 %vol'"
-    "^Hearts: 1[.]646 L at 54[.]12 % vol.*\n  how sure +1[.][23][0-9]+ L at 5[23][.][0-9]+ % vol, 2[0-9] % less alcohol, if the vapour is weaker by a standard uncertainty\n")
+    "^Hearts: 1[.]646 L at 54[.]12 % vol.*\n  uncertainty +1[.][23][0-9]+ L at 5[23][.][0-9]+ % vol, 2[0-9] % less alcohol, if the vapour is weaker by one standard uncertainty\n")
 answers(forecast_run.how_sure_json "${run} --end 'collected 1 L' --points 2 --json"
     "\"with_vapour_weaker_by_standard_uncertainty\": {\n +\"product\": {.*\"strength_percent_vol_20C\": 5[0-9][.].*\"alcohol_over_that_of_the_forecast\": 0[.]9[0-9]+,")
 answers(forecast_run.not_sure_in_a_vacuum_us "${run} --pressure '20 kPa' --end 'collected 1 L' --us"
-    "\n  how sure +not known: vapours were measured from 7[.]38 to 88[.]6 inHg\n")
-answers(forecast_run.not_sure_in_a_vacuum "${run} --pressure '20 kPa' --end 'collected 1 L'" "\n  how sure +not known: vapours were measured from 25 to 300 kPa\n")
+    "\n  uncertainty +not known: vapours were measured from 7[.]38 to 88[.]6 inHg only\n")
+answers(forecast_run.not_sure_in_a_vacuum "${run} --pressure '20 kPa' --end 'collected 1 L'" "\n  uncertainty +not known: vapours were measured from 25 to 300 kPa only\n")
 answers(forecast_run.no_such_run_with_less "${run} --plates 4 --reflux 6 --keep-strength '88 %vol' --end 'collected 1 L'"
-    "\n  how sure +with a vapour weaker by one standard uncertainty of the model this plan cannot be run\n")
+    "\n  uncertainty +not known: with a vapour weaker by one standard uncertainty this plan cannot be run\n")
 
 # What would be passed over is refused.
-set(column "goes with a column: --stages, --plates or --packing")
-refuses(forecast_run.stray_hetp "${run} --stages 4 --hetp rubbish --end 'collected 1 L'" "--hetp goes with --packing")
+set(column "needs a column: --stages, --plates or --packing")
+refuses(forecast_run.stray_hetp "${run} --stages 4 --hetp rubbish --end 'collected 1 L'" "--hetp needs --packing")
 refuses(forecast_run.stray_efficiency "${run} --stages 4 --plate-efficiency rubbish --end 'collected 1 L'"
-    "--plate-efficiency goes with --plates")
+    "--plate-efficiency needs --plates")
 refuses(forecast_run.stray_reflux "${run} --reflux 3 --end 'collected 1 L'" "--reflux ${column}")
 refuses(forecast_run.stray_strength "${run} --keep-strength '80 %vol' --end 'collected 1 L'" "--keep-strength ${column}")
 refuses(forecast_run.stray_flows "${run} --flows enthalpy --end 'collected 1 L'" "--flows ${column}")
-refuses(forecast_run.stray_room "${run} --room '30 C' --end 'collected 1 L'" "--room goes with --pot-loss")
-refuses(forecast_run.stray_replace "${run} --replace --end 'collected 1 L'" "--replace goes with --draw")
+refuses(forecast_run.stray_room "${run} --room '30 C' --end 'collected 1 L'" "--room needs --pot-loss")
+refuses(forecast_run.stray_replace "${run} --replace --end 'collected 1 L'" "--replace needs --draw")
 refuses(forecast_run.strength_without_reflux "${run} --stages 4 --keep-strength '80 %vol' --end 'collected 1 L'"
     "--keep-strength needs --reflux")
 
@@ -246,4 +246,4 @@ refuses(forecast_run.too_many_ends "${run} --end \"$(printf 'elapsed 1 h;%.0s' {
     "--end '.*': number of ends of the run 21 is outside 1 to 20")
 refuses(forecast_run.too_many_cuts "${run} --cuts \"$(printf 'elapsed 1 s;%.0s' {1..1000}) elapsed 1 s\" --end 'elapsed 1 h'"
     "--cuts '.*': number of cuts 1001 is outside 0 to 1000")
-refuses(forecast_run.end_without_unit "${run} --end 'still 0.5'" "--end 'still 0.5': '0.5': no unit; expected a strength")
+refuses(forecast_run.end_without_unit "${run} --end 'still 0.5'" "--end 'still 0.5': '0.5': the unit is missing; expected a strength")

@@ -5,7 +5,7 @@ set(spirit "--reading '84 %vol' --temperature '31 C'")
 
 answers(judge_uncertainty.dilution "judge_uncertainty ${spirit} --amount '2 L' --target '45 %vol'"
     [[^The product will have 45[.]00 % vol, give or take 0[.]33 [(]95 %[)][.]
-Add 1[.]638 kg of water by the balance.*50 % of the variance rests on limits of error from memory.*strength of the spirit: 80[.]76 % vol, standard uncertainty 0[.]19 % vol
+Add 1[.]638 kg of water by the balance.*50 % of the variance comes from limits of error quoted from memory.*strength of the spirit: 80[.]76 % vol, standard uncertainty 0[.]19 % vol
 .*error of the alcoholometer in halves, verified +0[.]14 % vol +1[.]038[0-9]* +0[.]15 +62[.]1 %
 .*temperature scale +0[.]0045 K .*expansion[^%]*%
 .*100000 draws: standard uncertainty 0[.]19, interval 80[.]4.*water to add: 1[.]640 kg, standard uncertainty 0[.]013 kg
@@ -16,7 +16,7 @@ answers(judge_uncertainty.strength "judge_uncertainty ${spirit}"
 answers(judge_uncertainty.nothing_from_memory
     "judge_uncertainty ${spirit} --amount '2 L' --target '45 %vol' --measure '10 mL' | grep -c memory || true" "^0\n$")
 answers(judge_uncertainty.class_from_memory "judge_uncertainty ${spirit} --alcoholometer alcoholometer-II"
-    "^The spirit has [^\n]*\n[0-9]+ % of the variance rests on limits of error from memory")
+    "^The spirit has [^\n]*\n[0-9]+ % of the variance comes from limits of error quoted from memory")
 # On a terminal, which script(1) is for the program, long work shows how far it is; else nothing but the answer comes.
 answers(judge_uncertainty.progress
     "script -qec \"judge_uncertainty ${spirit} --draws 10000000\" /dev/null"
@@ -32,7 +32,7 @@ answers(judge_uncertainty.formula "judge_uncertainty ${spirit} --formula-error '
     "OIML R 22 as a formula +0[.]058 kg/m3")
 answers(judge_uncertainty.three_readings
     "judge_uncertainty --reading '84 %vol' --reading '84.2 %vol' --reading '83.9 %vol' --temperature '20 C'"
-    "^The spirit has 84[.]03 .*  reading +0[.]088 % vol +1 .*no draws: with fewer than four")
+    "^The spirit has 84[.]03 .*  reading +0[.]088 % vol +1 .*no draws: the t distribution of fewer than four readings")
 answers(judge_uncertainty.four_readings
     "judge_uncertainty --reading '84 %vol' --reading '84.2 %vol' --reading '83.9 %vol' --reading '84 %vol' --temperature '20 C'"
     "^The spirit has 84[.]0[23] .*  reading +0[.]063 % vol +1 .*100000 draws")
@@ -55,21 +55,21 @@ refuses(judge_uncertainty.target_alone "judge_uncertainty ${spirit} --target '45
 refuses(judge_uncertainty.hot "judge_uncertainty --reading '84 %vol' --temperature '50 C'"
     "--temperature '50 C': temperature 50 °C is outside -20 to 40")
 refuses(judge_uncertainty.nearly_hot "judge_uncertainty --reading '84 %vol' --temperature '39.9 C'"
-    "--temperature '39[.]9 C': temperature with its errors 40[.]5[0-9]* °C is outside -20 to 40")
+    "--temperature '39[.]9 C': temperature plus its errors 40[.]5[0-9]* °C is outside -20 to 40")
 refuses(judge_uncertainty.end_of_the_scale "judge_uncertainty --reading '99.9 %vol' --temperature '20 C'"
-    "--reading '99[.]9 %vol': reading with its errors 100[.][0-9]+ % vol is outside 0 to 100")
+    "--reading '99[.]9 %vol': reading plus its errors 100[.][0-9]+ % vol is outside 0 to 100")
 refuses(judge_uncertainty.frozen "judge_uncertainty --reading '2 %vol' --temperature '-10 C'"
     "--temperature '-10 C': temperature -10 °C is outside .*freezing")
 refuses(judge_uncertainty.proof "judge_uncertainty --reading '84 proof' --temperature '20 C'"
-    "--reading '84 proof': expected what an alcoholometer of 20 °C shows: %vol")
+    "--reading '84 proof': expected the reading of a 20 °C alcoholometer: %vol")
 refuses(judge_uncertainty.unknown_class "judge_uncertainty ${spirit} --alcoholometer spoon"
-    "--alcoholometer 'spoon': no such class of instruments")
+    "--alcoholometer 'spoon': neither a class of instruments")
 refuses(judge_uncertainty.wrong_class "judge_uncertainty ${spirit} --alcoholometer thermometer-0.1"
     "that is a glass thermometer in tenths of a degree; its error is in °C, not in % vol")
 refuses(judge_uncertainty.negative_limits "judge_uncertainty ${spirit} --alcoholometer '-0.1 %vol'"
     "--alcoholometer '-0[.]1 %vol': difference -0[.]1 % vol is outside 0 to 100")
 refuses(judge_uncertainty.limits_without_unit "judge_uncertainty ${spirit} --thermometer 0.5"
-    "--thermometer '0[.]5': no unit; expected a difference of temperatures")
+    "--thermometer '0[.]5': the unit is missing; expected a difference of temperatures")
 refuses(judge_uncertainty.certain "judge_uncertainty ${spirit} --confidence '100 %'"
     "--confidence '100 %': probability 1 is outside 0[.]51 to 0[.]999999")
 refuses(judge_uncertainty.percent_forgotten "judge_uncertainty ${spirit} --confidence 95" "probability 95 is outside")

@@ -50,15 +50,15 @@ answers(judge_wash.monohydrate "judge_wash --volume '25 L' --wanted '11 %vol' --
 # A refractometer shows alcohol as sugar: read as a saccharometer's, 20 -> 8 would be 6.8 % vol where about 10 are true.
 foreach(unit brix Brix bx)
   refuses(judge_wash.refractometer.${unit} "judge_wash --volume '25 L' --original '20 plato' --final '8 ${unit}'"
-      "--final '8 ${unit}': which instrument[?] .*saccharometer.*'plato'.*refractometer.*only before fermentation.*read a hydrometer")
+      "--final '8 ${unit}': Brix needs its instrument[.] .*saccharometer.*'plato'.*refractometer.*only before fermentation.*read a hydrometer")
 endforeach()
 refuses(judge_wash.original_brix "judge_wash --volume '25 L' --original '20 brix' --final '2 plato'"
-    "--original '20 brix': which instrument[?]")
-refuses(judge_wash.sugar_without_wanted "judge_wash ${fell} --sugar lead" "--sugar 'lead': it belongs to --wanted")
-refuses(judge_wash.yield_without_wanted "judge_wash ${fell} --yield much" "--yield 'much': it belongs to --wanted")
+    "--original '20 brix': Brix needs its instrument")
+refuses(judge_wash.sugar_without_wanted "judge_wash ${fell} --sugar lead" "--sugar 'lead': needs --wanted")
+refuses(judge_wash.yield_without_wanted "judge_wash ${fell} --yield much" "--yield 'much': needs --wanted")
 foreach(option --original-temperature --final-temperature --pressure --altitude)
   refuses(judge_wash.wanted_with${option} "judge_wash --volume '25 L' --wanted '11 %vol' ${option} rubbish"
-      "${option} 'rubbish': it belongs to .*--wanted goes without")
+      "${option} 'rubbish': needs .*, not --wanted")
 endforeach()
 refuses(judge_wash.too_cold_to_be_true
     "judge_wash --volume '25 L' --original '1.085 sg' --final '1.0895 sg' --final-temperature '10 C'"
@@ -68,8 +68,8 @@ refuses(judge_wash.too_hot_to_be_true
     "--final '0[.]970 sg': reading 0[.]97 is outside 0[.]97[0-9]* to 1[.]0")
 refuses(judge_wash.water "judge_wash --volume '25 L' --original '1.0 sg' --final '1.0 sg'"
     "--original '1[.]0 sg': original extract 0 °P is outside 0[.]01 to 30 °P")
-refuses(judge_wash.half "judge_wash --volume '25 L' --original '1.085 sg'" "--original and --final: both")
-refuses(judge_wash.both_questions "judge_wash ${fell} --wanted '10 %vol'" "--wanted goes without")
+refuses(judge_wash.half "judge_wash --volume '25 L' --original '1.085 sg'" "give both --original and --final")
+refuses(judge_wash.both_questions "judge_wash ${fell} --wanted '10 %vol'" "--wanted cannot be used with")
 refuses(judge_wash.rises "judge_wash --volume '25 L' --original '1.085 sg' --final '1.09 sg'"
     "--final '1[.]09 sg': reading 1[.]09 is outside 0[.]98[0-9]* to 1[.]085")
 refuses(judge_wash.too_dry "judge_wash --volume '25 L' --original '1.040 sg' --final '0.97 sg'"
@@ -79,9 +79,9 @@ refuses(judge_wash.syrup "judge_wash --volume '25 L' --original '1.2 sg' --final
 refuses(judge_wash.no_gravity "judge_wash --volume '25 L' --original '85 kg' --final '0.992 sg'"
     "'kg' is the unit of a mass; expected a gravity")
 refuses(judge_wash.hot "judge_wash ${fell} --final-temperature '60 C'" "--final-temperature '60 C': temperature 60 °C is outside")
-refuses(judge_wash.too_strong "judge_wash --volume '25 L' --wanted '25 %vol'" "25 % vol at 20 °C is outside .* 20 .*the most that yeast stands, common practice")
+refuses(judge_wash.too_strong "judge_wash --volume '25 L' --wanted '25 %vol'" "25 % vol at 20 °C is outside .* 20 .*the highest strength that yeast survives, common practice")
 refuses(judge_wash.nothing_wanted "judge_wash --volume '25 L' --wanted '0 %vol'"
-    "--wanted '0 %vol': strength 0 % vol at 20 °C is outside 0[.]01 to 20 .*[(]from some alcohol to the most that yeast stands")
+    "--wanted '0 %vol': strength 0 % vol at 20 °C is outside 0[.]01 to 20 .*[(]up to the highest strength that yeast survives")
 refuses(judge_wash.wanted_begins_as_syrup
     "judge_wash --volume '25 L' --wanted '20 %vol' --sugar 'glucose monohydrate' --yield 30%"
     "--wanted '20 %vol': strength 20 % vol at 20 °C is outside 0[.]01 to [0-9]+[.][0-9]+ .*at 30 % of the stoichiometric yield; more would begin above 30 °P")

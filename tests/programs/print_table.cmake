@@ -20,7 +20,7 @@ answers(print_table.published_dilution
     "^spirit .%vol at 15 C.,85 %vol at 15 C,90 %vol at 15 C\n95,13[.]3[0-9]*,6[.]4[0-9]*\n$")
 answers(print_table.water_by_mass
     "print_table water-by-mass --amount '1 kg' --rows '50 %mass' --columns '25 to 75 %mass by 25'"
-    " 50 +1[.]000[0-9] +0[.]0000 +-\n.*-: frozen, off the scale, or stronger")
+    " 50 +1[.]000[0-9] +0[.]0000 +-\n.*-: no value [(]frozen, off the scale, or stronger")
 answers(print_table.csv
     "print_table density --rows '0 to 10 %mass by 10' --columns '-5 to 20 C by 25' --csv"
     "^strength .%mass.,-5 C,20 C\n0,,998[.]20123\n10,,981[.]8[0-9]*\n$")
@@ -34,17 +34,17 @@ refuses(print_table.unknown_table "print_table volume --rows '1 to 2 %vol' --col
     "TABLE 'volume': expected density, correction")
 refuses(print_table.no_rows "print_table density --columns '1 to 2 C'" "--rows is required")
 refuses(print_table.no_unit "print_table density --rows '1 to 2' --columns '1 to 2 C'"
-    "--rows '1 to 2': no unit")
+    "--rows '1 to 2': the unit is missing")
 refuses(print_table.two_units "print_table density --rows '1 %vol to 2 %mass' --columns '1 to 2 C'"
-    "unit is written once")
+    "write the unit once")
 refuses(print_table.downwards "print_table density --rows '2 to 1 %vol' --columns '1 to 2 C'"
-    "the smaller one")
+    "must not exceed the second")
 refuses(print_table.no_step "print_table density --rows '1 to 2 %vol by 0' --columns '1 to 2 C'"
     "step must be above 0")
 refuses(print_table.step_back "print_table density --rows '1 to 2 %vol by -1' --columns '1 to 2 C'"
     "step must be above 0")
 refuses(print_table.step_with_unit "print_table density --rows '1 to 2 %vol by 1 %vol' --columns '1 to 2 C'"
-    "step is a plain number")
+    "write the step without a unit")
 refuses(print_table.too_long "print_table density --rows '1 to 2 %vol by 0.000001' --columns '1 to 2 C'"
     "at most 10000 values")
 refuses(print_table.too_large
@@ -74,10 +74,10 @@ refuses(print_table.other_scale "print_table correction --rows '70 to 75 %mass' 
     "the scale is % vol at 20 °C")
 refuses(print_table.scale_for_density
     "print_table density --rows '1 to 2 %vol' --columns '1 to 2 C' --scale proof"
-    "go with correction")
+    "need correction")
 refuses(print_table.amount_for_correction
     "print_table correction --rows '1 to 2 %vol' --columns '1 to 2 C' --amount '1 L'"
-    "go with water-by-mass")
+    "need water-by-mass")
 refuses(print_table.amount_below_zero
     "print_table water-by-mass --rows '80 %vol' --columns '50 %vol' --amount '-1 L'"
     "volume -1 L is outside")

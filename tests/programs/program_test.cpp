@@ -158,16 +158,16 @@ TEST(Refusals, NameTheFault) {
     struct {
         char const *text, *says;
     } const volumes_not_read[] = {
-        {"", "nothing there"},
-        {"   ", "nothing there"},
-        {"700", "no unit"},
-        {"mL", "no number"},
-        {"- 700 mL", "no number"},
-        {"--700 mL", "no number"},
-        {"nan mL", "no number"},
-        {"NaN mL", "no number"},
-        {"inf L", "no number"},
-        {"-infinity L", "no number"},
+        {"", "the value is empty"},
+        {"   ", "the value is empty"},
+        {"700", "the unit is missing"},
+        {"mL", "not a number"},
+        {"- 700 mL", "not a number"},
+        {"--700 mL", "not a number"},
+        {"nan mL", "not a number"},
+        {"NaN mL", "not a number"},
+        {"inf L", "not a number"},
+        {"-infinity L", "not a number"},
         {"1e400 L", "too large"},
         {"1e-400 L", "too small"},
         {"0,7 L", "decimal point"},
@@ -190,22 +190,22 @@ TEST(Refusals, NameTheFault) {
     }
     EXPECT_NE(refusal(as_amount, "20 C").find("expected a volume or a mass: mL"), std::string::npos);
     EXPECT_NE(refusal(as_amount, "-1 kg").find("mass -1 kg is outside"), std::string::npos);
-    EXPECT_NE(refusal(as_temperature, "20").find("no unit; expected a temperature: C, F or K"),
+    EXPECT_NE(refusal(as_temperature, "20").find("the unit is missing; expected a temperature: C, F or K"),
               std::string::npos);
     EXPECT_NE(refusal(as_temperature, "20°").find("unknown unit '°'"), std::string::npos);
     EXPECT_NE(refusal(as_temperature, "20 C C C").find("unknown unit 'C C C'"), std::string::npos);
     EXPECT_NE(refusal(as_temperature, "40.001 C").find("is outside -20 to 40 °C"), std::string::npos);
     EXPECT_NE(refusal(as_temperature, "20 K").find("temperature -253.15 °C"), std::string::npos);
     EXPECT_NE(refusal(as_strength, "43 %").find("%vol, %mass or %mol"), std::string::npos);
-    EXPECT_NE(refusal(as_strength, "43 %vol at 20").find("no unit"), std::string::npos);
+    EXPECT_NE(refusal(as_strength, "43 %vol at 20").find("the unit is missing"), std::string::npos);
     EXPECT_NE(refusal(as_strength, "43 %vol at 18 C").find("20 C, 15 C, 15.56 C or 60 F"), std::string::npos);
-    EXPECT_NE(refusal(as_strength, "45 %mass at 60 F").find("a mass fraction has no temperature"),
+    EXPECT_NE(refusal(as_strength, "45 %mass at 60 F").find("a mass fraction does not depend on temperature"),
               std::string::npos);
-    EXPECT_NE(refusal(as_strength, "45 %mol at 20 C").find("a mole fraction has no temperature"),
+    EXPECT_NE(refusal(as_strength, "45 %mol at 20 C").find("a mole fraction does not depend on temperature"),
               std::string::npos);
     EXPECT_NE(refusal(as_strength, "0.95 sg at 20 C").find("sg 20/20 C"), std::string::npos);
-    EXPECT_NE(refusal(as_strength, "0.95 sg 20/ C").find("no number"), std::string::npos);
-    EXPECT_NE(refusal(as_strength, "0.95 sg /20 C").find("nothing there"), std::string::npos);
+    EXPECT_NE(refusal(as_strength, "0.95 sg 20/ C").find("not a number"), std::string::npos);
+    EXPECT_NE(refusal(as_strength, "0.95 sg /20 C").find("the value is empty"), std::string::npos);
     EXPECT_NE(refusal(as_strength, "0.95 sg 90/20 C").find("90 °C"), std::string::npos);
 }
 
@@ -346,7 +346,7 @@ TEST(Instruments, HaveGlass) {
     EXPECT_EQ(read_expansion(option("borosilicate")), borosilicate_glass);
     EXPECT_EQ(read_expansion(option("25e-6 /K")), soda_lime_glass);
     auto const as_glass = [](given const& g) { return read_expansion(g); };
-    EXPECT_NE(refusal(as_glass, "25e-6").find("no unit"), std::string::npos);
+    EXPECT_NE(refusal(as_glass, "25e-6").find("the unit is missing"), std::string::npos);
     EXPECT_NE(refusal(as_glass, "25e-6 /F").find("unknown unit"), std::string::npos);
     EXPECT_NE(refusal(as_glass, "-1e-6 /K").find("is outside 0 to 0.0003 /K"), std::string::npos);
     EXPECT_NE(refusal(as_glass, "crystal").find("soda-lime, borosilicate"), std::string::npos);

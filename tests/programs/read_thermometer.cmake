@@ -21,12 +21,12 @@ answers(read_thermometer.kelvin_and_fahrenheit "read_thermometer --pot '366.55 K
 answers(read_thermometer.water "read_thermometer --pot '99.97 C'"
     "if 0[.]50 K off +0[.]00 % vol to 0[.][0-9]* % vol")
 answers(read_thermometer.no_alcoholometer "read_thermometer --head '78.2 C'"
-    "if 0[.]50 K off .* to 97[.]2[0-9] % vol.*Head: 0[.]10 K is worth [1-9].*Cool a sample.*only dehydrated")
+    "if 0[.]50 K off .* to 97[.]2[0-9] % vol.*Head: an error of 0[.]10 K changes the strength by [1-9].*Cool a sample.*only dehydrated")
 # Two thermometers of half a kelvin each may cross, more is a swap.
 answers(read_thermometer.hot_head "read_thermometer --pot '90 C' --head '90.9 C'"
     "The head is hotter than the pot")
 refuses(read_thermometer.swapped "read_thermometer --pot '85 C' --head '95 C'"
-    "--head '95 C' is hotter than --pot '85 C', which no still can be: were the two swapped?")
+    "--head '95 C' is hotter than --pot '85 C', which is impossible: were the two swapped?")
 answers(read_thermometer.vacuum "read_thermometer --head '40 C' --pressure '8 kPa'" "none at this pressure")
 answers(read_thermometer.deep_vacuum "read_thermometer --pot '10 C' --pressure '1.6 kPa'" "^Pot: the liquid has .*if 0[.]50 K off")
 answers(read_thermometer.lowest_air "read_thermometer --head '15 C' --pressure '2.5 kPa'"
@@ -35,7 +35,7 @@ answers(read_thermometer.lowest_air "read_thermometer --head '15 C' --pressure '
 answers(read_thermometer.highest_air "read_thermometer --pot '119 C' --pressure '198 kPa'"
     "^Pot: the liquid has .*if 0[.]50 K off [^\n]*\n  azeotrope")
 answers(read_thermometer.us "read_thermometer --head '172.7 F' --us"
-    "^Head: the distillate has 19[0-9] US proof.*172[.]70 °F.*if 0[.]18 °F off +1[0-9][0-9][.][0-9] US proof to 19[0-9][.][0-9] US proof.*Head: 0[.]18 °F is worth [1-9][0-9.]* US proof here")
+    "^Head: the distillate has 19[0-9] US proof.*172[.]70 °F.*if 0[.]18 °F off +1[0-9][0-9][.][0-9] US proof to 19[0-9][.][0-9] US proof.*Head: an error of 0[.]18 °F changes the strength by [1-9][0-9.]* US proof")
 answers(read_thermometer.json
     "read_thermometer --pot '93.4 C' --head '78.2 C' --pressure '101.325 kPa' --json"
     [["pot": {.*"uncertainty_of_vapour": {.*"percent_vol_if_off_by_0.1K": .*"tells_strength": true.*"head": {.*"tells_strength": false]])
@@ -47,11 +47,11 @@ refuses(read_thermometer.too_cold "read_thermometer --head '77 C'"
     "--head '77 C': temperature 77 °C is outside 78[.]1[0-9]* to 99[.]97")
 refuses(read_thermometer.not_boiling_here "read_thermometer --head '99 C' --altitude '1500 m'"
     "temperature 99 °C is outside 7[0-9.]* to 94[.]9")
-refuses(read_thermometer.no_unit "read_thermometer --pot 93" "--pot '93': no unit; expected a temperature")
+refuses(read_thermometer.no_unit "read_thermometer --pot 93" "--pot '93': the unit is missing; expected a temperature")
 refuses(read_thermometer.strength "read_thermometer --pot '8 %vol'"
     "unit of a strength; expected a temperature")
 refuses(read_thermometer.comma "read_thermometer --pot '93,4 C'" "decimal point")
-refuses(read_thermometer.nan "read_thermometer --pot 'nan C'" "no number")
+refuses(read_thermometer.nan "read_thermometer --pot 'nan C'" "not a number")
 refuses(read_thermometer.beyond_numbers "read_thermometer --pot '1e308 F'"
     "--pot '1e308 F': the number is too large; expected a temperature")
 refuses(read_thermometer.wild_pressure "read_thermometer --pot '93 C' --pressure '1 kPa'"

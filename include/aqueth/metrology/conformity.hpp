@@ -282,7 +282,7 @@ inline measurement_result result_of(reading_series const& readings) {
         double const room = (most - readings.systematic) * (most + readings.systematic);
         double const at_least = readings.deviation * readings.deviation / room;
         raise(range_error(property, argument::readings, (std::max)(1e6 + 1.0, at_least), "", fewest, 1e6,
-                          "scatter and systematic uncertainty ask for more"));
+                          "scatter and systematic uncertainty require more"));
     }
     // The uncertainty falls monotonically with the number of readings and with their degrees of freedom:
     // bisection.

@@ -111,7 +111,7 @@ public:
                     "Monte Carlo",
                     {argument::correlation_coefficient, "greatest correlation of " + inputs[i].name()},
                     greatest(i), "", 0.0, 0.0,
-                    "none but normal quantities of sure uncertainty can be correlated"));
+                    "only normal quantities of known uncertainty can be correlated"));
             }
         }
     }

@@ -131,7 +131,7 @@ public:
     static input_quantity repeated(std::string name, std::string unit, std::span<double const> readings) {
         double const n = static_cast<double>(readings.size());
         require_range(name, argument::number_of_readings, n, "", 2.0, unlimited,
-                      "one says nothing of spread");
+                      "a single reading shows no scatter");
         detail::spread const of(readings);
         return {std::move(name),      std::move(unit),    of.mean, std::sqrt(of.squares / (n * (n - 1.0))),
                 distribution::normal, evaluation::type_a, n - 1.0};
@@ -261,7 +261,7 @@ private:
     }
     [[noreturn]] static void refuse(double pivot) {
         raise(range_error(property, argument::least_pivot_of_the_matrix, pivot, "", 0.0, unlimited,
-                          "these coefficients cannot hold together: positive semidefinite"));
+                          "the correlation matrix must be positive semidefinite"));
     }
 
     std::size_t size_;
@@ -477,7 +477,7 @@ uncertainty_budget propagate_by_differences(Model const& model, std::span<input_
         return part > 0.0 ? 100.0 * part / result.standard_uncertainty : 0.0;
     };
     require_range("uncertainty", argument::bend_of_the_model_within_one_standard_uncertainty, share(bend),
-                  "%", 0.0, 10.0, "nearly a straight line; draws can tell");
+                  "%", 0.0, 10.0, "the model must be nearly linear; use Monte Carlo");
     require_range("uncertainty", argument::error_of_the_derivatives_in_the_uncertainty, share(doubt), "%",
                   0.0, 1.0, "a smooth model");
     return result;

@@ -121,9 +121,8 @@ template <boiling_mixture M, strength_basis Still, strength_basis Distillate>
     if (mixture.vapour(x) >= d) return 0.0;
     double const least = minimum_reflux(mixture, still, distillate);
     if (!(reflux_ratio > least)) {
-        raise(
-            range_error("stages", argument::reflux_ratio, reflux_ratio, "", least, unlimited,
-                        "above the least reflux for this separation, which no number of stages gets below"));
+        raise(range_error("stages", argument::reflux_ratio, reflux_ratio, "", least, unlimited,
+                          "above the minimum reflux of this separation"));
     }
     double const phi = detail::internal_reflux_of(reflux_ratio, 0.0);
     auto const top = [&, x = x, d = d](double stages) {

@@ -314,7 +314,7 @@ stage_estimate estimate_stages(std::span<past_run const> past, reflux const& ret
     require_range("estimate of stages", argument::measured_strength, fit.measured(), volume_fraction::unit,
                   weakest, strongest,
                   "from a bare pot to 20 stages with " + detail::reflux_in_words(returned) +
-                      ", as much collected");
+                      " and the same volume collected");
     return e;
 }
 

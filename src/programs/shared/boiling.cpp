@@ -59,13 +59,11 @@ std::optional<equilibrium> azeotrope_at(units::pressure p) {
 
 std::string air_in_words(wording const& words, surroundings const& air, units::pressure p) {
     if (air.pressure.present) return words.pressure(p);
-    return fmt::format("{}, the mean at {}; weather moves it by up to 4 %", words.pressure(p),
+    return fmt::format("{}, the mean at {}; the weather changes it by up to 4 %", words.pressure(p),
                        printable(trimmed(air.altitude.text)));
 }
 
-char const* what_a_wash_adds(wording const& words) {
-    return words.us ? "two to four tenths of a degree Fahrenheit" : "a tenth of a kelvin or two";
-}
+char const* what_a_wash_adds(wording const& words) { return words.us ? "0.2 to 0.4 °F" : "0.1 to 0.2 K"; }
 
 char const* measured_pressures(wording const& words) {
     return words.us ? "7.38 to 88.6 inHg" : "25 to 300 kPa";
@@ -87,10 +85,10 @@ std::string in_brackets(wording const& words, std::optional<model_doubt> const& 
 void say_doubt(page& text, wording const& words, std::optional<model_doubt> const& doubt) {
     if (doubt && doubt->uncertainty == 0.0) return;  // a pure liquid
     if (!doubt) {
-        text.row("  how sure", "not known: vapours were measured from {}", measured_pressures(words));
+        text.row("  uncertainty", "not known: vapours were measured from {} only", measured_pressures(words));
         return;
     }
-    text.row("  how sure", "{} to {}, one standard uncertainty of the model", words.rounded(doubt->lower),
+    text.row("  uncertainty", "{} to {}, one standard uncertainty of the model", words.rounded(doubt->lower),
              words.rounded(doubt->upper));
 }
 
@@ -105,7 +103,7 @@ json to_json(std::optional<model_doubt> const& doubt) {
 void say_azeotrope(page& text, wording const& words, units::pressure p) {
     auto const most = azeotrope_at(p);
     text.row("azeotrope", "{}",
-             most ? fmt::format("{} at {}: distilling goes no further", words.fractions(most->liquid),
+             most ? fmt::format("{} at {}: distilling cannot go beyond it", words.fractions(most->liquid),
                                 words.exact_temperature(most->temperature))
                   : std::string("none at this pressure"));
 }

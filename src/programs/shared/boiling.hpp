@@ -2,7 +2,7 @@
 #pragma once
 
 /// @file
-/// What the programs about boiling share: temperatures of the still, mixtures in words, sources and cautions.
+/// Shared by the programs about boiling: temperatures of the still, mixtures in words, sources, cautions.
 
 #include "program.hpp"
 
@@ -30,13 +30,13 @@ std::optional<equilibrium> azeotrope_at(units::pressure p);
 /// The pressure at the still, and how well it is known.
 std::string air_in_words(wording const& words, surroundings const& air, units::pressure p);
 
-/// By how much the rest of an ordinary wash raises its boiling temperature.
+/// The rise of the boiling point by the dissolved solids of an ordinary wash.
 char const* what_a_wash_adds(wording const& words);
 
-/// The pressures under which vapours were measured, so that the model's uncertainty is known.
+/// The range of pressures with measured vapours, where the uncertainty of the model is known.
 char const* measured_pressures(wording const& words);
 
-/// How far one standard uncertainty of the model moves what it says of a vapour, or of the liquid under one.
+/// The change of a vapour, or of the liquid under it, by one standard uncertainty of the model.
 struct model_doubt {
     mole_fraction lower, upper;
     double uncertainty;          ///< of the mole fraction
@@ -47,7 +47,7 @@ std::optional<model_doubt> doubt_about_vapour(equilibrium const& e);
 std::optional<model_doubt> doubt_about_liquid(equilibrium const& e);
 /// In brackets behind a figure, or nothing.
 std::string in_brackets(wording const& words, std::optional<model_doubt> const& doubt);
-/// A row that says how sure the model is.
+/// A row with the uncertainty of the model.
 void say_doubt(page& text, wording const& words, std::optional<model_doubt> const& doubt);
 json to_json(std::optional<model_doubt> const& doubt);
 

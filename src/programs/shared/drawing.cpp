@@ -26,8 +26,7 @@ namespace program {
 
 namespace {
 
-// --- what must be cleared away when a signal or a lack of memory ends the program
-// ----------------------------
+// --- clean-up when a signal or a lack of memory ends the program ------------------------------------------
 
 constexpr std::array ending_signals{SIGINT, SIGTERM, SIGHUP};
 
@@ -45,7 +44,7 @@ extern "C" void end_by_signal(int signal_number) {
     raise(signal_number);  // delivered when this handler returns
 }
 
-/// Holds the signals off while what must be cleared away comes into being and is noted.
+/// Blocks the signals while a file or a process is created and recorded for the clean-up.
 class signals_held_off {
 public:
     signals_held_off() {
@@ -79,14 +78,14 @@ private:
     sigset_t before_;
 };
 
-// --- gnuplot
-// -------------------------------------------------------------------------------------------------
+// --- gnuplot ----------------------------------------------------------------------------------------------
 
 /// A file in memory, gone when it is closed.
 class scratch_file {
 public:
     scratch_file() : descriptor_(memfd_create("picture", MFD_CLOEXEC)) {
-        if (descriptor_ < 0) throw failure(fmt::format("no scratch file: {}", std::strerror(errno)));
+        if (descriptor_ < 0)
+            throw failure(fmt::format("a temporary file cannot be created: {}", std::strerror(errno)));
     }
     ~scratch_file() { close(descriptor_); }
     scratch_file(scratch_file const&) = delete;
@@ -97,7 +96,7 @@ public:
         while (!text.empty()) {
             ssize_t const n = write(descriptor_, text.data(), text.size());
             if (n < 0 && errno != EINTR)
-                throw failure(fmt::format("a scratch file cannot be written: {}", std::strerror(errno)));
+                throw failure(fmt::format("a temporary file cannot be written: {}", std::strerror(errno)));
             if (n > 0) text.remove_prefix(static_cast<std::size_t>(n));
         }
         lseek(descriptor_, 0, SEEK_SET);
@@ -109,7 +108,7 @@ public:
         for (ssize_t n; (n = read(descriptor_, buffer, sizeof buffer)) != 0;) {
             if (n > 0) text.append(buffer, static_cast<std::size_t>(n));
             if (n < 0 && errno != EINTR)
-                throw failure(fmt::format("a scratch file cannot be read: {}", std::strerror(errno)));
+                throw failure(fmt::format("a temporary file cannot be read: {}", std::strerror(errno)));
         }
         return text;
     }
@@ -118,7 +117,7 @@ private:
     int descriptor_;
 };
 
-/// gnuplot at work, in a process group of its own, so that what it starts ends with it.
+/// A gnuplot process in its own process group, so that its children end with it.
 class drawing_process {
 public:
     drawing_process(scratch_file const& in, scratch_file const& out, scratch_file const& err) {
@@ -154,7 +153,7 @@ public:
     drawing_process(drawing_process const&) = delete;
     drawing_process& operator=(drawing_process const&) = delete;
 
-    /// @return whether it ended well; waits for that until the limit
+    /// @return whether it succeeded; waits at most until the limit
     bool succeeded(std::chrono::milliseconds limit) {
         auto const end = std::chrono::steady_clock::now() + limit;
         int status = 0;
@@ -162,7 +161,7 @@ public:
             pid_t const done = waitpid(child_, &status, WNOHANG);
             if (done == child_) break;
             if (std::chrono::steady_clock::now() > end) {
-                throw failure(fmt::format("gnuplot does not finish: stopped after {} s",
+                throw failure(fmt::format("gnuplot did not finish within {} s",
                                           static_cast<double>(limit.count()) / 1000.0));
             }
             std::this_thread::sleep_for(std::chrono::milliseconds(5));
@@ -185,13 +184,12 @@ std::string one_line(std::string_view text) {
         if (!blank) line += c;
         if (blank && !line.empty() && line.back() != ' ') line += ' ';
     }
-    return line.empty() ? "it gives no reason" : std::string(trimmed(line));
+    return line.empty() ? "no reason given" : std::string(trimmed(line));
 }
 
-// --- the file
-// ------------------------------------------------------------------------------------------------
+// --- the file ---------------------------------------------------------------------------------------------
 
-/// A text on its way into a file: written beside it under another name, so that no half of it is ever seen.
+/// A file in writing: it gets a temporary name first, so that no reader sees half of it.
 class coming_file {
 public:
     coming_file(given const& g, std::filesystem::path path, bool replace, std::string_view text)
@@ -221,7 +219,7 @@ public:
     coming_file(coming_file const&) = delete;
     coming_file& operator=(coming_file const&) = delete;
 
-    /// Gives it its name, which no other file may have; still removed unless it is kept.
+    /// Renames it to its final name, which must be free; it is still removed unless it is kept.
     void appear() {
         signals_held_off const held;
         // Some file systems know only one of the two calls.
@@ -230,12 +228,12 @@ public:
             linked = link(name_.c_str(), path_.c_str()) == 0;
             if (linked) unlink(name_.c_str());
         }
-        if (!linked && errno == EEXIST) refuse(from_, "is there already; --replace replaces it");
+        if (!linked && errno == EEXIST) refuse(from_, "the file exists already; --replace overwrites it");
         if (!linked) cannot_be_put_in_place();
         name_ = path_;
         unfinished_file = name_.c_str();
     }
-    /// Gives it its name, whatever has it now.
+    /// Renames it to its final name, over an existing file.
     void replace() {
         signals_held_off const held;
         if (std::rename(name_.c_str(), path_.c_str()) != 0) cannot_be_put_in_place();
@@ -247,7 +245,7 @@ public:
     }
 
 private:
-    /// Those of the file that is replaced, or of any new file.
+    /// The permissions of the replaced file, or of a new one.
     mode_t permissions(bool replace) const {
         struct stat old = {};
         if (replace && stat(path_.c_str(), &old) == 0 && S_ISREG(old.st_mode)) return old.st_mode & 07777;
@@ -261,7 +259,7 @@ private:
         keep();
     }
     [[noreturn]] void cannot_be_put_in_place() const {
-        throw failure(fmt::format("{}: cannot be put in place: {}", label(from_), std::strerror(errno)));
+        throw failure(fmt::format("{}: cannot be created: {}", label(from_), std::strerror(errno)));
     }
     [[noreturn]] void refused() const {
         bool const fault_of_the_disk = errno == ENOSPC || errno == EDQUOT || errno == EIO;
@@ -289,17 +287,18 @@ std::string svg_by_gnuplot(std::string const& script, std::chrono::milliseconds 
     bool const succeeded = drawing_process(in, out, err).succeeded(limit);
     std::string picture = out.read_all();
     if (!succeeded || picture.find("</svg>") == std::string::npos)
-        throw failure(fmt::format("gnuplot draws nothing: {}", one_line(err.read_all())));
+        throw failure(fmt::format("gnuplot failed: {}", one_line(err.read_all())));
     return picture;
 }
 
 std::filesystem::path read_picture_path(given const& g, bool replace) {
     std::filesystem::path const path(g.text);
-    if (path.extension() != ".svg") refuse(g, "the picture is an SVG file: a name that ends in .svg");
+    if (path.extension() != ".svg") refuse(g, "the picture is an SVG file: its name must end in .svg");
     std::error_code ignored;
     auto const there = std::filesystem::symlink_status(path, ignored);
-    if (std::filesystem::is_directory(there)) refuse(g, "is a folder");
-    if (std::filesystem::exists(there) && !replace) refuse(g, "is there already; --replace replaces it");
+    if (std::filesystem::is_directory(there)) refuse(g, "this is a folder, not a file");
+    if (std::filesystem::exists(there) && !replace)
+        refuse(g, "the file exists already; --replace overwrites it");
     return path;
 }
 

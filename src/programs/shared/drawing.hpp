@@ -2,7 +2,7 @@
 #pragma once
 
 /// @file
-/// Pictures: gnuplot draws them, and they reach their file whole or not at all.
+/// Pictures drawn by gnuplot. A file is written completely or not at all.
 
 #include "program.hpp"
 
@@ -13,7 +13,7 @@
 
 namespace program {
 
-/// A text as gnuplot takes it between single quotes.
+/// A text in single quotes for gnuplot.
 std::string in_quotes(std::string_view text);
 
 /// Runs gnuplot with a script.
@@ -24,11 +24,11 @@ std::string in_quotes(std::string_view text);
 std::string svg_by_gnuplot(std::string const& script,
                            std::chrono::milliseconds limit = std::chrono::minutes(1));
 
-/// Where a picture may be put: a new file called .svg, or an old one that may be replaced.
+/// Reads the path of a picture: a new .svg file, or with replace an existing one.
 std::filesystem::path read_picture_path(given const& g, bool replace);
 
-/// Writes a picture. A new file appears at once and is removed if the session does not answer; an old one is
-/// replaced once the answer is out. Signals that end the program leave nothing behind.
+/// Writes a picture. A new file is created at once and removed if the session fails; an existing file is
+/// replaced after the answer is printed. Signals that end the program leave no temporary file.
 /// @param s       the session
 /// @param g       option that names the file, for messages
 /// @param path    the file

@@ -2,7 +2,7 @@
 #pragma once
 
 /// @file
-/// An answer for machines, as a plain value. A library prints it, in json.cpp alone: its header takes 4 s to
+/// An answer in JSON, as a plain value. Only json.cpp includes the JSON library, whose header takes 4 s to
 /// compile.
 
 #include <concepts>

@@ -13,7 +13,7 @@ namespace program {
 
 namespace {
 
-/// The contents of a file, if it can be one of points.
+/// The contents of a file that can hold points.
 std::string read_file(given const& file) {
     std::unique_ptr<std::FILE, int (*)(std::FILE*)> const in(std::fopen(file.text.c_str(), "rb"),
                                                              std::fclose);
@@ -21,7 +21,8 @@ std::string read_file(given const& file) {
     std::string text(std::size_t{1} << 20, '\0');
     text.resize(std::fread(text.data(), 1, text.size(), in.get()));
     if (std::ferror(in.get())) refuse(file, fmt::format("cannot be read: {}", std::strerror(errno)));
-    if (std::fgetc(in.get()) != EOF) refuse(file, "longer than 1 MiB: no table of points");
+    if (std::fgetc(in.get()) != EOF)
+        refuse(file, "the file is longer than 1 MiB, too long for a table of points");
     return text;
 }
 
@@ -37,21 +38,22 @@ points_at_pressure read_points(given const& file, units::pressure p) {
     }
     points_at_pressure result{std::move(read.points), 0, read.empty_lines, std::move(read.ignored_columns)};
     std::size_t const all = result.points.size();
-    if (all == 0) refuse(file, "no point in it");
+    if (all == 0) refuse(file, "the file has no points");
     double const first = in(result.points.front().pressure.value_or(p), kilopascal);
     result.left_out =
         std::erase_if(result.points, [&](equilibrium_point const& each) { return !of_pressure(each, p); });
     if (result.points.empty()) {
-        refuse(file,
-               fmt::format("no point in it for {:.5g} kPa; {} of other pressures, the first of {:.5g} kPa",
-                           in(p, kilopascal), all, first));
+        refuse(
+            file,
+            fmt::format("the file has no point at {:.5g} kPa; {} at other pressures, the first at {:.5g} kPa",
+                        in(p, kilopascal), all, first));
     }
     return result;
 }
 
 std::string points_at_pressure::in_words() const {
     std::string text;
-    if (left_out > 0) text += fmt::format("; {} of another pressure left out", left_out);
+    if (left_out > 0) text += fmt::format("; {} at another pressure left out", left_out);
     if (empty_lines > 0) text += fmt::format("; {} without vapour and temperature left out", empty_lines);
     if (!ignored_columns.empty()) {
         std::vector<std::string> names;

@@ -2,7 +2,7 @@
 #pragma once
 
 /// @file
-/// Points of equilibrium from files: the published tables of this project, or somebody's own.
+/// Points of equilibrium from files: the published tables of this project, or measurements of the user.
 
 #include "wording.hpp"
 
@@ -20,20 +20,21 @@ inline constexpr char const* points_format =
     "    or in percent: x_percent_mol, x_percent_mass, x_percent_vol (at 20 °C), and the same with y;\n"
     "  t_c, t_k or t_f (temperature_c ...), t alone in °C; p_kpa, p_mbar, p_mmhg, p_psi ... (pressure_kpa "
     "...).\n"
-    "Without such a line, every line has x, y and perhaps the temperature in °C. Commas, semicolons or tabs\n"
-    "stand between the cells; with the last two, numbers may have a decimal comma. Lines that begin with #\n"
-    "are comments. Points of another pressure (by more than 0.5 %) are left out, and the answer counts "
-    "them.\n"
+    "Without such a line, each line has x, y and, if known, the temperature in °C. Commas, semicolons or "
+    "tabs\n"
+    "separate the cells; with the last two, numbers may have a decimal comma. Lines that begin with #\n"
+    "are comments. Points at another pressure (by more than 0.5 %) are left out and "
+    "counted.\n"
     "equilibrium_table --csv writes such a file.";
 
-/// Points of a file that were measured at one pressure or do not say at which, and what else it has.
+/// Points of a file at one pressure, or without a pressure, and counts of the lines left out.
 struct points_at_pressure {
     std::vector<equilibrium_point> points;
     std::size_t left_out = 0;     ///< points of other pressures
     std::size_t empty_lines = 0;  ///< lines with neither vapour nor temperature
     std::vector<std::string> ignored_columns;
 
-    /// What was not used, for text: "; 3 of another pressure left out"; empty if all was.
+    /// The lines and columns left out, for text: "; 3 at another pressure left out"; empty if all was.
     std::string in_words() const;
     /// The same for JSON.
     json to_json() const;

@@ -31,16 +31,17 @@ constexpr char const* all_cautions =
     "  about 26 °C. The vapour is heavier than air, collects low and can flash back. Keep flames, sparks "
     "and\n"
     "  glowing elements away, let in fresh air, keep an extinguisher for alcohol and a way out. An alcohol\n"
-    "  flame is hardly visible in daylight.\n"
+    "  flame is almost invisible in daylight.\n"
     "Still. Never leave a running still and never close one: a blocked outlet turns it into a pressure "
     "vessel.\n"
-    "  Water on before heat. Leave a third of the pot as head space and put in boiling stones before "
-    "heating,\n"
-    "  against surging. Never boil dry. Let the pot cool before you open it: it burns and scalds.\n"
+    "  Turn on the cooling water before the heat. Leave a third of the pot as head space and put in boiling\n"
+    "  stones before heating, to prevent surging. Never boil dry. Let the pot cool before you open it: it "
+    "burns\n"
+    "  and scalds.\n"
     "Fermentation. Carbon dioxide is heavy and chokes. Let fresh air through cellars and vats.\n"
     "Poison. No figure here says that a liquid may be drunk: density cannot tell methanol from ethanol and\n"
-    "  does not see lead. Never use denatured or unknown alcohol, nor equipment with lead in it. Discarding\n"
-    "  the foreshots does not remove methanol, and distilling does not make bad spirit good.\n"
+    "  says nothing about lead. Never use denatured or unknown alcohol, or equipment that contains lead.\n"
+    "  Discarding the foreshots does not remove methanol, and distilling does not make bad spirit good.\n"
     "Reading. A fresh mixture is warm and full of fine bubbles. Let it stand, stir it, measure its\n"
     "  temperature, and correct the reading (correct_reading).\n"
     "Law. Distilling and selling spirit is licensed and taxed nearly everywhere. Local codes, an approved\n"
@@ -92,11 +93,11 @@ session::session(about const& who, int argc, char** argv)
     : about_(who), app_(std::make_unique<CLI::App>(who.purpose, who.name)), argc_(argc), argv_(argv) {
     program_name = who.name;
     std::set_new_handler(end_without_memory);
-    app_->set_help_flag("-h,--help", "Print this and exit");
+    app_->set_help_flag("-h,--help", "Print this help and exit");
     app_->set_version_flag("--version", fmt::format("{} (aqueth {})", who.name, aqueth::version),
                            "Print the version and exit");
     app_->add_flag_callback(
-        "--sources", [] { throw sources_wanted(); }, "Print the publications behind the figures and exit");
+        "--sources", [] { throw sources_wanted(); }, "Print the publications behind the results and exit");
     app_->add_flag_callback(
         "--cautions", [] { throw cautions_wanted(); }, "Print the usual cautions in full and exit");
     app_->get_formatter()->column_width(30);
@@ -151,18 +152,19 @@ bool const& session::flag(char const* name, char const* description) {
 }
 
 instrument session::instrument_options() {
-    given const& scale =
-        option("--scale", "SCALE", "what the stem shows (else that of the reading)", "%vol at 20 C", "proof");
-    given const& glass =
-        option("--glass", "GLASS", "soda-lime, borosilicate, or like '25e-6 /K'", "soda-lime");
+    given const& scale = option("--scale", "SCALE", "scale of the instrument, unless the reading gives it",
+                                "%vol at 20 C", "proof");
+    given const& glass = option("--glass", "GLASS",
+                                "soda-lime, borosilicate, or its cubic expansion: '25e-6 /K'", "soda-lime");
     return {scale, glass};
 }
 
 surroundings session::surroundings_options() {
     units_ = fmt::format("Pressures: {}. Altitudes: {}.\n", pressure_units, altitude_units);
     given const& pressure =
-        option("--pressure", "PRESSURE", "at the still, absolute, not reduced to the sea");
-    given const& altitude = option("--altitude", "ALTITUDE", "instead of --pressure", "0 m", "0 ft");
+        option("--pressure", "PRESSURE", "absolute air pressure at the still, not reduced to sea level");
+    given const& altitude =
+        option("--altitude", "ALTITUDE", "altitude of the still, instead of --pressure", "0 m", "0 ft");
     return {pressure, altitude};
 }
 
@@ -171,28 +173,30 @@ void session::explain(char const* lines) { explanation_ += fmt::format("{}\n", l
 void session::offer_us_units() {
     offers_us_ = true;
     app_->add_flag("--us", us_,
-                   "text in US units, 60 F; also when an option is in proof, gal, fl oz, lb or oz");
-    app_->add_flag("--metric", metric_, "text in metric units, whatever the options are in");
+                   "answer in US units at 60 F; automatic if an option is in proof, gal, fl oz, lb or oz");
+    app_->add_flag("--metric", metric_, "answer in metric units, also if options have US units");
 }
 
 void session::offer_csv() { app_->add_flag("--csv", csv_, "answer in CSV"); }
 
 void session::parse() {
     app_->add_flag("--json", json_, "answer in JSON, metric and in full precision");
-    app_->footer(fmt::format(
-        "Volumes: {}.\nMasses: {}. Temperatures: {}.\n{}"
-        "Strengths: {}.\n"
-        "They take a reference: '43 %vol at 60 F', '935 kg/m3 at 15 C', '0.9345 sg 60/60 F in air';\n"
-        "without one it is 20 C (sg: 20/20 C in vacuo). Numbers have a decimal point.\n"
-        "Masses are what an ordinary balance in air shows; JSON gives the true mass as well.\n{}"
-        "Exit status: 0 answered, 2 cannot be answered as asked, 1 fault of the program.\n\n"
-        "An example:\n{}\n\n{} --cautions prints more.\n"
-        "The law, local codes and licensed practice come first.",
-        volume_units, mass_units, temperature_units, units_, strength_units, explanation_, about_.example,
-        vapour_caution));
+    app_->footer(
+        fmt::format("Volumes: {}.\nMasses: {}. Temperatures: {}.\n{}"
+                    "Strengths: {}.\n"
+                    "A strength can name its reference: '43 %vol at 60 F', '935 kg/m3 at 15 C', '0.9345 sg "
+                    "60/60 F in air'.\n"
+                    "The default is 20 C (sg: 20/20 C in vacuo). Write numbers with a decimal point.\n"
+                    "Masses are readings of an ordinary balance in air; JSON gives the true mass as well.\n{}"
+                    "Exit status: 0 success, 2 wrong option or input, 1 any other failure.\n\n"
+                    "Example:\n{}\n\n{} --cautions prints more.\n"
+                    "The law, local codes and licensed practice come first.",
+                    volume_units, mass_units, temperature_units, units_, strength_units, explanation_,
+                    about_.example, vapour_caution));
     app_->parse(argc_, argv_);
     if (json_ && csv_) throw bad_input("give either --json or --csv");
-    if (us_ && (json_ || csv_)) throw bad_input("--us is for text; --json and --csv answer in metric units");
+    if (us_ && (json_ || csv_))
+        throw bad_input("--us cannot be used with --json or --csv, which are always metric");
     if (us_ && metric_) throw bad_input("give either --us or --metric");
     auto const customary = [](given const& g) { return g.present && is_us_customary(g.text); };
     if (offers_us_ && !metric_) {
@@ -246,7 +250,7 @@ int session::run(std::function<void(session&)> const& body) {
     }
 }
 
-/// What to say of a word that no option takes: a misspelt option, or a value without quotes.
+/// The message for a word that no option takes: a misspelt option, or a value without quotes.
 std::string session::in_plain_words_of_stray(std::string const& stray) const {
     std::string const shown = printable(stray);
     if (stray.starts_with('-')) {

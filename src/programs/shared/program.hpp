@@ -26,19 +26,19 @@ class Option;
 
 namespace program {
 
-/// Something the program needs is not there; no fault of what was asked, nor of the program.
+/// Something outside the program is missing or fails: gnuplot, space on the disk. Exit status 1.
 class failure : public std::runtime_error {
     using runtime_error::runtime_error;
 };
 
-/// What to remove before the program ends without unwinding; null if there is nothing.
+/// Cleans up before the program ends without unwinding; null if there is nothing to remove.
 extern void (*clear_away)();
 
-/// Who a program is.
+/// The name, the purpose and the example of a program.
 struct about {
     char const* name;
     char const* purpose;
-    /// What the stillhouse does, the command behind "$ ", the first line of the answer (a test compares).
+    /// A situation, the command after "$ ", and the first line of its answer (a test compares it).
     char const* example;
     std::vector<correlation::source> sources;
 };
@@ -56,9 +56,9 @@ public:
     given& option(char const* name, char const* type, char const* description, char const* standard = "",
                   char const* us_standard = "");
     given& required(char const* name, char const* type, char const* description);
-    /// What stands in the command line without an option's name.
+    /// A value on the command line without an option's name.
     given& argument(char const* name, char const* description);
-    /// An option that may be given any number of times, or must at least once.
+    /// A repeatable option; if needed, it must be given at least once.
     std::vector<given>& repeated(char const* name, char const* type, char const* description,
                                  bool needed = true);
     /// An option without a value.
@@ -72,7 +72,7 @@ public:
 
     void parse();
 
-    /// How the answer is worded: in US units with --us, or when an option is given in US units.
+    /// The units of the answer: US units with --us, or if an option is given in US units.
     wording words() const { return {us_}; }
     bool in_json() const { return json_; }  ///< whether JSON was asked for; known once parsed
     bool in_csv() const { return csv_; }    ///< or CSV
@@ -80,10 +80,10 @@ public:
     /// The answer, in the form asked for; printed when the run is over.
     void answer(page const& text, json const& data, std::string const& csv = {});
 
-    /// What to do once the answer is printed, and only then.
+    /// Sets the last step, which runs only after the answer is printed.
     void once_answered(std::function<void()> last_step) { last_step_ = std::move(last_step); }
 
-    /// Runs the body; whatever happens becomes an exit status.
+    /// Runs the body, and turns every exception into a message and an exit status.
     int run(std::function<void(session&)> const& body);
 
 private:

@@ -7,7 +7,7 @@
 
 namespace program {
 
-/// A line on standard error that says how far the work is: on a terminal, if it lasts; gone when it is done.
+/// A progress line on standard error: only on a terminal, only for long work, and erased at the end.
 class progress_line {
 public:
     explicit progress_line(char const* program);
@@ -15,7 +15,7 @@ public:
     progress_line(progress_line const&) = delete;
     progress_line& operator=(progress_line const&) = delete;
 
-    /// @param done callable: -> std::string, how far it is; called only if that is shown
+    /// @param done callable: -> std::string, the progress; called only if it is shown
     template <std::invocable Done>
     void show(Done const& done) {
         if (terminal_ && clock::now() >= next_) put(done());

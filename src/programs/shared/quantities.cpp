@@ -143,12 +143,12 @@ void refuse_unit(given const& g, std::string_view unit, wanted const& w) {
 
 number_and_unit read_number(given const& g, std::string_view text, wanted const& w) {
     text = trimmed(text);
-    if (text.empty()) refuse(g, "nothing there; " + w.text());
+    if (text.empty()) refuse(g, "the value is empty; " + w.text());
     if (text.front() == '+') text.remove_prefix(1);
     auto const digit = [](std::string_view s) { return !s.empty() && is_digit(s[0]); };
     std::string_view const magnitude = text.substr(text.starts_with('-') ? 1 : 0);
     if (!digit(magnitude) && !(magnitude.starts_with('.') && digit(magnitude.substr(1)))) {
-        refuse(g, "no number; " + w.text());  // also "nan" and "inf", which from_chars would take
+        refuse(g, "not a number; " + w.text());  // also "nan" and "inf", which from_chars would take
     }
     double number = 0.0;
     auto const [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
@@ -156,14 +156,14 @@ number_and_unit read_number(given const& g, std::string_view text, wanted const&
         refuse(g, "the number is too large or too small; " + w.text());
     std::string_view const unit = trimmed(text.substr(static_cast<std::size_t>(end - text.data())));
     if (digit(unit) || unit.starts_with(',') || unit.starts_with('.') || unit.starts_with('\'')) {
-        refuse(g, "numbers are written with a decimal point and nothing between the thousands: 43.5, 1500");
+        refuse(g, "write numbers with a decimal point and no thousands separator: 43.5, 1500");
     }
     return {number, unit};
 }
 
 number_and_unit read_quantity(given const& g, std::string_view text, wanted const& w) {
     number_and_unit const q = read_number(g, text, w);
-    if (q.unit.empty()) refuse(g, "no unit; " + w.text());
+    if (q.unit.empty()) refuse(g, "the unit is missing; " + w.text());
     return q;
 }
 
@@ -272,7 +272,7 @@ side read_side(given const& g) {
     auto const by = text.rfind(" by ");
     if (by != std::string_view::npos && text.find_first_of("0123456789", by) != std::string_view::npos) {
         number_and_unit const q = read_number(g, text.substr(by + 4), w);
-        if (!q.unit.empty()) refuse(g, "the step is a plain number, in the unit of the range");
+        if (!q.unit.empty()) refuse(g, "write the step without a unit: it has the unit of the range");
         if (!(q.number > 0.0)) refuse(g, "the step must be above 0");
         step = q.number;
         text = text.substr(0, by);
@@ -282,10 +282,10 @@ side read_side(given const& g) {
     number_and_unit const last = read_quantity(g, single ? text : text.substr(to + 4), w);
     number_and_unit const first = single ? last : read_number(g, text.substr(0, to), w);
     if (!first.unit.empty() && first.unit != last.unit)
-        refuse(g, "the unit is written once, behind the second number");
-    if (!(first.number <= last.number)) refuse(g, "the first number of a range is the smaller one");
+        refuse(g, "write the unit once, after the second number");
+    if (!(first.number <= last.number)) refuse(g, "the first number of a range must not exceed the second");
     double const steps = std::floor((last.number - first.number) / step * (1.0 + 1e-12) + 1e-9);
-    if (!(steps < 10000.0)) refuse(g, "a side of a table has at most 10000 values");
+    if (!(steps < 10000.0)) refuse(g, "a range can have at most 10000 values");
     side result{std::string(last.unit), {}, {}};
     for (int k = 0; k <= static_cast<int>(steps); ++k) {
         result.numbers.push_back(first.number + k * step);

@@ -2,7 +2,7 @@
 #pragma once
 
 /// @file
-/// Quantities as people write them: numbers, units, temperatures and amounts, and how they are refused.
+/// Quantities as users write them: numbers, units, temperatures and amounts, and the errors for bad ones.
 
 #include <aqueth/aqueth.hpp>
 
@@ -23,7 +23,7 @@ using namespace aqueth;
 
 // --- what the user wrote, and refusing it ------------------------------------------------------------------
 
-/// What the user wrote cannot be used; the message says which option, what was wrong and what would be right.
+/// Input that cannot be used. The message names the option, the error and the accepted values.
 class bad_input : public std::runtime_error {
     using runtime_error::runtime_error;
 };
@@ -37,21 +37,21 @@ struct given {
 
 bool is_control(char c);
 
-/// A text as it can stand in a one-line message: no control characters, not endless.
+/// A text that fits a one-line message: without control characters, and shortened.
 std::string printable(std::string_view text);
 
 /// A text with U+FFFD for every byte that is not UTF-8.
 std::string well_formed(std::string_view text);
 
-/// The option and what was written, to begin a message with.
+/// The option and its text, for the start of a message.
 std::string label(given const& g);
 
 [[noreturn]] void refuse(given const& g, std::string const& why);
 
-/// The error with the option for its property; a temperature that was written in °F is refused in °F.
+/// The error with the option as its property. A temperature written in °F is reported in °F.
 range_error named_after(given const& g, range_error const& e);
 
-/// Runs what may raise a range_error because of this option, and says so.
+/// Calls f, and reports a range_error as an error of this option.
 template <class F>
 auto on_behalf_of(given const& g, F const& f) {
     try {
@@ -61,13 +61,13 @@ auto on_behalf_of(given const& g, F const& f) {
     }
 }
 
-/// Which option an argument of the library came from.
+/// The option that an argument of the library came from.
 struct origin {
     aqueth::argument argument;
     given const& option;
 };
 
-/// Runs what may raise a range_error because of one of several options, and says which.
+/// Calls f, and reports a range_error as an error of the option that caused it.
 template <class F>
 auto on_behalf_of(std::initializer_list<origin> origins, F const& f) {
     try {
@@ -90,7 +90,7 @@ inline constexpr std::string_view altitude_units = "m, ft";
 inline constexpr std::string_view strength_units =
     "%vol, %mass, %mol, mol/mol, proof (US), g/100 mL, L/hL, kg/m3, g/cm3 or sg";
 
-/// What an option asks for, for messages: "a volume" and the units it may have.
+/// The quantity that an option expects, for messages: "a volume" and its units.
 struct wanted {
     std::string_view what;
     std::string_view units;
@@ -105,10 +105,10 @@ bool is_us_customary(std::string_view text);
 /// A text without blanks at its ends.
 std::string_view trimmed(std::string_view text);
 
-/// A unit without what people write differently: case, spaces, degree signs, raised figures.
+/// A unit in its plain spelling: lower case, without spaces, degree signs and superscripts.
 std::string squeezed(std::string_view unit);
 
-/// The spellings of one unit, squeezed, and what one of it is in the unit of the SI.
+/// The spellings of one unit, squeezed, and its value in the SI unit.
 struct unit_names {
     std::string_view spellings;
     double si;
@@ -147,10 +147,10 @@ inline constexpr unit_names altitudes[] = {
     {"ft foot feet", foot.value()},
 };
 
-/// What a strength is a strength by.
+/// The basis of a strength.
 enum class basis { volume, mass, moles, proof, concentration, density, gravity };
 
-/// How a strength is written or engraved on a stem: its basis and what that refers to.
+/// The notation of a strength, in an option or on a scale: its basis and its reference.
 struct notation {
     basis kind = basis::volume;
     double factor = 1.0;  ///< one of the unit in percent, degrees of proof, g/100 mL or kg/m3
@@ -190,8 +190,7 @@ char temperature_scale(std::string const& unit);
 
 units::temperature temperature_of(double number, char scale);
 
-/// A temperature as somebody would have written it: what a conversion rounds to zero is zero,
-/// and that has no sign.
+/// A temperature without the rounding error of a conversion near zero, and without a negative zero.
 double written(double degrees);
 
 [[noreturn]] void refuse_unit(given const& g, std::string_view unit, wanted const& w);
@@ -201,36 +200,35 @@ struct number_and_unit {
     std::string_view unit;
 };
 
-/// Reads the number at the head of a text, whatever the locale: decimal point, nothing between thousands.
+/// Reads the number at the head of a text in every locale: decimal point, no thousands separator.
 number_and_unit read_number(given const& g, std::string_view text, wanted const& w);
 
-/// As read_number, and there must be a unit.
+/// Like read_number, but requires a unit.
 number_and_unit read_quantity(given const& g, std::string_view text, wanted const& w);
 
 // --- temperatures and amounts ------------------------------------------------------------------------------
 
-/// A temperature, of whatever: its range is not checked.
+/// A temperature; its range is not checked.
 units::temperature read_any_temperature(given const& g, std::string_view text);
 units::temperature read_any_temperature(given const& g);
 
-/// The temperature of a liquid whose density is asked for and whose composition is not known yet.
+/// The temperature of a liquid of a composition not known yet, within the range of OIML R 22.
 units::temperature read_temperature(given const& g, std::string_view text);
 units::temperature read_temperature(given const& g);
 
 /// The temperature of water, which must be liquid.
 units::temperature read_water_temperature(given const& g);
 
-/// How much there is, as it was measured: a volume, or the mass that a balance in air shows.
+/// An amount as measured: a volume, or the indication of a balance in air.
 using amount = std::variant<units::volume, units::mass>;
 
 amount read_amount(given const& g, std::string_view text, bool volume_only = false);
 amount read_amount(given const& g);
 units::volume read_volume(given const& g);
 
-/// What was measured, as a parcel: a balance's indication becomes true mass here, and nowhere else.
+/// The amount as a parcel. This is the only place where a balance indication becomes true mass.
 parcel make_parcel(amount const& how_much, mass_fraction w, units::temperature t);
-/// The same; if the liquid is frozen or hot, that is the temperature's fault, and the range is that of the
-/// liquid.
+/// The same. If the liquid would be frozen or too hot, the error names the temperature and its range.
 parcel make_parcel(amount const& how_much, mass_fraction w, given const& temperature);
 
 /// A number with one of the units of a table, in the unit of the SI; its range is not checked.
@@ -255,14 +253,14 @@ struct surroundings {
 units::pressure read_pressure(surroundings const& air);
 
 /// A share, '5 %' or '0.05'; its range is not checked.
-/// @param what what it is called in messages
+/// @param what name of the quantity in messages
 double read_share(given const& g, std::string_view what = "a share");
 
 int read_count(given const& g, int most, int least = 1);
 
 // --- ranges ------------------------------------------------------------------------------------------------
 
-/// The values along one side of a table, each as somebody would have written it.
+/// The values along one side of a table, each as text with its unit.
 struct side {
     std::string unit;
     std::vector<double> numbers;

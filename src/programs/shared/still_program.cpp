@@ -15,7 +15,7 @@ double read_plain(given const& g, double least, double most) {
     std::string const range = fmt::format("{:g} to {:g}", least, most);
     wanted const w{"a number", range};
     number_and_unit const q = read_number(g, g.text, w);
-    if (!q.unit.empty()) refuse(g, "a number without a unit is expected");
+    if (!q.unit.empty()) refuse(g, "expected a number without a unit");
     return on_behalf_of(g, [&] { return require_range("input", "number", q.number, "", least, most); });
 }
 
@@ -24,9 +24,11 @@ apparent_extract read_extract(given const& g) {
     number_and_unit const q = read_quantity(g, g.text, w);
     std::string const unit = squeezed(q.unit);
     if (unit == "brix" || unit == "bx") {
-        refuse(g,
-               "which instrument? A saccharometer's degrees are 'plato'. A refractometer's hold only before "
-               "fermentation (as 'plato'), because alcohol raises them: after it, read a hydrometer");
+        refuse(
+            g,
+            "Brix needs its instrument. For a saccharometer write 'plato'. A refractometer is right only "
+            "before "
+            "fermentation (write 'plato'), because alcohol raises its reading; after it, read a hydrometer");
     }
     return on_behalf_of(g, [&] {
         if (unit == "sg") return apparent_extract_of(specific_gravity(q.number));
@@ -52,7 +54,7 @@ boiling_curve read_curve(surroundings const& air) {
 }
 
 void require_beside(given const& g, bool other_present, char const* other) {
-    if (g.present && !other_present) throw bad_input(fmt::format("{} goes with {}", g.name, other));
+    if (g.present && !other_present) throw bad_input(fmt::format("{} needs {}", g.name, other));
 }
 
 void assumptions::say(page& text) const {
@@ -86,10 +88,11 @@ std::string in_hours(units::time t) {
 
 charge_options charge_options::offer(session& s) {
     given const& a =
-        s.required("--charge", "AMOUNT", "what is in the pot: volume at its temperature, or mass");
-    given const& q = s.required("--strength", "STRENGTH", "its strength");
-    given const& e = s.option("--extract", "EXTRACT", "its real extract, 'N plato'", "0 plato");
-    given const& t = s.option("--temperature", "TEMP", "of the charge when it is heated", "20 C", "60 F");
+        s.required("--charge", "AMOUNT", "liquid in the pot: volume at its temperature, or mass");
+    given const& q = s.required("--strength", "STRENGTH", "strength of the charge");
+    given const& e = s.option("--extract", "EXTRACT", "real extract of the charge, 'N plato'", "0 plato");
+    given const& t =
+        s.option("--temperature", "TEMP", "temperature of the charge before heating", "20 C", "60 F");
     return {a, q, e, t};
 }
 
@@ -103,7 +106,7 @@ wash charge_options::read() const {
     bool const by_amount =
         std::holds_alternative<mass_fraction>(written) || std::holds_alternative<mole_fraction>(written);
     if (e.degrees() > 0.0 && by_amount) {
-        refuse(strength, "beside --extract the strength is that of the whole wash: give it in %vol");
+        refuse(strength, "with --extract, give the strength of the whole wash in %vol");
     }
     if (e.degrees() == 0.0) return wash::of(make_parcel(how_much, w, temperature));
     return on_behalf_of(amount, [&] {

@@ -2,7 +2,7 @@
 #pragma once
 
 /// @file
-/// What the programs about wash and still share: their quantities, the charge, their cautions.
+/// Shared by the programs about wash and still: quantities, the charge, cautions.
 
 #include "boiling.hpp"
 #include "program.hpp"
@@ -29,11 +29,11 @@ inline constexpr unit_names conductances[] = {{"w/k", 1.0}};
 /// Reads a plain number within limits.
 double read_plain(given const& g, double least, double most);
 
-/// Reads "1.050 sg" or "12.4 plato". Brix is refused with the question of what showed it: after fermentation
-/// a refractometer means something else by it than a saccharometer.
+/// Reads "1.050 sg" or "12.4 plato". Brix is refused, because after fermentation a refractometer and a
+/// saccharometer show different values of it.
 apparent_extract read_extract(given const& g);
 
-/// The parts of a list: between commas or semicolons, in every list that an option takes.
+/// The parts of a list, separated by commas or semicolons.
 std::vector<given> parts_of(given const& g);
 
 /// The mixture that boils at the pressure of the day.
@@ -50,14 +50,14 @@ struct charge_options {
     wash read() const;
 };
 
-/// Refuses an option that means nothing without another one.
+/// Refuses an option that has no effect without another one.
 void require_beside(given const& g, bool other_present, char const* other);
 
-/// What was not given and is assumed, each with the option that would say otherwise.
+/// The defaults that the answer assumes, each with the option that changes it.
 class assumptions {
 public:
     /// @param g     the option; nothing is assumed if it was given
-    /// @param words what is assumed instead
+    /// @param words the assumption, in words
     void unless_given(given const& g, std::string words) {
         if (!g.present) all_.push_back({g.name, g.text, std::move(words)});
     }

@@ -17,7 +17,7 @@ auto with_reference(given const& g, units::temperature t, F const& f) {
     if (t == at_15_celsius::temperature()) return f(at_15_celsius{});
     if (t == at_15_56_celsius::temperature()) return f(at_15_56_celsius{});
     if (t == at_60_fahrenheit::temperature()) return f(at_60_fahrenheit{});
-    refuse(g, "volumes are referred to 20 C, 15 C, 15.56 C or 60 F");
+    refuse(g, "the reference temperature must be 20 C, 15 C, 15.56 C or 60 F");
 }
 
 /// A number on a scale, as the library's type for it.
@@ -102,14 +102,14 @@ notation read_notation(given const& g, std::string_view text) {
     std::string const unit = squeezed(text.substr(0, at));
     notation result;
     if (unit.starts_with("sg")) {
-        if (at != std::string_view::npos) refuse(g, "write the two temperatures behind 'sg': sg 20/20 C");
+        if (at != std::string_view::npos) refuse(g, "write the two temperatures after 'sg': sg 20/20 C");
         result.kind = basis::gravity;
         result.gravity = read_gravity_reference(g, unit.substr(2));
         result.reference = result.gravity.liquid;
         result.referenced = unit != "sg";
         return result;
     }
-    if (unit == "%") refuse(g, "'%' does not say of what: %vol, %mass or %mol");
+    if (unit == "%") refuse(g, "'%' alone is ambiguous: write %vol, %mass or %mol");
     auto const* known = find_unit(notations, unit);
     if (!known) refuse_unit(g, trimmed(text.substr(0, at)), w);
     result.kind = known->kind;
@@ -158,7 +158,7 @@ strength read_strength(given const& g) {
     number_and_unit const q = read_quantity(g, g.text, {"a strength", strength_units});
     notation const n = read_notation(g, q.unit);
     if (n.referenced && (n.kind == basis::mass || n.kind == basis::moles)) {
-        refuse(g, fmt::format("a {} fraction has no temperature: leave the reference out",
+        refuse(g, fmt::format("a {} fraction does not depend on temperature: leave the reference out",
                               n.kind == basis::mass ? "mass" : "mole"));
     }
     auto const read = [&]() -> strength {
@@ -235,7 +235,7 @@ double stem::number(given const& reading) const {
     number_and_unit const q = read_quantity(reading, reading.text, {"a reading", is});
     notation const n = read_notation(reading, q.unit);
     if (n.kind != scale_.kind || (n.referenced && !same_reference(n, scale_))) {
-        refuse(reading, "not in the unit of the stem; " + is + " (--scale names another)");
+        refuse(reading, "the unit is not that of the scale; " + is + " (--scale changes it)");
     }
     double const marked = n.factor == scale_.factor ? q.number : q.number * n.factor / scale_.factor;
     check_(reading, marked);

@@ -2,7 +2,7 @@
 #pragma once
 
 /// @file
-/// Strengths as people write them and as stems are engraved, and the instruments that show them.
+/// Strengths as users write them and as scales show them, and the instruments that read them.
 
 #include "quantities.hpp"
 
@@ -17,7 +17,7 @@ namespace program {
 
 // --- strengths ---------------------------------------------------------------------------------------------
 
-/// A strength in the basis it was written in, so that messages can stay in that basis.
+/// A strength in the basis in which it was written, so that messages use the same basis.
 using strength =
     std::variant<volume_fraction, basic_volume_fraction<at_15_celsius>,
                  basic_volume_fraction<at_15_56_celsius>, basic_volume_fraction<at_60_fahrenheit>,
@@ -33,13 +33,13 @@ gravity_reference read_gravity_reference(given const& g, std::string text);
 /// Reads "%vol", "%vol at 60 F", "proof", "kg/m3 at 15 C", "sg 60/60 F in air".
 notation read_notation(given const& g, std::string_view text);
 
-/// A temperature; 60 F keeps its name, because it stands for a convention.
+/// A temperature; 60 °F is kept in °F, because it is a convention.
 std::string degrees(units::temperature t);
 
 /// A scale in words, with the temperature it is for.
 std::string name_of(notation const& n);
 
-/// A number on a scale with the decimals that such a scale deserves.
+/// A number on a scale, with the decimals of such a scale.
 std::string on_scale(notation const& n, double value);
 
 /// Whether two notations of one kind refer to the same conditions.
@@ -57,14 +57,14 @@ struct instrument {
 
 units::cubic_expansion read_expansion(given const& g);
 
-/// A hydrometer with whatever scale the options describe.
+/// A hydrometer with the scale that the options describe.
 class stem {
 public:
     explicit stem(instrument const& options);
-    /// The same; unless --scale is given, the scale is the one that a reading is written in.
+    /// The same; without --scale, the scale is the one in which the reading is written.
     stem(instrument const& options, given const& reading);
 
-    /// @return what is engraved on it
+    /// @return its scale
     notation const& scale() const { return scale_; }
     /// @return whether the scale shows a strength; else it shows a density or a gravity
     bool shows_strength() const { return shows_strength_; }
@@ -74,7 +74,7 @@ public:
     mass_fraction composition(given const& reading, units::temperature t) const {
         return composition_(number(reading), reading, t);
     }
-    /// What it shows in a liquid at a temperature.
+    /// The reading in a liquid at a temperature.
     double reading(mass_fraction w, units::temperature t) const { return reading_(w, t); }
 
     /// A number with its unit.

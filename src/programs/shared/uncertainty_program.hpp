@@ -2,7 +2,7 @@
 #pragma once
 
 /// @file
-/// What the programs about uncertainty share: uncertainties as people write them, rounding that fits them.
+/// Shared by the programs about uncertainty: reading uncertainties, and rounding that fits them.
 
 #include "program.hpp"
 
@@ -10,10 +10,10 @@
 
 namespace program {
 
-inline constexpr char const* no_law = "Guidance only: local law and its officers decide, and what counts is "
-                                      "an approved instrument in licensed hands.";
+inline constexpr char const* no_law = "Guidance only: local law and its officers decide, by approved "
+                                      "instruments in licensed hands.";
 
-/// A probability that somebody wants, '95 %' or '0.95'.
+/// The probability wanted, '95 %' or '0.95'.
 double read_confidence(given const& g);
 
 /// A difference of strengths, '0.1 %vol', in % vol.

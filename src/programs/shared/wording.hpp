@@ -2,7 +2,7 @@
 #pragma once
 
 /// @file
-/// Quantities on paper: in words, in JSON, and on a page with what to do first.
+/// Quantities in answers: in words, in JSON, and on a page that begins with what to do.
 
 #include "json.hpp"
 #include "quantities.hpp"
@@ -22,7 +22,7 @@ namespace program {
 
 using namespace aqueth;
 
-/// A number with so many significant digits, never with an exponent. Four are what a bench can use.
+/// A number with the given count of significant digits, never with an exponent.
 std::string number(double value, int significant = 4);
 
 /// Quantities in text: metric, referred to 20 °C; or US customary, referred to 60 °F as in 27 CFR part 30.
@@ -47,21 +47,21 @@ struct wording {
     double pressure_number(units::pressure p) const;
     char const* pressure_unit() const { return us ? "inHg" : "kPa"; }
 
-    /// What a balance in air shows for a parcel: the figure to weigh in or to read off.
+    /// The balance indication of a parcel in air.
     std::string weight(parcel const& p) const;
-    /// The same for a mass of whatever has that density.
+    /// The same for a mass of any material of that density.
     std::string weight(units::mass m, units::mass_density rho) const;
     /// A mass that is not weighed: of a gas, or of what is dissolved.
     std::string mass(units::mass m) const;
     std::string volume(units::volume v) const;
     std::string temperature(units::temperature t) const;
-    /// A temperature of which hundredths matter: that of boiling.
+    /// A temperature with two decimals, for boiling points.
     std::string exact_temperature(units::temperature t) const;
-    /// A temperature that is worked out rather than measured.
+    /// A temperature that is computed rather than measured.
     std::string rounded(units::temperature t) const;
     /// A difference of temperatures.
     std::string difference(units::temperature_difference d) const;
-    /// The strength of a vapour: no finer than that is known.
+    /// The strength of a vapour, with the digits that its uncertainty allows.
     std::string rounded(mole_fraction x) const;
     std::string pressure(units::pressure p) const;
     std::string strength(mass_fraction w) const;
@@ -80,7 +80,7 @@ struct wording {
     std::string liquid(parcel const& p) const;
 };
 
-/// What a balance in air shows for a parcel (OIML D 28).
+/// The balance indication of a parcel in air (OIML D 28).
 units::mass balance_indication_of(parcel const& p);
 
 json to_json(parcel const& p);
@@ -105,17 +105,16 @@ private:
     std::string text_;
 };
 
-/// Rows and values that every mixing ends with.
+/// Rows and values of every mixture.
 void say_blend(page& text, wording const& in_words, blend const& b);
 json to_json(blend const& b);
 
-/// What parts give before the mixture loses any heat, if that can be worked out.
+/// The mixture before it loses any heat, if it can be computed.
 std::optional<parcel> fresh_mixture(std::span<parcel const> parts);
 void say_fresh(page& text, json& data, wording const& in_words, std::optional<parcel> const& fresh,
                units::temperature later);
 
-// --- cautions: one line that fits the answer; --cautions prints them all
-// ------------------------------------
+// --- cautions: one line that fits the answer; --cautions prints them all -----------------------------------
 
 inline constexpr char const* vapour_caution =
     "Caution: spirit and its vapour catch fire. Keep flames and sparks away; let in fresh air.";

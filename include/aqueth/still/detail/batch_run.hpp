@@ -127,7 +127,7 @@ public:
         require_range(
             "distillation", argument::strength_of_the_charge, shown(x), volume_fraction::unit, shown(1e-5),
             shown(column_.limit() - 1e-6),
-            "from some ethanol to below the azeotrope, which no distilling at this pressure passes");
+            "from some ethanol to below the azeotrope, which distilling at this pressure cannot pass");
         greatest_ = internal_reflux_of(s.returned.ratio(), s.neck.share());
         if (s.returned.keeps_strength()) {
             require_kept(x);
@@ -477,7 +477,7 @@ private:
         double const last = shown(c, seen(c, since, p));
         raise(range_error("distillation", c.code(), number(c), unit(c), (std::min)(first, last),
                           (std::max)(first, last),
-                          std::string("what the run passes through, up to ") + reason));
+                          std::string("the values that the run passes through, up to ") + reason));
     }
 
     Batch const& batch_;
