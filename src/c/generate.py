@@ -1,0 +1,271 @@
+#!/usr/bin/env python3
+# SPDX-License-Identifier: BSL-1.0
+"""Makes the C interface from functions.tsv and codes.tsv.
+
+usage: generate.py [--check]
+
+Writes include/aqueth/c.h, src/c/functions.cpp, src/c/aqueth.map, docs/c_functions.md and
+tests/vectors/functions.inc; with --check it writes nothing and fails where a file differs from what it would write.
+Codes of plain/argument.hpp and plain/limit.hpp that plain/ has begun to use are appended to codes.tsv, with the next number: a number that
+programs were compiled with never changes its meaning.
+"""
+import dataclasses
+import pathlib
+import re
+import sys
+
+here = pathlib.Path(__file__).resolve().parent
+root = here.parent.parent
+
+
+@dataclasses.dataclass
+class Argument:
+    name: str
+    low: str = ""
+    high: str = ""
+    unit: str = ""
+    enumeration: str = ""
+
+    @property
+    def c_type(self):
+        return "int" if self.enumeration else "double"
+
+
+@dataclasses.dataclass
+class Function:
+    name: str
+    results: list  # pairs: name, member of the C++ structure or ""
+    arguments: list
+    body: str
+    array: str
+    brief: str
+
+    @property
+    def call(self):
+        names = ", ".join(cpp_argument(a) for a in self.arguments)
+        return self.body or f"plain::{self.name}({names})"
+
+
+def cpp_argument(a):
+    return f"static_cast<plain::{a.enumeration}>({a.name})" if a.enumeration else a.name
+
+
+def rows(path):
+    lines = [line for line in path.read_text().splitlines() if line and not line.startswith("#")]
+    names = lines[0].split("\t")
+    for number, line in enumerate(lines[1:], 1):
+        cells = line.split("\t")
+        if len(cells) != len(names):
+            sys.exit(f"{path.name}: '{cells[0]}' has {len(cells)} columns, not {len(names)}")
+        yield dict(zip(names, cells))
+
+
+def read_functions():
+    for row in rows(here / "functions.tsv"):
+        arguments = []
+        for text in row["arguments"].split("; "):
+            parts = text.split(" ")
+            if len(parts) == 2:
+                arguments.append(Argument(parts[0], enumeration=parts[1]))
+            elif len(parts) == 4:
+                arguments.append(Argument(*parts))
+            else:
+                sys.exit(f"functions.tsv: '{row['name']}': cannot read the argument '{text}'")
+        results = [(r.split("=") + [""])[:2] for r in row["results"].split(" ")]
+        yield Function(row["name"], results, arguments, row["body"], row["array"], row["brief"])
+
+
+def enumerators(enumeration, first):
+    """the values that the plain floor uses: others cannot come out of a function in C"""
+    text = "".join(path.read_text() for path in (root / "include/aqueth/plain").glob("*.hpp")
+                   if path.name not in ("argument.hpp", "limit.hpp"))
+    used = set(re.findall(r"\b%s::(\w+)" % enumeration, text))
+    return [first] + sorted(used - {first})
+
+
+ENUMERATIONS = {
+    "argument": ("other", "The arguments that are refused."),
+    "limit": ("none", "What sets the range of an argument."),
+}
+
+
+def read_codes():
+    """{enumeration: [(number, name)]}, and the text of codes.tsv with what is new appended"""
+    path = here / "codes.tsv"
+    text = path.read_text()
+    codes = {}
+    for row in rows(path):
+        codes.setdefault(row["enumeration"], []).append((int(row["number"]), row["name"]))
+    for enumeration, (first, _) in ENUMERATIONS.items():
+        known = codes.setdefault(enumeration, [])
+        now = enumerators(enumeration, first)
+        gone = [name for _, name in known if name not in now]
+        if gone:
+            sys.exit(f"codes.tsv: {enumeration} has no {', '.join(gone)} any more; a code that programs know stays")
+        for name in now:
+            if name not in [n for _, n in known]:
+                known.append((max([n for n, _ in known], default=-1) + 1, name))
+                text += f"{enumeration}\t{known[-1][0]}\t{name}\n"
+    return codes, text
+
+
+def wrapped(text, indent, width=100):
+    lines, line = [], ""
+    for word in text.split():
+        if len(indent) + len(line) + len(word) + 1 > width:
+            lines.append(line)
+            line = ""
+        line = f"{line} {word}".strip()
+    return [indent + l for l in lines + [line]]
+
+
+def range_of(a):
+    if a.enumeration:
+        return f"a value of aqueth_{a.enumeration}"
+    unit = "" if a.unit == "1" else " " + a.unit
+    return f"{a.low} to {a.high}{unit}" if a.high != "inf" else f"{a.low} or more{unit and ',' + unit}"
+
+
+def declaration(f, array):
+    if not array:
+        inputs = [f"{a.c_type} {a.name}" for a in f.arguments]
+        outputs = [f"double* {name}_result" for name, _ in f.results]
+        return f"aqueth_{f.name}", inputs + outputs + ["aqueth_refusal* refusal"]
+    inputs = ["size_t count"]
+    for a in f.arguments:
+        if a.enumeration:
+            inputs.append(f"int {a.name}")
+        else:
+            inputs += [f"const double* {a.name}", f"ptrdiff_t {a.name}_stride"]
+    for name, _ in f.results:
+        inputs += [f"double* {name}_result", f"ptrdiff_t {name}_stride_of_result"]
+    return f"aqueth_{f.name}_array", inputs + ["unsigned char* refused"]
+
+
+def prototype(f, array, start, end):
+    name, parameters = declaration(f, array)
+    lines, line = [], f"{start}{name}("
+    indent = " " * len(line)
+    for i, parameter in enumerate(parameters):
+        part = parameter + (", " if i + 1 < len(parameters) else f"){end}")
+        if len(line) + len(part.rstrip()) > 100:
+            lines.append(line.rstrip())
+            line = indent
+        line += part
+    return "\n".join(lines + [line])
+
+
+def c_header(functions, codes):
+    template = (here / "c.h.in").read_text()
+    parts = []
+    for enumeration, (_, brief) in ENUMERATIONS.items():
+        names = ["    AQUETH_" + (enumeration + "_" + name).upper() + f" = {number}" for number, name in codes[enumeration]]
+        parts.append(f"/* {brief} */\ntypedef enum aqueth_{enumeration} {{\n" + ",\n".join(names) +
+                     f"\n}} aqueth_{enumeration};\n")
+    text = template.replace("@codes@", "\n".join(parts))
+    parts = []
+    for f in functions:
+        comment = [f"/* {f.brief}."]
+        width = max(len(a.name) for a in f.arguments)
+        comment += [f" * {a.name.ljust(width)}  {range_of(a)}" for a in f.arguments]
+        parts.append("\n".join(comment) + " */\n" + prototype(f, False, "AQUETH_API aqueth_status ", ";") + "\n" +
+                     prototype(f, True, "AQUETH_API aqueth_status ", ";") + "\n")
+    return text.replace("@functions@", "\n".join(parts))
+
+
+def wrappers(functions, codes):
+    out = ["// SPDX-License-Identifier: BSL-1.0", "// Made by generate.py from functions.tsv and codes.tsv. Not to be edited.",
+           "// clang-format off", '#include "interface.hpp"', "", "namespace aqueth::c {", ""]
+    for enumeration in ENUMERATIONS:
+        out += [f"int code_of(aqueth::{enumeration} code) noexcept {{", "    switch (code) {"]
+        out += [f"    case aqueth::{enumeration}::{name}: return {number};" for number, name in codes[enumeration]]
+        out += ["    default: return 0;", "    }", "}", ""]
+        out += [f"char const* {enumeration}_name(int code) noexcept {{", "    switch (code) {"]
+        out += [f"    case {number}: return name_of(aqueth::{enumeration}::{name});" for number, name in codes[enumeration]]
+        out += ["    default: return nullptr;", "    }", "}", ""]
+    out += ["}  // namespace aqueth::c", "", "using namespace aqueth;", ""]
+    for f in functions:
+        outputs = ", ".join(f"{name}_result" for name, _ in f.results)
+        values = ", ".join("value" + ("." + member if member else "") for _, member in f.results)
+        checks = "".join(f"    if (!c::in_{a.enumeration}({a.name})) return AQUETH_BAD_CALL;\n"
+                         for a in f.arguments if a.enumeration)
+        out.append(prototype(f, False, 'extern "C" aqueth_status ', " {"))
+        out.append(f"{checks}    return c::one({f.call}, refusal, "
+                   f"[](auto const& value) {{ return std::array{{{values}}}; }}, {outputs});\n}}\n")
+        out.append(prototype(f, True, 'extern "C" aqueth_status ', " {"))
+        numbers = [a for a in f.arguments if not a.enumeration]
+        captured = ", ".join(a.name for a in f.arguments if a.enumeration)
+        inputs = ", ".join(f"c::input{{{a.name}, {a.name}_stride}}" for a in numbers)
+        results = ", ".join(f"c::output{{{name}_result, {name}_stride_of_result}}" for name, _ in f.results)
+        parameters = ", ".join(f"double {a.name}" for a in numbers)
+        if f.array:
+            names = ", ".join(f"auto const& {a.name}" for a in numbers)
+            given = ", ".join(a.name for a in numbers)
+            out.append(f"{checks}    return c::many_by_array(count, refused, [{captured}]({names}, auto& result, array::flags valid) "
+                       f"{{ array::{f.array}({given}, result, valid); }}, {results}, {inputs});\n}}\n")
+        else:
+            out.append(f"{checks}    return c::many(count, refused, [{captured}]({parameters}) {{ return {f.call}; }}, "
+                       f"[](auto const& value) {{ return std::array{{{values}}}; }},\n"
+                       f"        std::array{{{results}}}, {inputs});\n}}\n")
+    return "\n".join(out)
+
+
+def symbols(functions):
+    own = re.findall(r"AQUETH_API [^;]*?(aqueth_\w+)\(", (here / "c.h.in").read_text())
+    names = sorted(own + [declaration(f, array)[0] for f in functions for array in (False, True)])
+    return "AQUETH_0.1 {\n    global:\n" + "".join(f"        {n};\n" for n in names) + "    local: *;\n};\n"
+
+
+def docs(functions):
+    out = ["# The functions of the C interface {#c_functions}", "",
+           "Which function answers which question, and in which range? Each function of this table exists twice: for one question, and as",
+           "`aqueth_<name>_array` for many at once. @ref linking tells how to call them. Made by `src/c/generate.py` from `src/c/functions.tsv`.", "",
+           "| function | arguments | results | what it gives |", "| --- | --- | --- | --- |"]
+    for f in functions:
+        arguments = "<br>".join(f"{a.name}: {range_of(a)}" for a in f.arguments)
+        out.append(f"| `{f.name}` | {arguments} | {', '.join(n for n, _ in f.results)} | {f.brief} |")
+    return "\n".join(out) + "\n"
+
+
+def vector_table(functions):
+    """for tests: every function behind one signature, with the ranges of its arguments"""
+    out = ["/* SPDX-License-Identifier: BSL-1.0 */", "/* Made by src/c/generate.py. Not to be edited. */"]
+    for f in functions:
+        arguments = [f"(int)a[{i}]" if a.enumeration else f"a[{i}]" for i, a in enumerate(f.arguments)]
+        results = [f"&r[{i}]" for i in range(len(f.results))]
+        out.append(f"static aqueth_status call_{f.name}(const double* a, double* r, aqueth_refusal* why) {{\n"
+                   f"    return aqueth_{f.name}({', '.join(arguments + results + ['why'])});\n}}")
+    out.append("static const struct function functions[] = {")
+    for f in functions:
+        ranges = ", ".join("{0, 0, 1}" if a.enumeration else "{%s, %s, 0}" % (a.low, a.high.replace("inf", "1000"))
+                           for a in f.arguments)
+        out.append(f'    {{"{f.name}", call_{f.name}, {len(f.arguments)}, {len(f.results)}, {{{ranges}}}}},')
+    out.append("};")
+    return "\n".join(out) + "\n"
+
+
+def main():
+    check = sys.argv[1:] == ["--check"]
+    if sys.argv[1:] and not check:
+        sys.exit("usage: generate.py [--check]")
+    functions = list(read_functions())
+    codes, codes_text = read_codes()
+    files = {
+        "src/c/codes.tsv": codes_text,
+        "include/aqueth/c.h": c_header(functions, codes),
+        "src/c/functions.cpp": wrappers(functions, codes),
+        "src/c/aqueth.map": symbols(functions),
+        "docs/c_functions.md": docs(functions),
+        "tests/vectors/functions.inc": vector_table(functions),
+    }
+    stale = [name for name, text in files.items()
+             if not (root / name).exists() or (root / name).read_text() != text]
+    if check and stale:
+        sys.exit(f"run src/c/generate.py and commit: {', '.join(stale)} not as made from functions.tsv")
+    if not check:
+        for name in stale:
+            (root / name).parent.mkdir(parents=True, exist_ok=True)
+            (root / name).write_text(files[name])
+
+
+main()

@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+// The library proper is compiled once, here, and shows nothing but the functions of c.h.
+#include <aqueth/array.hpp>
+#include <aqueth/c.h>
+#include <aqueth/plain/density.hpp>
+#include <aqueth/plain/freezing.hpp>
+
+#include <algorithm>
+#include <array>
+#include <cstddef>
+#include <limits>
+#include <new>
+#include <span>
+#include <tuple>
+#include <utility>
+
+namespace aqueth::c {
+
+int code_of(aqueth::argument code) noexcept;
+int code_of(aqueth::limit code) noexcept;
+char const* argument_name(int code) noexcept;
+char const* limit_name(int code) noexcept;
+
+/// Writes why a question was refused, as far as the caller's structure reaches.
+/// @return AQUETH_REFUSED, or AQUETH_BAD_CALL for a structure smaller than the first version's
+inline aqueth_status report(plain::status const& why, aqueth_refusal* refusal) noexcept {
+    if (refusal == nullptr) return AQUETH_REFUSED;
+    if (refusal->size < sizeof(aqueth_refusal)) return AQUETH_BAD_CALL;
+    refusal->argument = code_of(why.argument);
+    refusal->limit = code_of(why.limit);
+    refusal->value = why.value;
+    refusal->lower = why.lower;
+    refusal->upper = why.upper;
+    return AQUETH_REFUSED;
+}
+
+/// One question: the answer's numbers into the caller's, NaN where there is none.
+template <class Answer, class Numbers, class... Results>
+aqueth_status one(Answer const& answer, aqueth_refusal* refusal, Numbers numbers_of, Results*... results) noexcept {
+    if (((results == nullptr) || ...)) return AQUETH_BAD_CALL;
+    auto const numbers = numbers_of(answer.value);
+    std::size_t k = 0;
+    ((*results = answer.status.ok ? numbers[k] : std::numeric_limits<double>::quiet_NaN(), ++k), ...);
+    return answer.status.ok ? AQUETH_OK : report(answer.status, refusal);
+}
+
+/// A column of numbers to read, and one to write: the distance between neighbours is `stride` elements.
+struct input {
+    double const* data;
+    std::ptrdiff_t stride;
+    double operator[](std::size_t k) const { return data[static_cast<std::ptrdiff_t>(k) * stride]; }
+};
+struct output {
+    double* data;
+    std::ptrdiff_t stride;
+    double& operator[](std::size_t k) const { return data[static_cast<std::ptrdiff_t>(k) * stride]; }
+};
+
+/// Many questions, one after the other.
+template <class Ask, class Numbers, std::size_t N, class... Inputs>
+aqueth_status many(std::size_t count, unsigned char* refused, Ask ask, Numbers numbers_of,
+                   std::array<output, N> const& results, Inputs const&... inputs) noexcept {
+    if (count == 0) return AQUETH_OK;
+    if (((inputs.data == nullptr) || ...)) return AQUETH_BAD_CALL;
+    for (output const& result : results)
+        if (result.data == nullptr) return AQUETH_BAD_CALL;
+    for (std::size_t k = 0; k < count; ++k) {
+        auto const answer = ask(inputs[k]...);
+        auto const numbers = numbers_of(answer.value);
+        for (std::size_t n = 0; n < N; ++n)
+            results[n][k] = answer.status.ok ? numbers[n] : std::numeric_limits<double>::quiet_NaN();
+        if (refused != nullptr) refused[k] = answer.status.ok ? 0 : 1;
+    }
+    return AQUETH_OK;
+}
+
+/// Many questions that array.hpp answers in blocks.
+template <class Ask, class... Inputs>
+aqueth_status many_by_array(std::size_t count, unsigned char* refused, Ask ask, output result,
+                            Inputs const&... inputs) noexcept {
+    if (count == 0) return AQUETH_OK;
+    if (result.data == nullptr || ((inputs.data == nullptr) || ...)) return AQUETH_BAD_CALL;
+    constexpr std::size_t block = 512;
+    double gathered[sizeof...(Inputs)][block];
+    double answers[block];
+    bool valid[block];
+    for (std::size_t begin = 0; begin < count; begin += block) {
+        std::size_t const size = std::min(block, count - begin);
+        std::size_t row = 0;
+        auto const part = [&](input const& in) {
+            double* const to = gathered[row++];
+            if (in.stride == 1) return std::span<double const>(in.data + begin, size);
+            for (std::size_t k = 0; k < size; ++k) to[k] = in[begin + k];
+            return std::span<double const>(to, size);
+        };
+        std::span<double> out(answers, size);
+        ask(part(inputs)..., out, array::flags(valid, size));
+        for (std::size_t k = 0; k < size; ++k) {
+            result[begin + k] = valid[k] ? answers[k] : std::numeric_limits<double>::quiet_NaN();
+            if (refused != nullptr) refused[begin + k] = valid[k] ? 0 : 1;
+        }
+    }
+    return AQUETH_OK;
+}
+
+}  // namespace aqueth::c
