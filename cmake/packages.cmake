@@ -1,5 +1,6 @@
 # SPDX-License-Identifier: BSL-1.0
-# Debian packages, made by `cpack -G DEB` in a build directory: libaqueth-dev (headers) and aqueth-programs.
+# Debian packages, made by `cpack -G DEB` in a build directory: libaqueth-dev (headers),
+# libaqueth0 (the shared library for C) and aqueth-programs.
 set(CPACK_PACKAGE_NAME aqueth)
 set(CPACK_PACKAGE_VENDOR "aqueth developers")
 set(CPACK_PACKAGE_CONTACT "aqueth developers <developers@aqueth.invalid>")
@@ -18,6 +19,15 @@ set(CPACK_DEBIAN_DEV_PACKAGE_ARCHITECTURE all)
 set(CPACK_DEBIAN_DEV_PACKAGE_RECOMMENDS libboost-dev)
 set(CPACK_COMPONENT_DEV_DESCRIPTION "${PROJECT_DESCRIPTION}: headers for C++")
 
+if(AQUETH_C)
+  list(APPEND CPACK_COMPONENTS_ALL lib)
+  set(CPACK_DEBIAN_LIB_PACKAGE_NAME libaqueth${PROJECT_VERSION_MAJOR})
+  set(CPACK_DEBIAN_LIB_PACKAGE_SECTION libs)
+  set(CPACK_COMPONENT_LIB_DESCRIPTION "${PROJECT_DESCRIPTION}: shared library for C")
+  # The development package holds the link to the library, so it is of the library's architecture.
+  unset(CPACK_DEBIAN_DEV_PACKAGE_ARCHITECTURE)
+  set(CPACK_DEBIAN_DEV_PACKAGE_DEPENDS "libaqueth${PROJECT_VERSION_MAJOR} (= ${PROJECT_VERSION})")
+endif()
 if(AQUETH_PROGRAMS)
   list(APPEND CPACK_COMPONENTS_ALL programs)
   set(CPACK_DEBIAN_PROGRAMS_PACKAGE_NAME aqueth-programs)

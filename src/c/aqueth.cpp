@@ -18,18 +18,21 @@ extern "C" char const* aqueth_argument_name(int argument) { return c::argument_n
 extern "C" char const* aqueth_limit_name(int limit) { return c::limit_name(limit); }
 
 extern "C" size_t aqueth_refusal_text(aqueth_refusal const* refusal, char* text, size_t room) {
-    if (refusal == nullptr || refusal->size < sizeof(aqueth_refusal) || (text == nullptr && room > 0)) return 0;
+    if (refusal == nullptr || refusal->size < sizeof(aqueth_refusal) || (text == nullptr && room > 0))
+        return 0;
     try {
         char const* const name = c::argument_name(refusal->argument);
         char const* const limit = c::limit_name(refusal->limit);
         std::string sentence = name == nullptr ? "argument" : name;
-        sentence += " " + numeric::text_of(refusal->value, 7);
+        sentence.append(1, ' ').append(numeric::text_of(refusal->value, 7));
         if (refusal->upper == plain::unlimited)
-            sentence += " is not a number of at least " + numeric::text_of(refusal->lower, 7);
+            sentence.append(" is not a number of at least ").append(numeric::text_of(refusal->lower, 7));
         else
-            sentence += " is outside " + numeric::text_of(refusal->lower, 7) + " to " +
-                        numeric::text_of(refusal->upper, 7);
-        if (limit != nullptr && *limit != '\0') sentence += std::string(" (") + limit + ")";
+            sentence.append(" is outside ")
+                .append(numeric::text_of(refusal->lower, 7))
+                .append(" to ")
+                .append(numeric::text_of(refusal->upper, 7));
+        if (limit != nullptr && *limit != '\0') sentence.append(" (").append(limit).append(1, ')');
         if (room > 0) {
             std::size_t const kept = std::min(room - 1, sentence.size());
             std::memcpy(text, sentence.data(), kept);

@@ -5,7 +5,7 @@
 usage: generate.py [--check]
 
 Writes include/aqueth/c.h, src/c/functions.cpp, src/c/aqueth.map, docs/c_functions.md and
-tests/vectors/functions.inc; with --check it writes nothing and fails where a file differs from what it would write.
+the tables of functions in tests/vectors; with --check it writes nothing and fails where a file differs from what it would write.
 Codes of plain/argument.hpp and plain/limit.hpp that plain/ has begun to use are appended to codes.tsv, with the next number: a number that
 programs were compiled with never changes its meaning.
 """
@@ -244,6 +244,20 @@ def vector_table(functions):
     return "\n".join(out) + "\n"
 
 
+def plain_table(functions):
+    """the same functions without the C interface, to write the vectors with"""
+    out = ["// SPDX-License-Identifier: BSL-1.0", "// Made by src/c/generate.py. Not to be edited."]
+    for f in functions:
+        ranges = ", ".join("{0, 0, true}" if a.enumeration else "{%s, %s, false}" % (a.low, a.high.replace("inf", "1000"))
+                           for a in f.arguments)
+        declared = " ".join(f"auto const {a.name} = static_cast<int>(a[{i}]);" if a.enumeration
+                            else f"double const {a.name} = a[{i}];" for i, a in enumerate(f.arguments))
+        values = ", ".join("answer.value" + ("." + member if member else "") for _, member in f.results)
+        out.append(f'{{"{f.name}", {{{ranges}}}, [](double const* a) {{\n    {declared}\n'
+                   f"    auto const answer = {f.call};\n    return outcome{{answer.status, {{{values}}}}};\n}}}},")
+    return "\n".join(out) + "\n"
+
+
 def main():
     check = sys.argv[1:] == ["--check"]
     if sys.argv[1:] and not check:
@@ -256,7 +270,8 @@ def main():
         "src/c/functions.cpp": wrappers(functions, codes),
         "src/c/aqueth.map": symbols(functions),
         "docs/c_functions.md": docs(functions),
-        "tests/vectors/functions.inc": vector_table(functions),
+        "tests/vectors/c_functions.inc": vector_table(functions),
+        "tests/vectors/plain_functions.inc": plain_table(functions),
     }
     stale = [name for name, text in files.items()
              if not (root / name).exists() or (root / name).read_text() != text]

@@ -38,7 +38,8 @@ inline aqueth_status report(plain::status const& why, aqueth_refusal* refusal) n
 
 /// One question: the answer's numbers into the caller's, NaN where there is none.
 template <class Answer, class Numbers, class... Results>
-aqueth_status one(Answer const& answer, aqueth_refusal* refusal, Numbers numbers_of, Results*... results) noexcept {
+aqueth_status one(Answer const& answer, aqueth_refusal* refusal, Numbers numbers_of,
+                  Results*... results) noexcept {
     if (((results == nullptr) || ...)) return AQUETH_BAD_CALL;
     auto const numbers = numbers_of(answer.value);
     std::size_t k = 0;
