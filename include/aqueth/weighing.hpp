@@ -1,11 +1,9 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
-#include <aqueth/correlation/air_buoyancy.hpp>
 #include <aqueth/error.hpp>
+#include <aqueth/plain/weighing.hpp>
 #include <aqueth/units.hpp>
-
-#include <limits>
 
 namespace aqueth {
 
@@ -18,10 +16,8 @@ namespace aqueth {
 /// @par Source
 /// @ref source_oiml_d28
 constexpr units::mass balance_indication(units::mass mass, units::mass_density rho) {
-    require_range("weighing in air", argument::density, rho.value(), "kg/m3", 10.0, 1e6);
-    require_range("weighing in air", argument::mass, in(mass, kilogram), "kg", 0.0,
-                  std::numeric_limits<double>::infinity());
-    return mass * correlation::air_buoyancy::indication_per_mass(rho.value());
+    return detail::answer("weighing in air", plain::balance_indication_kg(in(mass, kilogram), rho.value())) *
+           kilogram;
 }
 
 /// Mass of a liquid from what an ordinary balance shows: the inverse of `balance_indication`.
@@ -32,10 +28,9 @@ constexpr units::mass balance_indication(units::mass mass, units::mass_density r
 /// @par Source
 /// @ref source_oiml_d28
 constexpr units::mass mass_from_balance(units::mass indication, units::mass_density rho) {
-    double const per_kilogram = in(balance_indication(1.0 * kilogram, rho), kilogram);
-    require_range("weighing in air", argument::indication, in(indication, kilogram), "kg", 0.0,
-                  std::numeric_limits<double>::infinity());
-    return indication / per_kilogram;
+    return detail::answer("weighing in air",
+                          plain::mass_from_balance_kg(in(indication, kilogram), rho.value())) *
+           kilogram;
 }
 
 /// Density as tables "in air" give it: what a balance shows for one cubic metre.
@@ -45,7 +40,8 @@ constexpr units::mass mass_from_balance(units::mass indication, units::mass_dens
 /// @par Source
 /// @ref source_oiml_d28
 constexpr units::mass_density density_in_air(units::mass_density rho) {
-    return balance_indication(rho.value() * kilogram, rho).value() * kilogram_per_cubic_metre;
+    return detail::answer("weighing in air", plain::density_in_air_kg_m3(rho.value())) *
+           kilogram_per_cubic_metre;
 }
 
 }  // namespace aqueth
