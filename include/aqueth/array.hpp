@@ -28,19 +28,20 @@
 
 /// The properties of the library over arrays of plain numbers.
 ///
-/// An array is anything whose elements lie one behind the other: std::vector, std::array, std::span, a vector
-/// of Eigen or a part of one. Results go where the caller says; nothing is allocated. Numbers are double, or
-/// float for all that rests on OIML R 22 alone.
+/// An array is any type with contiguous elements: std::vector, std::array, std::span, a vector of Eigen or a
+/// part of one. Results go into the caller's array; nothing is allocated. Numbers are double, or float for
+/// functions that depend on OIML R 22 alone.
 ///
-/// An element out of range stops nothing: its result is NaN, its flag false, and the count of such elements
-/// is returned. The scalar function of the same name, asked for that element, says what is wrong with it. (A
-/// float may lie 2e-4 kg/m3 outside the pure liquids, which is its rounding.) Only arrays of different
-/// lengths, and arguments that hold for all elements, raise a range_error, before anything is written.
+/// An element out of range does not stop the loop: its result is NaN, its flag false, and the function
+/// returns the count of such elements. The scalar function of the same name raises the error for that
+/// element. (A float may be 2e-4 kg/m3 outside the pure liquids, its rounding.) Only arrays of different
+/// lengths, and arguments for all elements, raise a range_error, before anything is written.
 ///
-/// The loops are compiled for several generations of x86-64 processors and choose when they run; a consumer's
-/// flags stay as they are, and -O2 is enough. As with all libraries of headers, a program whose source files
-/// are compiled for different processors runs only on the newest of them. Functions keep no state: any thread
-/// may call them at any time. A result may go into one of the inputs, but must not overlap one in part.
+/// The loops are compiled for several generations of x86-64 processors and choose at run time. The consumer's
+/// compiler flags stay unchanged, and -O2 is enough. As with every header-only library, a program whose
+/// source files are compiled for different processors runs only on the newest of them. Functions keep no
+/// state: any thread may call them at any time. A result may go into one of the inputs, but must not overlap
+/// one partly.
 /// @par Accuracy
 /// As the scalar functions. Results may differ from theirs in the last digits, because a processor may or may
 /// not fuse a product and a sum: densities by 3e-13 kg/m3, strengths by 1e-14 of their scale, or as float by
@@ -52,7 +53,7 @@ namespace detail {
 template <class A>
 using element_of = std::remove_cvref_t<decltype(*std::declval<A&>().data())>;
 
-// Eigen's types say at compile time whether their elements are a row without gaps; others have no gaps.
+// Eigen's types state at compile time whether their elements are contiguous; other types always are.
 template <class A>
 constexpr bool has_gaps() {
     if constexpr (requires { A::InnerStrideAtCompileTime; }) {
@@ -64,7 +65,7 @@ constexpr bool has_gaps() {
 
 }  // namespace detail
 
-/// An array that can be read: `data()`, `size()`, elements of double or float without gaps.
+/// A readable array: `data()`, `size()`, contiguous elements of double or float.
 template <class A>
 concept readable = requires(A const& a) {
     { a.size() } -> std::convertible_to<std::size_t>;
@@ -72,13 +73,13 @@ concept readable = requires(A const& a) {
 }
 &&!detail::has_gaps<std::remove_cvref_t<A>>();
 
-/// An array that can be written, of any value category, so that a part of another array will do.
+/// A writable array, of any value category, so that a part of another array is accepted.
 template <class A>
 concept writable = readable<std::remove_reference_t<A>> && requires(A& a) {
     *a.data() = *a.data();
 };
 
-/// Flags, one an element: true where the result is one, false where the arguments were out of range.
+/// Flags, one per element: true for a result, false for arguments out of range.
 using flags = std::span<bool>;
 
 namespace detail {
@@ -98,7 +99,7 @@ namespace r22 = correlation::oiml_r22;
 template <class T>
 inline constexpr T nothing = std::numeric_limits<T>::quiet_NaN();
 
-/// What rounding may put a computed density outside the pure liquids', kg/m3.
+/// Allowance for rounding of a computed density outside the pure liquids', kg/m3.
 template <class T>
 inline constexpr double rounding = std::is_same_v<T, float> ? 2e-4 : aqueth::detail::rounding;
 
@@ -106,14 +107,14 @@ inline constexpr double rounding = std::is_same_v<T, float> ? 2e-4 : aqueth::det
 template <class Reference, class T>
 inline constexpr r22::isotherm<T> reference_isotherm{T(Reference::temperature().celsius())};
 
-/// Kelvins above a parabola that runs up to 0.4 K above the freezing points from 0 down to -20 °C: a mixture
-/// is liquid beyond doubt where they are not negative.
+/// Kelvins above a parabola, which is up to 0.4 K above the freezing points from 0 down to -20 °C: if not
+/// negative, the mixture is certainly liquid.
 template <class T>
 constexpr T above_freezing(T w, T t) {
     return t + w * (T(28) + T(132) * w);
 }
 
-/// Bits whose highest is set unless OIML R 22 covers w at t and the mixture is liquid beyond doubt, and w is
+/// Doubt bits: the highest is set unless OIML R 22 covers w at t, the mixture is certainly liquid, and w is
 /// at least `apart` from both pure liquids.
 template <class T>
 constexpr bits<T> perhaps_not_liquid(T w, T t, T apart = T(0)) {
@@ -121,7 +122,7 @@ constexpr bits<T> perhaps_not_liquid(T w, T t, T apart = T(0)) {
            bits_of(above_freezing(w, t));
 }
 
-/// The least mass fraction that is liquid beyond doubt at t, where the parabola comes down to t.
+/// The least mass fraction that is certainly liquid at t, where the parabola reaches t.
 template <class T>
 T weakest_liquid(T t) {
     if (t >= T(0)) return T(0);
@@ -149,11 +150,11 @@ inline double composition(double rho, double t, double tolerance) {
 template <class T>
 inline constexpr T edge{r22::fast_inverse<T>::pure_liquid_margin};
 
-// An operation goes a block's way in `quick`, an element's in `careful`: see `numeric::for_each_element`.
+// The member `quick` of an operation handles a block, `careful` one element: see `numeric::for_each_element`.
 
 #if defined(__clang__)
 #pragma clang diagnostic push
-#pragma clang diagnostic ignored "-Wpass-failed"  // not every loop, nor -O1, can be made of vectors
+#pragma clang diagnostic ignored "-Wpass-failed"  // some loops, and all at -O1, are not vectorized
 #endif
 
 template <class T>
@@ -193,7 +194,7 @@ template <class T>
 /// Compositions from densities: a first guess, a step of Householder's method and one of Newton's.
 /// @param rho densities, kg/m3
 /// @param t   temperatures, °C
-/// @param w   where the mass fractions go; NaN where one is not certain
+/// @param w   destination of the mass fractions; NaN for an uncertain one
 template <class T>
 [[gnu::always_inline]] inline void compositions(T const* rho, T const* t, T* w) {
     using isotherm = r22::isotherm<T>;
@@ -256,8 +257,8 @@ struct composition_at_operation {
     r22::isotherm<T> at_t;
 };
 
-/// How a basis of strength is turned into a mass fraction and back without a branch: directly, or by way of
-/// the volume fraction at a reference temperature, which takes an equation.
+/// Conversion of a basis of strength to a mass fraction and back without a branch: directly, or through the
+/// volume fraction at a reference temperature, which needs the solution of an equation.
 template <class Basis>
 struct quick_basis;
 
@@ -375,7 +376,7 @@ private:
     columns<T, 3> series_;
 };
 
-/// The number that makes a strength of this kind, and is made from one.
+/// Conversion of a strength of this kind to its number and back.
 template <class Basis>
 constexpr double number(Basis const& strength) {
     if constexpr (requires { strength.value(); }) {
@@ -406,19 +407,19 @@ struct conversion {
     }
     T careful(T strength) const {
         if (!(strength >= T(0) && strength <= T(from::highest))) return nothing<T>;
-        double const as_double = strength;  // as float, the highest may have been rounded up
+        double const as_double = strength;  // conversion to float may have rounded the highest up
         return T(number(aqueth::to<Target>(Source((std::min)(as_double, from::highest)))));
     }
 };
 
-/// An instrument that reads % vol, set against the liquid it floats in.
+/// An instrument in % vol and the liquid in which it floats.
 template <class T, class Reference>
 struct reading_correction {
     T glass;
     static constexpr T reference = T(Reference::temperature().celsius());
 
-    // The density that the instrument shows, at the reference temperature; that in which it floats at t; the
-    // composition that has it there; its strength.
+    // Four steps: the density that the instrument shows at the reference temperature, the density of the
+    // liquid at t, its composition, its strength.
     [[gnu::always_inline, gnu::flatten]] bits<T> quick(T const* reading, T const* t, results<T> out) const {
         using volume_fraction = basic_volume_fraction<Reference>;
         T rho[block], w[block];
@@ -443,7 +444,7 @@ struct reading_correction {
         double const floats_at = at_reference.density(aqueth::to<mass_fraction>(strength(reading)).value());
         double const rho = floats_at / (1.0 + double(glass) * (double(t) - double(reference)));
         double const w = composition(rho, t, rounding<T>);
-        return w == w ? T(aqueth::to<strength>(mass_fraction(w)).value()) : nothing<T>;
+        return std::isnan(w) ? nothing<T> : T(aqueth::to<strength>(mass_fraction(w)).value());
     }
 };
 
@@ -460,8 +461,8 @@ struct vapour_operation {
     double careful(double x) const { return x >= 0.0 && x <= 1.0 ? curve->vapour(x) : nothing<double>; }
 };
 
-/// What a liquid boils at, or gives off, by the model itself.
-/// @tparam Member what is wanted of the equilibrium
+/// Boiling temperature or vapour of a liquid, by the model itself.
+/// @tparam Member the wanted member of the equilibrium
 template <auto Member>
 struct bubble_point_operation {
     static double solve(double x, double pascals) {
@@ -584,8 +585,8 @@ std::size_t mass_fraction_from_density(D const& density, units::temperature t, R
     return detail::run<T>(at_t, mass_fraction, valid, density);
 }
 
-/// Strengths from one basis into another: `array::to<mass_fraction, volume_fraction>(q, w)`. A number is what
-/// makes a strength of its kind: fractions from 0 to 1, degrees of proof, grams per 100 mL.
+/// Strengths from one basis into another: `array::to<mass_fraction, volume_fraction>(q, w)`. Numbers are
+/// those of the kind's constructor: fractions from 0 to 1, degrees of proof, grams per 100 mL.
 /// @tparam Target the basis wanted
 /// @tparam Source the basis of the input
 /// @param strength strengths
@@ -603,7 +604,7 @@ std::size_t to(S const& strength, R&& result, flags valid = {}) {
 
 /// True strengths from the readings of an instrument that reads % vol.
 /// @param meter    the instrument
-/// @param reading  what it shows, as volume fractions from 0 to 1 at its reference temperature
+/// @param reading  readings, as volume fractions from 0 to 1 at its reference temperature
 /// @param celsius  temperatures in °C, -20 to 40
 /// @param strength alcoholic strengths by volume at the reference temperature, 0 to 1
 /// @param valid    flags, or nothing

@@ -26,7 +26,7 @@ inline constexpr units::cubic_expansion borosilicate_glass =
 
 namespace detail {
 
-/// Scales whose type says at which temperature they are right.
+/// Scales whose type carries the reference temperature.
 template <class Scale>
 concept self_referenced_scale = strength_basis<Scale> && plain::volumetric_basis<typename Scale::plain_basis>;
 
@@ -51,17 +51,17 @@ struct graduation<specific_gravity> {
 
 }  // namespace detail
 
-/// What can be engraved on the stem: % vol, % mass, US proof, g/100 mL, kg/m3 or specific gravity.
+/// Scales of a stem: % vol, % mass, US proof, g/100 mL, kg/m3 or specific gravity.
 template <class Scale>
 concept hydrometer_scale = strength_basis<Scale> || std::same_as<Scale, units::mass_density> ||
     std::same_as<Scale, specific_gravity>;
 
-/// A glass hydrometer: it floats deeper in lighter liquid, and is right at its reference temperature only.
+/// A glass hydrometer: it floats deeper in lighter liquid, and is correct only at its reference temperature.
 ///
-/// At another temperature the liquid has another density and the glass another volume. The reading R (as
-/// density at the reference temperature T0) and the true density rho of the liquid at t are tied by the
-/// weight of the displaced liquid: rho(t) [1 + alpha (t - T0)] = R. Not included: surface tension of a liquid
-/// the instrument was not made for, and errors of its scale.
+/// At another temperature the liquid has another density and the glass another volume. R is the reading, as
+/// density at the reference temperature T0; rho is the true density of the liquid at t. The weight of the
+/// displaced liquid gives rho(t) [1 + alpha (t - T0)] = R. Surface tension of other liquids than the
+/// instrument's own, and errors of its scale, are not included.
 /// @tparam Scale what the stem reads: basic_volume_fraction<...>, mass_fraction, us_proof,
 ///               units::mass_density, specific_gravity
 /// @par Source
@@ -80,7 +80,7 @@ public:
         : hydrometer(graduation{}, glass) {}
 
     /// For % mass and density scales.
-    /// @param reference temperature the instrument is made for, 0 to 40 °C
+    /// @param reference reference temperature of the instrument, 0 to 40 °C
     /// @param glass     cubic expansion of the instrument, 0 to 3e-4 /K
     /// @throws range_error if an argument is outside its range
     explicit constexpr hydrometer(units::temperature reference,
@@ -88,7 +88,7 @@ public:
                                                                                            !by_gravity)
         : hydrometer(graduation{reference.celsius()}, glass) {}
 
-    /// For specific gravity t1/t2; t1 is the temperature the instrument is made for.
+    /// For specific gravity t1/t2; t1 is the reference temperature of the instrument.
     /// @param reference temperatures of the liquid and of the water, vacuum or air
     /// @param glass     cubic expansion of the instrument, 0 to 3e-4 /K
     /// @throws range_error if an argument is outside its range
@@ -96,7 +96,7 @@ public:
                                   units::cubic_expansion glass = soda_lime_glass) requires by_gravity
         : hydrometer(graduation{detail::plain_reference(reference)}, glass) {}
 
-    /// @return temperature at which the scale is right
+    /// @return reference temperature of the scale
     constexpr units::temperature reference_temperature() const { return celsius(plain_.reference_celsius()); }
 
     /// @return cubic expansion of the instrument
@@ -133,7 +133,7 @@ public:
         return Basis(answer(plain_.template strength<wanted>(number(reading), t.celsius())));
     }
 
-    /// What the instrument shows in a mixture.
+    /// Reading of the instrument in a mixture.
     /// @param w mass fraction of ethanol
     /// @param t temperature of liquid and instrument, -20 to 40 °C and not below the freezing point
     /// @return reading
@@ -145,7 +145,7 @@ public:
                        found.status.argument == argument::temperature ? found.status : plain::status{});
         return mark(answer(found));
     }
-    /// What the instrument shows in a parcel at the parcel's temperature.
+    /// Reading of the instrument in a parcel at the parcel's temperature.
     /// @param liquid the parcel
     /// @return reading
     /// @throws range_error if the reading would be off the scale

@@ -7,9 +7,9 @@
 
 namespace aqueth {
 
-/// What an ordinary balance shows: balances are set with weights of 8000 kg/m3 in air of 1.2 kg/m3, so a
-/// liquid seems lighter than its mass by about 0.11 % (water) to 0.14 % (ethanol).
-/// @param mass what lies on the balance, 0 or more
+/// Indication of an ordinary balance. Balances are adjusted with weights of 8000 kg/m3 in air of 1.2 kg/m3,
+/// so a liquid shows less than its mass, by about 0.11 % (water) to 0.14 % (ethanol).
+/// @param mass true mass of the liquid, 0 or more
 /// @param rho  its density, above 10 kg/m3
 /// @return the balance's indication
 /// @throws range_error if the density is below 10 kg/m3, the mass is negative, or either is no finite number
@@ -20,8 +20,8 @@ constexpr units::mass balance_indication(units::mass mass, units::mass_density r
            kilogram;
 }
 
-/// Mass of a liquid from what an ordinary balance shows: the inverse of `balance_indication`.
-/// @param indication what the balance shows, 0 or more
+/// Mass of a liquid from the indication of an ordinary balance: the inverse of `balance_indication`.
+/// @param indication indication of the balance, 0 or more
 /// @param rho        density of the liquid, above 10 kg/m3
 /// @return true mass
 /// @throws range_error if the density is below 10 kg/m3, the mass is negative, or either is no finite number
@@ -33,7 +33,7 @@ constexpr units::mass mass_from_balance(units::mass indication, units::mass_dens
            kilogram;
 }
 
-/// Density as tables "in air" give it: what a balance shows for one cubic metre.
+/// Density "in air", as in tables: the indication of a balance for one cubic metre.
 /// @param rho density, above 10 kg/m3
 /// @return apparent density in kg/m3
 /// @throws range_error if the density is below 10 kg/m3 or not a number

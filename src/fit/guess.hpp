@@ -11,16 +11,16 @@
 #include <cstdio>
 #include <vector>
 
-/// First guesses for iterations: polynomials, so that they cost no branch and no table.
+/// First guesses for iterations: polynomials, which need no branch and no table.
 ///
-/// A guess need not be good, because the iteration that follows multiplies its digits; it has to be the same
-/// on every machine. So the least squares are solved in 50 digits, where neither the order of sums nor the
-/// conditioning of the normal equations reaches the digits that are printed.
+/// A guess need not be accurate, because the iteration after it multiplies its digits. It must be the same on
+/// every machine. The least squares are therefore solved in 50 digits: there neither the order of sums nor
+/// the conditioning of the normal equations affects the printed digits.
 namespace aqueth::fit {
 
 using decimal = boost::multiprecision::cpp_dec_float_50;
 
-/// A function of two variables, wanted as a polynomial of them.
+/// A sample of a function of two variables, for the fit of a polynomial.
 struct sample {
     decimal x;
     decimal y;
@@ -31,7 +31,7 @@ struct sample {
 using polynomial = std::vector<std::vector<decimal>>;
 
 /// @param count how many
-/// @return the places where a polynomial of high degree is best tied down: dense towards the ends of -1 to 1
+/// @return good nodes for a polynomial of high degree: dense towards the ends of -1 to 1
 inline std::vector<decimal> chebyshev_places(int count) {
     std::vector<decimal> places;
     decimal const pi = boost::math::constants::pi<decimal>();
@@ -69,7 +69,7 @@ public:
         : matrix_(matrix::Zero(static_cast<Eigen::Index>(unknowns), static_cast<Eigen::Index>(unknowns))),
           right_(column::Zero(static_cast<Eigen::Index>(unknowns))) {}
 
-    /// One more equation: the sum of the unknowns, times these factors, shall be this.
+    /// Adds an equation: the sum of the unknowns, times these factors, is this value.
     void add(std::vector<decimal> const& factors, decimal const& wanted) {
         auto const row = Eigen::Map<column const>(factors.data(), right_.size());
         matrix_.selfadjointView<Eigen::Lower>().rankUpdate(row);
@@ -78,7 +78,7 @@ public:
 
     std::vector<decimal> solution() const {
         matrix all = matrix_.selfadjointView<Eigen::Lower>();
-        // What the samples leave undetermined stays small, where it would otherwise be anything.
+        // Keeps coefficients small that the samples do not determine.
         for (Eigen::Index k = 0; k < right_.size(); ++k) all(k, k) += decimal("1e-20");
         column const solved = all.ldlt().solve(right_);
         return {solved.data(), solved.data() + solved.size()};

@@ -47,7 +47,7 @@ std::vector<sample> compositions() {
     return samples;
 }
 
-// The density of the weakest mixture that is liquid at t.
+// The density of the weakest liquid mixture at t.
 decimal heaviest_liquid(r22::isotherm<decimal> const& at_t, decimal const& t) {
     decimal frozen = 0, weakest = 1;
     if (liquid(frozen, t)) return at_t.density(frozen);
@@ -82,8 +82,8 @@ std::vector<sample> compositions_within(std::size_t band, std::size_t interval) 
     return samples;
 }
 
-// How mixtures at 20 °C compare with ethanol in density, over a place between two volume fractions; which
-// is q/w: ratios, so that the weakest mixtures have all their digits.
+// Density of mixtures at 20 °C over that of ethanol, against a position between two volume fractions. It
+// equals q/w; as a ratio it keeps all digits of the weakest mixtures.
 // @param first the place of the first: -1 or 0; that of the second is 1
 std::vector<sample> density_ratios(decimal const& from, decimal const& to, int first, int count) {
     decimal const t = 20;

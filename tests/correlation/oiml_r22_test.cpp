@@ -19,8 +19,8 @@ namespace {
 
 using decimal = boost::multiprecision::cpp_dec_float_50;
 
-// The formula as OIML R 22 prints it, with the printed decimals, in 50 digits: what the library's double
-// arithmetic is held against. Deliberately naive.
+// The formula as OIML R 22 prints it, with the printed decimals, in 50 digits: the reference for the
+// library's double arithmetic. Deliberately naive.
 class printed_formula {
 public:
     printed_formula() {

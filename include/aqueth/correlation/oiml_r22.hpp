@@ -36,7 +36,7 @@ inline constexpr double highest_celsius = 40.0;  ///< upper end of the temperatu
 
 /// @param w mass fraction of ethanol
 /// @param t temperature, °C
-/// @return whether the formula is defined there (whether the mixture is liquid is another question)
+/// @return whether the formula is defined there (it does not test whether the mixture is liquid)
 template <numeric::real T>
 constexpr bool covers(T const& w, T const& t) {
     return w >= T(0) && w <= T(1) && t >= T(lowest_celsius) && t <= T(highest_celsius);

@@ -155,7 +155,8 @@ constexpr refined_mass_fraction<T> halley_step_to_concentration(numeric::taylor_
 /// The root of a monotone residual between w = 0 and w = 1.
 template <class F, numeric::real T>
 constexpr T bracketed_mass_fraction(F const& residual, T const& guess) {
-    // Rounding leaves a few ulp of a density of about 1000 kg/m3 in the residual; closer is chance.
+    // Rounding leaves a few ulp of a density of about 1000 kg/m3 in the residual; a smaller tolerance would
+    // be noise.
     T const noise = T(2000) * T(std::numeric_limits<T>::epsilon());
     T const start = guess < T(0) ? T(0) : (guess > T(1) ? T(1) : guess);
     return numeric::bracketed_newton(residual, T(0), T(1), start, noise);
@@ -326,7 +327,7 @@ public:
     /// @return mass fraction, `mass_fraction_from_volume_fraction` at 20 °C
     constexpr double mass_fraction() const {
         double const w = q_ / ratio_;
-        return q_ < 1.0 ? (w > 1.0 ? 1.0 : w) : (q_ == 1.0 ? 1.0 : w);  // rounding may pass 1; NaN stays
+        return q_ < 1.0 ? (w > 1.0 ? 1.0 : w) : (q_ == 1.0 ? 1.0 : w);  // rounding may exceed 1; NaN stays
     }
 
     /// @param expansion factor by which the volume of an instrument has grown

@@ -29,9 +29,9 @@ struct reference_point<Basis, T> {
 }  // namespace detail
 
 /// @name Graduations
-/// What is engraved on the stem of a hydrometer, and the temperature at which that is right. Each is tied to
-/// density: the density of the liquid in which it shows a mark once its glass has grown by a factor, and the
-/// mark for a density at the reference temperature.
+/// Scales of a stem, with their reference temperatures. Each gives the density of the liquid in which the
+/// instrument shows a mark, for glass that has grown by a factor, and the mark for a density at the reference
+/// temperature.
 /// @{
 
 /// Marks of strength: `strength_graduation<volume_basis<at_20_celsius>, double>{}`, or, with a reference
@@ -152,7 +152,7 @@ struct gravity_graduation {
 };
 /// @}
 
-/// A glass hydrometer: it floats deeper in lighter liquid, and is right at its reference temperature only.
+/// A glass hydrometer: it floats deeper in lighter liquid, and is correct only at its reference temperature.
 /// `aqueth::hydrometer` has the equation.
 ///
 /// Every answer also refuses an instrument that cannot be: see `range`.
@@ -223,7 +223,7 @@ public:
         using at_20 = volume_basis<at_20_celsius>;
         if constexpr (std::is_same_v<Graduation, strength_graduation<at_20, double>> &&
                       std::is_same_v<Basis, at_20>) {
-            // What is asked for most often comes with the composition.
+            // The most frequent result is computed together with the composition.
             status const usable = range_at(celsius);
             if (!usable.ok) return no_answer<T>(usable);
             status const mark = strength_range<at_20>(reading);
@@ -286,8 +286,7 @@ private:
         return T(1) + glass_per_kelvin_ * (celsius - graduation_.reference_celsius());
     }
 
-    /// the composition where the density is that of water or ethanol, or of no mixture; out of the way of the
-    /// others
+    /// the composition if the density is that of water or ethanol, or of no mixture; out of line
     [[gnu::cold, gnu::noinline]] constexpr checked<T> mass_fraction_at_an_end(T reading, T kg_m3,
                                                                               T celsius) const {
         correlation::oiml_r22::isotherm<T> const at_t(celsius);
@@ -304,7 +303,7 @@ private:
         return mass_fraction_from_density(kg_m3, celsius);
     }
 
-    /// the mark for a density, or the end of the scale beyond which it lies; only for saying what is readable
+    /// the mark for a density, or the nearer end of the scale; only for the bounds of a refusal
     constexpr checked<T> mark_on_scale(T kg_m3) const {
         if constexpr (Graduation::has_ends) {
             T const lightest = graduation_.reference_density_kg_m3(T(1));

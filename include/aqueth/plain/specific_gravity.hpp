@@ -15,7 +15,7 @@ enum class medium {
 
 namespace plain {
 
-/// What a specific gravity t1/t2 refers to.
+/// The reference of a specific gravity t1/t2.
 template <number T>
 struct gravity_reference {
     T liquid_celsius = T(20);            ///< t1, temperature of the liquid, °C

@@ -41,8 +41,8 @@ template <class Reference, number T>
 inline constexpr correlation::oiml_r22::isotherm<T> reference_isotherm{T(Reference::celsius)};
 
 /// @name Bases of strength
-/// What a number says about the ethanol in a mixture. Each knows its argument code, its greatest value (pure
-/// ethanol) with what sets that, and the way to and from the mass fraction, unchecked.
+/// Meanings of a number as content of ethanol in a mixture. Each has its argument code, its greatest value
+/// (pure ethanol), and the unchecked conversion to and from the mass fraction.
 /// @{
 
 /// Mass of ethanol per mass of mixture, 0 to 1: the pivot of all conversions, because it alone needs no
@@ -107,7 +107,7 @@ struct volume_basis {
     template <number T>
     static constexpr T from_mass_fraction(T w) {
         constexpr auto const& isotherm = reference_isotherm<Reference, T>;
-        constexpr T per_ethanol = T(1) / isotherm.density(T(1));  // a product is quicker than a quotient
+        constexpr T per_ethanol = T(1) / isotherm.density(T(1));  // a product is faster than a quotient
         T const q = w * (isotherm.density(w) * per_ethanol);
         return q < T(1) ? q : T(1);  // rounding may reach 1 + 1 ulp
     }
@@ -159,7 +159,7 @@ struct mass_concentration_basis {
     using reference = Reference;                                    ///< the reference temperature
     static constexpr argument code = argument::mass_concentration;  ///< in refusals
     static constexpr limit set_by = limit::oiml_r22_pure_ethanol;   ///< the greatest value
-    /// pure ethanol; one constant, which no build can round in two ways
+    /// pure ethanol; one constant, so that every use has the same rounding
     template <number T>
     static constexpr T highest = reference_isotherm<Reference, T>.density(T(1)) / T(10);
     /// @return the mass fraction
@@ -237,8 +237,8 @@ constexpr bool same_reference() {
 
 /// A strength from one basis to another: `convert<volume_basis<at_20_celsius>, proof_basis>(0.4)`.
 ///
-/// Volumetric bases with one reference temperature differ by a constant factor only. All others meet in the
-/// mass fraction.
+/// Volumetric bases with one reference temperature differ by a constant factor only. All others go through
+/// the mass fraction.
 /// @tparam From basis of the strength
 /// @tparam To   basis wanted
 /// @param strength fraction 0 to 1, degrees of proof or grams in 100 mL

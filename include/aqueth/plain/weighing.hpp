@@ -16,9 +16,9 @@ constexpr status weighed_density_range(T kg_m3) {
 
 }  // namespace detail
 
-/// What an ordinary balance shows: balances are set with weights of 8000 kg/m3 in air of 1.2 kg/m3, so a
-/// liquid seems lighter than its mass by about 0.11 % (water) to 0.14 % (ethanol).
-/// @param mass_kg what lies on the balance, 0 or more
+/// Indication of an ordinary balance. Balances are adjusted with weights of 8000 kg/m3 in air of 1.2 kg/m3,
+/// so a liquid shows less than its mass, by about 0.11 % (water) to 0.14 % (ethanol).
+/// @param mass_kg true mass of the liquid, 0 or more
 /// @param kg_m3   its density, 10 to 1e6 kg/m3
 /// @return the balance's indication, kg; refuses what is out of range
 /// @par Source
@@ -32,8 +32,8 @@ constexpr checked<T> balance_indication_kg(T mass_kg, T kg_m3) {
     return {mass_kg * correlation::air_buoyancy::indication_per_mass(kg_m3), {}};
 }
 
-/// Mass of a liquid from what an ordinary balance shows: the inverse of `balance_indication_kg`.
-/// @param indication_kg what the balance shows, 0 or more
+/// Mass of a liquid from the indication of an ordinary balance: the inverse of `balance_indication_kg`.
+/// @param indication_kg indication of the balance, 0 or more
 /// @param kg_m3         density of the liquid, 10 to 1e6 kg/m3
 /// @return true mass, kg; refuses what is out of range
 /// @par Source
@@ -47,7 +47,7 @@ constexpr checked<T> mass_from_balance_kg(T indication_kg, T kg_m3) {
     return {indication_kg / correlation::air_buoyancy::indication_per_mass(kg_m3), {}};
 }
 
-/// Density as tables "in air" give it: what a balance shows for one cubic metre.
+/// Density "in air", as in tables: the indication of a balance for one cubic metre.
 /// @param kg_m3 density, 10 to 1e6 kg/m3
 /// @return apparent density, kg/m3; refuses what is out of range
 /// @par Source
