@@ -25,9 +25,7 @@ template <number T>
 constexpr checked<T> weight_per_volume_kg_m3(T us_proof) {
     auto const w = mass_fraction_from<proof_basis>(us_proof);
     if (!w.status.ok) return w;
-    auto const rho = density_kg_m3(w.value, T(at_60_fahrenheit::celsius));
-    if (!rho.status.ok) return rho;
-    return density_in_air_kg_m3(rho.value);
+    return density_in_air_kg_m3(reference_isotherm<at_60_fahrenheit, T>.density(w.value));
 }
 
 /// Wine gallons at 60 °F in a pound weighed in air.
@@ -66,9 +64,7 @@ constexpr checked<T> volume_factor_to_60_fahrenheit(T us_proof, T celsius) {
     if (!w.status.ok) return w;
     auto const here = density_kg_m3(w.value, celsius);
     if (!here.status.ok) return here;
-    auto const there = density_kg_m3(w.value, T(at_60_fahrenheit::celsius));
-    if (!there.status.ok) return there;
-    return {here.value / there.value, {}};
+    return {here.value / reference_isotherm<at_60_fahrenheit, T>.density(w.value), {}};
 }
 /// @}
 

@@ -12,7 +12,21 @@
 
 namespace aqueth::plain {
 
+template <basis_of_strength Basis, number T>
+struct strength_graduation;
+
 namespace detail {
+
+/// Volume fraction at 20 °C, for which the correlation has the fastest functions.
+template <class Basis>
+inline constexpr bool is_volume_at_20_celsius = false;
+template <class Reference>
+inline constexpr bool is_volume_at_20_celsius<volume_basis<Reference>> = Reference::celsius == 20.0;
+template <class Graduation>
+inline constexpr bool is_alcoholometer_in_double = false;
+template <class Basis>
+inline constexpr bool is_alcoholometer_in_double<strength_graduation<Basis, double>> =
+    is_volume_at_20_celsius<Basis>;
 
 /// The temperature at which a scale of strengths is right, and densities there.
 template <basis_of_strength Basis, number T>
@@ -50,17 +64,15 @@ struct strength_graduation {
     /// @param expansion factor by which the glass has grown
     /// @return density of the liquid, kg/m3; refuses what is no strength
     constexpr checked<T> density_kg_m3(T mark, T expansion) const {
-        if constexpr (std::is_same_v<T, double> && volumetric_basis<Basis>) {
-            if constexpr (std::is_same_v<Basis, volume_basis<typename Basis::reference>> &&
-                          Basis::reference::celsius == 20.0) {
-                status const range = strength_range<Basis>(mark);
-                if (!range.ok) return no_answer<T>(range);
-                return {correlation::oiml_r22::mixture_at_20_celsius(mark).density(expansion), {}};
-            }
+        if constexpr (detail::is_alcoholometer_in_double<strength_graduation>) {
+            status const range = strength_range<Basis>(mark);
+            if (!range.ok) return no_answer<T>(range);
+            return {correlation::oiml_r22::mixture_at_20_celsius(mark).density(expansion), {}};
+        } else {
+            auto const w = mass_fraction_from<Basis>(mark);
+            if (!w.status.ok) return w;
+            return {reference.density(w.value) / expansion, {}};
         }
-        auto const w = mass_fraction_from<Basis>(mark);
-        if (!w.status.ok) return w;
-        return {reference.density(w.value) / expansion, {}};
     }
     /// @param kg_m3 density that the instrument floats by, between those of ethanol and of water
     /// @return the mark
@@ -220,13 +232,12 @@ public:
     /// @return strength, of volumetric bases at the basis's reference temperature; refuses as `mass_fraction`
     template <basis_of_strength Basis>
     constexpr checked<T> strength(T reading, T celsius) const {
-        using at_20 = volume_basis<at_20_celsius>;
-        if constexpr (std::is_same_v<Graduation, strength_graduation<at_20, double>> &&
-                      std::is_same_v<Basis, at_20>) {
+        if constexpr (detail::is_alcoholometer_in_double<Graduation> &&
+                      detail::is_volume_at_20_celsius<Basis>) {
             // The most frequent result is computed together with the composition.
             status const usable = range_at(celsius);
             if (!usable.ok) return no_answer<T>(usable);
-            status const mark = strength_range<at_20>(reading);
+            status const mark = strength_range<Basis>(reading);
             if (!mark.ok) return no_answer<T>(mark);
             auto const found =
                 correlation::oiml_r22::mixture_from_reading(reading, celsius, expansion(celsius));
@@ -235,10 +246,12 @@ public:
                 if (!liquid.ok) return no_answer<T>(liquid);
                 return {found.volume_fraction, {}};
             }
+            return strength_at_an_end(reading, celsius);
+        } else {
+            auto const w = mass_fraction(reading, celsius);
+            if (!w.status.ok) return w;
+            return strength_in<Basis>(w.value);
         }
-        auto const w = mass_fraction(reading, celsius);
-        if (!w.status.ok) return w;
-        return strength_in<Basis>(w.value);
     }
     /// The same in a basis that is chosen at run time.
     /// @param reading what the stem shows
@@ -301,6 +314,13 @@ private:
                        double(a.value < b.value ? b.value : a.value), limit::hydrometer_water_to_ethanol));
         }
         return mass_fraction_from_density(kg_m3, celsius);
+    }
+
+    /// the same as volume fraction at 20 °C
+    [[gnu::cold, gnu::noinline]] constexpr checked<T> strength_at_an_end(T reading, T celsius) const {
+        auto const w = mass_fraction(reading, celsius);
+        if (!w.status.ok) return w;
+        return strength_in<volume_basis<at_20_celsius>>(w.value);
     }
 
     /// the mark for a density, or the nearer end of the scale; only for the bounds of a refusal
