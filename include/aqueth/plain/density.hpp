@@ -71,7 +71,11 @@ constexpr checked<T> compact_mass_fraction_from_density(T kg_m3, T celsius) {
     status const ends = within(argument::density, kg_m3, double(at_t.density(T(1)) - rounding<T>),
                                double(at_t.density(T(0)) + rounding<T>), limit::oiml_r22_ethanol_to_water);
     if (!ends.ok) return no_answer<T>(ends);
-    T const found = r22::compact_mass_fraction_from_density(kg_m3, celsius);
+    T found = r22::compact_mass_fraction_from_density(kg_m3, celsius);
+    // The first guess is for liquids. A density that only ice could have may lead anywhere: that is refused as
+    // water is at this temperature.
+    T const miss = at_t.density(found) - kg_m3;
+    if (!(miss >= T(-1e-3) && miss <= T(1e-3))) found = T(0);
     status const liquid = liquid_range(found, celsius);
     if (!liquid.ok) return no_answer<T>(liquid);
     return {found, {}};

@@ -244,7 +244,7 @@ constexpr bool same_reference() {
 /// @param strength fraction 0 to 1, degrees of proof or grams in 100 mL
 /// @return the same mixture in the wanted basis; refuses what is negative or more than pure ethanol
 /// @par Accuracy
-/// As `aqueth::to`. In `float` there and back closes within 3e-7 of full scale.
+/// As `aqueth::to`. In `float` there and back closes within 1e-6 of full scale.
 /// @par Source
 /// Definition of alcoholic strength, @ref source_oiml_r22; mole fractions with @ref source_molar_mass;
 /// US proof 27 CFR 30.11, @ref source_us_gauging
