@@ -328,11 +328,11 @@ run() {
         blending) group blending operators include/aqueth/blending.hpp blending properties ;;
         lots) group lots operators include/aqueth/lot_blending.hpp lot_blending properties ;;
         parcel) group parcel operators include/aqueth/parcel.hpp parcel blending ;;
-        hydrometer) group hydrometer operators include/aqueth/hydrometer.hpp hydrometer ;;
+        hydrometer) group hydrometer operators include/aqueth/plain/hydrometer.hpp hydrometer plain/hydrometer ;;
         freezing-code) group freezing-code operators include/aqueth/freezing.hpp freezing density ;;
-        strength) group strength operators include/aqueth/strength.hpp strength published/us_gauging_manual ;;
-        weighing) group weighing operators include/aqueth/weighing.hpp weighing published/us_gauging_manual ;;
-        specific-gravity) group specific-gravity operators include/aqueth/specific_gravity.hpp specific_gravity ;;
+        strength) group strength operators include/aqueth/plain/strength.hpp strength plain/strength published/us_gauging_manual ;;
+        weighing) group weighing operators include/aqueth/plain/weighing.hpp weighing plain/weighing published/us_gauging_manual ;;
+        specific-gravity) group specific-gravity operators include/aqueth/plain/specific_gravity.hpp specific_gravity plain/specific_gravity ;;
         attenuation) group attenuation operators include/aqueth/attenuation.hpp attenuation published/sugar_solution ;;
         caloric) group caloric operators include/aqueth/caloric.hpp caloric ;;
         heating)

@@ -322,7 +322,8 @@ struct quick_basis<us_proof> {
 template <class Reference>
 struct quick_basis<basic_mass_concentration<Reference>> {
     using reference = Reference;
-    static constexpr double highest = aqueth::detail::basis<basic_mass_concentration<Reference>>::highest;
+    static constexpr double highest =
+        basic_mass_concentration<Reference>::plain_basis::template highest<double>;
     template <class T>
     static T to_volume(T grams) {
         constexpr T per_ethanol = T(10) / reference_isotherm<Reference, T>.density(T(1));
@@ -438,7 +439,8 @@ struct reading_correction {
     T careful(T reading, T t) const {
         if (!(reading >= T(0) && reading <= T(1))) return nothing<T>;
         using strength = basic_volume_fraction<Reference>;
-        auto const& at_reference = aqueth::detail::reference_isotherm<Reference>;
+        auto const& at_reference =
+            plain::reference_isotherm<aqueth::detail::plain_reference_temperature<Reference>, double>;
         double const floats_at = at_reference.density(aqueth::to<mass_fraction>(strength(reading)).value());
         double const rho = floats_at / (1.0 + double(glass) * (double(t) - double(reference)));
         double const w = composition(rho, t, rounding<T>);

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
-#include <aqueth/correlation/icao_atmosphere.hpp>
 #include <aqueth/error.hpp>
+#include <aqueth/plain/atmosphere.hpp>
 #include <aqueth/units.hpp>
 
 namespace aqueth {
@@ -14,10 +14,7 @@ namespace aqueth {
 /// @par Source
 /// @ref source_icao_atmosphere
 [[nodiscard]] inline units::pressure pressure_at_altitude(units::length altitude) {
-    namespace icao = correlation::icao_atmosphere;
-    require_range("air pressure", argument::altitude, in(altitude, metre), "m", icao::lowest_metres,
-                  icao::highest_metres, "ICAO standard atmosphere, lowest layer");
-    return icao::pressure(in(altitude, metre)) * pascal;
+    return detail::answer("air pressure", plain::air_pressure_kpa(in(altitude, metre))) * kilopascal;
 }
 
 }  // namespace aqueth

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <aqueth/error.hpp>
+#include <aqueth/plain/strength.hpp>
 #include <aqueth/units.hpp>
 
 #include <compare>
@@ -41,6 +42,12 @@ struct at_60_fahrenheit {
 
 namespace detail {
 
+/// A reference temperature on the floor of plain numbers.
+template <class Reference>
+struct plain_reference_temperature {
+    static constexpr double celsius = Reference::temperature().celsius();
+};
+
 /// Base of every fraction of a mixture: one number from 0 to 1, comparable within its own kind. It has no
 /// arithmetic, because the sum of two strengths is not a strength.
 /// @tparam Kind the derived type; gives the name and unit for messages
@@ -49,10 +56,9 @@ class fraction {
 public:
     /// @param value the fraction, 0 to 1
     /// @throws range_error if the value is outside 0 to 1 or not a number
-    explicit constexpr fraction(double value)
-        : value_(value >= 0.0 && value <= 1.0
-                     ? value
-                     : require_range("strength", Kind::code, 100.0 * value, Kind::unit, 0.0, 100.0)) {}
+    explicit constexpr fraction(double value) : value_(value) {
+        accept("strength", plain::strength_range<typename Kind::plain_basis>(value), {Kind::unit, 100.0});
+    }
 
     /// @return the fraction, 0 to 1
     constexpr double value() const noexcept { return value_; }
@@ -75,6 +81,7 @@ public:
     using fraction::fraction;
     static constexpr char const* name = "mass fraction";       ///< as printed
     static constexpr argument code = argument::mass_fraction;  ///< in errors
+    using plain_basis = plain::mass_basis;                     ///< in plain numbers
     static constexpr char const* unit = "% mass";              ///< as printed
 };
 
@@ -84,6 +91,7 @@ public:
     using fraction::fraction;
     static constexpr char const* name = "mole fraction";       ///< as printed
     static constexpr argument code = argument::mole_fraction;  ///< in errors
+    using plain_basis = plain::mole_basis;                     ///< in plain numbers
     static constexpr char const* unit = "% mol";               ///< as printed
 };
 
@@ -95,6 +103,8 @@ template <class Reference>
 class [[nodiscard]] basic_volume_fraction : public detail::fraction<basic_volume_fraction<Reference>> {
 public:
     using reference = Reference;  ///< the reference temperature's tag
+    /// in plain numbers
+    using plain_basis = plain::volume_basis<detail::plain_reference_temperature<Reference>>;
     using detail::fraction<basic_volume_fraction>::fraction;
     static constexpr char const* name = "alcoholic strength by volume";       ///< as printed
     static constexpr argument code = argument::alcoholic_strength_by_volume;  ///< in errors
@@ -112,11 +122,13 @@ class [[nodiscard]] us_proof {
 public:
     static constexpr char const* name = "proof";     ///< as printed
     static constexpr char const* unit = "US proof";  ///< as printed
+    using plain_basis = plain::proof_basis;          ///< in plain numbers
 
     /// @param degrees degrees of proof, 0 to 200
     /// @throws range_error if outside 0 to 200 or not a number
-    explicit constexpr us_proof(double degrees)
-        : degrees_(require_range("strength", argument::proof, degrees, unit, 0.0, 200.0)) {}
+    explicit constexpr us_proof(double degrees) : degrees_(degrees) {
+        detail::accept("strength", plain::strength_range<plain_basis>(degrees));
+    }
 
     /// @return degrees of proof, 0 to 200
     constexpr double degrees() const noexcept { return degrees_; }
@@ -137,6 +149,8 @@ public:
     using reference = Reference;                               ///< the reference temperature's tag
     static constexpr char const* name = "mass concentration";  ///< as printed
     static constexpr char const* unit = "g/100 mL";            ///< as printed
+    /// in plain numbers
+    using plain_basis = plain::mass_concentration_basis<detail::plain_reference_temperature<Reference>>;
 
     /// @param grams_per_100_millilitres grams of ethanol in 100 mL of mixture, 0 to 80 (pure ethanol has
     ///                                  about 79)

@@ -164,15 +164,29 @@ constexpr printed printed_as(argument refused) {
     case argument::temperature: return {"°C"};
     case argument::density: return {"kg/m3"};
     case argument::mass_fraction: return {"% mass", 100.0};
+    case argument::mole_fraction: return {"% mol", 100.0};
+    case argument::alcoholic_strength_by_volume: return {"% vol", 100.0};
+    case argument::proof: return {"US proof"};
+    case argument::mass_concentration: return {"g/100 mL"};
+    case argument::density_it_floats_by: return {"kg/m3"};
+    case argument::cubic_expansion_of_the_instrument: return {"1/K"};
+    case argument::reference_temperature: return {"°C"};
+    case argument::mass: return {"kg"};
+    case argument::indication: return {"kg"};
+    case argument::altitude: return {"m"};
     default: return {};
     }
 }
 
+[[noreturn, gnu::cold, gnu::noinline]] inline void
+raise_refused(std::string_view property, plain::status const& why, printed const& as) {
+    double const factor = as.per_plain_unit;
+    raise(range_error(std::string(property), why.argument, factor * why.value, as.unit, factor * why.lower,
+                      factor * why.upper, name_of(why.limit)));
+}
 [[noreturn, gnu::cold, gnu::noinline]] inline void raise_refused(std::string_view property,
                                                                  plain::status const& why) {
-    auto const [unit, factor] = printed_as(why.argument);
-    raise(range_error(std::string(property), why.argument, factor * why.value, unit, factor * why.lower,
-                      factor * why.upper, name_of(why.limit)));
+    raise_refused(property, why, printed_as(why.argument));
 }
 
 /// Raises a range_error if the plain floor refused.
@@ -181,6 +195,15 @@ constexpr printed printed_as(argument refused) {
 [[gnu::always_inline]] constexpr void accept(std::string_view property, plain::status const& found) {
     if (!found.ok) [[unlikely]]
         raise_refused(property, found);
+}
+/// The same for an argument with a unit of its own in messages.
+/// @param property what is being worked out
+/// @param found    whether the plain floor answered
+/// @param as       how the refused argument is printed
+[[gnu::always_inline]] constexpr void accept(std::string_view property, plain::status const& found,
+                                             printed const& as) {
+    if (!found.ok) [[unlikely]]
+        raise_refused(property, found, as);
 }
 
 /// @param property the property being computed

@@ -2,11 +2,9 @@
 #pragma once
 
 #include <aqueth/composition.hpp>
-#include <aqueth/density.hpp>
-#include <aqueth/parcel.hpp>
-#include <aqueth/strength.hpp>
+#include <aqueth/error.hpp>
+#include <aqueth/plain/gauging.hpp>
 #include <aqueth/units.hpp>
-#include <aqueth/weighing.hpp>
 
 namespace aqueth {
 
@@ -23,7 +21,8 @@ namespace aqueth {
 /// @par Source
 /// @ref source_oiml_r22, air buoyancy @ref source_oiml_d28; compare 27 CFR 30.65, table 5
 [[nodiscard]] constexpr units::mass_density weight_per_volume(us_proof strength) {
-    return density_in_air(density(to<mass_fraction>(strength), at_60_fahrenheit::temperature()));
+    return detail::answer("weight per volume", plain::weight_per_volume_kg_m3(strength.degrees())) *
+           kilogram_per_cubic_metre;
 }
 
 /// Wine gallons at 60 °F in a pound weighed in air.
@@ -32,7 +31,7 @@ namespace aqueth {
 /// @par Source
 /// as `weight_per_volume`; compare 27 CFR 30.64, table 4
 [[nodiscard]] constexpr double wine_gallons_per_pound(us_proof strength) {
-    return in(pound / weight_per_volume(strength), us_gallon);
+    return detail::answer("volume per weight", plain::wine_gallons_per_pound(strength.degrees()));
 }
 
 /// Proof gallons in a pound weighed in air.
@@ -41,7 +40,7 @@ namespace aqueth {
 /// @par Source
 /// as `weight_per_volume`; compare 27 CFR 30.64, table 4
 [[nodiscard]] constexpr double proof_gallons_per_pound(us_proof strength) {
-    return wine_gallons_per_pound(strength) * strength.degrees() / 100.0;
+    return detail::answer("volume per weight", plain::proof_gallons_per_pound(strength.degrees()));
 }
 
 /// Factor from a volume measured at a temperature to the volume at 60 °F.
@@ -52,8 +51,7 @@ namespace aqueth {
 /// @par Source
 /// @ref source_oiml_r22; compare 27 CFR 30.67, table 7
 [[nodiscard]] constexpr double volume_factor_to_60_fahrenheit(us_proof strength, units::temperature t) {
-    auto const w = to<mass_fraction>(strength);
-    return in(density(w, t), density(w, at_60_fahrenheit::temperature()));
+    return detail::answer("density", plain::volume_factor_to_60_fahrenheit(strength.degrees(), t.celsius()));
 }
 /// @}
 

@@ -2,20 +2,14 @@
 #pragma once
 
 #include <aqueth/composition.hpp>
-#include <aqueth/correlation/air_buoyancy.hpp>
 #include <aqueth/density.hpp>
 #include <aqueth/error.hpp>
+#include <aqueth/plain/specific_gravity.hpp>
 #include <aqueth/units.hpp>
 
 #include <compare>
 
 namespace aqueth {
-
-/// Whether the two weighings behind a specific gravity are corrected to vacuum.
-enum class medium {
-    vacuum,  ///< ratio of true densities
-    air      ///< ratio of weights found in air of 1.2 kg/m3, the same volume of liquid and of water
-};
 
 /// The reference of a specific gravity t1/t2.
 struct gravity_reference {
@@ -32,8 +26,9 @@ public:
 
     /// @param value the ratio, 0.5 to 2
     /// @throws range_error if outside that range or not a number
-    explicit constexpr specific_gravity(double value)
-        : value_(require_range("specific gravity", argument::specific_gravity, value, unit, 0.5, 2.0)) {}
+    explicit constexpr specific_gravity(double value) : value_(value) {
+        detail::accept("specific gravity", plain::specific_gravity_range(value));
+    }
 
     /// @return the ratio
     constexpr double value() const noexcept { return value_; }
@@ -46,23 +41,8 @@ private:
 
 namespace detail {
 
-constexpr double air_density(medium weighed_in) {
-    return weighed_in == medium::air ? correlation::air_buoyancy::air : 0.0;
-}
-
-/// density of a liquid from its specific gravity
-constexpr units::mass_density density_from_gravity(specific_gravity value,
-                                                   gravity_reference const& reference) {
-    double const air = air_density(reference.weighed_in);
-    double const water = density(mass_fraction(0.0), reference.water).value();
-    return (air + value.value() * (water - air)) * kilogram_per_cubic_metre;
-}
-
-/// specific gravity of a liquid from its density
-constexpr specific_gravity gravity_from_density(units::mass_density rho, gravity_reference const& reference) {
-    double const air = air_density(reference.weighed_in);
-    double const water = density(mass_fraction(0.0), reference.water).value();
-    return specific_gravity((rho.value() - air) / (water - air));
+constexpr plain::gravity_reference<double> plain_reference(gravity_reference const& reference) {
+    return {reference.liquid.celsius(), reference.water.celsius(), reference.weighed_in};
 }
 
 }  // namespace detail
@@ -75,7 +55,8 @@ constexpr specific_gravity gravity_from_density(units::mass_density rho, gravity
 /// @par Source
 /// @ref source_oiml_r22, its own water; buoyancy @ref source_oiml_d28
 constexpr specific_gravity specific_gravity_of(mass_fraction w, gravity_reference const& reference) {
-    return detail::gravity_from_density(density(w, reference.liquid), reference);
+    return specific_gravity(
+        detail::answer("density", plain::specific_gravity_of(w.value(), detail::plain_reference(reference))));
 }
 
 /// Mass fraction of a mixture from its specific gravity: the inverse of `specific_gravity_of`.
@@ -87,7 +68,9 @@ constexpr specific_gravity specific_gravity_of(mass_fraction w, gravity_referenc
 /// as `specific_gravity_of`
 constexpr mass_fraction mass_fraction_from_specific_gravity(specific_gravity value,
                                                             gravity_reference const& reference) {
-    return mass_fraction_from_density(detail::density_from_gravity(value, reference), reference.liquid);
+    auto const rho = detail::answer("density", plain::density_from_specific_gravity_kg_m3(
+                                                   value.value(), detail::plain_reference(reference)));
+    return mass_fraction_from_density(rho * kilogram_per_cubic_metre, reference.liquid);
 }
 
 }  // namespace aqueth

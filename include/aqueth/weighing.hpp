@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
-#include <aqueth/correlation/air_buoyancy.hpp>
 #include <aqueth/error.hpp>
+#include <aqueth/plain/weighing.hpp>
 #include <aqueth/units.hpp>
 
 namespace aqueth {
@@ -16,9 +16,8 @@ namespace aqueth {
 /// @par Source
 /// @ref source_oiml_d28
 [[nodiscard]] constexpr units::mass balance_indication(units::mass mass, units::mass_density rho) {
-    require_range("weighing in air", argument::density, rho.value(), "kg/m3", 10.0, 1e6);
-    require_range("weighing in air", argument::mass, in(mass, kilogram), "kg", 0.0, unlimited);
-    return mass * correlation::air_buoyancy::indication_per_mass(rho.value());
+    return detail::answer("weighing in air", plain::balance_indication_kg(in(mass, kilogram), rho.value())) *
+           kilogram;
 }
 
 /// Mass of a liquid from the indication of an ordinary balance: the inverse of `balance_indication`.
@@ -29,9 +28,9 @@ namespace aqueth {
 /// @par Source
 /// @ref source_oiml_d28
 [[nodiscard]] constexpr units::mass mass_from_balance(units::mass indication, units::mass_density rho) {
-    double const per_kilogram = in(balance_indication(1.0 * kilogram, rho), kilogram);
-    require_range("weighing in air", argument::indication, in(indication, kilogram), "kg", 0.0, unlimited);
-    return indication / per_kilogram;
+    return detail::answer("weighing in air",
+                          plain::mass_from_balance_kg(in(indication, kilogram), rho.value())) *
+           kilogram;
 }
 
 /// Density "in air", as in tables: the indication of a balance for one cubic metre.
@@ -41,7 +40,8 @@ namespace aqueth {
 /// @par Source
 /// @ref source_oiml_d28
 [[nodiscard]] constexpr units::mass_density density_in_air(units::mass_density rho) {
-    return balance_indication(rho.value() * kilogram, rho).value() * kilogram_per_cubic_metre;
+    return detail::answer("weighing in air", plain::density_in_air_kg_m3(rho.value())) *
+           kilogram_per_cubic_metre;
 }
 
 }  // namespace aqueth

@@ -116,6 +116,7 @@ enum class argument {
     strength_of_the_distillate_to_keep,
     strength_of_the_diluent,
     strength_of_the_stronger_spirit,
+    strength_scale,
     strength_that_is_kept,
     stronger_spirit_above_the_target_by,
     systematic_uncertainty,
@@ -256,6 +257,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::strength_of_the_distillate_to_keep: return "strength of the distillate to keep";
     case argument::strength_of_the_diluent: return "strength of the diluent";
     case argument::strength_of_the_stronger_spirit: return "strength of the stronger spirit";
+    case argument::strength_scale: return "strength scale";
     case argument::strength_that_is_kept: return "strength that is kept";
     case argument::stronger_spirit_above_the_target_by: return "stronger spirit, above the target by";
     case argument::systematic_uncertainty: return "systematic uncertainty";

@@ -51,6 +51,36 @@ constexpr checked<T> mass_fraction_from_density(T kg_m3, T celsius) {
     return {found, {}};
 }
 
+/// The same in little code, for small machines: without the table of first guesses of 24 kB, and with a fixed
+/// number of operations (two steps of Newton's method).
+/// @param kg_m3   density, between those of pure ethanol and of water (or of the mixture that just freezes)
+/// @param celsius temperature, -20 to 40 °C
+/// @return mass fraction; refuses what is out of range
+/// @par Accuracy
+/// In `double` within 3e-10 of `mass_fraction_from_density`, from 10 °C up within 1e-12. In `float` within 1e-6
+/// (0.0001 % mass), as the other: the rounding of the density.
+/// @par Source
+/// @ref source_oiml_r22
+template <number T>
+constexpr checked<T> compact_mass_fraction_from_density(T kg_m3, T celsius) {
+    namespace r22 = correlation::oiml_r22;
+    status const formula =
+        within(argument::temperature, celsius, r22::lowest_celsius, r22::highest_celsius, limit::oiml_r22);
+    if (!formula.ok) return no_answer<T>(formula);
+    r22::isotherm<T> const at_t(celsius);
+    status const ends = within(argument::density, kg_m3, double(at_t.density(T(1)) - rounding<T>),
+                               double(at_t.density(T(0)) + rounding<T>), limit::oiml_r22_ethanol_to_water);
+    if (!ends.ok) return no_answer<T>(ends);
+    T found = r22::compact_mass_fraction_from_density(kg_m3, celsius);
+    // The first guess is for liquids. A density that only ice could have may lead anywhere: that is refused as
+    // water is at this temperature.
+    T const miss = at_t.density(found) - kg_m3;
+    if (!(miss >= T(-1e-3) && miss <= T(1e-3))) found = T(0);
+    status const liquid = liquid_range(found, celsius);
+    if (!liquid.ok) return no_answer<T>(liquid);
+    return {found, {}};
+}
+
 /// Cubic expansion coefficient of a mixture, -(1/rho) d rho/dt at constant composition.
 /// @param mass_fraction of ethanol, 0 to 1
 /// @param celsius       temperature, -20 to 40 °C and not below the freezing point

@@ -10,8 +10,14 @@ enum class limit {
     liquid_above_freezing_point,
     oiml_r22,
     oiml_r22_ethanol_to_water,
+    oiml_r22_pure_ethanol,
+    oiml_r22_water_liquid,
     cipm_2001,
-    crc_handbook
+    crc_handbook,
+    icao_standard_atmosphere,
+    hydrometer_liquids,
+    hydrometer_scale_ends,
+    hydrometer_water_to_ethanol
 };
 
 /// @param set_by what sets a range
@@ -23,7 +29,13 @@ constexpr char const* name_of(limit set_by) noexcept {
     case limit::oiml_r22: return "OIML R 22";
     case limit::oiml_r22_ethanol_to_water: return "ethanol to water at this temperature, OIML R 22";
     case limit::cipm_2001: return "CIPM-2001";
+    case limit::oiml_r22_pure_ethanol: return "pure ethanol, OIML R 22";
+    case limit::oiml_r22_water_liquid: return "OIML R 22, water liquid";
     case limit::crc_handbook: return "CRC Handbook";
+    case limit::icao_standard_atmosphere: return "ICAO standard atmosphere, lowest layer";
+    case limit::hydrometer_liquids: return "liquids a hydrometer floats in";
+    case limit::hydrometer_scale_ends: return "the ends of the scale";
+    case limit::hydrometer_water_to_ethanol: return "water to ethanol at the temperature of the reading";
     }
     return "";
 }
