@@ -166,6 +166,9 @@ constexpr printed printed_as(argument refused) {
     case argument::temperature: return {"°C"};
     case argument::density: return {"kg/m3"};
     case argument::mass_fraction: return {"% mass", 100.0};
+    case argument::mole_fraction: return {"% mol", 100.0};
+    case argument::pressure: return {"kPa"};
+    case argument::specific_enthalpy: return {"kJ/kg", 1e-3};
     default: return {};
     }
 }
