@@ -3,11 +3,18 @@
 
 #include <aqueth/composition.hpp>
 #include <aqueth/error.hpp>
+#include <aqueth/model/enthalpy.hpp>
 #include <aqueth/plain/caloric.hpp>
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
 
 namespace aqueth {
+
+namespace detail {
+
+namespace heat = model::enthalpy;
+
+}  // namespace detail
 
 /// Excess enthalpy: heat taken up when a mole of mixture is made from the pure liquids at constant
 /// temperature.
