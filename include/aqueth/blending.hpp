@@ -20,10 +20,10 @@
 
 namespace aqueth {
 
-/// The outcome of a mixing: what it gives, and how much less volume that is than the parts had.
+/// The outcome of a mixing: the product and the contraction.
 struct [[nodiscard]] blend {
     parcel product;  ///< the mixture, at the temperature asked for
-    /// what plain addition of the parts' volumes, at the product's temperature, would say
+    /// sum of the parts' volumes before mixing, at the product's temperature
     units::volume sum_of_volumes;
     units::volume contraction;  ///< sum_of_volumes less the product's volume
 
@@ -33,24 +33,23 @@ struct [[nodiscard]] blend {
 
 namespace detail {
 
-/// What parcels come to when they are put together: a mass and a composition, and the temperature without
-/// loss of heat.
+/// Totals of parcels: mass, composition, and the temperature of the mixture without loss of heat.
 struct totals {
     units::mass mass{};
     units::mass ethanol{};
     mass_fraction composition{0.0};
-    mass_fraction weakest{1.0};  ///< of what is not empty: it freezes first
+    mass_fraction weakest{1.0};  ///< of the parts that are not empty: it freezes first
 
     explicit totals(std::span<parcel const> parts) {
-        double const any = std::numeric_limits<double>::infinity();
-        require_range("mixing", argument::number_of_parcels, static_cast<double>(parts.size()), "", 1.0, any);
+        require_range("mixing", argument::number_of_parcels, static_cast<double>(parts.size()), "", 1.0,
+                      unlimited);
         for (parcel const& part : parts) {
             mass += part.mass();
             ethanol += part.ethanol();
             if (part.mass() > units::mass()) weakest = (std::min)(weakest, part.composition());
         }
         require_range("mixing", argument::mass_of_all_parcels, mass.value(), "kg",
-                      (std::numeric_limits<double>::min)(), any);
+                      (std::numeric_limits<double>::min)(), unlimited);
         double const w = in(ethanol, mass);
         composition = mass_fraction(w < 1.0 ? w : 1.0);
     }
@@ -75,8 +74,8 @@ struct totals {
     }
 
 private:
-    /// Spirits of nearly one strength cool as they mix. What comes out colder than the heats are known for is
-    /// estimated by the heat capacity there, because the error shall speak of a temperature.
+    /// Spirits of nearly one strength cool as they mix. Below the range of the heats the heat capacity at its
+    /// end gives an estimate, because the error must name a temperature.
     double mixed_celsius(units::specific_energy mixed) const {
         double const lacking = specific_enthalpy(composition, heat::lowest_kelvin) - mixed.value();
         if (lacking <= 0.0) return temperature_of_liquid(composition, mixed).celsius();
@@ -90,10 +89,9 @@ private:
 /// Mixes parcels: masses add, volumes do not.
 /// @param parts               parcels, at least one of them not empty
 /// @param product_temperature temperature of the mixture when it is used or measured; every part must be
-///                            liquid there, up to 40 °C. Left out, it is the temperature with which the
-///                            mixture comes out if no heat is lost (parts at 0 to 40 °C): water and strong
-///                            spirit become warmer than either, and a fresh mixture must not be read as if it
-///                            were cool.
+///                            liquid there, up to 40 °C. By default the temperature that the mixture reaches
+///                            without loss of heat (parts at 0 to 40 °C). Water and strong spirit become
+///                            warmer than either, so a reading of a fresh mixture needs this temperature.
 /// @return product, sum of volumes and contraction
 /// @throws range_error if there are no parts, all are empty, or a temperature (also that of the mixture) is
 ///         outside its range
@@ -106,12 +104,12 @@ inline blend mix(std::span<parcel const> parts,
                  std::optional<units::temperature> product_temperature = std::nullopt) {
     detail::totals const all(parts);
     units::temperature const t = product_temperature ? *product_temperature : all.temperature(parts);
-    if (product_temperature) detail::require_liquid("mixing", all.weakest, t);  // or the sum means nothing
+    if (product_temperature) detail::require_liquid("mixing", all.weakest, t);  // else the sum has no meaning
     parcel const product = parcel::of(all.mass, all.composition, t);
     units::volume sum;
     for (parcel const& part : parts) {
         if (part.mass() > units::mass())
-            sum += part.volume(t);  // an empty part may be of a liquid that is ice at t
+            sum += part.volume(t);  // an empty part may be a liquid that is frozen at t
     }
     return {product, sum, sum - product.volume()};
 }
@@ -131,7 +129,7 @@ struct [[nodiscard]] adjustment : blend {
 namespace detail {
 
 /// Target strength, checked to lie between two compositions, as a mass fraction. A target equal to a limit
-/// must not fail for the rounding of its conversion.
+/// must not fail because its conversion was rounded.
 template <strength_basis Target>
 constexpr mass_fraction reachable(char const* property, Target target, mass_fraction weakest,
                                   mass_fraction strongest, char const* reason) {
@@ -144,7 +142,8 @@ constexpr mass_fraction reachable(char const* property, Target target, mass_frac
     return mass_fraction(std::clamp(w, weakest.value(), strongest.value()));
 }
 
-/// how far above the diluent's mass fraction a product must be; closer would need boundless diluent
+/// how far above the diluent's mass fraction a product must be; a smaller distance would need unlimited
+/// diluent
 inline constexpr double least_above_diluent = 1e-6;
 
 /// Raises a range_error unless a diluent is no stronger than what it dilutes.
@@ -249,14 +248,14 @@ preparation make_up(units::volume volume, units::temperature product_temperature
     return {mix({spirit, added}, product_temperature), spirit, added};
 }
 
-/// Dilutes in several equal additions, as is done to keep a spirit from clouding or warming.
+/// Dilutes in several equal additions, a practice against clouding and warming.
 /// @param spirit              parcel to dilute
 /// @param target              strength after the last addition, in any basis, not above that of the spirit
 /// @param additions           number of equal additions, 1 to 1000
 /// @param diluent             what is added: `water_at(celsius(15))`, or a weaker liquid
 /// @param product_temperature temperature of the mixture when it is measured, 0 to 40 °C; left out, each
 ///                            addition warms it without loss of heat (see `mix`)
-/// @return one adjustment an addition, each starting from the product of the one before
+/// @return one adjustment for each addition, each starting from the product of the previous one
 /// @throws range_error as `dilute`, or if the number of additions is outside its range
 template <strength_basis Target>
 std::vector<adjustment>

@@ -13,15 +13,15 @@
 
 namespace aqueth {
 
-/// Temperature at which the volume on a label is meant, in the European Union and most countries.
+/// Reference temperature of the volume on a label, in the European Union and most countries.
 /// @see @ref source_76_211_eec
 inline constexpr units::temperature label_temperature = celsius(20.0);
 
-/// Temperature at which the volume on a label of distilled spirits is meant in the United States, 60 °F.
+/// Reference temperature of the volume on a label of distilled spirits in the United States, 60 °F.
 /// @see @ref source_us_label_volume
 inline constexpr units::temperature us_label_temperature = at_60_fahrenheit::temperature();
 
-/// Volume to fill so that a bottle holds its label volume at the temperature that the label is meant for.
+/// Volume to fill so that a bottle holds its label volume at the reference temperature of the label.
 /// @param label_volume        volume on the label, above 0
 /// @param w                   mass fraction of ethanol of the spirit
 /// @param filling_temperature temperature of the spirit while it is filled, where it is liquid, -20 to 40 °C
@@ -35,12 +35,11 @@ inline constexpr units::temperature us_label_temperature = at_60_fahrenheit::tem
 inline units::volume fill_volume(units::volume label_volume, mass_fraction w,
                                  units::temperature filling_temperature,
                                  units::temperature reference = label_temperature) {
-    require_range("bottling", argument::label_volume, in(label_volume, litre), "L", 1e-9,
-                  std::numeric_limits<double>::infinity());
+    require_range("bottling", argument::label_volume, in(label_volume, litre), "L", 1e-9, unlimited);
     return label_volume * in(density(w, reference), density(w, filling_temperature));
 }
 
-/// What a parcel fills.
+/// Bottles that a parcel fills.
 struct bottling {
     double count;           ///< number of full bottles, a whole number
     units::volume fill;     ///< volume to fill into each, at the parcel's temperature
@@ -49,7 +48,7 @@ struct bottling {
 };
 
 /// Fills bottles from a parcel at the parcel's temperature.
-/// @param spirit       what is bottled
+/// @param spirit       the spirit to bottle
 /// @param label_volume volume on the label, above 0
 /// @param reference    temperature that the label is meant for, where the spirit is liquid, -20 to 40 °C
 /// @return number of bottles, fill of each, remainder
@@ -64,11 +63,10 @@ inline bottling fill_bottles(parcel const& spirit, units::volume label_volume,
     constexpr double most_bottles = 1e12;
     double const bottles = in(spirit.volume(), fill);
     require_range("bottling", argument::label_volume, in(label_volume, litre), "L",
-                  (std::max)(1e-9, in(label_volume, litre) * (bottles / most_bottles)),
-                  std::numeric_limits<double>::infinity(),
+                  (std::max)(1e-9, in(label_volume, litre) * (bottles / most_bottles)), unlimited,
                   "no more than 1e12 bottles, which are counted exactly");
-    // A parcel that was made to hold n bottles must not lose one to rounding, which is a few units of the
-    // last place: of 1e12 bottles less than a hundredth of one.
+    // A parcel that was made for n bottles must not lose one to rounding. The error is a few units of the
+    // last place: less than a hundredth of a bottle in 1e12.
     double const nearest = std::round(bottles);
     double const rounding = 16.0 * std::numeric_limits<double>::epsilon() * bottles;
     double const count = std::abs(bottles - nearest) <= rounding ? nearest : std::floor(bottles);

@@ -14,13 +14,23 @@ namespace detail {
 
 namespace heat = model::enthalpy;
 
+/// Specific enthalpy of a liquid in J/kg, both pure liquids zero at 0 °C; t in K, not checked.
+inline double specific_enthalpy(mass_fraction w, double kelvins_) {
+    return plain::detail::amounts<double>(w.value()).enthalpy_j_kg(kelvins_);
+}
+
+inline double specific_heat(mass_fraction w, double kelvins_) {
+    return plain::detail::amounts<double>(w.value()).heat_capacity_j_kg_k(kelvins_);
+}
+
 }  // namespace detail
 
-/// Excess enthalpy: heat taken up when a mole of mixture is made from the pure liquids at constant
+/// Excess enthalpy: heat that a mole of mixture takes up when it is made from the pure liquids at constant
 /// temperature.
 /// @param strength strength of the mixture, in any basis
 /// @param t        temperature, 0 to 116.85 °C
-/// @return excess molar enthalpy; negative where mixing warms (cold and weak), positive in the heat
+/// @return excess molar enthalpy; negative where mixing warms (cold and weak mixtures), positive at high
+///         temperatures
 /// @throws range_error if the temperature is outside its range
 /// @par Accuracy
 /// At most 24 J/mol against the points measured at 25 °C, where the curve reaches -750; against Larkin (1975)
@@ -99,7 +109,7 @@ units::specific_energy enthalpy_of_vapour(Strength strength, units::temperature 
 }
 
 /// Temperature of a liquid mixture from its enthalpy: the inverse of `enthalpy_of_liquid`. Mixing without
-/// loss of heat keeps the enthalpy, so this is how warm a mixture becomes.
+/// loss of heat conserves the enthalpy, so this function gives the temperature of a mixture.
 /// @param strength strength, in any basis
 /// @param enthalpy specific enthalpy, between those at 0 and 116.85 °C
 /// @return temperature
@@ -108,9 +118,27 @@ units::specific_energy enthalpy_of_vapour(Strength strength, units::temperature 
 /// as `enthalpy_of_liquid`
 template <strength_basis Strength>
 units::temperature temperature_of_liquid(Strength strength, units::specific_energy enthalpy) {
+<<<<<<< HEAD
     double const w = to<mass_fraction>(strength).value();
     return celsius(
         detail::answer("temperature of liquid", plain::liquid_celsius_from_enthalpy(w, enthalpy.value())));
+=======
+    auto const w = to<mass_fraction>(strength);
+    double const lower = detail::heat::lowest_kelvin;
+    double const upper = detail::heat::highest_kelvin;
+    double const h =
+        require_range("temperature of liquid", argument::specific_enthalpy, enthalpy.value() / 1000.0,
+                      "kJ/kg", detail::specific_enthalpy(w, lower) / 1000.0 - detail::rounding,
+                      detail::specific_enthalpy(w, upper) / 1000.0 + detail::rounding,
+                      "0 to 116.85 °C") *
+        1000.0;  // the enthalpy of an end may have been rounded elsewhere, or by another compiler
+    auto const residual = [&](double kelvins_) {
+        return numeric::value_and_slope<double>{detail::specific_enthalpy(w, kelvins_) - h,
+                                                detail::specific_heat(w, kelvins_)};
+    };
+    double const noise = 1e6 * std::numeric_limits<double>::epsilon();
+    return kelvin(numeric::bracketed_newton(residual, lower, upper, 300.0, noise));
+>>>>>>> main
 }
 
 }  // namespace aqueth

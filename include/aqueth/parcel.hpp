@@ -9,14 +9,13 @@
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
 
-#include <limits>
-
 namespace aqueth {
 
-/// A parcel of liquid: a mass of an ethanol-water mixture at a temperature. All that flows through the job.
+/// A parcel of liquid: a mass of an ethanol-water mixture at a temperature. Every operation takes and returns
+/// parcels.
 ///
-/// Mass and composition are what a parcel is; a volume is only what it is asked for at some temperature,
-/// because mass is conserved in mixing and warming and volume is not.
+/// A parcel holds its mass and composition, because mixing and warming conserve mass. It computes its volume
+/// at a given temperature, because volume is not conserved.
 /// @par Source
 /// Volumes and strengths by volume @ref source_oiml_r22; proof gallons @ref source_us_gauging
 class [[nodiscard]] parcel {
@@ -37,8 +36,7 @@ public:
     /// @throws range_error if the volume is negative or not finite, or the temperature is outside its range
     template <strength_basis Strength>
     static constexpr parcel of(units::volume volume, Strength strength, units::temperature temperature) {
-        require_range("parcel", argument::volume, in(volume, litre), "L", 0.0,
-                      std::numeric_limits<double>::infinity());
+        require_range("parcel", argument::volume, in(volume, litre), "L", 0.0, unlimited);
         auto const w = to<aqueth::mass_fraction>(strength);
         return parcel(volume * density(w, temperature), w, temperature);
     }
@@ -110,8 +108,7 @@ public:
 private:
     constexpr parcel(units::mass mass, mass_fraction composition, units::temperature temperature)
         : mass_(mass), composition_(composition), temperature_(temperature) {
-        require_range("parcel", argument::mass, mass.value(), "kg", 0.0,
-                      std::numeric_limits<double>::infinity());
+        require_range("parcel", argument::mass, mass.value(), "kg", 0.0, unlimited);
         detail::require_liquid("parcel", composition, temperature);
     }
 
