@@ -118,27 +118,9 @@ units::specific_energy enthalpy_of_vapour(Strength strength, units::temperature 
 /// as `enthalpy_of_liquid`
 template <strength_basis Strength>
 units::temperature temperature_of_liquid(Strength strength, units::specific_energy enthalpy) {
-<<<<<<< HEAD
     double const w = to<mass_fraction>(strength).value();
     return celsius(
         detail::answer("temperature of liquid", plain::liquid_celsius_from_enthalpy(w, enthalpy.value())));
-=======
-    auto const w = to<mass_fraction>(strength);
-    double const lower = detail::heat::lowest_kelvin;
-    double const upper = detail::heat::highest_kelvin;
-    double const h =
-        require_range("temperature of liquid", argument::specific_enthalpy, enthalpy.value() / 1000.0,
-                      "kJ/kg", detail::specific_enthalpy(w, lower) / 1000.0 - detail::rounding,
-                      detail::specific_enthalpy(w, upper) / 1000.0 + detail::rounding,
-                      "0 to 116.85 °C") *
-        1000.0;  // the enthalpy of an end may have been rounded elsewhere, or by another compiler
-    auto const residual = [&](double kelvins_) {
-        return numeric::value_and_slope<double>{detail::specific_enthalpy(w, kelvins_) - h,
-                                                detail::specific_heat(w, kelvins_)};
-    };
-    double const noise = 1e6 * std::numeric_limits<double>::epsilon();
-    return kelvin(numeric::bracketed_newton(residual, lower, upper, 300.0, noise));
->>>>>>> main
 }
 
 }  // namespace aqueth

@@ -22,15 +22,6 @@ struct equilibrium {
     double relative_volatility;      ///< of ethanol to water, (y/x)/((1 - y)/(1 - x)); 1 at the azeotrope
 };
 
-<<<<<<< HEAD
-=======
-/// The side of the azeotrope: a temperature and a pressure alone allow one mixture on each side.
-enum class azeotrope_side {
-    water_rich,   ///< weaker than the azeotrope: distilling strengthens
-    ethanol_rich  ///< stronger than the azeotrope
-};
-
->>>>>>> main
 namespace detail {
 
 namespace vle = model::vapour_liquid;
@@ -41,18 +32,12 @@ inline constexpr char const* vle_source = name_of(limit::vapour_liquid_equilibri
 inline constexpr double coldest_kelvin = celsius(vle::lowest_celsius).kelvin();
 inline constexpr double hottest_kelvin = celsius(vle::highest_celsius).kelvin();
 
-<<<<<<< HEAD
-/// Under pressures from the one to the other, in Pa, every mixture boils well within the range.
+/// Between these two pressures, in Pa, every mixture boils well within the range.
 inline constexpr double surely_low = 1000.0 * plain::detail::surely_low_kpa;
 inline constexpr double surely_high = 1000.0 * plain::detail::surely_high_kpa;
-=======
-/// Between these two pressures, in Pa, every mixture boils well within the range.
-inline constexpr double surely_low = 2e3, surely_high = 190e3;
->>>>>>> main
 
 /// Checks that the liquid x boils within the temperature range at this pressure.
 inline void require_vle_pressure(char const* property, double x, units::pressure p) {
-<<<<<<< HEAD
     accept(property, plain::detail::boiling_range(x, in(p, kilopascal)));
 }
 
@@ -66,20 +51,6 @@ inline equilibrium typed(plain::equilibrium<double> const& e, units::pressure p)
     equilibrium result = typed(e);
     result.pressure = p;
     return result;
-=======
-    if (p.value() >= surely_low && p.value() <= surely_high) return;  // x matters only outside
-    double const lowest = vle::bubble_at_temperature(x, coldest_kelvin).pressure;
-    double const highest = vle::bubble_at_temperature(x, hottest_kelvin).pressure;
-    require_range(property, argument::pressure, in(p, kilopascal), "kPa", lowest / 1000.0, highest / 1000.0,
-                  vle_source);
-}
-
-inline equilibrium typed(vle::equilibrium<double> const& e) {
-    auto const fraction = [](double v) { return mole_fraction(std::clamp(v, 0.0, 1.0)); };  // rounding only
-    auto const t = celsius(  // rounding only: a result at an end of the range stays a valid input
-        std::clamp(kelvin(e.temperature).celsius(), vle::lowest_celsius, vle::highest_celsius));
-    return {t, e.pressure * pascal, fraction(e.x), fraction(e.y), std::exp(e.ln_alpha)};
->>>>>>> main
 }
 
 }  // namespace detail
@@ -144,38 +115,8 @@ equilibrium dew_point(Strength vapour, units::pressure p) {
     return detail::typed(detail::answer("dew point", plain::dew_point_at_kpa(y, in(p, kilopascal))), p);
 }
 
-<<<<<<< HEAD
-/// Azeotrope at a temperature: the mixture whose vapour is no stronger than itself.
-/// @param t temperature, from where there is an azeotrope (about 30 °C) to 120 °C
-=======
-namespace detail {
-
-/// Temperature in K below which there is no azeotrope: the relative volatility in pure ethanol is then 1.
-inline double lowest_azeotrope() {
-    double lower = vle::lowest_kelvin;
-    double upper = vle::highest_kelvin;
-    for (int k = 0; k < 60; ++k) {
-        double const middle = 0.5 * (lower + upper);
-        (vle::bubble_at_temperature(1.0, middle).ln_alpha < 0.0 ? upper : lower) = middle;
-    }
-    return upper;
-}
-
-}  // namespace detail
-
-namespace detail {
-
-/// The azeotrope at a temperature in K; where there is none, pure ethanol, to which it tends.
-inline vle::equilibrium<double> azeotrope_or_ethanol(double kelvins_) {
-    auto const found = vle::azeotrope_at_temperature(kelvins_);
-    return std::isnan(found.x) ? vle::bubble_at_temperature(1.0, kelvins_) : found;
-}
-
-}  // namespace detail
-
 /// Azeotrope at a temperature: the mixture whose vapour has its own composition.
 /// @param t temperature, from about 30 °C, where the azeotrope appears, to 120 °C
->>>>>>> main
 /// @return the equilibrium; liquid and vapour are the same
 /// @throws range_error if there is none, or the temperature is above 120 °C
 /// @par Accuracy
@@ -215,36 +156,8 @@ inline equilibrium coexistence(units::temperature t, units::pressure p,
                                azeotrope_side side = azeotrope_side::water_rich) {
     char const* const property = side == azeotrope_side::water_rich ? "coexistence, water-rich side"
                                                                     : "coexistence, ethanol-rich side";
-<<<<<<< HEAD
     auto const found = plain::coexistence(t.celsius(), in(p, kilopascal), side);
     return detail::typed(detail::answer(property, found), p);
-=======
-    double const kelvins_ = detail::require_vle_temperature(property, t);
-    double const top = detail::azeotrope_or_ethanol(kelvins_).x;
-    double const pure = side == azeotrope_side::water_rich ? 0.0 : 1.0;
-    auto const pressure_of = [&](double x) {
-        return detail::vle::bubble_at_temperature(x, kelvins_).pressure;
-    };
-    // A computed boiling temperature is rounded; the allowance keeps conversions there and back possible at
-    // the ends.
-    double const rounded = 1e-13;
-    require_range(property, argument::pressure, in(p, kilopascal), "kPa",
-                  (1.0 - rounded) * pressure_of(pure) / 1000.0, (1.0 + rounded) * pressure_of(top) / 1000.0,
-                  "from the pure liquid to the azeotrope at this temperature");
-    // The pressure rises monotonically from either pure liquid to the azeotrope.
-    auto const residual = [&](double x) {
-        auto const e = detail::vle::bubble_at_temperature(x, kelvins_);
-        return numeric::value_and_slope<double>{e.pressure - p.value(),
-                                                detail::vle::along_isotherm(e).pressure_x};
-    };
-    double const noise = 8.0 * std::numeric_limits<double>::epsilon() * p.value();
-    double const x = numeric::bracketed_newton(residual, (std::min)(pure, top), (std::max)(pure, top),
-                                               0.5 * (pure + top), noise);
-    auto result = detail::typed(detail::vle::bubble_at_temperature(x, kelvins_));
-    result.temperature = t;
-    result.pressure = p;
-    return result;
->>>>>>> main
 }
 
 /// Outcome of an isothermal flash.

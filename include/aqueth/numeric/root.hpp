@@ -135,8 +135,8 @@ T bracketed_root(F const& f, T lower, T upper, T width) {
         a = x;
         fa = fx;
         T const best = std::abs(fa) < std::abs(fb) ? a : b;
-        T const near = T(2) * std::numeric_limits<T>::epsilon() * std::abs(best) + T(0.5) * width;
-        T const least = near / std::abs(b - a);
+        T const accepted = T(2) * std::numeric_limits<T>::epsilon() * std::abs(best) + T(0.5) * width;
+        T const least = accepted / std::abs(b - a);
         if (least > T(0.5) || fa == T(0)) return fa == T(0) ? a : best;
         // Interpolate only where the inverse parabola through the three points is monotone.
         T const xi = (a - b) / (c - b);

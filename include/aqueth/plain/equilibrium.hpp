@@ -12,9 +12,9 @@
 
 namespace aqueth {
 
-/// Which side of the azeotrope a mixture is on: only there a temperature and a pressure leave a choice.
+/// The side of the azeotrope: a temperature and a pressure alone allow one mixture on each side.
 enum class azeotrope_side {
-    water_rich,   ///< weaker than the azeotrope, where distilling strengthens
+    water_rich,   ///< weaker than the azeotrope: distilling strengthens
     ethanol_rich  ///< stronger than the azeotrope
 };
 
@@ -60,7 +60,7 @@ namespace detail {
 
 namespace vle = model::vapour_liquid;
 
-/// Under pressures from the one to the other, in kPa, every mixture boils well within the range.
+/// Between these two pressures, in kPa, every mixture boils well within the range.
 inline constexpr double surely_low_kpa = 2.0, surely_high_kpa = 190.0;
 
 template <number T>
@@ -89,7 +89,7 @@ template <number T>
 status boiling_range(T mole_fraction, T kpa) {
     status const strength = mole_fraction_range(mole_fraction);
     if (!strength.ok) return strength;
-    if (kpa >= T(surely_low_kpa) && kpa <= T(surely_high_kpa)) return {};  // only beyond does x matter
+    if (kpa >= T(surely_low_kpa) && kpa <= T(surely_high_kpa)) return {};  // x matters only outside
     T const coldest = kelvin(T(vle::lowest_celsius)), hottest = kelvin(T(vle::highest_celsius));
     T const lowest = vle::bubble_at_temperature(mole_fraction, coldest).pressure;
     T const highest = vle::bubble_at_temperature(mole_fraction, hottest).pressure;
@@ -99,13 +99,12 @@ status boiling_range(T mole_fraction, T kpa) {
 
 template <number T>
 equilibrium<T> in_plain_units(vle::equilibrium<T> const& e) {
-    return {// rounding only: what was found at an end of the range can be asked for again
+    return {// rounding only: a result at an end of the range stays a valid input
             between(e.temperature - T(273.15), T(vle::lowest_celsius), T(vle::highest_celsius)),
             e.pressure / T(1000), between(e.x, T(0), T(1)), between(e.y, T(0), T(1)), std::exp(e.ln_alpha)};
 }
 
-/// Temperature in K below which there is no azeotrope: where the relative volatility in pure ethanol is just
-/// 1.
+/// Temperature in K below which there is no azeotrope: the relative volatility in pure ethanol is then 1.
 template <number T>
 T lowest_azeotrope() {
     T lower = T(vle::lowest_kelvin);
@@ -157,7 +156,7 @@ checked<equilibrium<T>> bubble_point_at_celsius(T mole_fraction, T celsius) {
 
 /// Bubble point at a pressure: the temperature at which a liquid boils, and its first vapour.
 /// @param mole_fraction of ethanol in the liquid, 0 to 1
-/// @param kpa           absolute pressure, what the liquid has between 0 and 120 °C (0.6 to 198 kPa for
+/// @param kpa           absolute pressure at which the liquid boils between 0 and 120 °C (0.6 to 198 kPa for
 ///                      water, 1.6 to 428 kPa for ethanol)
 /// @return the equilibrium; refuses what is out of range
 /// @par Accuracy
@@ -212,8 +211,8 @@ checked<equilibrium<T>> dew_point_at_kpa(T mole_fraction, T kpa) {
     return {result, {}};
 }
 
-/// Azeotrope at a temperature: the mixture whose vapour is no stronger than itself.
-/// @param celsius temperature, from where there is an azeotrope (about 30 °C) to 120 °C
+/// Azeotrope at a temperature: the mixture whose vapour has its own composition.
+/// @param celsius temperature, from about 30 °C, where the azeotrope appears, to 120 °C
 /// @return the equilibrium; liquid and vapour are the same; refuses what is out of range
 /// @par Accuracy
 /// As `aqueth::azeotrope`; in `float` 1e-4 in the mole fraction more.
@@ -231,7 +230,7 @@ checked<equilibrium<T>> azeotrope_at_celsius(T celsius) {
 }
 
 /// Azeotrope at a pressure.
-/// @param kpa absolute pressure, from where there is an azeotrope (about 10 kPa) to about 430 kPa
+/// @param kpa absolute pressure, from about 10 kPa, where the azeotrope appears, to about 430 kPa
 /// @return the equilibrium; liquid and vapour are the same; refuses what is out of range
 /// @par Accuracy
 /// As `azeotrope_at_celsius`.
@@ -251,7 +250,7 @@ checked<equilibrium<T>> azeotrope_at_kpa(T kpa) {
     return {result, {}};
 }
 
-/// Liquid and vapour that can stand over one another at a temperature and a pressure.
+/// Liquid and vapour in equilibrium at a temperature and a pressure.
 /// @param celsius temperature, 0.01 to 120 °C
 /// @param kpa     absolute pressure, between those of the boiling pure liquid and of the azeotrope on that
 ///                side
@@ -270,14 +269,15 @@ checked<equilibrium<T>> coexistence(T celsius, T kpa, azeotrope_side side = azeo
     T const top = detail::azeotrope_or_ethanol(kelvins).x;
     T const pure = side == azeotrope_side::water_rich ? T(0) : T(1);
     auto const pressure_of = [&](T x) { return detail::vle::bubble_at_temperature(x, kelvins).pressure; };
-    // A boiling temperature that was itself computed is rounded: there and back works at the very ends too.
+    // A computed boiling temperature is rounded; the allowance keeps conversions there and back possible at
+    // the ends.
     T const rounded = std::is_same_v<T, float> ? T(1e-5) : T(1e-13);
     status const range =
         within(argument::pressure, kpa, double((T(1) - rounded) * pressure_of(pure) / T(1000)),
                double((T(1) + rounded) * pressure_of(top) / T(1000)), limit::pure_liquid_to_azeotrope);
     if (!range.ok) return no_answer<equilibrium<T>>(range);
     T const pressure = T(1000) * kpa;
-    // The pressure rises all the way from either pure liquid to the azeotrope.
+    // The pressure rises monotonically from either pure liquid to the azeotrope.
     auto const residual = [&](T x) {
         auto const e = detail::vle::bubble_at_temperature(x, kelvins);
         return numeric::value_and_slope<T>{e.pressure - pressure, detail::vle::along_isotherm(e).pressure_x};
