@@ -166,6 +166,15 @@ constexpr printed printed_as(argument refused) {
     case argument::mass_fraction: return {"% mass", 100.0};
     case argument::mole_fraction: return {"% mol", 100.0};
     case argument::pressure: return {"kPa"};
+    case argument::density_behind_the_reading: return {"kg/m3"};
+    case argument::ethanol_beside_this_extract: return {"% mass", 100.0};
+    case argument::strength: return {"% vol at 20 °C", 100.0};
+    case argument::extract:
+    case argument::apparent_extract:
+    case argument::original_extract:
+    case argument::real_extract: return {"°P"};
+    case argument::fall: return {"degrees of gravity"};
+    case argument::volume: return {"L"};
     case argument::specific_enthalpy: return {"kJ/kg", 1e-3};
     default: return {};
     }

@@ -18,7 +18,20 @@ enum class limit {
     pure_liquid_to_azeotrope,
     heat_capacities_of_the_pure_liquids,
     vapour_condenses_above,
-    liquid_to_116_85_celsius
+    liquid_to_116_85_celsius,
+    oiml_r22_water_liquid,
+    room_beside_extract,
+    plato_scale,
+    no_extract_to_70_plato,
+    nothing_left_to_nothing_fermented,
+    nothing_fermented,
+    balling,
+    balling_printed_table,
+    excise_notice_226,
+    all_fermented_to_none,
+    all_fermented_to_none_at_that_temperature,
+    yeast_common_practice,
+    begins_above_30_plato
 };
 
 /// @param set_by what sets a range
@@ -38,6 +51,21 @@ constexpr char const* name_of(limit set_by) noexcept {
     case limit::heat_capacities_of_the_pure_liquids: return "heat capacities of the pure liquids";
     case limit::vapour_condenses_above: return "above it the vapour condenses";
     case limit::liquid_to_116_85_celsius: return "0 to 116.85 °C";
+    case limit::oiml_r22_water_liquid: return "OIML R 22, water liquid";
+    case limit::room_beside_extract: return "what the extract leaves";
+    case limit::plato_scale: return "-10 to 70 °P";
+    case limit::no_extract_to_70_plato: return "no extract to 70 °P at this temperature";
+    case limit::nothing_left_to_nothing_fermented: return "from no real extract left to nothing fermented";
+    case limit::nothing_fermented: return "nothing fermented is the most";
+    case limit::balling: return "Balling";
+    case limit::balling_printed_table: return "the printed table";
+    case limit::excise_notice_226: return "Excise Notice 226";
+    case limit::all_fermented_to_none: return "from all extract fermented to none";
+    case limit::all_fermented_to_none_at_that_temperature:
+        return "at that temperature, from all extract fermented to none";
+    case limit::yeast_common_practice:
+        return "from some alcohol to the most that yeast stands, common practice";
+    case limit::begins_above_30_plato: return "more would begin above 30 °P";
     }
     return "";
 }
