@@ -2,18 +2,16 @@
 #pragma once
 
 #include <aqueth/composition.hpp>
-#include <aqueth/correlation/balling.hpp>
-#include <aqueth/correlation/excise_notice_226.hpp>
 #include <aqueth/correlation/fermentation.hpp>
-#include <aqueth/density.hpp>
 #include <aqueth/error.hpp>
-#include <aqueth/numeric/number_text.hpp>
-#include <aqueth/numeric/root.hpp>
+#include <aqueth/hydrometer.hpp>
+#include <aqueth/plain/attenuation.hpp>
 #include <aqueth/specific_gravity.hpp>
 #include <aqueth/units.hpp>
 #include <aqueth/wash.hpp>
 
-#include <cmath>
+#include <algorithm>
+#include <charconv>
 #include <string>
 
 namespace aqueth {
@@ -33,12 +31,8 @@ namespace aqueth {
 /// @par Source
 /// From memory of brewing texts.
 inline extract real_extract(extract original, apparent_extract apparent) {
-    double const re = correlation::balling::real_extract(original.degrees(), apparent.degrees());
-    double const lowest = -correlation::balling::weight_of_original /
-                          correlation::balling::weight_of_apparent * original.degrees();
-    require_range("attenuation", argument::apparent_extract, apparent.degrees(), extract::unit, lowest,
-                  original.degrees(), "from no real extract left to nothing fermented");
-    return extract(re > 0.0 ? re : 0.0);
+    return extract(
+        detail::answer("attenuation", plain::real_extract_plato(original.degrees(), apparent.degrees())));
 }
 
 /// Share of the extract that has fermented, by the apparent extract of a saccharometer.
@@ -47,10 +41,7 @@ inline extract real_extract(extract original, apparent_extract apparent) {
 /// @return apparent attenuation; above 1 in a dry wash
 /// @throws range_error if an argument is outside its range
 [[nodiscard]] inline double apparent_attenuation(extract original, apparent_extract now) {
-    require_range("attenuation", argument::original_extract, original.degrees(), extract::unit, 0.01, 70.0);
-    require_range("attenuation", argument::apparent_extract, now.degrees(), extract::unit, -10.0,
-                  original.degrees(), "up to the original extract, nothing fermented");
-    return (original.degrees() - now.degrees()) / original.degrees();
+    return detail::answer("attenuation", plain::apparent_attenuation(original.degrees(), now.degrees()));
 }
 
 /// Share of the extract that has fermented, by the real extract.
@@ -59,7 +50,7 @@ inline extract real_extract(extract original, apparent_extract apparent) {
 /// @return real attenuation, 0 to 1
 /// @throws range_error if an argument is outside its range
 [[nodiscard]] inline double real_attenuation(extract original, extract real) {
-    return apparent_attenuation(original, real);
+    return detail::answer("attenuation", plain::real_attenuation(original.degrees(), real.degrees()));
 }
 /// @}
 
@@ -79,11 +70,8 @@ inline extract real_extract(extract original, apparent_extract apparent) {
 /// @par Source
 /// @ref source_balling
 inline mass_fraction alcohol_by_balling(extract original, extract real) {
-    require_range("Balling's balance", argument::original_extract, original.degrees(), extract::unit, 0.0,
-                  30.0, "Balling");
-    require_range("Balling's balance", argument::real_extract, real.degrees(), extract::unit, 0.0,
-                  original.degrees(), "up to the original extract, nothing fermented");
-    return by_mass(correlation::balling::alcohol(original.degrees(), real.degrees()));
+    return mass_fraction(detail::answer("Balling's balance",
+                                        plain::mass_fraction_by_balling(original.degrees(), real.degrees())));
 }
 
 /// Strength by Balling's printed factors, which give 0.4 % (at 6 °P) to 2.4 % (at 30 °P) less alcohol than
@@ -97,12 +85,8 @@ inline mass_fraction alcohol_by_balling(extract original, extract real) {
 /// @par Source
 /// @ref source_balling
 inline mass_fraction alcohol_by_balling_factors(extract original, apparent_extract apparent) {
-    require_range("Balling's factors", argument::original_extract, original.degrees(), extract::unit, 6.0,
-                  30.0, "the printed table");
-    require_range("Balling's factors", argument::apparent_extract, apparent.degrees(), extract::unit, -10.0,
-                  original.degrees(), "up to the original extract, nothing fermented");
-    return by_mass(correlation::balling::factor(original.degrees()) *
-                   (original.degrees() - apparent.degrees()));
+    return mass_fraction(detail::answer("Balling's factors", plain::mass_fraction_by_balling_factors(
+                                                                 original.degrees(), apparent.degrees())));
 }
 
 /// Strength by the fall in gravity alone, with the factors of the United Kingdom's excise.
@@ -115,42 +99,19 @@ inline mass_fraction alcohol_by_balling_factors(extract original, apparent_extra
 /// @par Source
 /// @ref source_excise_notice_226
 inline volume_fraction alcohol_by_gravity_fall(specific_gravity original, specific_gravity final_) {
-    double const fall = 1000.0 * (original.value() - final_.value());
-    require_range("strength by fall in gravity", argument::fall, fall, "degrees of gravity", 0.0,
-                  correlation::excise_notice_226::greatest_fall, "Excise Notice 226");
-    return by_volume(correlation::excise_notice_226::percent_vol(fall));
+    return volume_fraction(
+        detail::answer("strength by fall in gravity",
+                       plain::volume_fraction_by_gravity_fall(original.value(), final_.value())));
 }
 
 namespace detail {
 
-/// The wash of original gravity `original` for which `figure` gives `found`. `figure` is a function of the
-/// density at `at` and falls during fermentation.
-template <class Figure>
-wash fermented_to(units::volume volume, specific_gravity original, double found, units::temperature at,
-                  units::temperature temperature, argument refused, char const* reason,
-                  Figure const& figure) {
-    // Allowance for rounding at the ends: extract to gravity and back, or one reading corrected in two ways.
-    constexpr double slack = 1e-9;
-    double const there_and_back = apparent_extract_of(original).degrees();
-    double const oe = std::abs(there_and_back - 30.0) < slack ? 30.0 : there_and_back;
-    require_range("fermented wash", argument::original_extract, oe, extract::unit, 0.0, 30.0, "Balling");
-    auto const left = [oe](double a) {
-        double const re = correlation::balling::real_extract_from_alcohol(oe, a);
-        return re > 0.0 ? re : 0.0;
-    };
-    auto const shown = [&](double a) {
-        return figure(wash::density_of(a / 100.0, left(a) / 100.0, at.celsius()));
-    };
-    double const most = correlation::balling::alcohol(oe, 0.0);
-    double const lowest = shown(most);
-    double const highest = shown(0.0);
-    if (!(lowest - slack <= found && found <= highest + slack))
-        raise(range_error("fermented wash", refused, found, "", lowest, highest, reason));
-    double a = numeric::bracketed_root([&](double tried) { return shown(tried) - found; }, 0.0, most, 1e-12);
-    if (std::isnan(a)) a = found >= highest ? 0.0 : most;  // an end, missed by rounding
-    double const rho = wash::density_of(a / 100.0, left(a) / 100.0, 20.0);
-    double const pure = density(mass_fraction(1.0), celsius(20)).value();
-    return wash::of(volume, volume_fraction(a / 100.0 * rho / pure), extract(left(a)), temperature);
+inline wash typed(plain::checked<plain::fermented<double>> const& found, units::volume volume,
+                  units::temperature temperature) {
+    // an original gravity that no extract has is refused by the scale of extracts
+    auto const e =
+        answer(found.status.argument == argument::specific_gravity ? "extract" : "fermented wash", found);
+    return wash::of(volume, volume_fraction(e.volume_fraction), extract(e.plato), temperature);
 }
 
 }  // namespace detail
@@ -171,10 +132,8 @@ wash fermented_to(units::volume volume, specific_gravity original, double found,
 /// @ref source_balling, @ref source_wash
 inline wash fermented_wash(units::volume volume, specific_gravity original, specific_gravity final_,
                            units::temperature temperature) {
-    double const water = density(mass_fraction(0.0), celsius(20)).value();
-    return detail::fermented_to(volume, original, final_.value(), celsius(20), temperature,
-                                argument::final_gravity, "from all extract fermented to none",
-                                [water](double rho) { return rho / water; });
+    return detail::typed(plain::fermented_wash_from_gravity(original.value(), final_.value()), volume,
+                         temperature);
 }
 
 /// The same from a saccharometer reading at the temperature of the wash. The expansion of the wash depends on
@@ -193,27 +152,20 @@ inline wash fermented_wash(units::volume volume, specific_gravity original, spec
 /// @ref source_balling, @ref source_wash
 inline wash fermented_wash(units::volume volume, specific_gravity original, specific_gravity reading,
                            units::temperature temperature, gravity_hydrometer const& meter) {
-    require_range("fermented wash", argument::temperature, temperature.celsius(), "°C", 0.0, 40.0,
-                  "OIML R 22, water liquid");
+    detail::accept("fermented wash", plain::detail::wash_temperature_range(temperature.celsius()));
     double const of_one = meter.density(specific_gravity(1.0), temperature).value();
-    return detail::fermented_to(volume, original, reading.value(), temperature, temperature,
-                                argument::reading, "at that temperature, from all extract fermented to none",
-                                [of_one](double rho) { return rho / of_one; });
+    double const of_half = meter.density(specific_gravity(0.5), temperature).value();
+    double const of_zero = (std::max)(0.0, 2.0 * of_half - of_one);  // rounding may pass 0
+    return detail::typed(plain::fermented_wash_from_reading(original.value(), reading.value(),
+                                                            temperature.celsius(), of_one, of_zero),
+                         volume, temperature);
 }
 /// @}
 
 /// The greatest strength accepted for a fermentation, % vol. Common practice: yeast stops below it. (G. P.
 /// Casey, C. A. Magnus and W. M. Ingledew, Applied and Environmental Microbiology 48 (1984) 639, reached 16.2
 /// % vol with well-fed brewer's yeast.)
-inline constexpr double greatest_wash_strength = 20.0;
-
-/// Kinds of sugar for a wash.
-enum class sugar {
-    sucrose,             ///< table sugar, also maltose
-    hexose,              ///< glucose and fructose, anhydrous: without water of crystallization
-    glucose_monohydrate  ///< glucose with its water of crystallization: sold as dextrose (common
-                         ///< practice)
-};
+inline constexpr double greatest_wash_strength = 100.0 * plain::greatest_wash_volume_fraction;
 
 /// The sugar and water to add for a wash.
 struct [[nodiscard]] sugar_plan {
@@ -227,24 +179,6 @@ struct [[nodiscard]] sugar_plan {
 };
 
 namespace detail {
-
-/// Masses before and after a fermentation that reaches a share of `yield`.
-struct sugar_balance {
-    units::mass least;      ///< sugar, without water of crystallization, if all of it became alcohol and gas
-    units::mass practical;  ///< sugar at the share that is reached
-    units::mass gas;        ///< carbon dioxide
-    units::mass before;     ///< everything before fermentation
-
-    sugar_balance(parcel const& fermented, double yield, double share)
-        : least(fermented.ethanol() / yield),
-          practical(least / share),
-          gas(correlation::fermentation::carbon_dioxide_per_ethanol * fermented.ethanol()),
-          // Mass balance: the vat before holds the vat after, the gas, and the sugar lost otherwise. (The
-          // water that splits sucrose is therefore part of the water to add.)
-          before(fermented.mass() + gas + (practical - least)) {}
-
-    double degrees() const { return 100.0 * in(practical, before); }  ///< extract before fermentation, °P
-};
 
 inline std::string share_in_words(double share) {
     return numeric::text_of(100.0 * share, 4) + " % of the stoichiometric yield";
@@ -268,28 +202,20 @@ inline std::string share_in_words(double share) {
 /// @ref source_wash
 inline sugar_plan sugar_needed(units::volume volume, volume_fraction strength, sugar kind = sugar::sucrose,
                                double share = correlation::fermentation::practical_share) {
-    namespace f = correlation::fermentation;
-    require_range("sugar needed", argument::volume, in(volume, litre), "L", 1e-6, unlimited);
-    require_range("sugar needed", argument::strength, strength.percent(), volume_fraction::unit, 0.01,
-                  greatest_wash_strength, "up to the highest strength that yeast survives, common practice");
-    require_range("sugar needed", argument::share_of_the_stoichiometric_yield, share, "", 0.3, 1.0);
-    double const yield = kind == sugar::sucrose ? f::ethanol_per_disaccharide : f::ethanol_per_hexose;
-    double const crystals = kind == sugar::glucose_monohydrate ? f::glucose_monohydrate / f::hexose : 1.0;
-    auto const balance = [&](double percent) {
-        return detail::sugar_balance(parcel::of(volume, by_volume(percent), celsius(20)), yield, share);
-    };
-    detail::sugar_balance const b = balance(strength.percent());
-    // The other functions end at this extract too, and at poor yields most of the sugar would remain.
-    constexpr double most = 30.0;
-    if (b.degrees() > most) {
-        auto const excess = [&](double percent) { return balance(percent).degrees() - most; };
-        raise(range_error("sugar needed", argument::strength, strength.percent(), volume_fraction::unit, 0.01,
-                          numeric::bracketed_root(excess, 0.01, strength.percent(), 1e-9),
-                          "at " + detail::share_in_words(share) + "; more would begin above 30 °P"));
+    auto const found = plain::sugar_needed(in(volume, litre), strength.value(), kind, share);
+    if (found.status.limit == limit::begins_above_30_plato) {  // the share belongs to the reason
+        auto const& why = found.status;
+        raise(range_error("sugar needed", why.argument, 100.0 * why.value, volume_fraction::unit,
+                          100.0 * why.lower, 100.0 * why.upper,
+                          "at " + detail::share_in_words(share) + "; " + name_of(why.limit)));
     }
-    extract const original(b.degrees());
-    return {crystals * b.least, crystals * b.practical,        b.gas,
-            original,           specific_gravity_of(original), b.before - crystals * b.practical};
+    auto const plan = detail::answer("sugar needed", found);
+    return {plan.least_kg * kilogram,
+            plan.practical_kg * kilogram,
+            plan.carbon_dioxide_kg * kilogram,
+            extract(plan.original_plato),
+            specific_gravity(plan.specific_gravity),
+            plan.water_kg * kilogram};
 }
 
 }  // namespace aqueth

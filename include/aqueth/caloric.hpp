@@ -2,17 +2,11 @@
 #pragma once
 
 #include <aqueth/composition.hpp>
-#include <aqueth/correlation/molar_mass.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/model/enthalpy.hpp>
-#include <aqueth/model/excess_gibbs.hpp>
-#include <aqueth/model/vapour_liquid.hpp>
-#include <aqueth/numeric/root.hpp>
+#include <aqueth/plain/caloric.hpp>
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
-
-#include <cmath>
-#include <limits>
 
 namespace aqueth {
 
@@ -20,21 +14,13 @@ namespace detail {
 
 namespace heat = model::enthalpy;
 
-inline double require_caloric_temperature(char const* property, units::temperature t) {
-    require_range(property, argument::temperature, t.celsius(), "°C", heat::lowest_celsius,
-                  heat::highest_celsius, "heat capacities of the pure liquids");
-    return t.kelvin();
-}
-
 /// Specific enthalpy of a liquid in J/kg, both pure liquids zero at 0 °C; t in K, not checked.
 inline double specific_enthalpy(mass_fraction w, double kelvins_) {
-    double const x = to<mole_fraction>(w).value();
-    return heat::liquid(x, kelvins_) / (1e-3 * correlation::molar_mass::mixture(w.value()));
+    return plain::detail::amounts<double>(w.value()).enthalpy_j_kg(kelvins_);
 }
 
 inline double specific_heat(mass_fraction w, double kelvins_) {
-    double const x = to<mole_fraction>(w).value();
-    return heat::liquid_heat_capacity(x, kelvins_) / (1e-3 * correlation::molar_mass::mixture(w.value()));
+    return plain::detail::amounts<double>(w.value()).heat_capacity_j_kg_k(kelvins_);
 }
 
 }  // namespace detail
@@ -53,9 +39,8 @@ inline double specific_heat(mass_fraction w, double kelvins_) {
 /// @ref source_excess_gibbs
 template <strength_basis Strength>
 [[nodiscard]] units::molar_energy excess_enthalpy(Strength strength, units::temperature t) {
-    double const kelvins_ = detail::require_caloric_temperature("excess enthalpy", t);
-    return model::excess_gibbs::enthalpy(to<mole_fraction>(strength).value(), kelvins_).molar *
-           joule_per_mole;
+    double const w = to<mass_fraction>(strength).value();
+    return detail::answer("excess enthalpy", plain::excess_enthalpy_j_mol(w, t.celsius())) * joule_per_mole;
 }
 
 /// Molar heat capacity of a liquid mixture at constant pressure.
@@ -70,8 +55,8 @@ template <strength_basis Strength>
 /// @ref source_excess_gibbs, @ref source_perry_heat_capacity
 template <strength_basis Strength>
 [[nodiscard]] units::molar_heat_capacity molar_heat_capacity(Strength strength, units::temperature t) {
-    double const kelvins_ = detail::require_caloric_temperature("heat capacity", t);
-    return detail::heat::liquid_heat_capacity(to<mole_fraction>(strength).value(), kelvins_) *
+    double const w = to<mass_fraction>(strength).value();
+    return detail::answer("heat capacity", plain::molar_heat_capacity_j_mol_k(w, t.celsius())) *
            joule_per_mole_kelvin;
 }
 
@@ -86,8 +71,9 @@ template <strength_basis Strength>
 /// as `molar_heat_capacity`
 template <strength_basis Strength>
 [[nodiscard]] units::specific_heat_capacity specific_heat_capacity(Strength strength, units::temperature t) {
-    double const kelvins_ = detail::require_caloric_temperature("heat capacity", t);
-    return detail::specific_heat(to<mass_fraction>(strength), kelvins_) * joule_per_kilogram_kelvin;
+    double const w = to<mass_fraction>(strength).value();
+    return detail::answer("heat capacity", plain::specific_heat_capacity_j_kg_k(w, t.celsius())) *
+           joule_per_kilogram_kelvin;
 }
 
 /// Enthalpy of a liquid mixture per mass. Only differences mean anything; both pure liquids are zero at 0 °C.
@@ -99,8 +85,9 @@ template <strength_basis Strength>
 /// @ref source_excess_gibbs, @ref source_perry_heat_capacity
 template <strength_basis Strength>
 [[nodiscard]] units::specific_energy enthalpy_of_liquid(Strength strength, units::temperature t) {
-    double const kelvins_ = detail::require_caloric_temperature("enthalpy of liquid", t);
-    return detail::specific_enthalpy(to<mass_fraction>(strength), kelvins_) * joule_per_kilogram;
+    double const w = to<mass_fraction>(strength).value();
+    return detail::answer("enthalpy of liquid", plain::enthalpy_of_liquid_j_kg(w, t.celsius())) *
+           joule_per_kilogram;
 }
 
 /// Enthalpy of a vapour mixture per mass, on the same zero as `enthalpy_of_liquid`.
@@ -114,18 +101,11 @@ template <strength_basis Strength>
 /// @par Source
 /// Clapeyron's equation with the saturation pressures and virial coefficients of the equilibrium
 template <strength_basis Strength>
-[[nodiscard]] units::specific_energy enthalpy_of_vapour(Strength strength, units::temperature t,
-                                                        units::pressure p) {
-    double const kelvins_ = detail::require_caloric_temperature("enthalpy of vapour", t);
-    mass_fraction const w = to<mass_fraction>(strength);
-    double const y = to<mole_fraction>(w).value();
-    double const saturated = model::vapour_liquid::dew_at_temperature(y, kelvins_).pressure;
-    bool const forgiven =
-        std::abs(p.value() - saturated) <= detail::rounding * saturated;  // a computed dew point
-    require_range("enthalpy of vapour", argument::pressure, in(p, kilopascal), "kPa", 0.0,
-                  forgiven ? in(p, kilopascal) : saturated / 1000.0, "above it the vapour condenses");
-    return detail::heat::vapour(y, kelvins_, p.value()) /
-           (1e-3 * correlation::molar_mass::mixture(w.value())) * joule_per_kilogram;
+[[nodiscard]] units::specific_energy enthalpy_of_vapour(Strength strength, units::temperature t, units::pressure p) {
+    double const w = to<mass_fraction>(strength).value();
+    return detail::answer("enthalpy of vapour",
+                          plain::enthalpy_of_vapour_j_kg(w, t.celsius(), in(p, kilopascal))) *
+           joule_per_kilogram;
 }
 
 /// Temperature of a liquid mixture from its enthalpy: the inverse of `enthalpy_of_liquid`. Mixing without
@@ -138,21 +118,9 @@ template <strength_basis Strength>
 /// as `enthalpy_of_liquid`
 template <strength_basis Strength>
 units::temperature temperature_of_liquid(Strength strength, units::specific_energy enthalpy) {
-    auto const w = to<mass_fraction>(strength);
-    double const lower = detail::heat::lowest_kelvin;
-    double const upper = detail::heat::highest_kelvin;
-    double const h =
-        require_range("temperature of liquid", argument::specific_enthalpy, enthalpy.value() / 1000.0,
-                      "kJ/kg", detail::specific_enthalpy(w, lower) / 1000.0 - detail::rounding,
-                      detail::specific_enthalpy(w, upper) / 1000.0 + detail::rounding,
-                      "0 to 116.85 °C") *
-        1000.0;  // the enthalpy of an end may have been rounded elsewhere, or by another compiler
-    auto const residual = [&](double kelvins_) {
-        return numeric::value_and_slope<double>{detail::specific_enthalpy(w, kelvins_) - h,
-                                                detail::specific_heat(w, kelvins_)};
-    };
-    double const noise = 1e6 * std::numeric_limits<double>::epsilon();
-    return kelvin(numeric::bracketed_newton(residual, lower, upper, 300.0, noise));
+    double const w = to<mass_fraction>(strength).value();
+    return celsius(
+        detail::answer("temperature of liquid", plain::liquid_celsius_from_enthalpy(w, enthalpy.value())));
 }
 
 }  // namespace aqueth

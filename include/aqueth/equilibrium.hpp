@@ -3,15 +3,12 @@
 
 #include <aqueth/composition.hpp>
 #include <aqueth/error.hpp>
-#include <aqueth/model/excess_gibbs.hpp>
 #include <aqueth/model/vapour_liquid.hpp>
-#include <aqueth/numeric/root.hpp>
+#include <aqueth/plain/equilibrium.hpp>
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
 
-#include <algorithm>
 #include <cmath>
-#include <limits>
 #include <optional>
 
 namespace aqueth {
@@ -25,45 +22,35 @@ struct [[nodiscard]] equilibrium {
     double relative_volatility;      ///< of ethanol to water, (y/x)/((1 - y)/(1 - x)); 1 at the azeotrope
 };
 
-/// The side of the azeotrope: a temperature and a pressure alone allow one mixture on each side.
-enum class azeotrope_side {
-    water_rich,   ///< weaker than the azeotrope: distilling strengthens
-    ethanol_rich  ///< stronger than the azeotrope
-};
-
 namespace detail {
 
 namespace vle = model::vapour_liquid;
 
-inline constexpr char const* vle_source = "vapour-liquid equilibrium, 0.01 to 120 °C";
-
-inline double require_vle_temperature(char const* property, units::temperature t) {
-    require_range(property, argument::temperature, t.celsius(), "°C", vle::lowest_celsius,
-                  vle::highest_celsius, vle_source);
-    return t.kelvin();
-}
+inline constexpr char const* vle_source = name_of(limit::vapour_liquid_equilibrium);
 
 /// The ends of the range in K, exactly as a typed temperature holds them: 0.01 + 273.15 is not 273.16.
 inline constexpr double coldest_kelvin = celsius(vle::lowest_celsius).kelvin();
 inline constexpr double hottest_kelvin = celsius(vle::highest_celsius).kelvin();
 
 /// Between these two pressures, in Pa, every mixture boils well within the range.
-inline constexpr double surely_low = 2e3, surely_high = 190e3;
+inline constexpr double surely_low = 1000.0 * plain::detail::surely_low_kpa;
+inline constexpr double surely_high = 1000.0 * plain::detail::surely_high_kpa;
 
 /// Checks that the liquid x boils within the temperature range at this pressure.
 inline void require_vle_pressure(char const* property, double x, units::pressure p) {
-    if (p.value() >= surely_low && p.value() <= surely_high) return;  // x matters only outside
-    double const lowest = vle::bubble_at_temperature(x, coldest_kelvin).pressure;
-    double const highest = vle::bubble_at_temperature(x, hottest_kelvin).pressure;
-    require_range(property, argument::pressure, in(p, kilopascal), "kPa", lowest / 1000.0, highest / 1000.0,
-                  vle_source);
+    accept(property, plain::detail::boiling_range(x, in(p, kilopascal)));
 }
 
-inline equilibrium typed(vle::equilibrium<double> const& e) {
-    auto const fraction = [](double v) { return mole_fraction(std::clamp(v, 0.0, 1.0)); };  // rounding only
-    auto const t = celsius(  // rounding only: a result at an end of the range stays a valid input
-        std::clamp(kelvin(e.temperature).celsius(), vle::lowest_celsius, vle::highest_celsius));
-    return {t, e.pressure * pascal, fraction(e.x), fraction(e.y), std::exp(e.ln_alpha)};
+inline equilibrium typed(plain::equilibrium<double> const& e) {
+    return {celsius(e.celsius), e.kpa * kilopascal, mole_fraction(e.liquid_mole_fraction),
+            mole_fraction(e.vapour_mole_fraction), e.relative_volatility};
+}
+
+/// An equilibrium that was asked for at a pressure, which it has to the last digit.
+inline equilibrium typed(plain::equilibrium<double> const& e, units::pressure p) {
+    equilibrium result = typed(e);
+    result.pressure = p;
+    return result;
 }
 
 }  // namespace detail
@@ -82,10 +69,7 @@ inline equilibrium typed(vle::equilibrium<double> const& e) {
 template <strength_basis Strength>
 equilibrium bubble_point(Strength liquid, units::temperature t) {
     double const x = to<mole_fraction>(liquid).value();
-    double const kelvins_ = detail::require_vle_temperature("bubble point", t);
-    auto result = detail::typed(detail::vle::bubble_at_temperature(x, kelvins_));
-    result.temperature = t;
-    return result;
+    return detail::typed(detail::answer("bubble point", plain::bubble_point_at_celsius(x, t.celsius())));
 }
 
 /// Bubble point at a pressure: the temperature at which a liquid boils, and its first vapour.
@@ -102,10 +86,7 @@ equilibrium bubble_point(Strength liquid, units::temperature t) {
 template <strength_basis Strength>
 equilibrium bubble_point(Strength liquid, units::pressure p) {
     double const x = to<mole_fraction>(liquid).value();
-    detail::require_vle_pressure("bubble point", x, p);
-    auto result = detail::typed(detail::vle::bubble_at_pressure(x, p.value()));
-    result.pressure = p;
-    return result;
+    return detail::typed(detail::answer("bubble point", plain::bubble_point_at_kpa(x, in(p, kilopascal))), p);
 }
 
 /// Dew point at a temperature: the pressure at which a vapour begins to condense, and its first liquid.
@@ -118,11 +99,7 @@ equilibrium bubble_point(Strength liquid, units::pressure p) {
 template <strength_basis Strength>
 equilibrium dew_point(Strength vapour, units::temperature t) {
     double const y = to<mole_fraction>(vapour).value();
-    double const kelvins_ = detail::require_vle_temperature("dew point", t);
-    auto result = detail::typed(detail::vle::dew_at_temperature(y, kelvins_));
-    result.temperature = t;
-    result.vapour = mole_fraction(y);
-    return result;
+    return detail::typed(detail::answer("dew point", plain::dew_point_at_celsius(y, t.celsius())));
 }
 
 /// Dew point at a pressure: the temperature at which a vapour begins to condense, and its first liquid.
@@ -135,38 +112,8 @@ equilibrium dew_point(Strength vapour, units::temperature t) {
 template <strength_basis Strength>
 equilibrium dew_point(Strength vapour, units::pressure p) {
     double const y = to<mole_fraction>(vapour).value();
-    detail::require_vle_pressure("dew point", 0.0, p);
-    detail::require_vle_pressure("dew point", 1.0, p);
-    auto result = detail::typed(detail::vle::dew_at_pressure(y, p.value()));
-    result.pressure = p;
-    result.vapour = mole_fraction(y);
-    return result;
+    return detail::typed(detail::answer("dew point", plain::dew_point_at_kpa(y, in(p, kilopascal))), p);
 }
-
-namespace detail {
-
-/// Temperature in K below which there is no azeotrope: the relative volatility in pure ethanol is then 1.
-inline double lowest_azeotrope() {
-    double lower = vle::lowest_kelvin;
-    double upper = vle::highest_kelvin;
-    for (int k = 0; k < 60; ++k) {
-        double const middle = 0.5 * (lower + upper);
-        (vle::bubble_at_temperature(1.0, middle).ln_alpha < 0.0 ? upper : lower) = middle;
-    }
-    return upper;
-}
-
-}  // namespace detail
-
-namespace detail {
-
-/// The azeotrope at a temperature in K; where there is none, pure ethanol, to which it tends.
-inline vle::equilibrium<double> azeotrope_or_ethanol(double kelvins_) {
-    auto const found = vle::azeotrope_at_temperature(kelvins_);
-    return std::isnan(found.x) ? vle::bubble_at_temperature(1.0, kelvins_) : found;
-}
-
-}  // namespace detail
 
 /// Azeotrope at a temperature: the mixture whose vapour has its own composition.
 /// @param t temperature, from about 30 °C, where the azeotrope appears, to 120 °C
@@ -178,11 +125,7 @@ inline vle::equilibrium<double> azeotrope_or_ethanol(double kelvins_) {
 /// @par Source
 /// @ref source_excess_gibbs
 inline equilibrium azeotrope(units::temperature t) {
-    double const lowest = detail::lowest_azeotrope();
-    require_range("azeotrope", argument::temperature, t.celsius(), "°C", lowest - 273.15,
-                  detail::vle::highest_celsius, "from where there is an azeotrope");
-    auto const result = detail::typed(detail::azeotrope_or_ethanol(t.kelvin()));
-    return {t, result.pressure, result.liquid, result.liquid, 1.0};
+    return detail::typed(detail::answer("azeotrope", plain::azeotrope_at_celsius(t.celsius())));
 }
 
 /// Azeotrope at a pressure.
@@ -194,14 +137,7 @@ inline equilibrium azeotrope(units::temperature t) {
 /// @par Source
 /// @ref source_excess_gibbs
 inline equilibrium azeotrope(units::pressure p) {
-    double const coldest = detail::lowest_azeotrope();
-    double const lowest = detail::azeotrope_or_ethanol(coldest).pressure;
-    double const highest = detail::azeotrope_or_ethanol(detail::vle::highest_kelvin).pressure;
-    require_range("azeotrope", argument::pressure, in(p, kilopascal), "kPa", lowest / 1000.0,
-                  highest / 1000.0, "from where there is an azeotrope to 120 °C");
-    auto const found = detail::vle::azeotrope_at_pressure(p.value());
-    auto const result = detail::typed(std::isnan(found.x) ? detail::azeotrope_or_ethanol(coldest) : found);
-    return {result.temperature, p, result.liquid, result.liquid, 1.0};
+    return detail::typed(detail::answer("azeotrope", plain::azeotrope_at_kpa(in(p, kilopascal))), p);
 }
 
 /// Liquid and vapour in equilibrium at a temperature and a pressure. This gives a strength from a
@@ -220,31 +156,8 @@ inline equilibrium coexistence(units::temperature t, units::pressure p,
                                azeotrope_side side = azeotrope_side::water_rich) {
     char const* const property = side == azeotrope_side::water_rich ? "coexistence, water-rich side"
                                                                     : "coexistence, ethanol-rich side";
-    double const kelvins_ = detail::require_vle_temperature(property, t);
-    double const top = detail::azeotrope_or_ethanol(kelvins_).x;
-    double const pure = side == azeotrope_side::water_rich ? 0.0 : 1.0;
-    auto const pressure_of = [&](double x) {
-        return detail::vle::bubble_at_temperature(x, kelvins_).pressure;
-    };
-    // A computed boiling temperature is rounded; the allowance keeps conversions there and back possible at
-    // the ends.
-    double const rounded = 1e-13;
-    require_range(property, argument::pressure, in(p, kilopascal), "kPa",
-                  (1.0 - rounded) * pressure_of(pure) / 1000.0, (1.0 + rounded) * pressure_of(top) / 1000.0,
-                  "from the pure liquid to the azeotrope at this temperature");
-    // The pressure rises monotonically from either pure liquid to the azeotrope.
-    auto const residual = [&](double x) {
-        auto const e = detail::vle::bubble_at_temperature(x, kelvins_);
-        return numeric::value_and_slope<double>{e.pressure - p.value(),
-                                                detail::vle::along_isotherm(e).pressure_x};
-    };
-    double const noise = 8.0 * std::numeric_limits<double>::epsilon() * p.value();
-    double const x = numeric::bracketed_newton(residual, (std::min)(pure, top), (std::max)(pure, top),
-                                               0.5 * (pure + top), noise);
-    auto result = detail::typed(detail::vle::bubble_at_temperature(x, kelvins_));
-    result.temperature = t;
-    result.pressure = p;
-    return result;
+    auto const found = plain::coexistence(t.celsius(), in(p, kilopascal), side);
+    return detail::typed(detail::answer(property, found), p);
 }
 
 /// Outcome of an isothermal flash.
@@ -265,15 +178,11 @@ struct [[nodiscard]] flash {
 template <strength_basis Strength>
 flash isothermal_flash(Strength feed, units::temperature t, units::pressure p) {
     double const z = to<mole_fraction>(feed).value();
-    double const kelvins_ = detail::require_vle_temperature("flash", t);
-    require_range("flash", argument::pressure, in(p, kilopascal), "kPa", 1e-6, 1e6);
-    if (p >= bubble_point(mole_fraction(z), t).pressure) return {0.0, mole_fraction(z), std::nullopt};
-    if (p <= dew_point(mole_fraction(z), t).pressure) return {1.0, std::nullopt, mole_fraction(z)};
-    bool const rich = z > detail::azeotrope_or_ethanol(kelvins_).x;
-    auto const both = coexistence(t, p, rich ? azeotrope_side::ethanol_rich : azeotrope_side::water_rich);
-    double const x = both.liquid.value();
-    double const y = both.vapour.value();
-    return {std::clamp((z - x) / (y - x), 0.0, 1.0), both.liquid, both.vapour};
+    auto const split = detail::answer("flash", plain::isothermal_flash(z, t.celsius(), in(p, kilopascal)));
+    auto const phase = [](double v) {
+        return std::isnan(v) ? std::nullopt : std::optional<mole_fraction>(mole_fraction(v));
+    };
+    return {split.vapour_fraction, phase(split.liquid_mole_fraction), phase(split.vapour_mole_fraction)};
 }
 
 /// Activity coefficients of both components in a liquid.
@@ -294,8 +203,8 @@ struct [[nodiscard]] activity_coefficients {
 template <strength_basis Strength>
 activity_coefficients activity_coefficients_of(Strength liquid, units::temperature t) {
     double const x = to<mole_fraction>(liquid).value();
-    auto const g = model::excess_gibbs::reduced_gibbs(x, detail::require_vle_temperature("activity", t));
-    return {std::exp(g.ethanol), std::exp(g.water)};
+    auto const gamma = detail::answer("activity", plain::activity_coefficients_of(x, t.celsius()));
+    return {gamma.ethanol, gamma.water};
 }
 
 }  // namespace aqueth

@@ -174,6 +174,17 @@ constexpr printed printed_as(argument refused) {
     case argument::mass: return {"kg"};
     case argument::indication: return {"kg"};
     case argument::altitude: return {"m"};
+    case argument::pressure: return {"kPa"};
+    case argument::density_behind_the_reading: return {"kg/m3"};
+    case argument::ethanol_beside_this_extract: return {"% mass", 100.0};
+    case argument::strength: return {"% vol at 20 °C", 100.0};
+    case argument::extract:
+    case argument::apparent_extract:
+    case argument::original_extract:
+    case argument::real_extract: return {"°P"};
+    case argument::fall: return {"degrees of gravity"};
+    case argument::volume: return {"L"};
+    case argument::specific_enthalpy: return {"kJ/kg", 1e-3};
     default: return {};
     }
 }

@@ -3,19 +3,16 @@
 
 #include <aqueth/blending.hpp>
 #include <aqueth/composition.hpp>
-#include <aqueth/correlation/fermentation.hpp>
 #include <aqueth/correlation/sucrose_density.hpp>
 #include <aqueth/density.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/freezing.hpp>
 #include <aqueth/hydrometer.hpp>
-#include <aqueth/numeric/root.hpp>
 #include <aqueth/parcel.hpp>
+#include <aqueth/plain/wash.hpp>
 #include <aqueth/specific_gravity.hpp>
 #include <aqueth/units.hpp>
 
-#include <algorithm>
-#include <cmath>
 #include <compare>
 #include <limits>
 
@@ -86,9 +83,8 @@ constexpr extract plato(double degrees) { return extract(degrees); }
 /// @par Source
 /// @ref source_sucrose_density; water @ref source_oiml_r22
 [[nodiscard]] inline units::mass_density density(extract e, units::temperature t) {
-    units::mass_density const water = density(mass_fraction(0.0), t);
-    return water +
-           correlation::sucrose_density::excess(e.value(), t.celsius()).value * kilogram_per_cubic_metre;
+    return detail::answer("density", plain::sucrose_density_kg_m3(e.degrees(), t.celsius())) *
+           kilogram_per_cubic_metre;
 }
 
 /// Specific gravity 20/20 °C in vacuo of a sugar solution, or of a wash by its apparent extract.
@@ -100,9 +96,8 @@ constexpr extract plato(double degrees) { return extract(degrees); }
 /// @par Source
 /// @ref source_sucrose_density
 inline specific_gravity specific_gravity_of(apparent_extract e) {
-    double const water = density(mass_fraction(0.0), celsius(20)).value();
-    return specific_gravity(1.0 +
-                            correlation::sucrose_density::excess(e.degrees() / 100.0, 20.0).value / water);
+    return specific_gravity(
+        detail::answer("specific gravity", plain::specific_gravity_from_plato(e.degrees())));
 }
 
 /// Degrees Plato from specific gravity: the inverse of `specific_gravity_of`.
@@ -112,22 +107,7 @@ inline specific_gravity specific_gravity_of(apparent_extract e) {
 /// @par Source
 /// @ref source_sucrose_density
 inline apparent_extract apparent_extract_of(specific_gravity gravity) {
-    double const lowest = specific_gravity_of(apparent_extract(-10.0)).value();
-    double const highest = specific_gravity_of(apparent_extract(70.0)).value();
-    require_range("extract", argument::specific_gravity, gravity.value(), "", lowest, highest,
-                  "-10 to 70 °P");
-    // Gravities within rounding of water's count as water: a computed gravity may be off by a unit of the
-    // last place.
-    constexpr double rounded = 4.0 * std::numeric_limits<double>::epsilon();
-    if (gravity.value() >= 1.0 - rounded && gravity.value() <= 1.0 + rounded) return apparent_extract(0.0);
-    double const water = density(mass_fraction(0.0), celsius(20)).value();
-    double const wanted = water * (gravity.value() - 1.0);
-    auto const miss = [&](double w) {
-        auto const at = correlation::sucrose_density::excess(w, 20.0);
-        return numeric::value_and_slope<double>{at.value - wanted, at.slope};
-    };
-    double const w = numeric::bracketed_newton(miss, -0.1, 0.7, wanted / 400.0, 1e-12);
-    return apparent_extract(100.0 * w);
+    return apparent_extract(detail::answer("extract", plain::plato_from_specific_gravity(gravity.value())));
 }
 
 /// A parcel with dissolved extract: the charge of a still. Its alcohol and water are a parcel. Its solids
@@ -160,14 +140,8 @@ public:
     static wash of(units::volume volume, volume_fraction strength, aqueth::extract solids,
                    units::temperature temperature) {
         require_range("wash", argument::volume, in(volume, litre), "L", 0.0, unlimited);
-        double const pure = aqueth::density(mass_fraction(1.0), celsius(20)).value() * strength.value();
-        double rho =
-            1000.0;  // at 20 °C; strength by volume needs the density, and the density needs the mass fraction
-        for (int i = 0; i < 60; ++i) {
-            double const ethanol = require_room(pure / rho, solids);
-            rho = density_of(ethanol, solids.value(), 20.0);
-        }
-        double const ethanol = pure / rho;
+        double const ethanol = detail::answer(
+            "wash", plain::wash_mass_fraction_from_volume_fraction(strength.value(), solids.degrees()));
         // The parcel comes first, so that a wrong temperature gives its own error and not one about the mass.
         parcel const liquid =
             parcel::of(kilogram, mass_fraction(ethanol / (1.0 - solids.value())), temperature);
@@ -193,9 +167,12 @@ public:
     /// @return density there
     /// @throws range_error if the temperature is outside its range
     units::mass_density density(units::temperature t) const {
-        detail::require_liquid("wash", liquid_.composition(), t);
-        if (!(mass().value() > 0.0)) return aqueth::density(liquid_.composition(), t);
-        return density_of(in(liquid_.ethanol(), mass()), extract().value(), t.celsius()) *
+        if (!(mass().value() > 0.0)) {
+            detail::require_liquid("wash", liquid_.composition(), t);
+            return aqueth::density(liquid_.composition(), t);
+        }
+        return detail::answer("wash", plain::wash_density_kg_m3(in(liquid_.ethanol(), mass()),
+                                                                extract().degrees(), t.celsius())) *
                kilogram_per_cubic_metre;
     }
     /// @param t temperature, 0 to 40 °C
@@ -227,33 +204,11 @@ public:
     /// @param t       temperature, °C
     /// @return density, kg/m3
     static double density_of(double ethanol, double solids, double t) {
-        correlation::oiml_r22::isotherm<double> const mixture(t);
-        double const water = mixture.density(0.0);
-        double const most = mixture.density(1.0);
-        double rho = water;
-        for (int i = 0; i < 60; ++i) {  // each pass divides the error by five or more
-            double const w = correlation::oiml_r22::mass_fraction_from_concentration(
-                mixture, (std::min)(ethanol * rho, most));
-            double s = solids;
-            for (int k = 0; k < 60; ++k)
-                s = solids * rho / (water + correlation::sucrose_density::excess(s, t).value);
-            double const next = mixture.density(w) + correlation::sucrose_density::excess(s, t).value;
-            bool const done = std::abs(next - rho) < 1e-10;
-            rho = next;
-            if (done) break;
-        }
-        return rho;
+        return plain::detail::tabarie_density(ethanol, solids, t);
     }
 
 private:
     wash(parcel const& liquid, units::mass solids) : liquid_(liquid), solids_(solids) {}
-
-    static double require_room(double ethanol, aqueth::extract solids) {
-        return require_range("wash", argument::ethanol_beside_this_extract, 100.0 * ethanol,
-                             mass_fraction::unit, 0.0, 100.0 - solids.degrees(),
-                             "the rest of the mass beside the extract") /
-               100.0;
-    }
 
     parcel liquid_;
     units::mass solids_;
@@ -286,19 +241,11 @@ inline wash mix(wash const& a, wash const& b, units::temperature temperature) {
 inline specific_gravity true_gravity(specific_gravity reading, units::temperature t,
                                      gravity_hydrometer const& meter,
                                      mass_fraction alcohol = mass_fraction(0.0)) {
-    require_range("gravity of a wash", argument::temperature, t.celsius(), "°C", 0.0, 40.0,
-                  "OIML R 22, water liquid");
+    char const* const property = "gravity of a wash";
+    detail::accept(property, plain::detail::wash_temperature_range(t.celsius()));
     double const rho = meter.density(reading, t).value();
-    double const most = 0.7 * (1.0 - alcohol.value());
-    auto const miss = [&](double solids) {
-        return wash::density_of(alcohol.value(), solids, t.celsius()) - rho;
-    };
-    double const lightest = miss(-0.02 * (1.0 - alcohol.value())) + rho;
-    require_range("gravity of a wash", argument::density_behind_the_reading, rho, "kg/m3", lightest,
-                  miss(most) + rho, "no extract to 70 °P at this temperature");
-    double const solids = numeric::bracketed_root(miss, -0.02 * (1.0 - alcohol.value()), most, 1e-13);
-    return specific_gravity(wash::density_of(alcohol.value(), solids, 20.0) /
-                            density(mass_fraction(0.0), celsius(20)).value());
+    return specific_gravity(
+        detail::answer(property, plain::true_gravity_from_density(rho, t.celsius(), alcohol.value())));
 }
 
 }  // namespace aqueth

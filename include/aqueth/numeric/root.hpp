@@ -4,8 +4,8 @@
 #include <aqueth/numeric/polynomial.hpp>
 #include <aqueth/numeric/real.hpp>
 
-#include <algorithm>
 #include <cmath>
+#include <concepts>
 #include <limits>
 
 namespace aqueth::numeric {
@@ -106,28 +106,27 @@ constexpr step_and_slope<T> householder_step(taylor_terms<T, 4> const& f) {
 /// it, bisection elsewhere.
 ///
 /// Boost's toms748_solve does the same, but costs a second of compile time in every file that includes it.
-/// @param f      callable: double -> double, not NaN between the ends
+/// @param f      callable: T -> T, not NaN between the ends
 /// @param lower  one end of the bracket
 /// @param upper  the other end; f has the other sign there, or is zero at one of them
 /// @param width  accepted error of the root, 0 or more; a few units of the last place are always allowed
 /// @return the root; NaN if f does not change its sign or gives NaN
 /// @par Source
 /// T. R. Chandrupatla, Adv. Eng. Softw. 28 (1997) 145
-template <class F>
-double bracketed_root(F const& f, double lower, double upper, double width) {
-    double a = upper, fa = f(a);  // the newest point; b is the other end of the bracket, c the one before
-    double b = lower, fb = f(b);
-    if (fb == 0.0) return b;
-    if (fa == 0.0) return a;
-    if (!((fa < 0.0) != (fb < 0.0)) || std::isnan(fa) || std::isnan(fb))
-        return std::numeric_limits<double>::quiet_NaN();
-    double share = 0.5;  // next point, as a share of the way from a to b
+template <class F, std::floating_point T>
+T bracketed_root(F const& f, T lower, T upper, T width) {
+    T a = upper, fa = f(a);  // the newest point; b is the other end of the bracket, c the one before
+    T b = lower, fb = f(b);
+    if (fb == T(0)) return b;
+    if (fa == T(0)) return a;
+    if (!((fa < T(0)) != (fb < T(0))) || is_nan(fa) || is_nan(fb)) return std::numeric_limits<T>::quiet_NaN();
+    T share = T(0.5);  // next point, as a share of the way from a to b
     for (int i = 0; i < 200; ++i) {
-        double const x = a + share * (b - a);
-        double const fx = f(x);
-        if (std::isnan(fx)) return fx;
-        double c = a, fc = fa;
-        if ((fx < 0.0) != (fa < 0.0)) {
+        T const x = a + share * (b - a);
+        T const fx = f(x);
+        if (is_nan(fx)) return fx;
+        T c = a, fc = fa;
+        if ((fx < T(0)) != (fa < T(0))) {
             c = b;
             fc = fb;
             b = a;
@@ -135,18 +134,19 @@ double bracketed_root(F const& f, double lower, double upper, double width) {
         }
         a = x;
         fa = fx;
-        double const best = std::abs(fa) < std::abs(fb) ? a : b;
-        double const near = 2.0 * std::numeric_limits<double>::epsilon() * std::abs(best) + 0.5 * width;
-        double const least = near / std::abs(b - a);
-        if (least > 0.5 || fa == 0.0) return fa == 0.0 ? a : best;
+        T const best = std::abs(fa) < std::abs(fb) ? a : b;
+        T const accepted = T(2) * std::numeric_limits<T>::epsilon() * std::abs(best) + T(0.5) * width;
+        T const least = accepted / std::abs(b - a);
+        if (least > T(0.5) || fa == T(0)) return fa == T(0) ? a : best;
         // Interpolate only where the inverse parabola through the three points is monotone.
-        double const xi = (a - b) / (c - b);
-        double const phi = (fa - fb) / (fc - fb);
-        bool const monotone = phi * phi < xi && (1.0 - phi) * (1.0 - phi) < 1.0 - xi;
+        T const xi = (a - b) / (c - b);
+        T const phi = (fa - fb) / (fc - fb);
+        bool const monotone = phi * phi < xi && (T(1) - phi) * (T(1) - phi) < T(1) - xi;
         share = monotone
                     ? fa / (fb - fa) * fc / (fb - fc) + (c - a) / (b - a) * fa / (fc - fa) * fb / (fc - fb)
-                    : 0.5;
-        share = (std::min)(1.0 - least, (std::max)(least, share));
+                    : T(0.5);
+        share = share > least ? share : least;
+        share = share < T(1) - least ? share : T(1) - least;
     }
     return std::abs(fa) < std::abs(fb) ? a : b;
 }

@@ -17,7 +17,26 @@ enum class limit {
     icao_standard_atmosphere,
     hydrometer_liquids,
     hydrometer_scale_ends,
-    hydrometer_water_to_ethanol
+    hydrometer_water_to_ethanol,
+    vapour_liquid_equilibrium,
+    azeotrope_exists,
+    azeotrope_exists_to_120_celsius,
+    pure_liquid_to_azeotrope,
+    heat_capacities_of_the_pure_liquids,
+    vapour_condenses_above,
+    liquid_to_116_85_celsius,
+    room_beside_extract,
+    plato_scale,
+    no_extract_to_70_plato,
+    nothing_left_to_nothing_fermented,
+    nothing_fermented,
+    balling,
+    balling_printed_table,
+    excise_notice_226,
+    all_fermented_to_none,
+    all_fermented_to_none_at_that_temperature,
+    yeast_common_practice,
+    begins_above_30_plato
 };
 
 /// @param set_by what sets a range
@@ -36,6 +55,27 @@ constexpr char const* name_of(limit set_by) noexcept {
     case limit::hydrometer_liquids: return "liquids a hydrometer floats in";
     case limit::hydrometer_scale_ends: return "the ends of the scale";
     case limit::hydrometer_water_to_ethanol: return "water to ethanol at the temperature of the reading";
+    case limit::vapour_liquid_equilibrium: return "vapour-liquid equilibrium, 0.01 to 120 °C";
+    case limit::azeotrope_exists: return "from where there is an azeotrope";
+    case limit::azeotrope_exists_to_120_celsius: return "from where there is an azeotrope to 120 °C";
+    case limit::pure_liquid_to_azeotrope: return "from the pure liquid to the azeotrope at this temperature";
+    case limit::heat_capacities_of_the_pure_liquids: return "heat capacities of the pure liquids";
+    case limit::vapour_condenses_above: return "above it the vapour condenses";
+    case limit::liquid_to_116_85_celsius: return "0 to 116.85 °C";
+    case limit::room_beside_extract: return "the rest of the mass beside the extract";
+    case limit::plato_scale: return "-10 to 70 °P";
+    case limit::no_extract_to_70_plato: return "no extract to 70 °P at this temperature";
+    case limit::nothing_left_to_nothing_fermented: return "from no real extract left to nothing fermented";
+    case limit::nothing_fermented: return "up to the original extract, nothing fermented";
+    case limit::balling: return "Balling";
+    case limit::balling_printed_table: return "the printed table";
+    case limit::excise_notice_226: return "Excise Notice 226";
+    case limit::all_fermented_to_none: return "from all extract fermented to none";
+    case limit::all_fermented_to_none_at_that_temperature:
+        return "at that temperature, from all extract fermented to none";
+    case limit::yeast_common_practice:
+        return "up to the highest strength that yeast survives, common practice";
+    case limit::begins_above_30_plato: return "more would begin above 30 °P";
     }
     return "";
 }
