@@ -163,9 +163,22 @@ struct printed {
 
 constexpr printed printed_as(argument refused) {
     switch (refused) {
-    case argument::temperature: return {"°C"};
+    case argument::temperature:
+    case argument::temperature_of_a_part:
+    case argument::temperature_of_the_mixture_without_loss_of_heat: return {"°C"};
+    case argument::mass:
+    case argument::mass_of_all_parcels: return {"kg"};
+    case argument::volume:
+    case argument::label_volume: return {"L"};
+    case argument::amount_of_ethanol:
+    case argument::amount_of_ethanol_and_water:
+    case argument::amount_of_water: return {"mol"};
     case argument::density: return {"kg/m3"};
-    case argument::mass_fraction: return {"% mass", 100.0};
+    case argument::mass_fraction:
+    case argument::strength_of_the_diluent:
+    case argument::strength_of_the_stronger_spirit:
+    case argument::stronger_spirit_above_the_target_by:
+    case argument::target_strength: return {"% mass", 100.0};
     default: return {};
     }
 }

@@ -7,6 +7,8 @@
 #include <aqueth/density.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/parcel.hpp>
+#include <aqueth/plain/blending.hpp>
+#include <aqueth/plain/limit.hpp>
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
 
@@ -198,11 +200,11 @@ lot_blend blend_to_strength(std::span<lot const> lots, Target target, units::tem
     require_range(problem.property, argument::mass_of_all_lots, problem.total(problem.all_most()), "kg",
                   (std::numeric_limits<double>::min)(), any);
 
-    auto const reachable = [&](double weakest, double strongest, char const* reason) {
+    auto const reachable = [&](double weakest, double strongest, limit set_by) {
         if (strongest < weakest) std::swap(weakest, strongest);  // lots of one strength, summed in two orders
-        return detail::reachable(problem.property, target, mass_fraction(weakest), mass_fraction(strongest),
-                                 reason)
-            .value();
+        return detail::answer(
+            problem.property, target,
+            plain::detail::reachable(to<mass_fraction>(target).value(), weakest, strongest, set_by));
     };
 
     std::vector<double> masses;
@@ -219,7 +221,7 @@ lot_blend blend_to_strength(std::span<lot const> lots, Target target, units::tem
                       (std::numeric_limits<double>::min)(), any);
         double const w0 = reachable(problem.extreme_of_volume(*volume, product_temperature, true),
                                     problem.extreme_of_volume(*volume, product_temperature, false),
-                                    "what the lots can reach within their limits at this volume");
+                                    limit::reach_of_the_lots_at_this_volume);
         std::vector<double> const even = problem.even(mass);
         std::vector<double> const end = problem.greedy(mass, w0 < problem.strength(even));
         double const span = problem.strength(end) - problem.strength(even);
@@ -229,8 +231,8 @@ lot_blend blend_to_strength(std::span<lot const> lots, Target target, units::tem
         masses = even;
         for (std::size_t i = 0; i < masses.size(); ++i) masses[i] += share * (end[i] - even[i]);
     } else {
-        masses = problem.most_of(reachable(problem.extreme(true), problem.extreme(false),
-                                           "what the lots can reach within their limits"));
+        masses = problem.most_of(
+            reachable(problem.extreme(true), problem.extreme(false), limit::reach_of_the_lots));
     }
 
     std::vector<parcel> parts;
