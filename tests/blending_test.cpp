@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 // Published dilution tables are checked in published/.
 #include <aqueth/blending.hpp>
+#include <aqueth/caloric.hpp>
 #include <aqueth/freezing.hpp>
 
 #include "expect_range_error.hpp"

@@ -17,10 +17,10 @@
 
 namespace aqueth {
 
-/// The outcome of a mixing: what it gives, and how much less volume that is than the parts had.
+/// The outcome of a mixing: the product, and the volume lost in mixing.
 struct [[nodiscard]] blend {
     parcel product;  ///< the mixture, at the temperature asked for
-    /// what plain addition of the parts' volumes, at the product's temperature, would say
+    /// sum of the parts' volumes, each at the product's temperature
     units::volume sum_of_volumes;
     units::volume contraction;  ///< sum_of_volumes less the product's volume
 
@@ -45,10 +45,10 @@ struct [[nodiscard]] blend {
 /// @ref source_oiml_r22; heat of mixing @ref source_excess_gibbs
 inline blend mix(std::span<parcel const> parts,
                  std::optional<units::temperature> product_temperature = std::nullopt) {
-    double const celsius = product_temperature ? product_temperature->celsius() : 0.0;
-    auto const mixed =
-        detail::answer("mixing", plain::detail::mix_parts<double>(parts.data(), parts.size(),
-                                                                  product_temperature ? &celsius : nullptr));
+    double const product_celsius = product_temperature ? product_temperature->celsius() : 0.0;
+    auto const mixed = detail::answer(
+        "mixing", plain::detail::mix_parts<double>(parts.data(), parts.size(),
+                                                   product_temperature ? &product_celsius : nullptr));
     return {parcel::of(mixed.product), mixed.sum_m3 * cubic_metre, mixed.contraction_m3 * cubic_metre};
 }
 
@@ -66,21 +66,17 @@ struct [[nodiscard]] adjustment : blend {
 
 namespace detail {
 
-/// Raises a range_error where the plain floor refused; strengths in the basis of the target.
-/// @param property what is being worked out
-/// @param target   the target as given
-/// @param found    whether the plain floor answered
+// Strengths in the basis of the target, which the reader of the message gave.
 template <strength_basis Target>
-constexpr void accept(char const* property, Target target, plain::status const& found) {
-    if (found.ok) [[likely]]
-        return;
-    bool const of_target = found.argument == argument::target_strength;
-    bool const of_part = found.argument == argument::strength_of_the_diluent ||
-                         found.argument == argument::strength_of_the_stronger_spirit;
-    if (!of_target && !of_part) raise_refused(property, found);
+[[noreturn, gnu::cold, gnu::noinline]] void raise_refused(char const* property, Target target,
+                                                          plain::status const& why) {
+    bool const of_target = why.argument == argument::target_strength;
+    bool const of_part = why.argument == argument::strength_of_the_diluent ||
+                         why.argument == argument::strength_of_the_stronger_spirit;
+    if (!of_target && !of_part) raise_refused(property, why);
     auto const in_basis = [](double w) { return to<Target>(mass_fraction(w)).number(); };
-    raise(range_error(property, found.argument, of_target ? target.number() : in_basis(found.value),
-                      Target::unit, in_basis(found.lower), in_basis(found.upper), name_of(found.limit)));
+    raise(range_error(property, why.argument, of_target ? target.number() : in_basis(why.value), Target::unit,
+                      in_basis(why.lower), in_basis(why.upper), name_of(why.limit)));
 }
 
 /// @param property what is being worked out
@@ -89,7 +85,8 @@ constexpr void accept(char const* property, Target target, plain::status const& 
 /// @return its value; raises a range_error where it refused, with strengths in the basis of the target
 template <strength_basis Target>
 constexpr double answer(char const* property, Target target, plain::checked<double> const& found) {
-    accept(property, target, found.status);
+    if (!found.status.ok) [[unlikely]]
+        raise_refused(property, target, found.status);
     return found.value;
 }
 

@@ -15,6 +15,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
+#include <initializer_list>
 #include <limits>
 #include <numeric>
 #include <optional>
@@ -241,6 +242,27 @@ lot_blend blend_to_strength(std::span<lot const> lots, Target target, units::tem
     }
     blend const result = mix(parts, product_temperature);
     return {result, std::move(parts)};
+}
+
+/// Reaches a strength by mixing parcels, each of which may be used up or left:
+/// `blend_to_strength({heart, tail}, by_volume(62), celsius(20))`.
+/// @param parcels             at least one parcel
+/// @param target              strength wanted, in any basis, within what the parcels can reach
+/// @param product_temperature temperature of the blend when it is measured; every parcel must be liquid there,
+///                            to 40 °C
+/// @param volume              volume wanted at that temperature; as much as possible if left out
+/// @return what to take of each parcel; the blend
+/// @throws range_error if no blend has that strength (the bounds are the nearest that can be reached) or
+///         volume, or the temperature is outside its range
+/// @par Source
+/// as `blend_to_strength` of lots
+template <strength_basis Target>
+lot_blend blend_to_strength(std::initializer_list<parcel> parcels, Target target,
+                            units::temperature product_temperature,
+                            std::optional<units::volume> volume = std::nullopt) {
+    std::vector<lot> lots;
+    for (parcel const& each : parcels) lots.push_back({each, units::mass()});
+    return blend_to_strength(std::span<lot const>(lots), target, product_temperature, volume);
 }
 
 }  // namespace aqueth
