@@ -25,7 +25,7 @@ double evaluate(std::array<double, N> const& c, double x) {
 }
 
 /// OIML R 22 at one temperature from our centred coefficients, by the polynomials and root finders of
-/// Boost.Math: what a developer would write who has them.
+/// Boost.Math, as a developer with that library would write it.
 struct boost_isotherm {
     std::array<double, 12> c;
     std::array<double, 11> d;
@@ -72,7 +72,7 @@ struct boost_isotherm {
     return {at_t.density(w), at_t.slope(w)};
 }
 
-/// Newton's method on the whole formula: the plainest thing to write.
+/// Newton's method on the whole formula: the simplest code.
 inline double newton_on_the_whole_formula(double rho, double t) {
     std::uintmax_t rounds = 100;
     return tools::newton_raphson_iterate(

@@ -14,22 +14,22 @@
 
 /// Several ways to do the same thing, timed side by side in one run and printed as ratios.
 ///
-/// Absolute times do not carry over from machine to machine, and on a busy machine not from minute to minute;
-/// ratios of medians of interleaved repetitions do. Each way works through the same elements.
+/// Absolute times differ from machine to machine, and on a busy machine from minute to minute. Ratios of
+/// medians of interleaved repetitions stay the same. Each way processes the same elements.
 namespace aqueth::bench {
 
-/// How many elements every way works through in one go: small enough for the first cache. Not a power of
-/// two: arrays one behind the other would then lie a multiple of 4096 bytes apart, and a processor take a
-/// load from one for that of what it has just stored in another.
+/// Number of elements in one pass: small enough for the L1 cache. It is not a power of two, because
+/// consecutive arrays would then be a multiple of 4096 bytes apart. A processor would then mistake a load
+/// from one array for one of a recent store to another (4K aliasing).
 inline constexpr std::size_t elements = 960;
 
-/// Elements that begin where a line of the cache does, as those of aligned allocations do.
+/// Elements that begin at a cache line, as in aligned allocations.
 template <class T>
 using numbers = std::vector<T, boost::alignment::aligned_allocator<T, 64>>;
 
 namespace detail {
 
-/// What is registered, in order: the runs themselves are interleaved at random.
+/// The registered ways, in order: the runs themselves are interleaved at random.
 inline std::vector<std::pair<std::string, std::vector<std::string>>>& registered() {
     static std::vector<std::pair<std::string, std::vector<std::string>>> operations;
     return operations;
@@ -73,7 +73,7 @@ void all_at_once(std::string const& operation, std::string const& way, F f) {
 }
 
 /// Collects the medians and prints, for each operation, every way's time for one element and its multiple of
-/// the library's own: what begins with "aqueth, one by one" and "aqueth, arrays".
+/// the library's own time. The library's ways begin with "aqueth, one by one" and "aqueth, arrays".
 class ratios : public benchmark::BenchmarkReporter {
 public:
     bool ReportContext(Context const&) override { return true; }
@@ -124,7 +124,7 @@ private:
     std::map<std::string, double> times_;
 };
 
-/// Runs what is registered: medians of interleaved repetitions, unless the command line says otherwise.
+/// Runs the registered ways: medians of interleaved repetitions, unless the command line says otherwise.
 /// @param argc as main has it
 /// @param argv as main has it
 /// @return exit status

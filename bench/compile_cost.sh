@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: BSL-1.0
-# What including a public header costs: seconds to read it, lines the compiler sees, and bytes of code that a source
-# file gets which includes it and uses nothing.
+# Cost of including a public header: seconds of compile time, lines after preprocessing, and bytes of code in a source
+# file that includes it and uses nothing.
 #   bench/compile_cost.sh [include directory] [compiler]
 # Seconds are the median of three, of processor time; the first row is a standard header for comparison.
 set -euo pipefail

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-// A density: as the standard prints it, by general-purpose libraries, by ours, and what the machine allows.
+// A density: as the standard prints it, by general-purpose libraries, by ours, and the limit of the machine.
 #include <aqueth/array.hpp>
 #include <aqueth/correlation/oiml_r22.hpp>
 #include <aqueth/density.hpp>

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// What runs of a still cost: the forecast a user waits for, and what a search for stages repeats.
+// Cost of the runs of a still: the forecast that a user waits for, and the function that a search for stages
+// repeats.
 #include <aqueth/boiling_curve.hpp>
 #include <aqueth/still/run.hpp>
 #include <aqueth/still/stages.hpp>
@@ -44,8 +45,8 @@ void vapour_of_the_curve(benchmark::State& timing) {
 BENCHMARK(vapour_of_the_curve);
 
 // The forecast that distillation_columns_test.cpp holds against fine steps
-// (ForecastOfFiveStagesAgainstFineSteps: collected strength to 1e-8 at the cuts, 2e-8 between), with so many
-// recorded states.
+// (ForecastOfFiveStagesAgainstFineSteps: collected strength to 1e-8 at the cuts, 2e-8 between), with the
+// given number of recorded states.
 void forecast_of_five_stages(benchmark::State& timing) {
     auto const s = five_stages();
     auto const p = plan(static_cast<int>(timing.range(0)));
@@ -66,7 +67,7 @@ void forecast_by_enthalpy_balance(benchmark::State& timing) {
 }
 BENCHMARK(forecast_by_enthalpy_balance)->ArgName("states")->Arg(0)->Arg(1000)->Unit(benchmark::kMillisecond);
 
-// The dearest that is accepted: a hundred stages that keep a strength near the azeotrope.
+// The most expensive valid run: a hundred stages that keep a strength near the azeotrope.
 void forecast_that_keeps_a_strength(benchmark::State& timing) {
     auto s = five_stages();
     s.tower = column::of_stages(100);

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 // Equilibria: from the model, which solves for them, through the root finders of Boost.Math, and from a
-// curve, which looks them up. An integration of a run asks for thousands; these figures say when a curve
-// pays.
+// curve, which looks them up. An integration of a run needs thousands; these figures show when a curve pays
+// off.
 #include <aqueth/array.hpp>
 #include <aqueth/equilibrium.hpp>
 #include <aqueth/equilibrium_curve.hpp>
@@ -49,7 +49,7 @@ double toms748(double x, double pressure) {
     return 0.5 * (bracket.first + bracket.second);
 }
 
-// With the slope from Clausius and Clapeyron, d ln p/d(1/T) = -4800 K, about right for both liquids.
+// With the slope from Clausius and Clapeyron, d ln p/d(1/T) = -4800 K, approximately right for both liquids.
 double newton(double x, double pressure) {
     std::uintmax_t rounds = 100;
     return tools::newton_raphson_iterate(

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
-// What has to be solved for: compositions from densities and strengths, corrections of readings. Against the
-// root finders of Boost.Math on the same polynomials with the same first guess a developer would think of.
+// The inverses: compositions from densities and strengths, corrections of readings. The comparison is with
+// the root finders of Boost.Math on the same polynomials, with an obvious first guess.
 #include <aqueth/array.hpp>
-#include <aqueth/correlation/oiml_r22.hpp>
+#include <aqueth/correlation/oiml_r22_inverse.hpp>
 #include <aqueth/density.hpp>
 #include <aqueth/hydrometer.hpp>
 #include <aqueth/strength.hpp>
@@ -27,7 +27,8 @@ using bench::boost_isotherm;
 boost_isotherm const boost_at_20(20.0);
 constexpr double glass = 25e-6;
 
-// The chain that a reading asks for, by Newton's method twice: on isotherms, and on the whole formula.
+// The calculation of a reading's correction, with Newton's method twice: on isotherms, and on the whole
+// formula.
 double whole_correction(double reading, double t) {
     std::uintmax_t rounds = 100;
     double const ethanol = bench::whole_formula(1.0, 20.0).first;
@@ -50,8 +51,7 @@ double boost_correction(double reading, double t) {
 
 bench::states const all(-20.0);
 bench::states const warm(0.0);
-bench::numbers<double>
-    readings;  // that belong to strengths from 20 to 80 % vol, so that none leaves the scale
+bench::numbers<double> readings;  // for strengths from 20 to 80 % vol, so that all are on the scale
 alcoholometer const meter;
 bench::numbers<double> out(bench::elements);
 

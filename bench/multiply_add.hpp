@@ -3,8 +3,8 @@
 
 #include <cstddef>
 
-/// The speed limit: how long a machine needs for multiply-adds of which none waits for another, in the widest
-/// vectors it has. A formula of so many multiply-adds cannot be faster.
+/// The speed limit: the time for independent multiply-adds in the widest vectors of the machine. A formula
+/// with this number of multiply-adds cannot be faster.
 namespace aqueth::bench {
 
 #if defined(__GNUC__) && defined(__x86_64__)
@@ -17,7 +17,7 @@ struct vector {
     static constexpr std::size_t lanes = Bytes / sizeof(double);
 };
 
-// Twelve accumulators: more than a processor needs to be always busy, fewer than it has registers.
+// Twelve accumulators: enough to hide the latency of a multiply-add, fewer than the registers.
 #define AQUETH_BENCH_MULTIPLY_ADDS(type)                                                                     \
     type a0{}, a1{}, a2{}, a3{}, a4{}, a5{}, a6{}, a7{}, a8{}, a9{}, a10{}, a11{};                           \
     type const x = type{} + 0.999, c = type{} + 0.001;                                                       \
@@ -43,10 +43,10 @@ inline double multiply_add_128(std::size_t rounds) { AQUETH_BENCH_MULTIPLY_ADDS(
 
 }  // namespace detail
 
-/// Does at least so many multiply-adds on each of so many elements.
+/// Does at least `each` multiply-adds on each of `count` elements.
 /// @param each     multiply-adds for one element
 /// @param count how many
-/// @return something, so that the work is not dropped
+/// @return a value that depends on all results, so that the compiler keeps the work
 inline double multiply_adds(std::size_t each, std::size_t count) {
     std::size_t const all = each * count;
     if (__builtin_cpu_supports("avx512f"))

@@ -20,7 +20,7 @@ struct states {
     numbers<double> rho;  ///< density, kg/m3
     numbers<double> q;    ///< volume fraction at 20 °C
 
-    /// @param coldest temperature at which the range shall begin, °C
+    /// @param coldest lower end of the temperature range, °C
     explicit states(double coldest) {
         std::mt19937_64 random(22);
         std::uniform_real_distribution<double> fraction(0.0, 1.0);

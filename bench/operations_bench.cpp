@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// What the operations of the trade cost. All are far quicker than anybody needs who asks one question; they
-// are timed so that a slip (a lost closed form, a needless allocation) is seen.
+// Cost of the operations of the trade. All are far faster than a single calculation needs. The timing shows
+// mistakes such as a lost closed form or a needless allocation.
 #include <aqueth/blending.hpp>
 #include <aqueth/bottling.hpp>
 #include <aqueth/lot_blending.hpp>

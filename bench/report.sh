@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: BSL-1.0
-# Writes the two reports that docs/speed.md shows, from an optimized build on a machine with nothing else to do:
+# Writes the two reports that docs/speed.md shows, from an optimized build on an idle machine:
 #   cmake --workflow --preset release && bench/report.sh build/release/bench
 set -euo pipefail
 programs=${1:?"usage: bench/report.sh <directory of the benchmarks>"}

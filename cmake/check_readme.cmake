@@ -1,7 +1,7 @@
 # SPDX-License-Identifier: BSL-1.0
 # cmake -DREADME=... -DPROGRAM=... -DPRINTED=... -P check_readme.cmake
-# The README shows a program and what it prints; both must be what is compiled and what came out. Of the program's
-# source, the part between the two lines "// [program]" is shown.
+# The README shows a program and its output. Both must equal the compiled source and the actual output. The README shows
+# the part of the source between the two lines "// [program]".
 file(READ "${README}" readme)
 file(READ "${PROGRAM}" program)
 file(READ "${PRINTED}" printed)

@@ -1,8 +1,10 @@
 # SPDX-License-Identifier: BSL-1.0
 # aqueth_read_version(<variable>): the version as include/aqueth/version.hpp states it.
 
+set(aqueth_version_header "${CMAKE_CURRENT_LIST_DIR}/../include/aqueth/version.hpp")
+
 function(aqueth_read_version variable)
-  set(header "${CMAKE_CURRENT_FUNCTION_LIST_DIR}/../include/aqueth/version.hpp")
+  set(header "${aqueth_version_header}")
   file(READ "${header}" text)
   set(numbers "")
   foreach(part IN ITEMS MAJOR MINOR PATCH)

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: BSL-1.0
-# A source that lies in the tree but in no list would never be built, run or installed, and nobody would notice.
+# A source file that is in no list would silently not be built, run or installed.
 
 # aqueth_require_listed(<pattern> <file>...): stops if a file below this directory fits the pattern and is not listed.
 function(aqueth_require_listed pattern)
@@ -30,7 +30,7 @@ function(aqueth_require_built)
 endfunction()
 
 # aqueth_require_floors(<header>...): stops if a header includes another that is not before it in the list. The list
-# goes through the house from the ground up, so this holds the rule that includes point down only.
+# goes from the lowest floor up, so this enforces that includes only point down.
 function(aqueth_require_floors)
   set(below "")
   foreach(header IN LISTS ARGN)
@@ -45,8 +45,8 @@ function(aqueth_require_floors)
   endforeach()
 endfunction()
 
-# aqueth_require_real(<header>...): stops if a header has a template whose scalar T may be an integer, in which formulas
-# compute silently and wrongly. Told by the name: a scalar is called T, and is declared `real T`.
+# aqueth_require_real(<header>...): stops if a header has a template whose scalar T may be an integer: formulas in
+# integers are silently wrong. The check goes by the name: a scalar is called T and must be declared `real T`.
 function(aqueth_require_real)
   foreach(header IN LISTS ARGN)
     file(STRINGS "${header}" lines REGEX "template <(.*, )?(class|typename) T[,>]")

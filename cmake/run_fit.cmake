@@ -1,6 +1,6 @@
 # SPDX-License-Identifier: BSL-1.0
 # cmake -DPROGRAM=... -DARGUMENTS=a|b -DFILE=... [-DWRITE=ON] -P run_fit.cmake
-# Runs a fitting program; writes what it prints to the file, or without WRITE demands that the file already says so.
+# Runs a fitting program; writes its output to the file, or without WRITE requires that the file already equals it.
 string(REPLACE "|" ";" arguments "${ARGUMENTS}")
 execute_process(COMMAND ${PROGRAM} ${arguments} OUTPUT_VARIABLE printed RESULT_VARIABLE status)
 if(NOT status EQUAL 0)

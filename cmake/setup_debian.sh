@@ -3,9 +3,8 @@
 # Installs what aqueth needs from Debian 12 (or a newer relative of it), as root or through sudo:
 #   cmake/setup_debian.sh [demo|test|all]
 # demo: to build and run the programs (only drawing needs gnuplot as well); test: gnuplot and the tests as well; all:
-# also clang, benchmarks, documentation, formatting, coverage, and compilers for other processors with what runs their
-# programs.
-# What is there already is left alone; if nothing is missing, nothing is asked of the network or of sudo.
+# also clang, benchmarks, documentation, formatting, coverage, and compilers and emulators for other processors.
+# Installed packages stay as they are; if nothing is missing, the script uses neither the network nor sudo.
 set -euo pipefail
 
 demo=(g++ cmake ninja-build libboost-dev libcli11-dev libfmt-dev nlohmann-json3-dev)

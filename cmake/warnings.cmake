@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: BSL-1.0
-# The warnings our own sources are free of, with g++ 12 and clang 14.
+# Warnings for our own sources, which have none with g++ 12 and clang 14.
 if(CMAKE_CXX_COMPILER_ID MATCHES "GNU|Clang" AND NOT CMAKE_CXX_COMPILER_FRONTEND_VARIANT STREQUAL "MSVC")
   add_compile_options(
     -Wall -Wextra -Wpedantic

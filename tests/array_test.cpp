@@ -28,7 +28,7 @@ using test::expect_range_error;
 constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 constexpr double infinity = std::numeric_limits<double>::infinity();
 
-// A length that leaves blocks, and some over; values within and outside the range, and what no range has.
+// A length of several blocks and a remainder; values inside and outside the range, NaN and infinity.
 std::vector<double> spread(double low, double high, unsigned seed, std::size_t size = 20011) {
     std::mt19937_64 random(seed);
     std::uniform_real_distribution<double> unit(0.0, 1.0);
@@ -50,11 +50,11 @@ double or_nan(F const& f) {
 
 struct comparison {
     std::size_t refused = 0;    // by the scalar function
-    std::size_t disagreed = 0;  // refused by one of the two only, or a flag that says otherwise
+    std::size_t disagreed = 0;  // refused by only one of the two, or a wrong flag
     double worst = 0.0;         // largest difference
 };
 
-// Holds the results of an array function against the scalar one, asked element by element.
+// Compares the results of an array function with the scalar one, element by element.
 template <class Scalar>
 comparison compare(std::vector<double> const& results, std::span<bool const> valid, Scalar const& scalar) {
     comparison found;
@@ -124,7 +124,7 @@ TEST(Array, CompositionOfEveryDensity) {
 }
 
 TEST(Array, CompositionLeavesTwoUlpOfDensityAtMost) {
-    // Over the whole range, cold and weak mixtures included, of which density says little.
+    // Over the whole range, including cold and weak mixtures, whose density hardly depends on the strength.
     std::mt19937_64 random(6);
     std::uniform_real_distribution<double> unit(0.0, 1.0);
     std::vector<double> rho, t;
@@ -230,7 +230,7 @@ TEST(Array, PressuresThatNeedNoSecondLookAreInEveryMixturesRange) {
 TEST(Array, NearlyPureEthanolIsNeverMoreThanPure) {
     for (double const t : {-20.0, 0.0, 20.0, 40.0}) {
         std::vector<double> rho;
-        // To both sides of pure ethanol, as far as rounding may put it.
+        // On both sides of pure ethanol, within the allowance for rounding.
         double const ethanol = correlation::oiml_r22::density(1.0, t);
         for (int k = -64; k < 64; ++k) rho.push_back(ethanol * (1.0 + k * 2.3e-16));
         std::vector<double> const all_at(rho.size(), t);
@@ -248,7 +248,7 @@ TEST(Array, NearlyPureEthanolIsNeverMoreThanPure) {
 
 TEST(Array, WhatNeedsNoSecondLookIsLiquid) {
     // The parabola lies above the freezing points, which are straight lines between the rows of their table,
-    // so that a fine grid says it all.
+    // so a fine grid is a complete check.
     for (int i = 0; i <= 6800; ++i) {
         double const w = i / 10000.0;
         double const above = array::detail::above_freezing(w, correlation::freezing_point::celsius(w));
@@ -264,7 +264,8 @@ TEST(Array, WhatNeedsNoSecondLookIsLiquid) {
             if ((array::detail::perhaps_not_liquid(w, t) >> 63) != 0) ++doubtful;
         }
     }
-    EXPECT_LT(static_cast<double>(doubtful), 0.02 * static_cast<double>(liquid));  // or it would be no help
+    EXPECT_LT(static_cast<double>(doubtful),
+              0.02 * static_cast<double>(liquid));  // else the parabola would be useless
 }
 
 TEST(Array, SinglePrecisionKeepsItsDigits) {
@@ -280,7 +281,7 @@ TEST(Array, SinglePrecisionKeepsItsDigits) {
     for (std::size_t i = 0; i < w.size(); ++i) {
         double const exact = density(mass_fraction(w[i]), celsius(t[i])).value();
         EXPECT_NEAR(rho[i], exact, 2e-4);
-        // half an ulp of such a float is 3e-5 kg/m3, and the density of cold weak mixtures hardly changes
+        // half an ulp of such a float is 3e-5 kg/m3, and the density of cold weak mixtures changes little
         EXPECT_NEAR(back[i], w[i], t[i] < 15.0f && w[i] < 0.3f ? 1e-5 : 2e-6);
         EXPECT_NEAR(q[i], to<volume_fraction>(mass_fraction(w[i])).value(), 2e-6);
     }
@@ -294,7 +295,7 @@ TEST(Array, SinglePrecisionKeepsItsDigits) {
     }
 }
 
-// As float it may be more than it is; that is rounding, and no reason to refuse it, let alone to throw.
+// Conversion to float may round it up; the function must neither refuse nor throw because of that.
 template <class Reference>
 void expect_highest_concentration_is_ethanol() {
     using concentration = basic_mass_concentration<Reference>;
@@ -318,7 +319,7 @@ TEST(Array, TheHighestMassConcentrationIsPureEthanol) {
 }
 
 TEST(Array, EveryLengthAndPlace) {
-    // Lengths around the block, in the middle of a longer array whose rest must stay as it was.
+    // Lengths around the block, in the middle of a longer array whose rest must not change.
     auto const w = spread(0.1, 0.9, 13, 400);
     for (std::size_t length = 0; length < 200; ++length) {
         std::vector<double> rho(400, -1.0);
@@ -365,7 +366,7 @@ TEST(Array, TakesVectorsOfEigen) {
 
     Eigen::ArrayXXd table(4, 4);
     static_assert(array::readable<decltype(table.col(0))>);
-    static_assert(!array::readable<decltype(table.row(0))>);  // its elements lie apart
+    static_assert(!array::readable<decltype(table.row(0))>);  // its elements are not contiguous
     static_assert(!array::readable<Eigen::ArrayXXd>);
     static_assert(!array::writable<Eigen::ArrayXd const>);
 }

@@ -18,7 +18,7 @@ TEST(Attenuation, FromExtracts) {
     EXPECT_DOUBLE_EQ(real_attenuation(plato(20), plato(4)), 0.8);
 }
 
-// The weights of the real extract are from memory, so that beers decide how good they are; all of them are in
+// The weights of the real extract are from memory, so measured beers show their accuracy; all of them are in
 // tests/published/sugar_solution_test.cpp. C. J. N. Balling, Die Bierbrauerei, volume 2, p. 480: 4.250 fresh,
 // 5.550 boiled, 11.177 before. A. J. Cutaia and others, J. Inst. Brew. 115 (2009), table III, set RPB-II:
 // 2.53, 4.88 and 14.54.
@@ -49,8 +49,8 @@ TEST(Balling, MassesClose) {
     EXPECT_NEAR(100.0 + all * (b::carbon_dioxide_per_alcohol + b::yeast_per_alcohol), 106.601, 0.0015);
 }
 
-// The printed factors lie below the balance with the usual weights of the real extract, by the more the
-// stronger the wort was. The weights are from memory: a description, no check of a source.
+// The printed factors are below the balance with the usual weights of the real extract; the difference grows
+// with the strength of the wort. The weights are from memory: a description, no check of a source.
 TEST(Balling, FactorsLieBelowTheUsualWeights) {
     struct {
         double original, more;
@@ -79,7 +79,7 @@ TEST(FermentedWash, AgreesWithBallingAndWithItsGravity) {
     EXPECT_NEAR(none.strength().percent(), 0.0, 1e-9);
 }
 
-/// what a stem of soda-lime glass for 20/20 °C shows in a wash
+/// reading of a stem of soda-lime glass for 20/20 °C in a wash
 specific_gravity shown_in(wash const& w, double celsius_) {
     double const glass = 1.0 + 25e-6 * (celsius_ - 20.0);  // ISO 1768
     return specific_gravity(w.density(celsius(celsius_)).value() * glass /
@@ -97,7 +97,7 @@ TEST(FermentedWash, FromAReadingAtAnyTemperature) {
             EXPECT_NEAR(found.specific_gravity().value(), final_, 1e-10);
             EXPECT_NEAR(in(found.volume(), litre), 25.0, 1e-9);
         }
-        // the same reading before and after, corrected on two ways: nothing has fermented
+        // the same reading before and after, corrected in two ways: nothing has fermented
         specific_gravity const shown(1.050);
         auto const none =
             fermented_wash(1.0 * litre, true_gravity(shown, celsius(t), meter), shown, celsius(t), meter);
@@ -105,8 +105,8 @@ TEST(FermentedWash, FromAReadingAtAnyTemperature) {
     }
 }
 
-// Read cold a good wash shows more than the original gravity, read hot less than could be at 20 °C; what
-// cannot be is refused there as well.
+// A cold reading of a good wash is above the original gravity, a hot one below the lowest possible at 20 °C.
+// Impossible readings are refused there too.
 TEST(FermentedWash, RefusesReadingsByTheirTemperature) {
     gravity_hydrometer const meter({});
     specific_gravity const before(1.085);
@@ -137,8 +137,8 @@ TEST(FermentedWash, RefusesReadingsByTheirTemperature) {
     expect_range_error([&] { read(1.0, -1.0); }, "temperature");
 }
 
-// Four ways to the strength, of four origins: they agree as far as each claims. The library's densities give
-// up to 1.9 % less alcohol than the usual weights of the real extract, which are from memory.
+// Four independent methods for the strength: they agree within the accuracy that each states. The library's
+// densities give up to 1.9 % less alcohol than the usual weights of the real extract, which are from memory.
 TEST(FermentedWash, AgreesWithTheOtherWays) {
     struct {
         double original, final_;
@@ -197,7 +197,7 @@ TEST(SugarNeeded, GlucoseMonohydrateBringsItsWater) {
     EXPECT_EQ(crystals.carbon_dioxide, dry.carbon_dioxide);
 }
 
-// What is asked for can be judged: no wash begins above the 30 °P that Balling's balance takes.
+// Every planned wash can be judged: none begins above the 30 °P of Balling's balance.
 TEST(SugarNeeded, RefusesWhatWouldBeginAsSyrup) {
     for (sugar const kind : {sugar::sucrose, sugar::hexose, sugar::glucose_monohydrate}) {
         for (double const share : {0.3, 0.55, 0.8}) {
@@ -234,8 +234,8 @@ TEST(Attenuation, RefusesBadInput) {
                        "share of the stoichiometric yield");
 }
 
-// Casey, Magnus and Ingledew (1984) reached 16.2 % vol with well-fed brewer's yeast, so that much must be
-// allowed; that yeast ends below 20 % vol is common practice.
+// Casey, Magnus and Ingledew (1984) reached 16.2 % vol with well-fed brewer's yeast, so the function must
+// allow that much; common practice: yeast stops below 20 % vol.
 TEST(SugarNeeded, AllowsWhatYeastHasReachedAndNoMore) {
     EXPECT_NO_THROW(sugar_needed(25.0 * litre, by_volume(16.2)));
     EXPECT_NO_THROW(sugar_needed(25.0 * litre, by_volume(20.0)));
@@ -243,8 +243,8 @@ TEST(SugarNeeded, AllowsWhatYeastHasReachedAndNoMore) {
     EXPECT_EQ(strong.upper(), 20.0);
 }
 
-// The ends of what is accepted. With the usual weights 0.1808 and 0.8192 nothing of 10 °P is left at -2.207
-// °P.
+// The ends of the accepted range. With the usual weights 0.1808 and 0.8192, -2.207 °P means that nothing of
+// 10 °P is left.
 TEST(Attenuation, EndsOfWhatIsAccepted) {
     auto const dry =
         expect_range_error([] { real_extract(plato(10), apparent_extract(-5)); }, "apparent extract");

@@ -100,12 +100,12 @@ TEST(Mix, WithoutATemperatureComesOutWarmAndConservesEnthalpy) {
     auto const a = spirit(2.0, 80.0, 31.0);
     auto const b = water(1.6 * kilogram, celsius(15.0));
     auto const product = mix({a, b}).product;
-    EXPECT_GT(product.temperature(), celsius(25.0));  // the parts alone would come to about 21 °C
+    EXPECT_GT(product.temperature(), celsius(25.0));  // without the heat of mixing about 21 °C
     auto const heat = [](parcel const& p) {
         return p.mass() * enthalpy_of_liquid(p.composition(), p.temperature());
     };
     EXPECT_NEAR(heat(product).value(), (heat(a) + heat(b)).value(), 1e-6);
-    // the same liquid twice has nothing to warm it
+    // the same liquid twice has no heat of mixing
     EXPECT_NEAR(mix({a, a}).product.temperature().celsius(), 31.0, 1e-9);
     // ice water, the warm end, an empty part and a part alone
     EXPECT_NO_THROW(static_cast<void>(mix({spirit(1.0, 40.0, 20.0), water(1.0 * kilogram, celsius(0.0))})));
@@ -128,21 +128,22 @@ TEST(Mix, WithoutATemperatureComesOutWarmAndConservesEnthalpy) {
 }
 
 TEST(Mix, SaysWhatHelpsWhenTheMixtureComesOutTooCold) {
-    // Enthalpies of mixing as the model has them: strong spirit and weaker cool one another near 0 °C.
+    // By the model's enthalpies of mixing, strong and weaker spirit cool each other near 0 °C.
     std::vector<parcel> const parts{spirit(1.0, 50.0, 0.0), spirit(1.0, 95.0, 0.0)};
     range_error const error =
         expect_range_error([&] { return mix(parts); }, "temperature of the mixture without loss of heat");
     EXPECT_EQ(error.unit(), "°C");
     EXPECT_EQ(error.lower(), 0.0);
-    EXPECT_EQ(error.upper(), 40.0 + 1e-9);  // what rounding is forgiven
+    EXPECT_EQ(error.upper(), 40.0 + 1e-9);  // the allowance for rounding
     EXPECT_NE(error.reason().find("give the temperature at which it will be measured"), std::string::npos);
-    // That temperature is told by the heat capacity: as much below as the same parts come out below 5 °C.
+    // The heat capacity gives that temperature: it is as far below 0 °C as the same parts at 5 °C end below 5
+    // °C.
     double const from_5 =
         mix({spirit(1.0, 50.0, 5.0), spirit(1.0, 95.0, 5.0)}).product.temperature().celsius();
     EXPECT_LT(error.value(), -0.2);
     EXPECT_NEAR(error.value(), from_5 - 5.0, 0.2);  // the heat of mixing changes with temperature
     EXPECT_NO_THROW(static_cast<void>(mix(parts, celsius(0.0))));
-    // At the very end there is nothing to refuse.
+    // The end of the range itself is accepted.
     EXPECT_EQ(mix({spirit(1.0, 95.0, 0.0), spirit(2.0, 95.0, 0.0)}).product.temperature(), celsius(0.0));
     EXPECT_NEAR(mix({spirit(1.0, 93.0, 0.0), spirit(3.0, 93.0, 0.0)}).product.temperature().celsius(), 0.0,
                 1e-9);
@@ -196,7 +197,7 @@ TEST(Dilute, ToItsOwnStrengthIsNotRefusedForTheRoundingOfAConversion) {
             expect_little(own.strength<mole_fraction>());
         }
     }
-    // What is more than rounding is refused, and the message shows the difference.
+    // More than rounding is refused, and the message shows the difference.
     range_error const error = expect_range_error(
         [] { return dilute(spirit(1.0, 40.0), by_volume(40.0 + 1e-9), water_at(celsius(20.0))); },
         "target strength");
@@ -228,7 +229,7 @@ TEST(Dilute, RefusesAStrongerOrEmptyTarget) {
         "temperature");
 }
 
-// A weaker spirit dilutes as water does: mixing the parts it names gives the target.
+// A weaker spirit dilutes as water does: mixing the computed parts gives the target.
 TEST(Dilute, WithAWeakerSpirit) {
     auto const start = spirit(2.0, 80.0);
     auto const faints = liquid::of(by_volume(20.0), celsius(15.0));

@@ -24,7 +24,7 @@ std::vector<double> compositions() {
     return x;
 }
 
-/// J/mol of what the typed interface gives in J/kg
+/// converts J/kg of the typed interface to J/mol
 double molar(units::specific_energy h, mole_fraction x) {
     return h.value() * 1e-3 * correlation::molar_mass::mixture(to<mass_fraction>(x).value());
 }
@@ -74,7 +74,7 @@ TEST(BoilingCurve, LiquidIsTheInverseOfVapour) {
 }
 
 // Heats of vaporization at the boiling points: CRC Handbook of Chemistry and Physics, Enthalpy of
-// Vaporization: ethanol 38.56, water 40.65 kJ/mol. The limits are what `enthalpy_of_vapour` states.
+// Vaporization: ethanol 38.56, water 40.65 kJ/mol. The limits are those that `enthalpy_of_vapour` states.
 TEST(BoilingCurve, HeatsOfVaporizationOfThePureLiquids) {
     boiling_curve const curve(standard_atmosphere);
     EXPECT_NEAR(curve.vapour_enthalpy(1.0) - curve.liquid_enthalpy(1.0).value, 38560.0, 0.007 * 38560.0);
@@ -92,7 +92,7 @@ TEST(BoilingCurve, MeasuredVolatilityTakesTheModelsPlaceWhereItWasMeasured) {
     boiling_curve const model(standard_atmosphere);
     for (double const x : {0.06, 0.12, 0.4, 0.69})
         EXPECT_NEAR(curve.vapour(x), measured.vapour(mole_fraction(x)).value(), 1e-6) << x;
-    // outside it joins: no jump at either end, and the model's course beyond
+    // outside, the curve continues without a jump at either end and follows the model
     EXPECT_NEAR(curve.vapour(0.05 - 1e-4), curve.vapour(0.05 + 1e-4), 1.5e-3);
     auto const ratio = [&](double x) {
         return curve.equilibrium().relative_volatility(mole_fraction(x)) /

@@ -69,8 +69,8 @@ TEST(Bottling, AnExactNumberLosesNoBottleToRounding) {
     }
 }
 
-// However many they are, a hundredth of a bottle that is missing is missing. One part in 1e12 used to be
-// given away.
+// A bottle that lacks a hundredth is not full, whatever the number of bottles. The code once ignored one part
+// in 1e12.
 TEST(Bottling, NoBottleIsCountedThatCannotBeFilled) {
     for (double const n : {1e3, 1e6, 1e9, 123456789012.0, 1e12 - 1.0}) {
         for (double const t : {5.0, 20.0, 31.0}) {

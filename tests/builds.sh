@@ -1,8 +1,8 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: BSL-1.0
-# The same results from every build: compiles tests/agreement/agreement.cpp with several compilers, options and
-# processors, runs it, and compares what it prints with the first build. A line of its output says how far it may be
-# off. Also: a build that gives up NaN is refused, with a reason; macros called min and max do no harm.
+# The same results from every build: compiles tests/agreement/agreement.cpp with several compilers, options
+# and processors, runs it, and compares what it prints with the first build. Each line of the output holds its
+# tolerance. Also: a build that gives up NaN is refused, with a reason; macros called min and max do no harm.
 #   tests/builds.sh [<compilers at a time>]       report on standard output; 1 if a build fails or disagrees
 # Needs what `cmake/setup_debian.sh all` installs. A compiler that is not there is a failure, not a gap.
 set -euo pipefail
@@ -40,7 +40,7 @@ clang++ -O2 -ffast-math -fno-finite-math-only|clang++ -O2 -ffast-math -fno-finit
 32 bits, x87 arithmetic|i686-linux-gnu-g++ -O2 -static|qemu-i386
 big-endian, s390x|s390x-linux-gnu-g++ -O2 -static|qemu-s390x
 BUILDS
-# What chooses its instructions when it runs, chooses as it would on older processors ("max" has no AVX-512).
+# Code that chooses its instructions at run time must choose as on older processors ("max" has no AVX-512).
 if [[ $(uname --machine) == x86_64 ]]; then
     cat >>"$work/builds" <<BUILDS
 g++ -O2 on a processor without AVX|g++ -O2 -static|qemu-x86_64 -cpu Nehalem

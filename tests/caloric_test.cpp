@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-// Heats are held against published measurements in published/.
+// The tests in published/ compare heats with published measurements.
 #include <aqueth/caloric.hpp>
 #include <aqueth/equilibrium.hpp>
 
@@ -80,7 +80,8 @@ TEST(Caloric, RefusesWhatIsOutside) {
                        "specific enthalpy");
 }
 
-// A computed dew point may be a rounding off, and an enthalpy of either end of the range as well.
+// Rounding may change a computed dew point, and an enthalpy at either end of the range, by one unit in the
+// last place.
 TEST(Caloric, EndsMissedByRoundingAreForgiven) {
     auto const t = celsius(80.0);
     for (double const w : {0.0, 0.3, 0.9, 1.0}) {

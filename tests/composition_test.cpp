@@ -21,7 +21,7 @@ static_assert(by_volume(45.0).litres_per_hectolitre() == by_volume(45.0).percent
 static_assert(strength_basis<mass_fraction> && strength_basis<volume_fraction> && strength_basis<us_proof>);
 static_assert(!strength_basis<double>);
 
-// Strengths of different bases or reference temperatures do not turn into one another unasked.
+// Strengths of different bases or reference temperatures do not convert implicitly.
 static_assert(!std::is_convertible_v<double, volume_fraction>);
 static_assert(!std::is_convertible_v<volume_fraction, double>);
 static_assert(!std::is_convertible_v<mass_fraction, volume_fraction>);

@@ -59,7 +59,7 @@ TEST(EquilibriumPoints, PressuresCountInTheirUnit) {
     }
 }
 
-// 40 % vol at 20 °C are 33.30 % mass and 16.33 % mol by `to`, which strength_test holds against tables.
+// 40 % vol at 20 °C are 33.30 % mass and 16.33 % mol by `to`, which strength_test compares with tables.
 TEST(EquilibriumPoints, PercentIsConverted) {
     EXPECT_NEAR(only_point("x_percent_vol,t\n40,84\n").liquid.value(), 0.1633, 1e-4);
     EXPECT_NEAR(only_point("x_percent_vol_20c,t\n40,84\n").liquid.value(), 0.1633, 1e-4);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-// The model is held against published measurements in published/; here it is held against itself.
+// The tests in published/ compare the model with published measurements; these tests check its consistency.
 #include <aqueth/equilibrium.hpp>
 
 #include "expect_range_error.hpp"
@@ -91,8 +91,8 @@ TEST(Coexistence, ReadsStrengthsFromATemperature) {
     for (double x = 0.0; x < 0.89; x += 0.01) {
         auto const bubble = bubble_point(mole_fraction(x), standard_atmosphere);
         auto const found = coexistence(bubble.temperature, standard_atmosphere);
-        // where the boiling temperature hardly changes with strength the answer is as ill-conditioned
-        // as the question
+        // where the boiling temperature changes little with strength, the problem is ill-conditioned, and so
+        // is the answer
         EXPECT_NEAR(found.liquid.value(), x, 1e-9) << x;
         EXPECT_NEAR(found.vapour.value(), bubble.vapour.value(), 1e-9) << x;
     }
@@ -165,7 +165,8 @@ TEST(Equilibrium, TheEndsOfTheRangeBelongToIt) {
     }
 }
 
-// There and back at the very ends, where a last digit decides whether an answer can be asked for again.
+// Conversions there and back at the ends of the range, where the last digit decides whether a result is a
+// valid input.
 TEST(Equilibrium, IsThereAndBackAtTheEndsOfTheRange) {
     for (double const t : {0.01, 120.0}) {
         for (int i = 0; i <= 100; ++i) {

@@ -72,7 +72,7 @@ TEST(Error, ShowsTheRefusedValueApartFromTheRange) {
 TEST(Error, HasNoMoreDigitsThanThat) {
     EXPECT_STREQ(range_error("a", "b", 1.0 / 3.0, "", 2.0 / 3.0, 1.0, "").what(),
                  "a: b 0.3333333 is outside 0.6666667 to 1");
-    // What equals a bound (an open end) looks like it.
+    // A value that equals a bound (an open end) is printed like the bound.
     EXPECT_STREQ(range_error("a", "b", 1.0 / 3.0, "", 1.0 / 3.0, 1.0, "").what(),
                  "a: b 0.3333333 is outside 0.3333333 to 1");
     EXPECT_STREQ(range_error("a", "b", infinity, "", 0.0, infinity, "").what(),
@@ -102,7 +102,7 @@ TEST(Error, CarriesACodeWhoseWordsAreItsText) {
     EXPECT_EQ(more.code(), argument::reading);
     EXPECT_EQ(more.argument(), "reading in line 3");
 
-    // What the library does not know has words only.
+    // A quantity that the library does not know has only words.
     EXPECT_EQ(range_error("a", "temperature", 2.0, "", 0.0, 1.0, "").code(), argument::other);
     EXPECT_STREQ(name_of(argument::other), "argument");
 
@@ -120,7 +120,7 @@ TEST(Error, CarriesACodeWhoseWordsAreItsText) {
     EXPECT_EQ(code_of("tea"), std::pair(argument::other, std::string("tea")));
 }
 
-// A code for each quantity, and each code says what it is called.
+// Each quantity has a code, and each code has a name.
 TEST(Error, NoTwoCodesHaveTheSameWords) {
     std::set<std::string> words;
     int const last = static_cast<int>(argument::wanted_uncertainty);

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 // Programs that trap invalid operations, divisions by zero and overflows to find their own mistakes must be
 // able to call the library: with valid arguments it raises none of these. A run with plates and an estimate
-// of stages used to compare NaN. (A NaN among the arguments is compared, which raises FE_INVALID, and is
+// of stages once compared NaN. (A NaN among the arguments is compared, which raises FE_INVALID, and is
 // refused.)
 #include <aqueth/aqueth.hpp>
 #include <aqueth/array.hpp>
@@ -15,7 +15,7 @@
 namespace aqueth {
 namespace {
 
-/// which of the three a task raises
+/// the exceptions of the three that a task raises
 template <class Task>
 int raised(Task const& task) {
     std::feclearexcept(FE_ALL_EXCEPT);
@@ -23,7 +23,7 @@ int raised(Task const& task) {
     return std::fetestexcept(FE_INVALID | FE_DIVBYZERO | FE_OVERFLOW);
 }
 
-/// hides a number from the compiler, which would compute with it beforehand
+/// hides a number from the compiler, which would otherwise compute with it at compile time
 double at_run_time(double v) {
     double volatile hidden = v;
     return hidden;

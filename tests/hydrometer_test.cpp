@@ -75,8 +75,8 @@ TEST(Hydrometer, GlassGrowsWithTheLiquid) {
     EXPECT_EQ(rigid.density(900.0 * kilogram_per_cubic_metre, celsius(30.0)).value(), 900.0);
 }
 
-// The alcoholometer's own strength has a way of its own, which must lead where the way over the composition
-// leads, errors included.
+// The alcoholometer's own strength has its own code path. It must give the same results and errors as the
+// path through the composition.
 TEST(Hydrometer, StrengthIsThatOfTheComposition) {
     alcoholometer const meter;
     int readable = 0, refused = 0;
@@ -137,7 +137,7 @@ TEST(Hydrometer, RefusesReadingsNoMixtureGives) {
     EXPECT_NEAR(meter.composition(by_volume(high.upper()), celsius(10.0)).value(), 1.0, 1e-12);
     // Colder water floats the stem out beyond its zero.
     expect_range_error([&] { meter.reading(mass_fraction(0.0), celsius(10.0)); }, "density it floats by");
-    // A reading that only ice could give.
+    // A reading that would need a frozen mixture.
     auto const ice = [&](auto const& call) {
         EXPECT_EQ(expect_range_error(call, "temperature").property(), "hydrometer");
     };

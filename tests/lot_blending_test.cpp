@@ -81,14 +81,14 @@ TEST(LotBlending, ReachesEveryStrengthBetweenTheBoundsItNamesAndNoneBeyond) {
                 least += in(each.at_least, kilogram);
                 most += in(each.available.mass(), kilogram);
             }
-            // as litres of the strongest and the weakest possible liquid, to stay inside the limits whatever
-            // the target
+            // as litres of the strongest and the weakest possible liquid, so that every target stays inside
+            // the limits
             double const low = least / 0.7892;
             double const high = most / 0.9983;
             if (low >= high) continue;
             volume = (low + (high - low) * unit(random)) * litre;
         }
-        // asking for the impossible names the bounds
+        // an impossible request names the bounds
         auto const bounds_of = [&](double percent) {
             try {
                 blend_to_strength(lots, by_mass(percent), celsius(20.0), volume);
@@ -147,8 +147,8 @@ TEST(LotBlending, WithoutAVolumeNoLargerBlendExists) {
     EXPECT_NEAR(found, best, 0.02 * best);
 }
 
-// Running sums: when each lot summed up all others again, this took more than a minute. bench.operations
-// compares.
+// Running sums: when each lot summed all others again, this took more than a minute. bench.operations times
+// both.
 TEST(LotBlending, TakesAHundredThousandLots) {
     std::mt19937 random(5);
     std::uniform_real_distribution<double> unit(0.0, 1.0);
@@ -164,7 +164,7 @@ TEST(LotBlending, TakesAHundredThousandLots) {
 }
 
 TEST(LotBlending, ASmallLotKeepsItsDigitsBesideALargeOne) {
-    // Nearly all of the large lot is held back: what is taken of it must not be a difference of large masses.
+    // Nearly all of the large lot is held back: the mass taken must not be a difference of large masses.
     parcel const large = parcel::of(23.0 * kilogram, by_volume(62.0), celsius(20.0));
     for (double const small : {3e-10, 1e-6, 1e-4}) {
         for (double const target : {31.0, 45.0, 60.0, 61.999}) {
@@ -195,7 +195,8 @@ TEST(LotBlending, ALotAloneMakesItsOwnStrength) {
     expect_range_error([&] { blend_to_strength(lots, by_volume(43.0), celsius(20.0)); }, "target strength");
 }
 
-// Weakest and strongest product are then one, but summed in two orders, and the strongest may come out below.
+// The weakest and the strongest product are then equal, but rounding of two summation orders may reverse
+// them.
 TEST(LotBlending, LotsOfOneStrengthMakeThatStrength) {
     for (double percent = 5.0; percent < 100.0; percent += 0.5) {
         std::vector<lot> const lots{some(0.3, percent), some(0.7, percent), some(1.1, percent)};
@@ -218,8 +219,7 @@ TEST(LotBlending, SaysWhatIsReachable) {
     EXPECT_NO_THROW(blend_to_strength(lots, by_volume(error.upper() - 1e-6), celsius(20.0)));
 }
 
-// What is asked for at least and what there is at most, as volumes of the strength wanted; all that there is
-// is no more than that.
+// Least and greatest volumes at the wanted strength; a request for all of it stays within them.
 TEST(LotBlending, NamesTheVolumesThatTheLimitsAddUpTo) {
     std::vector<lot> const lots{some(10.0, 80.0, 1.0), some(5.0, 40.0, 0.5)};
     auto const kilograms = in(parcel::of(1.0 * litre, by_volume(60), celsius(20)).mass(), kilogram);

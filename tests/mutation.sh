@@ -271,11 +271,9 @@ run() {
             ;;
         heat-capacity)
             numbers heat-capacity heat_capacity_perry published/pure_components heat_capacity_perry
-            numbers heat-capacity vaporization_perry published/pure_components heat_capacity_perry
             ;;
         sugar)
             numbers sugar sucrose_density published/sugar_solution wash
-            numbers sugar nbs_1942_brix published/sugar_solution wash
             ;;
         wash)
             numbers wash balling published/sugar_solution attenuation
@@ -289,7 +287,10 @@ run() {
             numbers constants air_buoyancy constants
             numbers constants glass_expansion constants
             ;;
-        r22-code) operators r22-code oiml_r22 published/oiml_r22_formula oiml_r22 strength density ;;
+        r22-code)
+            operators r22-code oiml_r22 published/oiml_r22_formula oiml_r22
+            operators r22-code oiml_r22_inverse oiml_r22_inverse strength density
+            ;;
         formulas)
             operators formulas cipm_2001_water published/water_density cipm_2001_water
             operators formulas its90 published/water_density its90
@@ -300,7 +301,6 @@ run() {
             operators formulas second_virial_crc second_virial published/pure_components
             operators formulas ethanol_second_virial second_virial
             operators formulas heat_capacity_perry published/pure_components heat_capacity_perry
-            operators formulas vaporization_perry published/pure_components heat_capacity_perry
             operators formulas sucrose_density published/sugar_solution wash
             operators formulas balling published/sugar_solution attenuation
             operators formulas excise_notice_226 published/sugar_solution attenuation
@@ -335,10 +335,14 @@ run() {
         specific-gravity) group specific-gravity operators include/aqueth/specific_gravity.hpp specific_gravity ;;
         attenuation) group attenuation operators include/aqueth/attenuation.hpp attenuation published/sugar_solution ;;
         caloric) group caloric operators include/aqueth/caloric.hpp caloric ;;
-        heating) group heating operators include/aqueth/still/heating.hpp heating ;;
+        heating)
+            group heating operators include/aqueth/still/heating.hpp heating
+            group heating operators include/aqueth/numeric/integration.hpp integration
+            ;;
         measured-equilibrium)
             group measured-equilibrium operators include/aqueth/measured_equilibrium.hpp measured_equilibrium \
                 measured_equilibrium_verdict
+            group measured-equilibrium operators include/aqueth/numeric/monotone_cubic.hpp monotone_cubic
             ;;
         uncertainty)
             group uncertainty operators include/aqueth/metrology/uncertainty.hpp uncertainty published/metrology_guides monte_carlo
@@ -357,7 +361,10 @@ run() {
         batch-still)
             group batch-still operators include/aqueth/still/detail/batch_run.hpp run_balances run_columns run_conditions
             ;;
-        still-estimate) group still-estimate operators include/aqueth/still/stages.hpp stages ;;
+        still-estimate)
+            group still-estimate operators include/aqueth/still/stages.hpp stages
+            group still-estimate operators include/aqueth/numeric/minimum.hpp minimum
+            ;;
         planted) plant ;;
         *)
             echo "mutation.sh: no group '$1'" >&2

@@ -33,7 +33,7 @@ TEST(NumberTable, KeepsTheRulesOfRfc4180) {
     expect_text_error([] { number_table("a,b\r\n1,b\"b\r\n"); }, 2, "", "a quote inside the cell");  // 5
 }
 
-// One table in every dress that programs put on it.
+// One table in all the variants that programs write.
 TEST(NumberTable, ReadsTheUsualVariants) {
     for (std::string_view const text :
          {"x,y\n0.1,0.44\n", "x,y\r0.1,0.44\r", "x;y\r\n0,1;0,44\r\n", "x;y\n0.1;0.44", "x\ty\n0.1\t0.44\n",
@@ -86,7 +86,7 @@ TEST(NumberTable, RefusesByLineAndColumn) {
                       "no column z; the columns are: x, y");
 }
 
-// A file of a user may be anything; neither the time nor a message may grow out of hand with it.
+// A user's file may contain anything; time and messages must stay bounded.
 TEST(NumberTable, KeepsWithinBounds) {
     std::string names, ones;
     for (int k = 0; k < 60000; ++k) {

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// What must hold of every mixture, tried on random ones (the same each time): order, scale and detour do not
-// matter, more of one thing is never less of another. The headers' own tests have what belongs to one header.
+// Properties of every mixture, tested on random ones (the same each time): order, scale and intermediate
+// steps do not matter, and relations are monotone. The tests of each header check that header alone.
 #include <aqueth/aqueth.hpp>
 
 #include <gtest/gtest.h>
@@ -73,7 +73,7 @@ TEST(Properties, ABlendDoesNotKnowWhatWasBlendedFirst) {
         blend const a = mix(first, at_20), b = mix(rest, at_20);
         blend const in_two = mix({a.product, b.product}, at_20);
         expect_same(in_two.product, at_once.product);
-        // What is lost on the way adds up, whichever way it is.
+        // Contractions of the steps add up, whatever the order.
         EXPECT_NEAR((a.contraction + b.contraction + in_two.contraction).value(), at_once.contraction.value(),
                     1e-12 * at_once.sum_of_volumes.value());
     }

@@ -63,7 +63,7 @@ TEST(Threads, EachGetsWhatOneAloneGets) {
     for (std::size_t k = 0; k < threads; ++k) {
         at_work.emplace_back([&, k] {
             ++ready;
-            while (ready < threads) std::this_thread::yield();  // so that they really are at once
+            while (ready < threads) std::this_thread::yield();  // so that they really run at the same time
             together[k] = a_bit_of_everything(shared, percents[k]);
         });
     }

@@ -54,8 +54,7 @@ TEST(VapourUncertainty, OfTheVapourFollowsFromThatOfTheRelativeVolatility) {
                 relative_volatility_uncertainty(mole_fraction(0.03), p), 1e-12);
 }
 
-// A vapour is known and the liquid under it asked for: by the curves that are shifted one uncertainty to
-// either side.
+// The liquid under a known vapour: from the curves shifted by one uncertainty to either side.
 TEST(VapourUncertainty, OfTheLiquidIsWhatShiftedCurvesGive) {
     auto const p = standard_atmosphere;
     boiling_curve const weaker(curve_with_vapour_shifted(p, -1.0)),
@@ -104,7 +103,8 @@ TEST(VapourUncertainty, AShiftedCurveShiftsEveryVapourAndKeepsTheAzeotrope) {
         }
 }
 
-// What README and pages say of a pot without reflux: 20 L of 11 % vol, run until 50 % vol comes over.
+// The example of README and pages for a pot without reflux: 20 L of 11 % vol, run until the distillate has 50
+// % vol.
 TEST(VapourUncertainty, IsWorthAFifthOfWhatAPotGivesAbove50PercentByVolume) {
     auto const charge = wash::of(20.0 * litre, by_volume(11.0), plato(0.0), celsius(20.0));
     run_plan plan;

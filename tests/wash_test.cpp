@@ -73,7 +73,7 @@ TEST(SucroseDensity, CoversItsRangeOnlyAndPassesNaNThrough) {
     EXPECT_TRUE(std::isnan(sucrose::excess(nan, 20.0).value) && std::isnan(sucrose::excess(0.3, nan).slope));
 }
 
-// Nothing of a wash has no strength and no extract, and is as dense as the liquid that there is none of.
+// An empty wash has no strength and no extract, and the density of its (empty) liquid.
 TEST(Wash, OfNothing) {
     auto const none = wash::of(parcel::of(0.0 * kilogram, by_mass(5), celsius(20)));
     EXPECT_EQ(none.mass().value(), 0.0);
@@ -140,7 +140,7 @@ TEST(TrueGravity, UndoesTheTemperature) {
     gravity_hydrometer const meter({});
     for (double const t : {5.0, 20.0, 35.0}) {
         for (double const p : {0.0, 12.0, 24.0}) {
-            // what the stem shows: the liquid's density there, as the glass of 20 °C sees it
+            // reading of the stem: the liquid's density there, corrected for the glass of 20 °C
             double const glass = 1.0 + 25e-6 * (t - 20.0);
             specific_gravity const shown(density(plato(p), celsius(t)).value() * glass /
                                          density(mass_fraction(0.0), celsius(20)).value());

@@ -13,11 +13,9 @@
 #include <aqueth/correlation/icao_atmosphere.hpp>
 #include <aqueth/correlation/its90.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
-#include <aqueth/correlation/nbs_1942_brix.hpp>
 #include <aqueth/correlation/oiml_r22.hpp>
 #include <aqueth/correlation/second_virial_crc.hpp>
 #include <aqueth/correlation/sucrose_density.hpp>
-#include <aqueth/correlation/vaporization_perry.hpp>
 #include <aqueth/correlation/water_saturation_wagner_pruss.hpp>
 #include <aqueth/metrology/conformity.hpp>
 #include <aqueth/metrology/monte_carlo.hpp>
@@ -81,10 +79,8 @@ int main() {
     show("model::ethanol_second_virial", ethanol_second_virial::cited);
     show("model::enthalpy", enthalpy::cited);
     show("correlation::heat_capacity_perry", heat_capacity_perry::cited);
-    show("correlation::vaporization_perry", vaporization_perry::cited);
     show("correlation::icao_atmosphere", icao_atmosphere::cited);
     show("correlation::sucrose_density", sucrose_density::cited);
-    show("correlation::nbs_1942_brix", nbs_1942_brix::cited);
     show("correlation::balling", balling::cited);
     show("correlation::balling, factors", balling::factors_cited);
     show("correlation::fermentation", fermentation::cited);

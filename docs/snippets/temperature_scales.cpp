@@ -2,7 +2,7 @@
 // What changes if OIML R 22 is given temperatures on IPTS-68, as printed, when the thermometer shows ITS-90.
 #include <aqueth/correlation/freezing_point.hpp>
 #include <aqueth/correlation/its90.hpp>
-#include <aqueth/correlation/oiml_r22.hpp>
+#include <aqueth/correlation/oiml_r22_inverse.hpp>
 #include <aqueth/strength.hpp>
 
 #include <algorithm>

@@ -2,16 +2,16 @@
 #pragma once
 
 /// @file
-/// The front door: all of the typed, scalar interface, but for measured_equilibrium.hpp, whose interpolation
+/// The front door: the whole typed, scalar interface except measured_equilibrium.hpp, whose interpolation
 /// from Boost.Math would slow every build. Include single headers for shorter builds.
 
 /// @namespace aqueth
 /// Properties of ethanol-water mixtures and the distiller's operations on them: the typed interface.
 
-// beside the floors: how sure a figure is
+// beside the floors: uncertainty
 #include <aqueth/metrology/conformity.hpp>         // whether a measurement shows that a tolerance is met
-#include <aqueth/metrology/instruments.hpp>        // how wrong instruments of a class may be
-#include <aqueth/metrology/labelling.hpp>          // tolerances of labels and fillings in law
+#include <aqueth/metrology/instruments.hpp>        // permissible errors of instruments by class
+#include <aqueth/metrology/labelling.hpp>          // legal tolerances of labels and fillings
 #include <aqueth/metrology/measurement_model.hpp>  // measurements of a bottling day, any scalar
 #include <aqueth/metrology/monte_carlo.hpp>        // distributions, propagated by trials
 #include <aqueth/metrology/uncertainty.hpp>        // input quantities, budgets, propagation of uncertainty
@@ -28,8 +28,8 @@
 #include <aqueth/blending.hpp>      // mix, dilute, fortify, make up; contraction
 #include <aqueth/bottling.hpp>      // fill volume and number of bottles
 #include <aqueth/gauging.hpp>       // proof, gallons and weights of the US rules
-#include <aqueth/hydrometer.hpp>    // what an instrument shows, what the liquid is
-#include <aqueth/liquid.hpp>        // composition and temperature, amount still open
+#include <aqueth/hydrometer.hpp>    // a reading from a liquid, a liquid from a reading
+#include <aqueth/liquid.hpp>        // composition and temperature, without an amount
 #include <aqueth/lot_blending.hpp>  // a strength from several lots, each within limits
 #include <aqueth/parcel.hpp>        // mass, composition, temperature
 #include <aqueth/wash.hpp>          // a parcel with dissolved extract; gravities
@@ -43,8 +43,8 @@
 #include <aqueth/freezing.hpp>            // freezing point
 #include <aqueth/specific_gravity.hpp>    // relative densities, in vacuo and in air
 #include <aqueth/strength.hpp>            // every basis into every other
-#include <aqueth/vapour_uncertainty.hpp>  // how sure the strength of a vapour is
-#include <aqueth/weighing.hpp>            // what a balance shows in air
+#include <aqueth/vapour_uncertainty.hpp>  // uncertainty of the strength of a vapour
+#include <aqueth/weighing.hpp>            // indications of a balance in air
 // words
 #include <aqueth/composition.hpp>  // the strong types of strength
 #include <aqueth/error.hpp>        // the one error type

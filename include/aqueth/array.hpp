@@ -5,6 +5,7 @@
 #include <aqueth/correlation/freezing_point.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
 #include <aqueth/correlation/oiml_r22.hpp>
+#include <aqueth/correlation/oiml_r22_inverse.hpp>
 #include <aqueth/density.hpp>
 #include <aqueth/equilibrium.hpp>
 #include <aqueth/equilibrium_curve.hpp>
@@ -27,19 +28,20 @@
 
 /// The properties of the library over arrays of plain numbers.
 ///
-/// An array is anything whose elements lie one behind the other: std::vector, std::array, std::span, a vector
-/// of Eigen or a part of one. Results go where the caller says; nothing is allocated. Numbers are double, or
-/// float for all that rests on OIML R 22 alone.
+/// An array is any type with contiguous elements: std::vector, std::array, std::span, a vector of Eigen or a
+/// part of one. Results go into the caller's array; nothing is allocated. Numbers are double, or float for
+/// functions that depend on OIML R 22 alone.
 ///
-/// An element out of range stops nothing: its result is NaN, its flag false, and the count of such elements
-/// is returned. The scalar function of the same name, asked for that element, says what is wrong with it. (A
-/// float may lie 2e-4 kg/m3 outside the pure liquids, which is its rounding.) Only arrays of different
-/// lengths, and arguments that hold for all elements, raise a range_error, before anything is written.
+/// An element out of range does not stop the loop: its result is NaN, its flag false, and the function
+/// returns the count of such elements. The scalar function of the same name raises the error for that
+/// element. (A float may be 2e-4 kg/m3 outside the pure liquids, its rounding.) Only arrays of different
+/// lengths, and arguments for all elements, raise a range_error, before anything is written.
 ///
-/// The loops are compiled for several generations of x86-64 processors and choose when they run; a consumer's
-/// flags stay as they are, and -O2 is enough. As with all libraries of headers, a program whose source files
-/// are compiled for different processors runs only on the newest of them. Functions keep no state: any thread
-/// may call them at any time. A result may go into one of the inputs, but must not overlap one in part.
+/// The loops are compiled for several generations of x86-64 processors and choose at run time. The consumer's
+/// compiler flags stay unchanged, and -O2 is enough. As with every header-only library, a program whose
+/// source files are compiled for different processors runs only on the newest of them. Functions keep no
+/// state: any thread may call them at any time. A result may go into one of the inputs, but must not overlap
+/// one partly.
 /// @par Accuracy
 /// As the scalar functions. Results may differ from theirs in the last digits, because a processor may or may
 /// not fuse a product and a sum: densities by 3e-13 kg/m3, strengths by 1e-14 of their scale, or as float by
@@ -51,7 +53,7 @@ namespace detail {
 template <class A>
 using element_of = std::remove_cvref_t<decltype(*std::declval<A&>().data())>;
 
-// Eigen's types say at compile time whether their elements are a row without gaps; others have no gaps.
+// Eigen's types state at compile time whether their elements are contiguous; other types always are.
 template <class A>
 constexpr bool has_gaps() {
     if constexpr (requires { A::InnerStrideAtCompileTime; }) {
@@ -63,7 +65,7 @@ constexpr bool has_gaps() {
 
 }  // namespace detail
 
-/// An array that can be read: `data()`, `size()`, elements of double or float without gaps.
+/// A readable array: `data()`, `size()`, contiguous elements of double or float.
 template <class A>
 concept readable = requires(A const& a) {
     { a.size() } -> std::convertible_to<std::size_t>;
@@ -71,13 +73,13 @@ concept readable = requires(A const& a) {
 }
 &&!detail::has_gaps<std::remove_cvref_t<A>>();
 
-/// An array that can be written, of any value category, so that a part of another array will do.
+/// A writable array, of any value category, so that a part of another array is accepted.
 template <class A>
 concept writable = readable<std::remove_reference_t<A>> && requires(A& a) {
     *a.data() = *a.data();
 };
 
-/// Flags, one an element: true where the result is one, false where the arguments were out of range.
+/// Flags, one per element: true for a result, false for arguments out of range.
 using flags = std::span<bool>;
 
 namespace detail {
@@ -97,7 +99,7 @@ namespace r22 = correlation::oiml_r22;
 template <class T>
 inline constexpr T nothing = std::numeric_limits<T>::quiet_NaN();
 
-/// What rounding may put a computed density outside the pure liquids', kg/m3.
+/// Allowance for rounding of a computed density outside the pure liquids', kg/m3.
 template <class T>
 inline constexpr double rounding = std::is_same_v<T, float> ? 2e-4 : aqueth::detail::rounding;
 
@@ -105,14 +107,14 @@ inline constexpr double rounding = std::is_same_v<T, float> ? 2e-4 : aqueth::det
 template <class Reference, class T>
 inline constexpr r22::isotherm<T> reference_isotherm{T(Reference::temperature().celsius())};
 
-/// Kelvins above a parabola that runs up to 0.4 K above the freezing points from 0 down to -20 °C: a mixture
-/// is liquid beyond doubt where they are not negative.
+/// Kelvins above a parabola, which is up to 0.4 K above the freezing points from 0 down to -20 °C: if not
+/// negative, the mixture is certainly liquid.
 template <class T>
 constexpr T above_freezing(T w, T t) {
     return t + w * (T(28) + T(132) * w);
 }
 
-/// Bits whose highest is set unless OIML R 22 covers w at t and the mixture is liquid beyond doubt, and w is
+/// Doubt bits: the highest is set unless OIML R 22 covers w at t, the mixture is certainly liquid, and w is
 /// at least `apart` from both pure liquids.
 template <class T>
 constexpr bits<T> perhaps_not_liquid(T w, T t, T apart = T(0)) {
@@ -120,7 +122,7 @@ constexpr bits<T> perhaps_not_liquid(T w, T t, T apart = T(0)) {
            bits_of(above_freezing(w, t));
 }
 
-/// The least mass fraction that is liquid beyond doubt at t, where the parabola comes down to t.
+/// The least mass fraction that is certainly liquid at t, where the parabola reaches t.
 template <class T>
 T weakest_liquid(T t) {
     if (t >= T(0)) return T(0);
@@ -140,19 +142,19 @@ inline double composition(double rho, double t, double tolerance) {
     r22::isotherm<double> const at_t(t);
     if (!(rho >= at_t.density(1.0) - tolerance && rho <= at_t.density(0.0) + tolerance))
         return nothing<double>;
-    double const w = at_t.mass_fraction_from_density(rho);
+    double const w = r22::mass_fraction_from_density(at_t, rho);
     return liquid(w, t) ? w : nothing<double>;
 }
 
-/// Nearer than this to a pure liquid the last digit of a composition is not left to chance.
+/// Compositions closer than this to a pure liquid take the careful way, which is exact there.
 template <class T>
-inline constexpr T edge{r22::quick_inverse<T>::edge};
+inline constexpr T edge{r22::fast_inverse<T>::pure_liquid_margin};
 
-// An operation goes a block's way in `quick`, an element's in `careful`: see `numeric::for_each_element`.
+// The member `quick` of an operation handles a block, `careful` one element: see `numeric::for_each_element`.
 
 #if defined(__clang__)
 #pragma clang diagnostic push
-#pragma clang diagnostic ignored "-Wpass-failed"  // not every loop, nor -O1, can be made of vectors
+#pragma clang diagnostic ignored "-Wpass-failed"  // some loops, and all at -O1, are not vectorized
 #endif
 
 template <class T>
@@ -160,7 +162,7 @@ struct density_operation {
     [[gnu::always_inline, gnu::flatten]] bits<T> quick(T const* w, T const* t, results<T> out) const {
         bits<T> any = 0;
         AQUETH_EACH_OF_BLOCK(i) {
-            T const rho = r22::isotherm<T>(t[i]).density_across(w[i]);
+            T const rho = r22::isotherm<T>(t[i]).density_horner(w[i]);
             any |= out.set(i, {rho, perhaps_not_liquid(w[i], t[i])});
         }
         return any;
@@ -173,7 +175,9 @@ struct density_at_operation {
     explicit density_at_operation(T degrees) : t(degrees), weakest(weakest_liquid(degrees)), at_t(degrees) {}
     [[gnu::always_inline, gnu::flatten]] bits<T> quick(T const* w, results<T> out) const {
         bits<T> any = 0;
-        AQUETH_EACH_OF_BLOCK(i) any |= out.set(i, {at_t.density_along(w[i]), outside(w[i], weakest, T(1))});
+        AQUETH_EACH_OF_BLOCK(i) {
+            any |= out.set(i, {at_t.density_even_odd(w[i]), outside(w[i], weakest, T(1))});
+        }
         return any;
     }
     T careful(T w) const { return liquid(w, t) ? at_t.density(w) : nothing<T>; }
@@ -181,36 +185,40 @@ struct density_at_operation {
     r22::isotherm<T> at_t;
 };
 
-/// What `isotherm::near_density` gives; single precision will do.
+/// First guess of s = 2 w - 1 from a density; single precision is enough.
 template <class T>
-[[gnu::always_inline]] inline T near_density(T rho, T t) {
-    return T(r22::isotherm<float>::near_density(static_cast<float>(rho), static_cast<float>(t)));
+[[gnu::always_inline]] inline T guess_composition(T rho, T t) {
+    return T(r22::guess_composition(static_cast<float>(rho), static_cast<float>(t)));
 }
 
 /// Compositions from densities: a first guess, a step of Householder's method and one of Newton's.
 /// @param rho densities, kg/m3
 /// @param t   temperatures, °C
-/// @param w   where the mass fractions go; NaN where one is not certain
+/// @param w   destination of the mass fractions; NaN for an uncertain one
 template <class T>
 [[gnu::always_inline]] inline void compositions(T const* rho, T const* t, T* w) {
     using isotherm = r22::isotherm<T>;
     T s[block], inverse_slope[block];
-    columns<T, isotherm::terms> miss;
+    columns<T, isotherm::terms> residual;
     columns<T, 4> series;
-    AQUETH_EACH_OF_BLOCK(i) s[i] = near_density(rho[i], t[i]);
+    // s0 = P(rho, t)/Q(rho, t)
+    AQUETH_EACH_OF_BLOCK(i) s[i] = guess_composition(rho[i], t[i]);
+    // f(s) = rho(s, t) - rho, and f(s0), f'(s0), f''(s0)/2, f'''(s0)/6
     AQUETH_EACH_OF_BLOCK(i) {
-        auto const each = isotherm(t[i]).density_less(rho[i]);
-        miss.set(i, each);
+        auto const each = r22::density_residual(isotherm(t[i]), rho[i]);
+        residual.set(i, each);
         series.set(i, numeric::polynomial_taylor<4>(each, s[i]));
     }
+    // s1 = s0 + Householder's step; 1/f'(s1)
     AQUETH_EACH_OF_BLOCK(i) {
         auto const first = numeric::householder_step(series[i]);
         s[i] += first.step;
         inverse_slope[i] = first.inverse_slope;
     }
+    // w = (s1 - f(s1)/f'(s1) + 1)/2
     AQUETH_EACH_OF_BLOCK(i) {
-        auto const last = isotherm::last_step(miss[i], s[i], inverse_slope[i]);
-        w[i] = certain_or_nan<T>({last.mass_fraction, bits_of(last.reserve)});
+        auto const last = r22::newton_step_to_density<T>(residual[i], s[i], inverse_slope[i]);
+        w[i] = certain_or_nan<T>({last.mass_fraction, bits_of(last.convergence_margin)});
     }
 }
 
@@ -232,14 +240,15 @@ struct composition_at_operation {
         : t(degrees), least((std::max)(weakest_liquid(degrees), edge<T>)), at_t(degrees) {}
     [[gnu::always_inline, gnu::flatten]] bits<T> quick(T const* rho, results<T> out) const {
         T s[block];
-        AQUETH_EACH_OF_BLOCK(i) s[i] = near_density(rho[i], t);
+        AQUETH_EACH_OF_BLOCK(i) s[i] = guess_composition(rho[i], t);
         bits<T> any = 0;
         AQUETH_EACH_OF_BLOCK(i) {
-            auto const miss = at_t.density_less(rho[i]);
-            auto const first = numeric::householder_step(numeric::polynomial_taylor<4>(miss, s[i]));
-            auto const last = at_t.last_step(miss, s[i] + first.step, first.inverse_slope);
+            auto const residual = r22::density_residual(at_t, rho[i]);
+            auto const first = numeric::householder_step(numeric::polynomial_taylor<4>(residual, s[i]));
+            auto const last =
+                r22::newton_step_to_density(residual, T(s[i] + first.step), first.inverse_slope);
             T const w = last.mass_fraction;
-            any |= out.set(i, {w, bits_of(last.reserve) | outside(w, least, T(T(1) - edge<T>))});
+            any |= out.set(i, {w, bits_of(last.convergence_margin) | outside(w, least, T(T(1) - edge<T>))});
         }
         return any;
     }
@@ -248,8 +257,8 @@ struct composition_at_operation {
     r22::isotherm<T> at_t;
 };
 
-/// How a basis of strength is turned into a mass fraction and back without a branch: directly, or by way of
-/// the volume fraction at a reference temperature, which takes an equation.
+/// Conversion of a basis of strength to a mass fraction and back without a branch: directly, or through the
+/// volume fraction at a reference temperature, which needs the solution of an equation.
 template <class Basis>
 struct quick_basis;
 
@@ -291,7 +300,7 @@ struct quick_basis<basic_volume_fraction<Reference>> {
     static T from_mass(T w) {
         constexpr auto const& at_t = reference_isotherm<Reference, T>;
         constexpr T per_ethanol = T(1) / at_t.density(T(1));
-        T const q = w * (at_t.density_along(w) * per_ethanol);
+        T const q = w * (at_t.density_even_odd(w) * per_ethanol);
         return q < T(1) ? q : T(1);
     }
 };
@@ -321,7 +330,7 @@ struct quick_basis<basic_mass_concentration<Reference>> {
     }
     template <class T>
     static T from_mass(T w) {
-        return w * (reference_isotherm<Reference, T>.density_along(w) * T(0.1));
+        return w * (reference_isotherm<Reference, T>.density_even_odd(w) * T(0.1));
     }
 };
 
@@ -336,36 +345,37 @@ public:
         AQUETH_EACH_OF_BLOCK(i) {
             auto const q = static_cast<float>(basis::to_volume(strength[i]));
             if constexpr (std::is_same_v<typename basis::reference, at_20_celsius>) {
-                near_[i] = T(r22::isotherm<float>::near_volume_fraction_at_20_celsius(q));
+                guess_[i] = T(r22::guess_mass_fraction_at_20_celsius(q));
             } else {
-                near_[i] = T(reference_isotherm<typename basis::reference, float>.near_volume_fraction(q));
+                guess_[i] =
+                    T(r22::guess_mass_fraction(reference_isotherm<typename basis::reference, float>, q));
             }
         }
-        AQUETH_EACH_OF_BLOCK(i) series_.set(i, at_reference.series(near_[i]));
+        AQUETH_EACH_OF_BLOCK(i) series_.set(i, r22::density_series(at_reference, guess_[i]));
     }
 
     /// @param i        index of an element
     /// @param strength its strength, again
     /// @return its mass fraction
     [[gnu::always_inline]] T mass_fraction(std::size_t i, T strength) const {
-        return at_reference.mass_fraction_from_near(concentration(strength), near_[i], series_[i]);
+        return r22::halley_mass_fraction<T>(concentration(strength), guess_[i], series_[i]);
     }
     /// @param i        index of an element
     /// @param strength its strength, again
     /// @return its density at the reference temperature, kg/m3
     [[gnu::always_inline]] T density(std::size_t i, T strength) const {
-        return at_reference.density_from_near(concentration(strength), near_[i], series_[i]);
+        return r22::halley_density<T>(concentration(strength), guess_[i], series_[i]);
     }
 
 private:
     static constexpr auto const& at_reference = reference_isotherm<typename basis::reference, T>;
     static T concentration(T strength) { return basis::to_volume(strength) * at_reference.density(T(1)); }
 
-    T near_[block];
+    T guess_[block];
     columns<T, 3> series_;
 };
 
-/// The number that makes a strength of this kind, and is made from one.
+/// Conversion of a strength of this kind to its number and back.
 template <class Basis>
 constexpr double number(Basis const& strength) {
     if constexpr (requires { strength.value(); }) {
@@ -396,19 +406,19 @@ struct conversion {
     }
     T careful(T strength) const {
         if (!(strength >= T(0) && strength <= T(from::highest))) return nothing<T>;
-        double const as_double = strength;  // as float, the highest may have been rounded up
+        double const as_double = strength;  // conversion to float may have rounded the highest up
         return T(number(aqueth::to<Target>(Source((std::min)(as_double, from::highest)))));
     }
 };
 
-/// An instrument that reads % vol, set against the liquid it floats in.
+/// An instrument in % vol and the liquid in which it floats.
 template <class T, class Reference>
 struct reading_correction {
     T glass;
     static constexpr T reference = T(Reference::temperature().celsius());
 
-    // The density that the instrument shows, at the reference temperature; that in which it floats at t; the
-    // composition that has it there; its strength.
+    // Four steps: the density that the instrument shows at the reference temperature, the density of the
+    // liquid at t, its composition, its strength.
     [[gnu::always_inline, gnu::flatten]] bits<T> quick(T const* reading, T const* t, results<T> out) const {
         using volume_fraction = basic_volume_fraction<Reference>;
         T rho[block], w[block];
@@ -432,7 +442,7 @@ struct reading_correction {
         double const floats_at = at_reference.density(aqueth::to<mass_fraction>(strength(reading)).value());
         double const rho = floats_at / (1.0 + double(glass) * (double(t) - double(reference)));
         double const w = composition(rho, t, rounding<T>);
-        return w == w ? T(aqueth::to<strength>(mass_fraction(w)).value()) : nothing<T>;
+        return std::isnan(w) ? nothing<T> : T(aqueth::to<strength>(mass_fraction(w)).value());
     }
 };
 
@@ -449,8 +459,8 @@ struct vapour_operation {
     double careful(double x) const { return x >= 0.0 && x <= 1.0 ? curve->vapour(x) : nothing<double>; }
 };
 
-/// What a liquid boils at, or gives off, by the model itself.
-/// @tparam Member what is wanted of the equilibrium
+/// Boiling temperature or vapour of a liquid, by the model itself.
+/// @tparam Member the wanted member of the equilibrium
 template <auto Member>
 struct bubble_point_operation {
     static double solve(double x, double pascals) {
@@ -573,8 +583,8 @@ std::size_t mass_fraction_from_density(D const& density, units::temperature t, R
     return detail::run<T>(at_t, mass_fraction, valid, density);
 }
 
-/// Strengths from one basis into another: `array::to<mass_fraction, volume_fraction>(q, w)`. A number is what
-/// makes a strength of its kind: fractions from 0 to 1, degrees of proof, grams per 100 mL.
+/// Strengths from one basis into another: `array::to<mass_fraction, volume_fraction>(q, w)`. Numbers are
+/// those of the kind's constructor: fractions from 0 to 1, degrees of proof, grams per 100 mL.
 /// @tparam Target the basis wanted
 /// @tparam Source the basis of the input
 /// @param strength strengths
@@ -592,7 +602,7 @@ std::size_t to(S const& strength, R&& result, flags valid = {}) {
 
 /// True strengths from the readings of an instrument that reads % vol.
 /// @param meter    the instrument
-/// @param reading  what it shows, as volume fractions from 0 to 1 at its reference temperature
+/// @param reading  readings, as volume fractions from 0 to 1 at its reference temperature
 /// @param celsius  temperatures in °C, -20 to 40
 /// @param strength alcoholic strengths by volume at the reference temperature, 0 to 1
 /// @param valid    flags, or nothing
@@ -626,7 +636,7 @@ std::size_t vapour(equilibrium_curve const& curve, X const& liquid, R&& vapour, 
 
 /// Vapours over boiling liquids, each under its own pressure, by the model itself.
 /// @param liquid mole fractions of ethanol in the liquid, 0 to 1
-/// @param pascal absolute pressures in Pa, what each liquid has between 0.01 and 120 °C
+/// @param pascals absolute pressures in Pa, what each liquid has between 0.01 and 120 °C
 /// @param vapour mole fractions of ethanol in the vapour
 /// @param valid  flags, or nothing
 /// @return how many elements were out of range
@@ -634,14 +644,14 @@ std::size_t vapour(equilibrium_curve const& curve, X const& liquid, R&& vapour, 
 /// @par Source
 /// as `bubble_point`
 template <readable X, readable P, writable R>
-std::size_t vapour(X const& liquid, P const& pascal, R&& vapour, flags valid = {}) {
+std::size_t vapour(X const& liquid, P const& pascals, R&& vapour, flags valid = {}) {
     using operation = detail::bubble_point_operation<&model::vapour_liquid::equilibrium<double>::y>;
-    return detail::run<double>(operation{}, vapour, valid, liquid, pascal);
+    return detail::run<double>(operation{}, vapour, valid, liquid, pascals);
 }
 
 /// Boiling temperatures, each under its own pressure, by the model itself.
 /// @param liquid mole fractions of ethanol in the liquid, 0 to 1
-/// @param pascal absolute pressures in Pa, what each liquid has between 0.01 and 120 °C
+/// @param pascals absolute pressures in Pa, what each liquid has between 0.01 and 120 °C
 /// @param kelvin temperatures in K
 /// @param valid  flags, or nothing
 /// @return how many elements were out of range
@@ -649,9 +659,9 @@ std::size_t vapour(X const& liquid, P const& pascal, R&& vapour, flags valid = {
 /// @par Source
 /// as `bubble_point`
 template <readable X, readable P, writable R>
-std::size_t bubble_temperature(X const& liquid, P const& pascal, R&& kelvin, flags valid = {}) {
+std::size_t bubble_temperature(X const& liquid, P const& pascals, R&& kelvin, flags valid = {}) {
     using operation = detail::bubble_point_operation<&model::vapour_liquid::equilibrium<double>::temperature>;
-    return detail::run<double>(operation{}, kelvin, valid, liquid, pascal);
+    return detail::run<double>(operation{}, kelvin, valid, liquid, pascals);
 }
 
 }  // namespace aqueth::array

@@ -7,8 +7,7 @@
 
 namespace aqueth {
 
-/// Mean air pressure at an altitude, where nothing better is known than the place. A barometer knows better:
-/// weather moves the pressure by up to 4 %.
+/// Mean air pressure at an altitude. Prefer a barometer: weather changes the pressure by up to 4 %.
 /// @param altitude height above sea level, -500 to 11000 m
 /// @return absolute pressure
 /// @throws range_error if the altitude is outside that range

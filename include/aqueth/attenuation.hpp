@@ -7,14 +7,13 @@
 #include <aqueth/correlation/fermentation.hpp>
 #include <aqueth/density.hpp>
 #include <aqueth/error.hpp>
+#include <aqueth/numeric/number_text.hpp>
 #include <aqueth/numeric/root.hpp>
 #include <aqueth/specific_gravity.hpp>
 #include <aqueth/units.hpp>
 #include <aqueth/wash.hpp>
 
-#include <charconv>
 #include <cmath>
-#include <limits>
 #include <string>
 
 namespace aqueth {
@@ -28,10 +27,9 @@ namespace aqueth {
 /// @return real extract
 /// @throws range_error if the apparent extract is above the original, or so low that nothing could be left
 /// @par Accuracy
-/// An average of beers, by two weights of the trade, 0.1808 and 0.8192, which are from memory. Beside
-/// Balling's own examples they give 0.05 to 0.06 °P less, beside the means of five sets of brews 0.10 to
-/// 0.19 °P less (@ref source_balling). A dry sugar wash can fall below what they allow: then
-/// `fermented_wash` answers.
+/// An average of beers, by two weights of the trade, 0.1808 and 0.8192, which are from memory. They give 0.05
+/// to 0.06 °P less than Balling's own examples, and 0.10 to 0.19 °P less than the means of five sets of brews
+/// (@ref source_balling). A dry sugar wash can be outside their range: use `fermented_wash`.
 /// @par Source
 /// From memory of brewing texts.
 inline extract real_extract(extract original, apparent_extract apparent) {
@@ -43,7 +41,7 @@ inline extract real_extract(extract original, apparent_extract apparent) {
     return extract(re > 0.0 ? re : 0.0);
 }
 
-/// Share of the extract that has gone, as the saccharometer sees it.
+/// Share of the extract that has fermented, by the apparent extract of a saccharometer.
 /// @param original extract before fermentation, above 0
 /// @param now      apparent extract now, not above the original
 /// @return apparent attenuation; above 1 in a dry wash
@@ -55,7 +53,7 @@ inline double apparent_attenuation(extract original, apparent_extract now) {
     return (original.degrees() - now.degrees()) / original.degrees();
 }
 
-/// Share of the extract that has gone in truth.
+/// Share of the extract that has fermented, by the real extract.
 /// @param original extract before fermentation, above 0
 /// @param real     real extract now, not above the original
 /// @return real attenuation, 0 to 1
@@ -66,8 +64,8 @@ inline double real_attenuation(extract original, extract real) {
 /// @}
 
 /// @name Strength from gravities
-/// Four answers to one question. They differ by some percent of the alcohol, which is what may be said
-/// without distilling a sample.
+/// Four methods for one quantity. They differ by a few percent of the alcohol: a better answer needs a
+/// distilled sample.
 /// @{
 
 /// Strength by Balling's balance of extract, alcohol, carbon dioxide and yeast.
@@ -125,13 +123,13 @@ inline volume_fraction alcohol_by_gravity_fall(specific_gravity original, specif
 
 namespace detail {
 
-/// The wash of original gravity `original` that has the figure `found`, which `figure` works out from a
-/// density at `at` and which falls as it ferments.
+/// The wash of original gravity `original` for which `figure` gives `found`. `figure` is a function of the
+/// density at `at` and falls during fermentation.
 template <class Figure>
 wash fermented_to(units::volume volume, specific_gravity original, double found, units::temperature at,
                   units::temperature temperature, argument refused, char const* reason,
                   Figure const& figure) {
-    // Extract, gravity and extract again, or one reading corrected on two ways: rounding opens the ends.
+    // Allowance for rounding at the ends: extract to gravity and back, or one reading corrected in two ways.
     constexpr double slack = 1e-9;
     double const there_and_back = apparent_extract_of(original).degrees();
     double const oe = std::abs(there_and_back - 30.0) < slack ? 30.0 : there_and_back;
@@ -149,7 +147,7 @@ wash fermented_to(units::volume volume, specific_gravity original, double found,
     if (!(lowest - slack <= found && found <= highest + slack))
         raise(range_error("fermented wash", refused, found, "", lowest, highest, reason));
     double a = numeric::bracketed_root([&](double tried) { return shown(tried) - found; }, 0.0, most, 1e-12);
-    if (!(a == a)) a = found >= highest ? 0.0 : most;  // an end, missed by rounding
+    if (std::isnan(a)) a = found >= highest ? 0.0 : most;  // an end, missed by rounding
     double const rho = wash::density_of(a / 100.0, left(a) / 100.0, 20.0);
     double const pure = density(mass_fraction(1.0), celsius(20)).value();
     return wash::of(volume, volume_fraction(a / 100.0 * rho / pure), extract(left(a)), temperature);
@@ -157,8 +155,8 @@ wash fermented_to(units::volume volume, specific_gravity original, double found,
 
 }  // namespace detail
 
-/// The wash that must have come of it: the alcohol and extract that agree both with Balling's balance and
-/// with the density found, by the library's own densities instead of the usual weights.
+/// The fermented wash: its alcohol and extract agree with both Balling's balance and the measured density. It
+/// uses the library's own densities instead of the usual weights.
 /// @param volume      volume at `temperature`, 0 or more
 /// @param original    gravity before fermentation, to 30 °P
 /// @param final_      gravity after it, not above the original
@@ -179,16 +177,16 @@ inline wash fermented_wash(units::volume volume, specific_gravity original, spec
                                 [water](double rho) { return rho / water; });
 }
 
-/// The same from what a saccharometer shows in the wash as warm or cold as it is. How the wash expands
-/// depends on what it holds, which is what is looked for: both come out at once.
+/// The same from a saccharometer reading at the temperature of the wash. The expansion of the wash depends on
+/// its unknown composition, so the function solves for both together.
 /// @param volume      volume at `temperature`, 0 or more
 /// @param original    gravity 20/20 °C before fermentation, to 30 °P; `true_gravity` corrects a reading
-/// @param reading     what the stem shows after it
+/// @param reading     reading of the stem after it
 /// @param temperature temperature of the wash and of the instrument, 0 to 40 °C
 /// @param meter       the instrument: its reference temperature, what its gravity refers to, its glass
 /// @return the fermented wash
-/// @throws range_error if a gravity or the temperature is outside its range: the error says what the stem
-///         would show there, from all extract fermented to none
+/// @throws range_error if a gravity or the temperature is outside its range: the bounds are the readings with
+///         all extract fermented and with none
 /// @par Accuracy
 /// As from a gravity at 20 °C, and that of `true_gravity`.
 /// @par Source
@@ -204,20 +202,20 @@ inline wash fermented_wash(units::volume volume, specific_gravity original, spec
 }
 /// @}
 
-/// The greatest strength asked of yeast, % vol. Common practice: yeast ends below it. (G. P. Casey, C. A.
-/// Magnus and W. M. Ingledew, Applied and Environmental Microbiology 48 (1984) 639, reached 16.2 % vol with
-/// well-fed brewer's yeast.)
+/// The greatest strength accepted for a fermentation, % vol. Common practice: yeast stops below it. (G. P.
+/// Casey, C. A. Magnus and W. M. Ingledew, Applied and Environmental Microbiology 48 (1984) 639, reached 16.2
+/// % vol with well-fed brewer's yeast.)
 inline constexpr double greatest_wash_strength = 20.0;
 
-/// What is dissolved to be fermented.
+/// Kinds of sugar for a wash.
 enum class sugar {
     sucrose,             ///< table sugar, also maltose
     hexose,              ///< glucose and fructose, anhydrous: without water of crystallization
-    glucose_monohydrate  ///< glucose with its water of crystallization: what is sold as dextrose (common
+    glucose_monohydrate  ///< glucose with its water of crystallization: sold as dextrose (common
                          ///< practice)
 };
 
-/// What to weigh in for a wash.
+/// The sugar and water to add for a wash.
 struct sugar_plan {
     units::mass least;           ///< sugar, its water of crystallization included, if yeast made nothing but
                                  ///< alcohol and carbon dioxide
@@ -225,12 +223,12 @@ struct sugar_plan {
     units::mass carbon_dioxide;  ///< gas given off
     extract original;            ///< extract of the solution before fermentation, at the practical amount
     specific_gravity gravity;    ///< its specific gravity 20/20 °C
-    units::mass water;           ///< water to add; what the crystals bring is not in it
+    units::mass water;           ///< water to add, without the water of crystallization
 };
 
 namespace detail {
 
-/// Masses before and after a fermentation that reaches a share of what `yield` would give.
+/// Masses before and after a fermentation that reaches a share of `yield`.
 struct sugar_balance {
     units::mass least;      ///< sugar, without water of crystallization, if all of it became alcohol and gas
     units::mass practical;  ///< sugar at the share that is reached
@@ -241,18 +239,15 @@ struct sugar_balance {
         : least(fermented.ethanol() / yield),
           practical(least / share),
           gas(correlation::fermentation::carbon_dioxide_per_ethanol * fermented.ethanol()),
-          // Masses close: what is in the vat before is what is in it after, the gas, and the sugar that went
-          // elsewhere. (The water that splits a sucrose is then in the water asked for, as it should be.)
+          // Mass balance: the vat before holds the vat after, the gas, and the sugar lost otherwise. (The
+          // water that splits sucrose is therefore part of the water to add.)
           before(fermented.mass() + gas + (practical - least)) {}
 
     double degrees() const { return 100.0 * in(practical, before); }  ///< extract before fermentation, °P
 };
 
 inline std::string share_in_words(double share) {
-    char text[32];
-    auto const end =
-        std::to_chars(text, text + sizeof text, 100.0 * share, std::chars_format::general, 4).ptr;
-    return std::string(text, end) + " % of the stoichiometric yield";
+    return numeric::text_of(100.0 * share, 4) + " % of the stoichiometric yield";
 }
 
 }  // namespace detail
@@ -261,21 +256,20 @@ inline std::string share_in_words(double share) {
 /// @param volume   volume of the fermented wash at 20 °C, above 0
 /// @param strength alcoholic strength wanted, up to `greatest_wash_strength`
 /// @param kind     sugar used
-/// @param share    share of the stoichiometric yield that is reached, 0.3 to 1. Unless given it is what
-///                 Balling's yield is of that of sucrose, 0.90
+/// @param share    share of the stoichiometric yield that is reached, 0.3 to 1. By default Balling's yield as
+///                 a share of that of sucrose, 0.90
 /// @return the plan. The fermented wash is taken to hold no sugar; yeast solids and nutrients are left out.
-/// @throws range_error if an argument is outside its range, or if at that share the wash would begin above
-///         30 °P: the error says what strength is reachable
+/// @throws range_error if an argument is outside its range, or if at that share the wash would begin above 30
+///         °P: the bounds give the reachable strength
 /// @par Accuracy
-/// The share reached decides: 0.93 to 0.95 in careful small trials (Pasteur, 1860), 0.75 to 0.90 and down to
-/// 0.55 in rum distilleries (Kervegant, 1946).
+/// The accuracy is that of the share: 0.93 to 0.95 in careful small trials (Pasteur, 1860), 0.75 to 0.90 and
+/// down to 0.55 in rum distilleries (Kervegant, 1946).
 /// @par Source
 /// @ref source_wash
 inline sugar_plan sugar_needed(units::volume volume, volume_fraction strength, sugar kind = sugar::sucrose,
                                double share = correlation::fermentation::practical_share) {
     namespace f = correlation::fermentation;
-    double const infinite = std::numeric_limits<double>::infinity();
-    require_range("sugar needed", argument::volume, in(volume, litre), "L", 1e-6, infinite);
+    require_range("sugar needed", argument::volume, in(volume, litre), "L", 1e-6, unlimited);
     require_range("sugar needed", argument::strength, strength.percent(), volume_fraction::unit, 0.01,
                   greatest_wash_strength, "from some alcohol to the most that yeast stands, common practice");
     require_range("sugar needed", argument::share_of_the_stoichiometric_yield, share, "", 0.3, 1.0);
@@ -285,7 +279,7 @@ inline sugar_plan sugar_needed(units::volume volume, volume_fraction strength, s
         return detail::sugar_balance(parcel::of(volume, by_volume(percent), celsius(20)), yield, share);
     };
     detail::sugar_balance const b = balance(strength.percent());
-    // More is no wash that anything else here would judge, and at poor yields most of it would stay sugar.
+    // The other functions end at this extract too, and at poor yields most of the sugar would remain.
     constexpr double most = 30.0;
     if (b.degrees() > most) {
         auto const excess = [&](double percent) { return balance(percent).degrees() - most; };

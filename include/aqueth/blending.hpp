@@ -17,10 +17,10 @@
 
 namespace aqueth {
 
-/// The outcome of a mixing: the product, and the volume lost in mixing.
+/// The outcome of a mixing: the product and the contraction.
 struct [[nodiscard]] blend {
     parcel product;  ///< the mixture, at the temperature asked for
-    /// sum of the parts' volumes, each at the product's temperature
+    /// sum of the parts' volumes before mixing, at the product's temperature
     units::volume sum_of_volumes;
     units::volume contraction;  ///< sum_of_volumes less the product's volume
 
@@ -31,10 +31,9 @@ struct [[nodiscard]] blend {
 /// Mixes parcels: masses add, volumes do not.
 /// @param parts               parcels, at least one of them not empty
 /// @param product_temperature temperature of the mixture when it is used or measured; every part must be
-///                            liquid there, up to 40 °C. Left out, it is the temperature with which the
-///                            mixture comes out if no heat is lost (parts at 0 to 40 °C): water and strong
-///                            spirit become warmer than either, and a fresh mixture must not be read as if it
-///                            were cool.
+///                            liquid there, up to 40 °C. By default the temperature that the mixture reaches
+///                            without loss of heat (parts at 0 to 40 °C). Water and strong spirit become
+///                            warmer than either, so a reading of a fresh mixture needs this temperature.
 /// @return product, sum of volumes and contraction
 /// @throws range_error if there are no parts, all are empty, or a temperature (also that of the mixture) is
 ///         outside its range
@@ -66,7 +65,7 @@ struct [[nodiscard]] adjustment : blend {
 
 namespace detail {
 
-// Strengths in the basis of the target, which the reader of the message gave.
+// Strengths in the basis of the target, so that the message shows the number that was given.
 template <strength_basis Target>
 [[noreturn, gnu::cold, gnu::noinline]] void raise_refused(char const* property, Target target,
                                                           plain::status const& why) {
@@ -79,9 +78,9 @@ template <strength_basis Target>
                       in_basis(why.lower), in_basis(why.upper), name_of(why.limit)));
 }
 
-/// @param property what is being worked out
+/// @param property the property being computed
 /// @param target   the target as given
-/// @param found    what the plain floor answered
+/// @param found    answer of the plain floor
 /// @return its value; raises a range_error where it refused, with strengths in the basis of the target
 template <strength_basis Target>
 constexpr double answer(char const* property, Target target, plain::checked<double> const& found) {
@@ -200,14 +199,14 @@ preparation make_up(units::mass mass, Target target, liquid const& stock, liquid
     return detail::make_up(mass, w, stock, diluent, product_temperature);
 }
 
-/// Dilutes in several equal additions, as is done to keep a spirit from clouding or warming.
+/// Dilutes in several equal additions, a practice against clouding and warming.
 /// @param spirit              parcel to dilute
 /// @param target              strength after the last addition, in any basis, not above that of the spirit
 /// @param additions           number of equal additions, 1 to 1000
 /// @param diluent             what is added: `water_at(celsius(15))`, or a weaker liquid
 /// @param product_temperature temperature of the mixture when it is measured, 0 to 40 °C; left out, each
 ///                            addition warms it without loss of heat (see `mix`)
-/// @return one adjustment an addition, each starting from the product of the one before
+/// @return one adjustment for each addition, each starting from the product of the previous one
 /// @throws range_error as `dilute`, or if the number of additions is outside its range
 template <strength_basis Target>
 std::vector<adjustment>

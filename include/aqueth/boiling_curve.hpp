@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
+#include <aqueth/boiling_pressure.hpp>
 #include <aqueth/equilibrium_curve.hpp>
-#include <aqueth/error.hpp>
 #include <aqueth/model/enthalpy.hpp>
 #include <aqueth/model/excess_gibbs.hpp>
 #include <aqueth/numeric/cubic_table.hpp>
@@ -15,9 +15,9 @@
 
 namespace aqueth {
 
-/// What a column or a still must know about a boiling mixture at one pressure. Plain numbers, as a column's
-/// stages ask for them by the ten thousand: mole fractions of ethanol, kelvin, and J/mol of the boiling
-/// liquid and of the vapour at its dew point. Nothing is checked.
+/// The properties of a boiling mixture at one pressure that a column or a still needs. A column evaluates
+/// them tens of thousands of times, so they are plain numbers: mole fractions of ethanol, kelvin, and J/mol
+/// of the boiling liquid and of the vapour at its dew point. Nothing is checked.
 template <class M>
 concept boiling_mixture = requires(M const& mixture, double x) {
     { mixture.vapour(x) } -> std::convertible_to<double>;                                // over the liquid x
@@ -27,18 +27,8 @@ concept boiling_mixture = requires(M const& mixture, double x) {
     { mixture.vapour_enthalpy(x) } -> std::convertible_to<double>;                       // of the vapour x
 };
 
-namespace detail {
-
-inline units::pressure require_boiling_pressure(units::pressure pressure) {
-    require_range("boiling", argument::pressure, in(pressure, kilopascal), "kPa", 5.0, 170.0,
-                  "the heat capacities hold from 0 to 116.85 °C");
-    return pressure;
-}
-
-}  // namespace detail
-
-/// Boiling ethanol and water at one pressure: an equilibrium curve with the enthalpies of what boils and of
-/// what rises, tabulated in the same way. It takes about half a millisecond to make.
+/// Boiling ethanol and water at one pressure: an equilibrium curve with the enthalpies of liquid and vapour,
+/// tabulated in the same way. Construction takes about half a millisecond.
 /// @par Accuracy
 /// Of the table: as `equilibrium_curve`, and 0.001 J/mol in the enthalpies. Of the enthalpies: as
 /// `enthalpy_of_liquid` and `enthalpy_of_vapour`.

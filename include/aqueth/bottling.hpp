@@ -9,15 +9,15 @@
 
 namespace aqueth {
 
-/// Temperature at which the volume on a label is meant, in the European Union and most countries.
+/// Reference temperature of the volume on a label, in the European Union and most countries.
 /// @see @ref source_76_211_eec
 inline constexpr units::temperature label_temperature = celsius(20.0);
 
-/// Temperature at which the volume on a label of distilled spirits is meant in the United States, 60 °F.
+/// Reference temperature of the volume on a label of distilled spirits in the United States, 60 °F.
 /// @see @ref source_us_label_volume
 inline constexpr units::temperature us_label_temperature = at_60_fahrenheit::temperature();
 
-/// Volume to fill so that a bottle holds its label volume at the temperature that the label is meant for.
+/// Volume to fill so that a bottle holds its label volume at the reference temperature of the label.
 /// @param label_volume        volume on the label, above 0
 /// @param w                   mass fraction of ethanol of the spirit
 /// @param filling_temperature temperature of the spirit while it is filled, where it is liquid, -20 to 40 °C
@@ -37,7 +37,7 @@ inline units::volume fill_volume(units::volume label_volume, mass_fraction w,
                                                               reference.celsius()));
 }
 
-/// What a parcel fills.
+/// Bottles that a parcel fills.
 struct bottling {
     double count;           ///< number of full bottles, a whole number
     units::volume fill;     ///< volume to fill into each, at the parcel's temperature
@@ -46,7 +46,7 @@ struct bottling {
 };
 
 /// Fills bottles from a parcel at the parcel's temperature.
-/// @param spirit       what is bottled
+/// @param spirit       the spirit to bottle
 /// @param label_volume volume on the label, above 0
 /// @param reference    temperature that the label is meant for, where the spirit is liquid, -20 to 40 °C
 /// @return number of bottles, fill of each, remainder

@@ -39,11 +39,12 @@ inline double specific_heat(mass_fraction w, double kelvins_) {
 
 }  // namespace detail
 
-/// Excess enthalpy: heat taken up when a mole of mixture is made from the pure liquids at constant
+/// Excess enthalpy: heat that a mole of mixture takes up when it is made from the pure liquids at constant
 /// temperature.
 /// @param strength strength of the mixture, in any basis
 /// @param t        temperature, 0 to 116.85 °C
-/// @return excess molar enthalpy; negative where mixing warms (cold and weak), positive in the heat
+/// @return excess molar enthalpy; negative where mixing warms (cold and weak mixtures), positive at high
+///         temperatures
 /// @throws range_error if the temperature is outside its range
 /// @par Accuracy
 /// At most 24 J/mol against the points measured at 25 °C, where the curve reaches -750; against Larkin (1975)
@@ -127,7 +128,7 @@ units::specific_energy enthalpy_of_vapour(Strength strength, units::temperature 
 }
 
 /// Temperature of a liquid mixture from its enthalpy: the inverse of `enthalpy_of_liquid`. Mixing without
-/// loss of heat keeps the enthalpy, so this is how warm a mixture becomes.
+/// loss of heat conserves the enthalpy, so this function gives the temperature of a mixture.
 /// @param strength strength, in any basis
 /// @param enthalpy specific enthalpy, between those at 0 and 116.85 °C
 /// @return temperature
@@ -144,7 +145,7 @@ units::temperature temperature_of_liquid(Strength strength, units::specific_ener
                       "kJ/kg", detail::specific_enthalpy(w, lower) / 1000.0 - detail::rounding,
                       detail::specific_enthalpy(w, upper) / 1000.0 + detail::rounding,
                       "0 to 116.85 °C") *
-        1000.0;  // that of an end was perhaps rounded elsewhere, or by another compiler
+        1000.0;  // the enthalpy of an end may have been rounded elsewhere, or by another compiler
     auto const residual = [&](double kelvins_) {
         return numeric::value_and_slope<double>{detail::specific_enthalpy(w, kelvins_) - h,
                                                 detail::specific_heat(w, kelvins_)};

@@ -10,7 +10,7 @@
 namespace aqueth {
 
 /// @name Reference temperatures
-/// Tags that put the temperature to which a volume is referred into the type of a strength.
+/// Tags that make the reference temperature of a volume part of the type of a strength.
 /// @{
 
 /// 20 °C: OIML R 22, the legal reference in Europe and most of the world.
@@ -41,8 +41,8 @@ struct at_60_fahrenheit {
 
 namespace detail {
 
-/// What every fraction of a mixture has in common: one number from 0 to 1, comparable within its own kind, no
-/// arithmetic (the sum of two strengths is not the strength of anything).
+/// Base of every fraction of a mixture: one number from 0 to 1, comparable within its own kind. It has no
+/// arithmetic, because the sum of two strengths is not a strength.
 /// @tparam Kind the derived type; gives the name and unit for messages
 template <class Kind>
 class fraction {
@@ -177,7 +177,7 @@ inline constexpr bool is_strength<basic_mass_concentration<Reference>> = true;
 
 }  // namespace detail
 
-/// Any of the types that say how much ethanol a mixture holds.
+/// Any type of strength: the content of ethanol in a mixture.
 template <class T>
 concept strength_basis = detail::is_strength<T>;
 

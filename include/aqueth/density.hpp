@@ -10,7 +10,7 @@ namespace aqueth {
 
 /// Density of a mixture by the general formula of OIML R 22.
 /// @param w mass fraction of ethanol
-/// @param t temperature, -20 to 40 °C and not below the freezing point (which cuts in below 29.5 % mass)
+/// @param t temperature, -20 to 40 °C and not below the freezing point (the higher limit below 29.5 % mass)
 /// @return density in kg/m3
 /// @throws range_error if the temperature is outside that range
 /// @par Accuracy
@@ -60,7 +60,7 @@ constexpr units::molar_volume molar_volume(mass_fraction w, units::temperature t
            cubic_centimetre_per_mole;
 }
 
-/// Change of volume on mixing, per mole of mixture: molar volume less what the pure liquids bring.
+/// Change of volume on mixing, per mole of mixture: molar volume less those of the pure liquids in it.
 /// @param w mass fraction of ethanol
 /// @param t temperature, 0 to 40 °C (water must be liquid for the comparison)
 /// @return excess molar volume in m3/mol; negative, because ethanol and water contract

@@ -16,7 +16,7 @@
 
 namespace aqueth {
 
-/// A liquid and a vapour in equilibrium: what the boiling of a mixture is about.
+/// A liquid and a vapour in equilibrium.
 struct equilibrium {
     units::temperature temperature;  ///< of both
     units::pressure pressure;        ///< absolute pressure
@@ -25,9 +25,9 @@ struct equilibrium {
     double relative_volatility;      ///< of ethanol to water, (y/x)/((1 - y)/(1 - x)); 1 at the azeotrope
 };
 
-/// Which side of the azeotrope a mixture is on: only there a temperature and a pressure leave a choice.
+/// The side of the azeotrope: a temperature and a pressure alone allow one mixture on each side.
 enum class azeotrope_side {
-    water_rich,   ///< weaker than the azeotrope, where distilling strengthens
+    water_rich,   ///< weaker than the azeotrope: distilling strengthens
     ethanol_rich  ///< stronger than the azeotrope
 };
 
@@ -43,17 +43,16 @@ inline double require_vle_temperature(char const* property, units::temperature t
     return t.kelvin();
 }
 
-/// The ends of the range as a typed temperature has them in K, to the last digit: 0.01 + 273.15 is not
-/// 273.16.
+/// The ends of the range in K, exactly as a typed temperature holds them: 0.01 + 273.15 is not 273.16.
 inline constexpr double coldest_kelvin = celsius(vle::lowest_celsius).kelvin();
 inline constexpr double hottest_kelvin = celsius(vle::highest_celsius).kelvin();
 
-/// Under pressures from the one to the other, in Pa, every mixture boils well within the range.
+/// Between these two pressures, in Pa, every mixture boils well within the range.
 inline constexpr double surely_low = 2e3, surely_high = 190e3;
 
-/// Checks that a pressure is one that the liquid x has between the ends of the temperature range.
+/// Checks that the liquid x boils within the temperature range at this pressure.
 inline void require_vle_pressure(char const* property, double x, units::pressure p) {
-    if (p.value() >= surely_low && p.value() <= surely_high) return;  // only beyond does x matter
+    if (p.value() >= surely_low && p.value() <= surely_high) return;  // x matters only outside
     double const lowest = vle::bubble_at_temperature(x, coldest_kelvin).pressure;
     double const highest = vle::bubble_at_temperature(x, hottest_kelvin).pressure;
     require_range(property, argument::pressure, in(p, kilopascal), "kPa", lowest / 1000.0, highest / 1000.0,
@@ -62,7 +61,7 @@ inline void require_vle_pressure(char const* property, double x, units::pressure
 
 inline equilibrium typed(vle::equilibrium<double> const& e) {
     auto const fraction = [](double v) { return mole_fraction(std::clamp(v, 0.0, 1.0)); };  // rounding only
-    auto const t = celsius(  // rounding only: what was found at an end of the range can be asked for again
+    auto const t = celsius(  // rounding only: a result at an end of the range stays a valid input
         std::clamp(kelvin(e.temperature).celsius(), vle::lowest_celsius, vle::highest_celsius));
     return {t, e.pressure * pascal, fraction(e.x), fraction(e.y), std::exp(e.ln_alpha)};
 }
@@ -91,8 +90,8 @@ equilibrium bubble_point(Strength liquid, units::temperature t) {
 
 /// Bubble point at a pressure: the temperature at which a liquid boils, and its first vapour.
 /// @param liquid strength of the liquid, in any basis
-/// @param p      absolute pressure, what the liquid has between 0 and 120 °C (0.6 to 198 kPa for water, 1.6
-///               to 428 kPa for ethanol)
+/// @param p      absolute pressure at which the liquid boils between 0 and 120 °C (0.6 to 198 kPa for water,
+///               1.6 to 428 kPa for ethanol)
 /// @return the equilibrium
 /// @throws range_error if the pressure is outside its range
 /// @par Accuracy
@@ -146,8 +145,7 @@ equilibrium dew_point(Strength vapour, units::pressure p) {
 
 namespace detail {
 
-/// Temperature in K below which there is no azeotrope: where the relative volatility in pure ethanol is just
-/// 1.
+/// Temperature in K below which there is no azeotrope: the relative volatility in pure ethanol is then 1.
 inline double lowest_azeotrope() {
     double lower = vle::lowest_kelvin;
     double upper = vle::highest_kelvin;
@@ -170,13 +168,13 @@ inline vle::equilibrium<double> azeotrope_or_ethanol(double kelvins_) {
 
 }  // namespace detail
 
-/// Azeotrope at a temperature: the mixture whose vapour is no stronger than itself.
-/// @param t temperature, from where there is an azeotrope (about 30 °C) to 120 °C
+/// Azeotrope at a temperature: the mixture whose vapour has its own composition.
+/// @param t temperature, from about 30 °C, where the azeotrope appears, to 120 °C
 /// @return the equilibrium; liquid and vapour are the same
 /// @throws range_error if there is none, or the temperature is above 120 °C
 /// @par Accuracy
-/// 0.8960 mole fraction and 78.13 °C at 101.325 kPa (measured 0.891 to 0.8943, 78.15 °C). That it vanishes
-/// below 10.4 kPa rests on one isotherm.
+/// 0.8960 mole fraction and 78.13 °C at 101.325 kPa (measured 0.891 to 0.8943, 78.15 °C). The limit of 10.4
+/// kPa, below which it vanishes, rests on one isotherm.
 /// @par Source
 /// @ref source_excess_gibbs
 inline equilibrium azeotrope(units::temperature t) {
@@ -188,7 +186,7 @@ inline equilibrium azeotrope(units::temperature t) {
 }
 
 /// Azeotrope at a pressure.
-/// @param p absolute pressure, from where there is an azeotrope (about 10 kPa) to about 430 kPa
+/// @param p absolute pressure, from about 10 kPa, where the azeotrope appears, to about 430 kPa
 /// @return the equilibrium; liquid and vapour are the same
 /// @throws range_error if there is none, or the pressure is outside its range
 /// @par Accuracy
@@ -206,8 +204,8 @@ inline equilibrium azeotrope(units::pressure p) {
     return {result.temperature, p, result.liquid, result.liquid, 1.0};
 }
 
-/// Liquid and vapour that can stand over one another at a temperature and a pressure: what a thermometer in a
-/// boiling liquid (liquid) or in the vapour leaving it (vapour) says of its strength.
+/// Liquid and vapour in equilibrium at a temperature and a pressure. This gives a strength from a
+/// thermometer: `liquid` from one in a boiling liquid, `vapour` from one in the vapour that leaves it.
 /// @param t    temperature, 0.01 to 120 °C
 /// @param p    absolute pressure, between those of the boiling pure liquid and of the azeotrope on that side
 /// @param side which side of the azeotrope; water rich unless given
@@ -215,7 +213,7 @@ inline equilibrium azeotrope(units::pressure p) {
 /// @throws range_error if nothing boils at t under p on that side; the bounds are for the pressure
 /// @par Accuracy
 /// 0.1 K in a temperature is about 0.1 % mol in a weak wash and 1 % mol or more above 40 % mol, where boiling
-/// temperatures hardly change with strength: a thermometer is no alcoholometer there.
+/// temperatures change little with strength: a thermometer cannot replace an alcoholometer there.
 /// @par Source
 /// @ref source_excess_gibbs
 inline equilibrium coexistence(units::temperature t, units::pressure p,
@@ -228,12 +226,13 @@ inline equilibrium coexistence(units::temperature t, units::pressure p,
     auto const pressure_of = [&](double x) {
         return detail::vle::bubble_at_temperature(x, kelvins_).pressure;
     };
-    // A boiling temperature that was itself computed is rounded: there and back works at the very ends too.
+    // A computed boiling temperature is rounded; the allowance keeps conversions there and back possible at
+    // the ends.
     double const rounded = 1e-13;
     require_range(property, argument::pressure, in(p, kilopascal), "kPa",
                   (1.0 - rounded) * pressure_of(pure) / 1000.0, (1.0 + rounded) * pressure_of(top) / 1000.0,
                   "from the pure liquid to the azeotrope at this temperature");
-    // The pressure rises all the way from either pure liquid to the azeotrope.
+    // The pressure rises monotonically from either pure liquid to the azeotrope.
     auto const residual = [&](double x) {
         auto const e = detail::vle::bubble_at_temperature(x, kelvins_);
         return numeric::value_and_slope<double>{e.pressure - p.value(),

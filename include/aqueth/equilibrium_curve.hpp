@@ -19,8 +19,8 @@ namespace detail {
 /// The liquid that gives a vapour: the inverse of a curve of vapour over liquid.
 /// @param vapour_with_slope callable: mole fraction of the liquid -> that of the vapour, and its derivative
 /// @param y                 mole fraction of the vapour
-/// @param strongest         upper end of the search: 1, or the azeotrope where the curve ends there
-/// @param noise             what rounding alone can do to the vapour
+/// @param strongest         upper end of the search: 1, or the azeotrope if the curve ends there
+/// @param noise             rounding error of the vapour
 /// @return mole fraction of the liquid
 template <class Vapour>
 double liquid_below_vapour(Vapour const& vapour_with_slope, double y, double strongest, double noise) {
@@ -37,9 +37,9 @@ double liquid_below_vapour(Vapour const& vapour_with_slope, double y, double str
 
 /// The equilibrium at one pressure, tabulated for an integrator's inner loop.
 ///
-/// What is interpolated is the logarithm of the relative volatility (and the boiling temperature), by the
-/// cubics of `numeric::cubic_table`. Where the volatility falls steadily from node to node the cubics fall as
-/// well, so the curve crosses 1 exactly where the model does and can neither invent nor lose an azeotrope.
+/// The curve interpolates the logarithm of the relative volatility (and the boiling temperature) by the
+/// cubics of `numeric::cubic_table`. The cubics are monotone where the volatility is, so interpolation
+/// neither adds nor removes an azeotrope.
 /// @par Accuracy
 /// within 1e-7 in the vapour's mole fraction and 1e-5 K of the model
 /// @par Source
@@ -52,10 +52,11 @@ public:
     explicit equilibrium_curve(units::pressure p)
         : equilibrium_curve(p, [](double, auto const& of_the_model) { return of_the_model; }) {}
 
-    /// Tabulates the model at a pressure, but with another relative volatility: one that was measured.
+    /// Tabulates the model at a pressure, with another relative volatility, for example a measured one.
     /// @param p        absolute pressure, as above
     /// @param ln_alpha callable: mole fraction of the liquid and `numeric::value_and_slope<double>` of the
-    ///                 logarithm of the model's relative volatility -> the same of what shall take its place
+    ///                 logarithm of the model's relative volatility -> the same of the volatility to use
+    ///                 instead
     /// @throws range_error if the pressure is outside its range
     template <class Volatility>
     equilibrium_curve(units::pressure p, Volatility const& ln_alpha)

@@ -17,7 +17,7 @@
 
 namespace aqueth {
 
-/// A point of a table of equilibrium: the liquid, and what was measured with it.
+/// A point of an equilibrium table: the liquid, and the quantities measured with it.
 struct equilibrium_point {
     mole_fraction liquid{0.0};                        ///< ethanol in the liquid
     std::optional<mole_fraction> vapour{};            ///< ethanol in the vapour
@@ -29,15 +29,15 @@ struct equilibrium_point {
 /// A table of equilibrium as it was read.
 struct equilibrium_points {
     std::vector<equilibrium_point>
-        points;                   ///< those with a vapour or a temperature, in the order of the lines
+        points;                   ///< points with a vapour or a temperature, in the order of the lines
     std::size_t empty_lines = 0;  ///< lines with neither
     std::vector<std::string> ignored_columns{};  ///< names of columns that hold none of the four quantities
 };
 
 /// @param point    of a table
 /// @param pressure of an isobar
-/// @return whether the point was measured under that pressure, within 0.5 % (0.15 K), or does not say under
-///         which
+/// @return whether the point was measured under that pressure, within 0.5 % (0.15 K), or has no pressure of
+///         its own
 inline bool of_pressure(equilibrium_point const& point, units::pressure pressure) {
     return !point.pressure || std::abs(point.pressure->value() / pressure.value() - 1.0) < 0.005;
 }
@@ -54,7 +54,7 @@ namespace detail::points {
 
 enum class quantity { liquid, vapour, temperature, pressure };
 
-/// The units of a quantity by the end of a column's name.
+/// Units of a quantity, which the end of a column's name gives.
 enum class unit {
     mole_fraction,
     percent_mol,
@@ -137,7 +137,7 @@ ending const* find_ending(ending const (&endings)[Count], std::string_view name)
     return found == endings + Count ? nullptr : found;
 }
 
-/// What a column holds; nothing if it is none of the quantities.
+/// Quantity of a column; nothing if it is none of the quantities.
 inline std::optional<role> role_of(number_table const& table, std::size_t column) {
     std::string const name = plain(table.names()[column]);
     if (name.find("uncertainty") != std::string::npos) return std::nullopt;
@@ -228,7 +228,7 @@ private:
     static double plain_number(units::temperature t) { return t.kelvin(); }
     static double plain_number(units::pressure p) { return p.value(); }
 
-    // Sets what is not known yet; what is known must agree, within the digits that tables are printed with.
+    // Sets a quantity that is not known yet; a known one must agree within the digits of printed tables.
     template <class Quantity>
     void take(number_table::line const& row, role const& r, std::optional<Quantity>& known, Quantity found,
               double tolerance) const {
@@ -287,8 +287,8 @@ private:
                                       : aqueth::fahrenheit(number);
     }
 
-    // The bounds show pressures in another unit than their column says. Points of a pressure that the model
-    // does not reach are accepted here; `of_pressure` leaves them out.
+    // The bounds show a pressure that was given in another unit than the column's. Points beyond the model's
+    // pressures are accepted here; `of_pressure` leaves them out.
     units::pressure pressure(number_table::line const& row, role const& r) const {
         units::pressure const p = table_.number(row, r.column) * r.pascals * pascal;
         if (!(p >= 0.1 * kilopascal && p <= 20000.0 * kilopascal))

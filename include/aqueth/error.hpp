@@ -2,11 +2,11 @@
 #pragma once
 
 #include <aqueth/numeric/floating_point.hpp>
+#include <aqueth/numeric/number_text.hpp>
 #include <aqueth/plain/argument.hpp>
 #include <aqueth/plain/limit.hpp>
 #include <aqueth/plain/status.hpp>
 
-#include <charconv>
 #include <concepts>
 #include <cstdio>
 #include <cstdlib>
@@ -18,15 +18,19 @@
 
 namespace aqueth {
 
-/// A quantity that is refused: its code, and its words where they say more than the code's or there is none.
+// The upper end of a range that has none, and the degrees of freedom of what is known exactly.
+using plain::unlimited;
+
+/// A refused quantity: its code, and words of its own where they say more than the code's, or where there is
+/// no code.
 class argument_name {
 public:
-    /// @param code which quantity; its words are those of `name_of`
+    /// @param code which quantity; `name_of` gives its words
     constexpr argument_name(argument code) : code_(code) {}
     /// @param code  which quantity
-    /// @param words what it is called here; used before they end
+    /// @param words its name here; must outlive the call
     constexpr argument_name(argument code, std::string_view words) : code_(code), words_(words) {}
-    /// @param words what a quantity is called that the library does not know; used before they end
+    /// @param words name of a quantity that the library does not know; must outlive the call
     template <class Text>
         requires std::convertible_to<Text const&, std::string_view>
     constexpr argument_name(Text const& words) : words_(words) {}
@@ -43,14 +47,14 @@ private:
     std::string_view words_{};
 };
 
-/// The one error of the library: a value outside what can be answered.
+/// The only error of the library: a value outside the valid range.
 ///
-/// Impossible requests are range errors too: a target above the strength of the stock is a target outside the
-/// range that the stock can reach, and the bounds say what is reachable. NaN and infinity are outside every
+/// Impossible requests are range errors too: a target above the strength of the stock is outside the range
+/// that the stock can reach. The bounds then give the reachable range. NaN and infinity are outside every
 /// range.
 class range_error : public std::runtime_error {
 public:
-    /// @param property what was being worked out, e.g. "density"
+    /// @param property the property being computed, e.g. "density"
     /// @param refused  which quantity was refused, e.g. argument::temperature
     /// @param value    the refused value, in `unit`
     /// @param unit     unit of value and bounds, e.g. "°C"; may be empty
@@ -80,19 +84,12 @@ public:
     double upper() const noexcept { return upper_; }                ///< @return greatest accepted value
 
 private:
-    // std::to_chars, because a message must not change with the program's locale.
-    static std::string number(double value, int digits) {
-        char text[32];
-        auto const end =
-            std::to_chars(text, text + sizeof text, value, std::chars_format::general, digits).ptr;
-        return std::string(text, end);
-    }
-    // Seven digits, or as many as show the refused value apart from both bounds: nobody learns from
-    // "88 is outside 0 to 88". Seventeen tell any two doubles apart.
+    // Seven digits, or as many as distinguish the refused value from both bounds: "88 is outside 0 to 88"
+    // helps no user. Seventeen digits distinguish any two doubles.
     static int digits_for(double value, double lower, double upper) {
         int digits = 7;
         auto const alike = [&](double bound) {
-            return value != bound && number(value, digits) == number(bound, digits);
+            return value != bound && numeric::text_of(value, digits) == numeric::text_of(bound, digits);
         };
         while (digits < 17 && (alike(lower) || alike(upper))) ++digits;
         return digits;
@@ -103,13 +100,14 @@ private:
         std::string const tail = unit.empty() ? "" : " " + unit;
         int const digits = digits_for(value, lower, upper);
         std::string text = property + ": ";
-        text.append(words).append(1, ' ').append(number(value, digits)).append(tail);
+        text.append(words).append(1, ' ').append(numeric::text_of(value, digits)).append(tail);
         if (!(lower <= upper)) {
             text += " cannot be met";
-        } else if (upper == std::numeric_limits<double>::infinity()) {
-            text += " is not a number of at least " + number(lower, digits) + tail;
+        } else if (upper == unlimited) {
+            text += " is not a number of at least " + numeric::text_of(lower, digits) + tail;
         } else {
-            text += " is outside " + number(lower, digits) + " to " + number(upper, digits) + tail;
+            text += " is outside " + numeric::text_of(lower, digits) + " to " +
+                    numeric::text_of(upper, digits) + tail;
         }
         return reason.empty() ? text : text + " (" + reason + ")";
     }
@@ -139,10 +137,10 @@ template <std::derived_from<std::runtime_error> Error>
 
 namespace detail {
 
-/// What rounding may put a temperature or a density outside its range that was itself computed.
+/// How far outside its range rounding may put a computed temperature or density.
 inline constexpr double rounding = plain::rounding<double>;
 
-// Out of line, so that a check costs its comparisons and nothing else.
+// Out of line, to keep the fast path small.
 template <class Argument>
 [[noreturn, gnu::cold, gnu::noinline]] void
 raise_out_of_range(std::string_view property, Argument refused, double value, std::string_view unit,
@@ -190,15 +188,15 @@ constexpr printed printed_as(argument refused) {
                       factor * why.upper, name_of(why.limit)));
 }
 
-/// Raises a range_error where the plain floor refused.
-/// @param property what is being worked out
+/// Raises a range_error if the plain floor refused.
+/// @param property the property being computed
 /// @param found    whether the plain floor answered
 [[gnu::always_inline]] constexpr void accept(std::string_view property, plain::status const& found) {
     if (!found.ok) [[unlikely]]
         raise_refused(property, found);
 }
 
-/// @param property what is being worked out
+/// @param property the property being computed
 /// @param found    what the plain floor answered
 /// @return its value; raises a range_error where it refused
 template <class T>
@@ -209,8 +207,8 @@ template <class T>
 
 }  // namespace detail
 
-/// Passes a value that lies in a range, raises a range_error for any other (NaN and infinity included).
-/// @param property what is being worked out
+/// Returns a value in the range, and raises a range_error for any other (NaN and infinity included).
+/// @param property the property being computed
 /// @param refused  which quantity: an `argument`, or an `argument_name` where it has words of its own
 /// @param value    its value, in `unit`
 /// @param unit     unit of value and bounds

@@ -11,10 +11,10 @@
 namespace aqueth {
 
 /// @name Gauging by the United States rules
-/// Volumes are wine gallons (US gallons) at 60 °F, weights are found in air, strengths are degrees of proof.
-/// The figures of the Gauging Manual rest on measurements of its own; OIML R 22 meets those printed in 27 CFR
-/// part 30 within a few units of their fifth digit. Tax due is settled with the manual itself and by whoever
-/// is licensed to gauge.
+/// Volumes are wine gallons (US gallons) at 60 °F, weights are weights in air, strengths are degrees of
+/// proof. The Gauging Manual has its own measurements; OIML R 22 agrees with the figures in 27 CFR part 30
+/// within a few units of their fifth digit. Only a licensed gauger, with the manual itself, can determine the
+/// tax due.
 /// @{
 
 /// Weight in air of spirit, per volume at 60 °F: `in(weight_per_volume(proof(190)), pound / us_gallon)`.
@@ -44,7 +44,7 @@ constexpr double proof_gallons_per_pound(us_proof strength) {
     return wine_gallons_per_pound(strength) * strength.degrees() / 100.0;
 }
 
-/// Factor that turns a volume measured at a temperature into the volume at 60 °F.
+/// Factor from a volume measured at a temperature to the volume at 60 °F.
 /// @param strength degrees of proof
 /// @param t        temperature of the measurement, where the spirit is liquid, -20 to 40 °C
 /// @return volume at 60 °F over volume at t

@@ -28,15 +28,15 @@ inline constexpr units::cubic_expansion borosilicate_glass =
 
 namespace detail {
 
-/// Scales whose type says at which temperature they are right.
+/// Scales whose type carries the reference temperature.
 template <class Scale>
 concept self_referenced_scale = strength_basis<Scale> && requires {
     Scale::reference::temperature();
 };
 
-/// How a scale is tied to density: what must be known about the instrument, the density of the liquid in
-/// which it shows a mark once its glass has grown by a factor, and the mark that stands for a density at
-/// the instrument's reference temperature.
+/// Relation of a scale and density. It holds the data of the instrument. It gives the density of the liquid
+/// in which the instrument shows a mark, for glass that has grown by a factor. And it gives the mark for a
+/// density at the instrument's reference temperature.
 template <class Scale>
 struct graduation {  // strengths
     units::temperature temperature;
@@ -83,17 +83,17 @@ struct graduation<specific_gravity> {
 
 }  // namespace detail
 
-/// What can be engraved on the stem: % vol, % mass, US proof, g/100 mL, kg/m3 or specific gravity.
+/// Scales of a stem: % vol, % mass, US proof, g/100 mL, kg/m3 or specific gravity.
 template <class Scale>
 concept hydrometer_scale = strength_basis<Scale> || std::same_as<Scale, units::mass_density> ||
     std::same_as<Scale, specific_gravity>;
 
-/// A glass hydrometer: it floats deeper in lighter liquid, and is right at its reference temperature only.
+/// A glass hydrometer: it floats deeper in lighter liquid, and is correct only at its reference temperature.
 ///
-/// At another temperature the liquid has another density and the glass another volume. The reading R (as
-/// density at the reference temperature T0) and the true density rho of the liquid at t are tied by the
-/// weight of the displaced liquid: rho(t) [1 + alpha (t - T0)] = R. Not included: surface tension of a liquid
-/// the instrument was not made for, and errors of its scale.
+/// At another temperature the liquid has another density and the glass another volume. R is the reading, as
+/// density at the reference temperature T0; rho is the true density of the liquid at t. The weight of the
+/// displaced liquid gives rho(t) [1 + alpha (t - T0)] = R. Surface tension of other liquids than the
+/// instrument's own, and errors of its scale, are not included.
 /// @tparam Scale what the stem reads: basic_volume_fraction<...>, mass_fraction, us_proof,
 ///               units::mass_density, specific_gravity
 /// @par Source
@@ -111,7 +111,7 @@ public:
         : hydrometer(scale_type{own_temperature()}, glass) {}
 
     /// For % mass and density scales.
-    /// @param reference temperature the instrument is made for, 0 to 40 °C
+    /// @param reference reference temperature of the instrument, 0 to 40 °C
     /// @param glass     cubic expansion of the instrument, 0 to 3e-4 /K
     /// @throws range_error if an argument is outside its range
     explicit constexpr hydrometer(units::temperature reference,
@@ -119,7 +119,7 @@ public:
                                                                                            !by_gravity)
         : hydrometer(scale_type{reference}, glass) {}
 
-    /// For specific gravity t1/t2; t1 is the temperature the instrument is made for.
+    /// For specific gravity t1/t2; t1 is the reference temperature of the instrument.
     /// @param reference temperatures of the liquid and of the water, vacuum or air
     /// @param glass     cubic expansion of the instrument, 0 to 3e-4 /K
     /// @throws range_error if an argument is outside its range
@@ -127,7 +127,7 @@ public:
                                   units::cubic_expansion glass = soda_lime_glass) requires by_gravity
         : hydrometer(scale_type{reference, reference.liquid}, glass) {}
 
-    /// @return temperature at which the scale is right
+    /// @return reference temperature of the scale
     constexpr units::temperature reference_temperature() const { return scale_.temperature; }
 
     /// @return cubic expansion of the instrument
@@ -172,7 +172,7 @@ public:
     template <strength_basis Basis = std::conditional_t<strength_basis<Scale>, Scale, volume_fraction>>
     constexpr Basis strength(Scale reading, units::temperature t) const {
         if constexpr (std::same_as<Scale, volume_fraction> && std::same_as<Basis, volume_fraction>) {
-            // What is asked for most often comes with the composition.
+            // The most frequent result is computed together with the composition.
             require_temperature(t);
             auto const found =
                 correlation::oiml_r22::mixture_from_reading(reading.value(), t.celsius(), expansion(t));
@@ -186,7 +186,7 @@ public:
         }
     }
 
-    /// What the instrument shows in a mixture.
+    /// Reading of the instrument in a mixture.
     /// @param w mass fraction of ethanol
     /// @param t temperature of liquid and instrument, -20 to 40 °C and not below the freezing point
     /// @return reading
@@ -199,7 +199,7 @@ public:
         }
         return scale_.mark_at(shown);
     }
-    /// What the instrument shows in a parcel at the parcel's temperature.
+    /// Reading of the instrument in a parcel at the parcel's temperature.
     /// @param liquid the parcel
     /// @return reading
     /// @throws range_error if the reading would be off the scale
@@ -231,8 +231,7 @@ private:
         }
     }
 
-    /// the composition where the density is that of water or ethanol, or of no mixture; out of the way of the
-    /// others
+    /// the composition if the density is that of water or ethanol, or of no mixture; out of line
     [[gnu::cold, gnu::noinline]] constexpr mass_fraction composition_at_an_end(Scale reading,
                                                                                units::temperature t) const {
         units::mass_density const rho = density(reading, t);
@@ -253,7 +252,7 @@ private:
         return 1.0 + glass_.value() * (t - scale_.temperature).value();
     }
 
-    /// the mark for a density, or the end of the scale beyond which it lies; only for saying what is readable
+    /// the mark for a density, or the nearer end of the scale; only for the bounds of an error
     constexpr Scale mark_on_scale(units::mass_density rho) const {
         if constexpr (strength_basis<Scale>) {
             if (rho < scale_.lightest()) return scale_.mark_at(scale_.lightest());

@@ -9,8 +9,8 @@
 
 namespace aqueth {
 
-/// A liquid of which the amount is still open: a composition at a temperature. Operations that compute an
-/// amount take one, so that a temperature cannot be passed for another.
+/// A liquid without an amount: a composition at a temperature. Operations that compute an amount take one, so
+/// that a temperature cannot be passed for another.
 /// @par Source
 /// Range and strengths by volume @ref source_oiml_r22
 class [[nodiscard]] liquid {

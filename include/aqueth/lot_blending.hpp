@@ -25,26 +25,26 @@
 
 namespace aqueth {
 
-/// A lot that a blend may draw on.
+/// A lot that a blend may use.
 struct lot {
-    parcel available;        ///< the liquid, and the most that may be taken of it
+    parcel available;        ///< the liquid and its greatest mass
     units::mass at_least{};  ///< the least that must be taken, 0 to the available mass
 };
 
-/// What to take of each lot, and what that gives.
+/// The mass of each lot, and the product.
 struct lot_blend : blend {
     std::vector<parcel> parts;  ///< one for each lot, in the order given; empty ones have no mass
 };
 
 namespace detail {
 
-/// Masses to take from each lot. The mathematics is that of one or two linear equations within bounds; see
-/// blend_to_strength for why no general solver is needed.
+/// Masses to take from each lot: one or two linear equations within bounds. `blend_to_strength` explains why
+/// no general solver is needed.
 class lot_problem {
 public:
     explicit lot_problem(std::span<lot const> lots) : lots_(lots), by_strength_(lots.size()) {
-        double const any = std::numeric_limits<double>::infinity();
-        require_range(property, argument::number_of_lots, static_cast<double>(lots.size()), "", 1.0, any);
+        require_range(property, argument::number_of_lots, static_cast<double>(lots.size()), "", 1.0,
+                      unlimited);
         for (lot const& each : lots) {
             require_range(property, argument::least_mass_of_a_lot, each.at_least.value(), "kg", 0.0,
                           each.available.mass().value(), "no more than is available");
@@ -59,7 +59,7 @@ public:
     double least(std::size_t i) const { return lots_[i].at_least.value(); }
     double most(std::size_t i) const { return lots_[i].available.mass().value(); }
 
-    /// the lots' indices from the weakest to the strongest, or the other way round
+    /// the lots' indices from the weakest to the strongest, or in reverse
     std::vector<std::size_t> order(bool weakest_first) const {
         return weakest_first ? by_strength_
                              : std::vector<std::size_t>(by_strength_.rbegin(), by_strength_.rend());
@@ -97,7 +97,7 @@ public:
         return masses;
     }
 
-    /// a fixed total, every lot drawn on to the same share of what its limits leave
+    /// a fixed total: every lot gives the same share of the range between its limits
     std::vector<double> even(double mass) const {
         std::vector<double> masses = all_least();
         double const least_mass = total(masses);
@@ -121,8 +121,8 @@ public:
         return w;
     }
 
-    /// any total: the weakest or strongest product there is. A lot helps while it is weaker (stronger) than
-    /// the rest. Sums are kept up to date, so that a lot costs the same however many there are.
+    /// any total: the weakest or strongest possible product. A lot helps while it is weaker (stronger) than
+    /// the rest. Running sums make the cost of each lot independent of their number.
     double extreme(bool weakest) const {
         std::vector<double> masses = all_least();
         double mass = 0.0;
@@ -142,21 +142,20 @@ public:
         return strength(masses);
     }
 
-    /// any total: the most product of strength w0. All there is of the lots on one side of w0, and of those
-    /// on the other side, which are too strong (or too weak), as much as that can bear: the farthest from w0
-    /// are held back first because they cost the least mass. What is taken is reckoned up from the limits
-    /// below, never as what is there less what is held: of a lot that is nearly all held, such a difference
-    /// has no digits left.
+    /// any total: the largest product of strength w0. It takes all of the lots on one side of w0, and as much
+    /// of the lots on the other side as they balance. The lots farthest from w0 are held back first, because
+    /// that costs the least mass. The sum starts from the lower limits: available mass less held mass would
+    /// lose all digits for a lot that is nearly all held.
     std::vector<double> most_of(double w0) const {
         std::vector<double> masses = all_most();
         double const strength_of_all = strength(masses);
         if (strength_of_all == w0) return masses;
         bool const too_strong = strength_of_all > w0;
         auto const off = [&](std::size_t i) { return too_strong ? w(i) - w0 : w0 - w(i); };
-        double room = 0.0;  // ethanol that the lots in excess may bring (or lack) above their least masses
+        double room = 0.0;  // excess (or lack) of ethanol allowed to the other lots above their least masses
         for (std::size_t i = 0; i < size(); ++i) room -= off(i) * (off(i) > 0.0 ? least(i) : most(i));
         for (std::size_t const i : order(too_strong)) {  // the nearest first
-            if (off(i) <= 1e-13) continue;  // a lot of the very strength wanted is never held back
+            if (off(i) <= 1e-13) continue;  // a lot of the target strength itself is never held back
             double const more = (std::max)(room, 0.0) / off(i);
             if (more < most(i) - least(i)) masses[i] = least(i) + more;
             room -= off(i) * (masses[i] - least(i));
@@ -173,14 +172,14 @@ private:
 
 /// Reaches a strength by mixing lots, each within its limits.
 ///
-/// With a volume wanted, every lot gives as nearly as possible the same share of what its limits leave;
-/// without one, the blend is as large as the lots allow.
+/// With a volume, every lot gives as nearly as possible the same share of the range between its limits.
+/// Without one, the blend is as large as the lots allow.
 ///
 /// A general linear or least-squares solver is not needed. For a fixed total mass the product's strength is
-/// linear in the masses, so on the straight line from the even draw to the weakest (or strongest) draw of the
-/// same total it takes every value between, and every point of that line keeps all limits. For a free total
-/// there is one equation, and holding back the lots farthest from the target first is its linear-programming
-/// optimum.
+/// linear in the masses. It therefore takes every value on the straight line from the even draw to the
+/// weakest (or strongest) draw of the same total, and every point of that line keeps all limits. For a free
+/// total there is one equation. Its linear-programming optimum holds back the lots farthest from the target
+/// first.
 ///
 /// @param lots                at least one lot
 /// @param target              strength wanted, in any basis, within what the lots can reach
@@ -197,12 +196,12 @@ template <strength_basis Target>
 lot_blend blend_to_strength(std::span<lot const> lots, Target target, units::temperature product_temperature,
                             std::optional<units::volume> volume = std::nullopt) {
     detail::lot_problem const problem(lots);
-    double const any = std::numeric_limits<double>::infinity();
     require_range(problem.property, argument::mass_of_all_lots, problem.total(problem.all_most()), "kg",
-                  (std::numeric_limits<double>::min)(), any);
+                  (std::numeric_limits<double>::min)(), unlimited);
 
     auto const reachable = [&](double weakest, double strongest, limit set_by) {
-        if (strongest < weakest) std::swap(weakest, strongest);  // lots of one strength, summed in two orders
+        if (strongest < weakest)
+            std::swap(weakest, strongest);  // lots of equal strength: rounding of two summation orders
         return detail::answer(
             problem.property, target,
             plain::detail::reachable(to<mass_fraction>(target).value(), weakest, strongest, set_by));
@@ -219,14 +218,14 @@ lot_blend blend_to_strength(std::span<lot const> lots, Target target, units::tem
         require_range(problem.property, argument::volume_wanted, in(*volume, litre), "L", least * to_litres,
                       most * to_litres * (1.0 + 1e-14), "what the limits of the lots add up to");
         require_range(problem.property, argument::volume_wanted, in(*volume, litre), "L",
-                      (std::numeric_limits<double>::min)(), any);
+                      (std::numeric_limits<double>::min)(), unlimited);
         double const w0 = reachable(problem.extreme_of_volume(*volume, product_temperature, true),
                                     problem.extreme_of_volume(*volume, product_temperature, false),
                                     limit::reach_of_the_lots_at_this_volume);
         std::vector<double> const even = problem.even(mass);
         std::vector<double> const end = problem.greedy(mass, w0 < problem.strength(even));
         double const span = problem.strength(end) - problem.strength(even);
-        // Lots of one strength have nothing to choose between: the even draw stands.
+        // Lots of equal strength leave no choice: the even draw is the answer.
         bool const flat = std::abs(span) < 1e-14;
         double const share = flat ? 0.0 : std::clamp((w0 - problem.strength(even)) / span, 0.0, 1.0);
         masses = even;

@@ -8,12 +8,9 @@
 #include <aqueth/equilibrium_points.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/number_table.hpp>
+#include <aqueth/numeric/monotone_cubic.hpp>
 #include <aqueth/numeric/polynomial.hpp>
 #include <aqueth/units.hpp>
-
-#include <math.h>  // Boost 1.74's pchip.hpp calls isnan unqualified
-
-#include <boost/math/interpolators/pchip.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -50,7 +47,7 @@ inline std::vector<measured_point> parse_measured_points(std::string_view text) 
     return points;
 }
 
-/// What a check of measured points against the Gibbs-Duhem equation found.
+/// Result of a check of measured points against the Gibbs-Duhem equation.
 struct consistency {
     double area_percent;                   ///< departure of the area test, % of the sum of both areas' sizes
     double mean_vapour_deviation;          ///< mean of |measured - model| in the vapour's mole fraction
@@ -63,16 +60,16 @@ struct consistency {
     bool trusted;
 };
 
-/// A table of equilibrium points that somebody measured, ready to be used in place of the model.
+/// A table of measured equilibrium points, for use in place of the model.
 ///
-/// Between points the logarithm of the relative volatility is interpolated by a monotone cubic, so a table
-/// cannot gain or lose an azeotrope by being interpolated. Nothing is extrapolated.
+/// A monotone cubic interpolates the logarithm of the relative volatility, so interpolation neither adds nor
+/// removes an azeotrope. Nothing is extrapolated.
 /// @par Source
 /// Monotone cubic @ref source_fritsch_carlson
 class measured_equilibrium {
 public:
-    /// @param points   at least four, of different liquid composition; pure liquids (0 and 1) may be among
-    ///                 them and serve the temperature only; either all or none with a temperature
+    /// @param points   at least four, of different liquid composition; pure liquids (0 and 1) are allowed and
+    ///                 used only for the temperature; either all or none with a temperature
     /// @param pressure absolute pressure of the measurement, 1.6 to 198 kPa
     /// @throws range_error if there are too few points, two have the same liquid, a vapour is 0 or 1 over a
     ///         liquid that is not, only some have temperatures, or the pressure is outside its range
@@ -87,7 +84,7 @@ public:
                 x.push_back(point.liquid.value());
                 t.push_back(point.temperature->celsius());
             }
-            celsius_.emplace(std::move(x), std::move(t));
+            celsius_.emplace(std::move(x), t);
         }
     }
 
@@ -105,7 +102,7 @@ public:
         double const x = liquid.value();
         require_range(property, argument::mole_fraction_of_the_liquid, liquid.percent(), mole_fraction::unit,
                       100.0 * lowest_, 100.0 * highest_, "the measured range");
-        double const alpha = std::exp(ln_alpha_(x));
+        double const alpha = std::exp(ln_alpha_(x).value);
         return mole_fraction(alpha * x / (1.0 + (alpha - 1.0) * x));
     }
     /// @param liquid mole fraction of the liquid, within the measured range
@@ -117,34 +114,34 @@ public:
         require_range(property, argument::mole_fraction_of_the_liquid, liquid.percent(), mole_fraction::unit,
                       points_.front().liquid.percent(), points_.back().liquid.percent(),
                       "the measured range");
-        return celsius((*celsius_)(liquid.value()));
+        return celsius((*celsius_)(liquid.value()).value);
     }
 
-    /// The measured volatility for an integrator's inner loop. A run of a still goes through every strength
-    /// down to water: outside the measured range the curve has the model's volatility, multiplied so that it
-    /// joins what was measured. Its boiling temperatures are the model's.
+    /// The measured volatility for an integrator's inner loop. A run of a still passes through every strength
+    /// down to water. Outside the measured range the curve has the model's volatility, scaled to join the
+    /// measured one. Its boiling temperatures are the model's.
     /// @return the curve
     equilibrium_curve curve() const {
         auto const joined = [this](double x) {
             auto const model = detail::vle::bubble_at_pressure(x, pressure_.value());
-            return ln_alpha_(x) - model.ln_alpha;
+            return ln_alpha_(x).value - model.ln_alpha;
         };
         double const below = joined(lowest_);
         double const above = joined(highest_);
         return equilibrium_curve(pressure_, [&](double x, numeric::value_and_slope<double> const& model) {
             if (x < lowest_) return numeric::value_and_slope<double>{model.value + below, model.slope};
             if (x > highest_) return numeric::value_and_slope<double>{model.value + above, model.slope};
-            return numeric::value_and_slope<double>{ln_alpha_(x), ln_alpha_.prime(x)};
+            return ln_alpha_(x);
         });
     }
 
-    /// Says whether the points can be trusted.
+    /// Checks the thermodynamic consistency of the points.
     ///
     /// Area test (Redlich and Kister 1948, with the enthalpy term for constant pressure): the integral over x
     /// from 0 to 1 of ln(gamma1/gamma2) - (H^E/(R T^2)) dT/dx vanishes for consistent data. Saturation
     /// pressures, vapour non-ideality, H^E, and the integrand outside the measured range come from the
-    /// library's model. That an area vanishes proves little by itself (errors may cancel), so the deviations
-    /// from the model are given with it. Below 10 % counts as consistent: common practice.
+    /// library's model. A vanishing area proves little by itself, because errors may cancel. The result
+    /// therefore includes the deviations from the model. Below 10 % counts as consistent: common practice.
     /// @return areas and deviations
     /// @par Source
     /// Area test @ref source_redlich_kister; the model it leans on @ref source_excess_gibbs
@@ -181,7 +178,6 @@ public:
     }
 
 private:
-    using pchip = boost::math::interpolators::pchip<std::vector<double>>;
     static constexpr char const* property = "measured equilibrium";
 
     static std::vector<measured_point> sorted(std::vector<measured_point> points) {
@@ -207,7 +203,7 @@ private:
         return points;
     }
 
-    pchip volatility() {
+    numeric::monotone_cubic volatility() {
         std::vector<double> x;
         std::vector<double> ln_alpha;
         for (auto const& point : points_) {
@@ -226,20 +222,20 @@ private:
                       1e9);
         lowest_ = x.front();
         highest_ = x.back();
-        return pchip(std::move(x), std::move(ln_alpha));
+        return numeric::monotone_cubic(std::move(x), ln_alpha);
     }
 
     double area_integrand(double x) const {
         auto const model = detail::vle::bubble_at_pressure(x, pressure_.value());
         bool const inside = x >= lowest_ && x <= highest_;
         bool const with_temperature = inside && celsius_;
-        double const t = with_temperature ? (*celsius_)(x) + 273.15 : model.temperature;
+        double const t = with_temperature ? (*celsius_)(x).value + 273.15 : model.temperature;
         double const t_slope =
-            with_temperature ? celsius_->prime(x) : detail::vle::along_isobar(model).temperature_x;
+            with_temperature ? (*celsius_)(x).slope : detail::vle::along_isobar(model).temperature_x;
         auto const g = model::excess_gibbs::reduced_gibbs(x, t);
         double const ln_alpha_model = detail::vle::bubble_at_temperature(x, t).ln_alpha;
-        double const ln_alpha = inside ? ln_alpha_(x) : model.ln_alpha;
-        // what the model adds to ln(gamma1/gamma2) to make ln alpha: saturation pressures and the vapour's
+        double const ln_alpha = inside ? ln_alpha_(x).value : model.ln_alpha;
+        // the model's difference of ln alpha and ln(gamma1/gamma2): saturation pressures and the vapour's
         // non-ideality
         double const rest = ln_alpha_model - (g.ethanol - g.water);
         double const excess = model::excess_gibbs::enthalpy(x, t).molar;
@@ -250,8 +246,8 @@ private:
     std::vector<measured_point> points_;
     double lowest_ = 0.0;   // of the liquids with a volatility
     double highest_ = 1.0;  // set by volatility(), hence declared before ln_alpha_
-    pchip ln_alpha_;
-    std::optional<pchip> celsius_;
+    numeric::monotone_cubic ln_alpha_;
+    std::optional<numeric::monotone_cubic> celsius_;
 };
 
 }  // namespace aqueth

@@ -2,9 +2,9 @@
 #pragma once
 
 #include <aqueth/error.hpp>
+#include <aqueth/numeric/number_text.hpp>
 
 #include <algorithm>
-#include <charconv>
 #include <cmath>
 #include <cstddef>
 #include <optional>
@@ -12,17 +12,16 @@
 #include <stdexcept>
 #include <string>
 #include <string_view>
-#include <system_error>
 #include <utility>
 #include <vector>
 
 namespace aqueth {
 
-/// A text cannot be read as the table it should be. The message names the line and the column.
+/// Error: a text is not the table that was expected. The message names the line and the column.
 class text_error : public std::runtime_error {
 public:
     /// @param text any text
-    /// @return it as it can stand in a message: at most 40 bytes, no character of UTF-8 cut
+    /// @return the text for a message: at most 40 bytes, with whole UTF-8 characters
     static std::string shortened(std::string_view text) {
         std::size_t length = 40;
         if (text.size() <= length) return std::string(text);
@@ -53,11 +52,11 @@ private:
 /// A table of numbers and words in text: CSV as RFC 4180 describes it, and its usual variants.
 ///
 /// - The separator is the comma, the semicolon or the tab; the first line that is no comment shows which.
-/// - Lines end with LF, CR LF or CR. A byte order mark of UTF-8 is passed over.
-/// - A cell may stand in double quotes; a quote inside it is doubled.
-/// - A line that begins with '#' is a comment. Blank lines and lines of empty cells are passed over.
+/// - Lines end with LF, CR LF or CR. A byte order mark of UTF-8 is ignored.
+/// - A cell may be in double quotes; a quote inside it is doubled.
+/// - A line that begins with '#' is a comment. Blank lines and lines of empty cells are ignored.
 /// - Where the comma is not the separator, it may be the decimal sign; a text has one decimal sign only.
-/// - Names of columns are found whatever their case; no two may be alike.
+/// - The case of column names does not matter; no two names may be equal.
 /// @par Source
 /// @ref source_rfc_4180
 class number_table {
@@ -134,7 +133,7 @@ public:
 
     /// @param row    one of rows()
     /// @param column place of a column
-    /// @return whether nothing or only blanks stand there
+    /// @return whether the cell is empty or blank
     static bool empty(line const& row, std::size_t column) { return trimmed(row.cells.at(column)).empty(); }
 
     /// @param row    one of rows()
@@ -168,11 +167,7 @@ public:
             std::replace(with_point.begin(), with_point.end(), decimal_sign, '.');
             text = with_point;
         }
-        double value = 0.0;
-        auto const [stop, failure] = std::from_chars(text.data(), text.data() + text.size(), value);
-        if (failure != std::errc() || stop != text.data() + text.size() || !std::isfinite(value))
-            return std::nullopt;
-        return value;
+        return numeric::number_in(text);
     }
 
     /// @param line   line of the text, from 1, or 0
@@ -184,7 +179,7 @@ public:
     }
 
     /// @param text any text
-    /// @return it without blanks at its ends, with the letters A to Z made small
+    /// @return the text without blanks at its ends, with A to Z in lower case
     static std::string lower(std::string_view text) {
         std::string result(trimmed(text));
         for (char& c : result) {
@@ -194,7 +189,7 @@ public:
     }
 
     /// @param names any number of texts
-    /// @return the first twelve with commas between, and how many more there are
+    /// @return the first twelve, separated by commas, and the number of the others
     static std::string listed(std::vector<std::string> const& names) {
         constexpr std::size_t most = 12;
         std::string result;
@@ -206,7 +201,7 @@ public:
 
     /// @param row    one of rows()
     /// @param column place of a column
-    /// @return the cell as it can stand in a message
+    /// @return the cell as text for a message
     static std::string shown(line const& row, std::size_t column) {
         return text_error::shortened(trimmed(row.cells.at(column)));
     }
@@ -246,12 +241,12 @@ private:
         if (text.find('\0') != std::string_view::npos) fail(0, "", "no text: expected a CSV file");
     }
 
-    // One character after the other: where a line ends depends on the quotes before it.
+    // Character by character, because the end of a line depends on the quotes before it.
     void read_lines(std::string_view text) {
         require_text(text);
         if (text.starts_with("\xEF\xBB\xBF")) text.remove_prefix(3);
         std::size_t number = 1;
-        auto const end_of_line = [&](std::size_t& at) {  // passes over LF, CR LF or CR
+        auto const end_of_line = [&](std::size_t& at) {  // skips LF, CR LF or CR
             at += text.substr(at, 2) == "\r\n" ? 2u : 1u;
             ++number;
         };

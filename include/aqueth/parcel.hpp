@@ -11,10 +11,11 @@
 
 namespace aqueth {
 
-/// A parcel of liquid: a mass of an ethanol-water mixture at a temperature. All that flows through the job.
+/// A parcel of liquid: a mass of an ethanol-water mixture at a temperature. Every operation takes and returns
+/// parcels.
 ///
-/// Mass and composition are what a parcel is; a volume is only what it is asked for at some temperature,
-/// because mass is conserved in mixing and warming and volume is not.
+/// A parcel holds its mass and composition, because mixing and warming conserve mass. It computes its volume
+/// at a given temperature, because volume is not conserved.
 /// @par Source
 /// Volumes and strengths by volume @ref source_oiml_r22; proof gallons @ref source_us_gauging
 class [[nodiscard]] parcel {
@@ -41,7 +42,7 @@ public:
         return parcel(detail::answer(no_density ? "density" : "parcel", made));
     }
     /// @param ethanol     amount of ethanol, 0 or more
-    /// @param water       amount of water, 0 or more; without any of either there is no composition
+    /// @param water       amount of water, 0 or more; not both amounts can be 0
     /// @param temperature temperature, where the mixture is liquid, -20 to 40 °C
     /// @return the parcel
     /// @throws range_error if an amount is negative or not finite, both are 0, or the temperature is outside

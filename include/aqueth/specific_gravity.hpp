@@ -17,7 +17,7 @@ enum class medium {
     air      ///< ratio of weights found in air of 1.2 kg/m3, the same volume of liquid and of water
 };
 
-/// What a specific gravity t1/t2 refers to.
+/// The reference of a specific gravity t1/t2.
 struct gravity_reference {
     units::temperature liquid = celsius(20.0);  ///< t1, temperature of the liquid
     units::temperature water = celsius(20.0);   ///< t2, temperature of the water it is compared with

@@ -4,6 +4,7 @@
 #include <aqueth/composition.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
 #include <aqueth/correlation/oiml_r22.hpp>
+#include <aqueth/correlation/oiml_r22_inverse.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/units.hpp>
 
@@ -18,8 +19,8 @@ template <class Reference>
 inline constexpr correlation::oiml_r22::isotherm<double> reference_isotherm{
     Reference::temperature().celsius()};
 
-/// How one basis of strength is turned into a mass fraction and back: the mass fraction is the pivot of all
-/// conversions, because it alone needs no temperature and no atomic weight.
+/// Conversion of one basis of strength to a mass fraction and back. Every conversion goes through the mass
+/// fraction, because it alone needs no temperature and no atomic weight.
 template <strength_basis Basis>
 struct basis;
 
@@ -41,14 +42,14 @@ struct basis<mole_fraction> {
 
 template <class Reference>
 struct basis<basic_mass_concentration<Reference>> {
-    // g/100 mL, pure ethanol; one constant, which no build can round in two ways
+    // g/100 mL, pure ethanol; one constant, so that every use has the same rounding
     static constexpr double highest = reference_isotherm<Reference>.density(1.0) / 10.0;
     static constexpr mass_fraction to_mass(basic_mass_concentration<Reference> c) {
         auto const& isotherm = reference_isotherm<Reference>;
         double const kg_per_m3 = 10.0 * c.grams_per_100_millilitres();
         require_range("strength", argument::mass_concentration, c.grams_per_100_millilitres(),
                       basic_mass_concentration<Reference>::unit, 0.0, highest, "pure ethanol, OIML R 22");
-        return mass_fraction(isotherm.mass_fraction_from_concentration(kg_per_m3));
+        return mass_fraction(correlation::oiml_r22::mass_fraction_from_concentration(isotherm, kg_per_m3));
     }
     static constexpr basic_mass_concentration<Reference> from_mass(mass_fraction w) {
         double const c = w.value() * reference_isotherm<Reference>.density(w.value()) / 10.0;
@@ -65,12 +66,12 @@ struct basis<basic_volume_fraction<Reference>> {
         } else {
             auto const& isotherm = reference_isotherm<Reference>;
             return mass_fraction(
-                isotherm.mass_fraction_from_concentration(q.value() * isotherm.density(1.0)));
+                r22::mass_fraction_from_concentration(isotherm, q.value() * isotherm.density(1.0)));
         }
     }
     static constexpr basic_volume_fraction<Reference> from_mass(mass_fraction w) {
         constexpr auto const& isotherm = reference_isotherm<Reference>;
-        constexpr double per_ethanol = 1.0 / isotherm.density(1.0);  // a product is quicker than a quotient
+        constexpr double per_ethanol = 1.0 / isotherm.density(1.0);  // a product is faster than a quotient
         double const q = w.value() * (isotherm.density(w.value()) * per_ethanol);
         return basic_volume_fraction<Reference>(q < 1.0 ? q : 1.0);  // rounding may reach 1 + 1 ulp
     }
@@ -104,7 +105,7 @@ struct basis<us_proof> {
 template <strength_basis Target, strength_basis Source>
 constexpr Target to(Source strength) {
     if constexpr (std::is_same_v<Target, Source>) {
-        return strength;  // to the digit, where a way through the mass fraction could round
+        return strength;  // exact: a conversion through the mass fraction could round
     } else {
         return detail::basis<Target>::from_mass(detail::basis<Source>::to_mass(strength));
     }

@@ -13,10 +13,10 @@
 #include <cmath>
 
 /// @file
-/// How sure the strength of a vapour is. Over washes this is the largest doubt about a distillation: at 101
-/// kPa most measured vapours over x = 0.01 to 0.1 lie below the model, by 0.016 mole fraction on average. The
-/// model sides with static pressures, so the difference is not corrected; it is stated as a standard
-/// uncertainty.
+/// Uncertainty of the strength of a vapour. Over washes it is the largest uncertainty of a distillation. At
+/// 101 kPa most measured vapours over x = 0.01 to 0.1 are below the model, by 0.016 mole fraction on average.
+/// The model follows the static pressures, so the library states the difference as a standard uncertainty and
+/// does not correct it.
 
 namespace aqueth {
 
@@ -32,18 +32,17 @@ inline double require_measured_vapours(char const* property, units::pressure p) 
 }  // namespace detail
 
 /// @param p absolute pressure
-/// @return whether enough vapours were measured about there to state an uncertainty: 25 to 300 kPa
+/// @return whether there are enough measured vapours near p to state an uncertainty: 25 to 300 kPa
 inline bool vapour_uncertainty_known(units::pressure p) {
     namespace measured = detail::measured;
     double const kpa = in(p, kilopascal);
     return kpa >= measured::lowest_kilopascal && kpa <= measured::highest_kilopascal;
 }
 
-/// Standard uncertainty of the model's relative volatility, as a part of it.
+/// Relative standard uncertainty of the model's relative volatility.
 /// @param liquid strength of the liquid, in any basis
 /// @param p      absolute pressure, 25 to 300 kPa
-/// @return relative standard uncertainty: 0.105 over weak washes, 0.04 over a liquid of half its moles
-///         ethanol
+/// @return relative standard uncertainty: 0.105 over weak washes, 0.04 over a liquid of 50 % mol
 /// @throws range_error if the pressure is outside that range: too few vapours were measured there
 /// @par Accuracy
 /// good to a third: five to seven sets of measurements, each counting once
@@ -57,7 +56,7 @@ double relative_volatility_uncertainty(Strength liquid, units::pressure p) {
 }
 
 /// Standard uncertainty of the vapour of an equilibrium: y (1 - y) times that of the relative volatility.
-/// @param e what `bubble_point`, `dew_point` or `coexistence` found, at 25 to 300 kPa
+/// @param e result of `bubble_point`, `dew_point` or `coexistence`, at 25 to 300 kPa
 /// @return standard uncertainty of the mole fraction of the vapour: 0.02 over x = 0.07, 0.003 at x = 0.9
 /// @throws range_error if the pressure is outside that range: too few vapours were measured there
 /// @par Accuracy
@@ -71,7 +70,7 @@ inline double vapour_uncertainty(equilibrium const& e) {
 }
 
 /// Standard uncertainty of the liquid of an equilibrium whose vapour is known, as `dew_point` finds it.
-/// @param e what `dew_point` found, at 25 kPa or more and where all mixtures boil below 120 °C
+/// @param e result of `dew_point`, at 25 kPa or more and where all mixtures boil below 120 °C
 /// @return standard uncertainty of the mole fraction of the liquid
 /// @throws range_error if the pressure is outside its range: too few vapours were measured there
 /// @par Accuracy
@@ -87,9 +86,9 @@ inline double liquid_uncertainty(equilibrium const& e) {
 
 namespace detail {
 
-/// Moves the logarithm of a relative volatility by some standard uncertainties. The azeotrope was measured
-/// far more exactly than single vapours about it (within 0.005 of the model), so it stays where it is: from
-/// the last band below it on, the shift goes down with the logarithm itself.
+/// Shifts the logarithm of a relative volatility by a number of standard uncertainties. The azeotrope does
+/// not move: it is known to within 0.005 of the model, far better than single vapours near it. From the last
+/// band below the azeotrope on, the shift is proportional to the logarithm itself.
 class volatility_shift {
 public:
     volatility_shift(units::pressure p, double uncertainties)
@@ -102,7 +101,7 @@ public:
 
     /// @param x        mole fraction of the liquid
     /// @param of_model logarithm of the model's relative volatility there, with its slope in x
-    /// @return the same, moved
+    /// @return the same, shifted
     numeric::value_and_slope<double> operator()(double x,
                                                 numeric::value_and_slope<double> const& of_model) const {
         if (x > last) return {of_model.value * (1.0 + part_), of_model.slope * (1.0 + part_)};
@@ -120,8 +119,8 @@ private:
 
 }  // namespace detail
 
-/// The same liquid with another vapour: the model's, moved by some standard uncertainties.
-/// @param e             what `bubble_point` found, at 25 kPa or more and where all mixtures boil below 120 °C
+/// The same liquid with a shifted vapour: the model's plus a number of standard uncertainties.
+/// @param e             result of `bubble_point`, at 25 kPa or more and where all mixtures boil below 120 °C
 /// @param uncertainties how far: -1 is a vapour weaker by one standard uncertainty; -3 to 3. Near the
 ///                      azeotrope less, because the azeotrope stays where it is
 /// @return the equilibrium with another vapour and relative volatility; liquid, temperature and pressure stay
@@ -140,8 +139,8 @@ inline equilibrium with_vapour_shifted(equilibrium const& e, double uncertaintie
     return result;
 }
 
-/// The equilibrium at one pressure with every vapour moved by some standard uncertainties. A run of a still
-/// that is forecast once with it and once without says what the doubt about the vapour is worth:
+/// The equilibrium at one pressure with every vapour shifted by a number of standard uncertainties. Two
+/// forecasts of a run, with and without the shift, show the effect of the vapour's uncertainty:
 /// `boiling_curve(curve_with_vapour_shifted(p, -1.0))` takes the place of `boiling_curve(p)`.
 /// @param p             absolute pressure, 25 to 198 kPa
 /// @param uncertainties how far: -1 is a vapour weaker by one standard uncertainty; -3 to 3. Near the

@@ -21,8 +21,8 @@
 
 namespace aqueth {
 
-/// Dissolved solids in degrees Plato, grams in 100 g of liquid, counted as if all were sucrose. (Degrees Brix
-/// and Balling mean the same; their classical tables differ in the third decimal.)
+/// Dissolved solids in degrees Plato: grams in 100 g of liquid, counted as sucrose. (Degrees Brix and Balling
+/// mean the same; their classical tables differ in the third decimal.)
 class extract {
 public:
     static constexpr char const* name = "extract";  ///< as printed
@@ -45,19 +45,19 @@ private:
     double degrees_;
 };
 
-/// What a saccharometer makes of a liquid that holds alcohol: the extract of the sugar solution of the same
-/// density. Alcohol is light, so it reads less than there is, and below zero in a dry wash.
+/// The extract that a saccharometer shows in a liquid with alcohol: that of the sugar solution of the same
+/// density. Alcohol is light, so it is less than the real extract, and below zero in a dry wash.
 class apparent_extract {
 public:
     static constexpr char const* name = "apparent extract";  ///< as printed
     static constexpr char const* unit = "°P";                ///< as printed
 
-    /// @param degrees degrees Plato, -10 to 70. Below zero the scale is its own equation continued, as the
-    ///                trade does it.
+    /// @param degrees degrees Plato, -10 to 70. Below zero the scale continues its equation, as is common
+    ///                practice.
     /// @throws range_error if outside that range or not a number
     explicit constexpr apparent_extract(double degrees)
         : degrees_(require_range("extract", argument::apparent_extract, degrees, unit, -10.0, 70.0)) {}
-    /// A liquid without alcohol shows what it holds.
+    /// The apparent extract of a liquid without alcohol is its extract.
     /// @param e its extract
     constexpr apparent_extract(extract e) : degrees_(e.degrees()) {}
 
@@ -78,11 +78,11 @@ constexpr extract plato(double degrees) { return extract(degrees); }
 /// Density of a solution of sucrose in water.
 /// @param e dissolved sugar
 /// @param t temperature, 0 to 40 °C
-/// @return density; that of the library's own water at no extract
+/// @return density; for zero extract that of the library's own water
 /// @throws range_error if the temperature is outside its range
 /// @par Accuracy
-/// 20 °C, against the CRC Handbook: 0.10 kg/m3 to 40 °P, 0.28 kg/m3 to 70 °P. At other temperatures no
-/// measured density was at hand.
+/// 20 °C, against the CRC Handbook: 0.10 kg/m3 to 40 °P, 0.28 kg/m3 to 70 °P. At other temperatures there was
+/// no measured density to compare with.
 /// @par Source
 /// @ref source_sucrose_density; water @ref source_oiml_r22
 inline units::mass_density density(extract e, units::temperature t) {
@@ -91,7 +91,7 @@ inline units::mass_density density(extract e, units::temperature t) {
            correlation::sucrose_density::excess(e.value(), t.celsius()).value * kilogram_per_cubic_metre;
 }
 
-/// Specific gravity 20/20 °C in vacuo of a sugar solution, or of a wash by what a saccharometer makes of it.
+/// Specific gravity 20/20 °C in vacuo of a sugar solution, or of a wash by its apparent extract.
 /// @param e extract or apparent extract
 /// @return specific gravity 20/20 °C
 /// @par Accuracy
@@ -116,7 +116,8 @@ inline apparent_extract apparent_extract_of(specific_gravity gravity) {
     double const highest = specific_gravity_of(apparent_extract(70.0)).value();
     require_range("extract", argument::specific_gravity, gravity.value(), "", lowest, highest,
                   "-10 to 70 °P");
-    // Water, without what rounding would add: a computed gravity may be a unit of the last place off.
+    // Gravities within rounding of water's count as water: a computed gravity may be off by a unit of the
+    // last place.
     constexpr double rounded = 4.0 * std::numeric_limits<double>::epsilon();
     if (gravity.value() >= 1.0 - rounded && gravity.value() <= 1.0 + rounded) return apparent_extract(0.0);
     double const water = density(mass_fraction(0.0), celsius(20)).value();
@@ -129,15 +130,15 @@ inline apparent_extract apparent_extract_of(specific_gravity gravity) {
     return apparent_extract(100.0 * w);
 }
 
-/// A parcel with dissolved extract: what goes into the still. Its alcohol and water are a parcel, its solids
-/// are counted as sucrose and stay behind when it is distilled.
+/// A parcel with dissolved extract: the charge of a still. Its alcohol and water are a parcel. Its solids
+/// count as sucrose and stay behind in distillation.
 ///
-/// Its density is approximated by adding what the alcohol takes from water's density and what the extract
-/// adds, each dissolved in the volume of the wash (Tabarie's rule).
+/// Tabarie's rule gives its density: water's, less the loss by the alcohol, plus the gain by the extract,
+/// each dissolved in the volume of the wash.
 /// @par Accuracy
-/// Tabarie's rule is within the uncertainty of measurement below 5 % sucrose and 18 % ethanol by mass
-/// (@ref source_wash, Hackbarth); it is not meant for liqueurs. The real extract of beers, worked out from
-/// alcohol and apparent extract, it gives within 0.04 °P (@ref source_balling, Cutaia and others).
+/// Tabarie's rule is within the uncertainty of measurement below 5 % sucrose and 18 % ethanol by mass (@ref
+/// source_wash, Hackbarth); it is not meant for liqueurs. It gives the real extract of beers, from alcohol
+/// and apparent extract, within 0.04 °P (@ref source_balling, Cutaia and others).
 class wash {
 public:
     /// @param liquid the ethanol and water in it
@@ -145,8 +146,7 @@ public:
     /// @return the wash, at the temperature of the liquid
     /// @throws range_error if the mass of the extract is outside its range
     static wash of(parcel const& liquid, units::mass solids = units::mass()) {
-        double const infinite = std::numeric_limits<double>::infinity();
-        require_range("wash", argument::mass_of_the_extract, solids.value(), "kg", 0.0, infinite);
+        require_range("wash", argument::mass_of_the_extract, solids.value(), "kg", 0.0, unlimited);
         double const whole = (liquid.mass() + solids).value();
         aqueth::extract(whole > 0.0 ? 100.0 * solids.value() / whole : 0.0);
         return wash(liquid, solids);
@@ -156,19 +156,19 @@ public:
     /// @param solids      its (real) extract
     /// @param temperature 0 to 40 °C
     /// @return the wash
-    /// @throws range_error if an argument is outside its range or there is no room for both
+    /// @throws range_error if an argument is outside its range or both do not fit into the volume
     static wash of(units::volume volume, volume_fraction strength, aqueth::extract solids,
                    units::temperature temperature) {
-        double const infinite = std::numeric_limits<double>::infinity();
-        require_range("wash", argument::volume, in(volume, litre), "L", 0.0, infinite);
+        require_range("wash", argument::volume, in(volume, litre), "L", 0.0, unlimited);
         double const pure = aqueth::density(mass_fraction(1.0), celsius(20)).value() * strength.value();
-        double rho = 1000.0;  // at 20 °C: strength by volume needs it, and it needs the mass fraction
+        double rho =
+            1000.0;  // at 20 °C; strength by volume needs the density, and the density needs the mass fraction
         for (int i = 0; i < 60; ++i) {
             double const ethanol = require_room(pure / rho, solids);
             rho = density_of(ethanol, solids.value(), 20.0);
         }
         double const ethanol = pure / rho;
-        // The parcel first: it refuses a temperature, which would else be found out by an impossible mass.
+        // The parcel comes first, so that a wrong temperature gives its own error and not one about the mass.
         parcel const liquid =
             parcel::of(kilogram, mass_fraction(ethanol / (1.0 - solids.value())), temperature);
         double const mass = volume.value() * density_of(ethanol, solids.value(), temperature.celsius());
@@ -178,7 +178,7 @@ public:
 
     /// @return the ethanol and water in it
     parcel const& liquid() const { return liquid_; }
-    /// @return mass of everything
+    /// @return mass of the whole wash
     units::mass mass() const { return liquid_.mass() + solids_; }
     /// @return mass of the dissolved extract
     units::mass solids() const { return solids_; }
@@ -231,8 +231,9 @@ public:
         double const water = mixture.density(0.0);
         double const most = mixture.density(1.0);
         double rho = water;
-        for (int i = 0; i < 60; ++i) {  // each pass takes the error down by five or more
-            double const w = mixture.mass_fraction_from_concentration((std::min)(ethanol * rho, most));
+        for (int i = 0; i < 60; ++i) {  // each pass divides the error by five or more
+            double const w = correlation::oiml_r22::mass_fraction_from_concentration(
+                mixture, (std::min)(ethanol * rho, most));
             double s = solids;
             for (int k = 0; k < 60; ++k)
                 s = solids * rho / (water + correlation::sucrose_density::excess(s, t).value);
@@ -257,27 +258,27 @@ private:
     units::mass solids_;
 };
 
-/// Puts two washes together without loss: racking, topping up, stretching with water or low wine.
+/// Mixes two washes without loss: racking, topping up, diluting with water or low wine.
 /// @param a           one wash
 /// @param b           the other; a parcel as `wash::of(parcel)`
 /// @param temperature temperature of the mixture, 0 to 40 °C and not below its freezing point
-/// @return the mixture; its masses are the sums, its `strength` what comes of them
+/// @return the mixture; its masses are the sums, and its `strength` follows from them
 /// @throws range_error if both are empty or the temperature is outside its range
 inline wash mix(wash const& a, wash const& b, units::temperature temperature) {
     return wash::of(mix({a.liquid(), b.liquid()}, temperature).product, a.solids() + b.solids());
 }
 
-/// True specific gravity 20/20 °C of a wash from a saccharometer read at another temperature: glass and
-/// liquid have both expanded.
+/// True specific gravity 20/20 °C of a wash from a saccharometer at another temperature. The correction
+/// includes the expansion of glass and liquid.
 /// @param reading   what the stem shows
 /// @param t         temperature of wash and instrument, 0 to 40 °C
-/// @param meter     the instrument: its reference temperature, what its gravity refers to, its glass
+/// @param meter     the instrument: its reference temperature, the reference of its gravity, its glass
 /// @param alcohol   mass fraction of ethanol, as far as known: 0 before fermentation
 /// @return specific gravity 20/20 °C
 /// @throws range_error if the temperature or the reading is outside its range
 /// @par Accuracy
 /// The expansion is that of sugar solution, or of the ethanol-water mixture with the sugar's share added
-/// (Tabarie's rule at either temperature). One percent by mass of alcohol that is left out counts
+/// (Tabarie's rule at either temperature). Leaving out one percent by mass of alcohol changes the result by
 /// 0.00007 at 10 K from 20 °C.
 /// @par Source
 /// @ref source_sucrose_density, @ref source_wash

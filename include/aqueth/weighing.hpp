@@ -5,13 +5,11 @@
 #include <aqueth/error.hpp>
 #include <aqueth/units.hpp>
 
-#include <limits>
-
 namespace aqueth {
 
-/// What an ordinary balance shows: balances are set with weights of 8000 kg/m3 in air of 1.2 kg/m3, so a
-/// liquid seems lighter than its mass by about 0.11 % (water) to 0.14 % (ethanol).
-/// @param mass what lies on the balance, 0 or more
+/// Indication of an ordinary balance. Balances are adjusted with weights of 8000 kg/m3 in air of 1.2 kg/m3,
+/// so a liquid shows less than its mass, by about 0.11 % (water) to 0.14 % (ethanol).
+/// @param mass true mass of the liquid, 0 or more
 /// @param rho  its density, above 10 kg/m3
 /// @return the balance's indication
 /// @throws range_error if the density is below 10 kg/m3, the mass is negative, or either is no finite number
@@ -19,13 +17,12 @@ namespace aqueth {
 /// @ref source_oiml_d28
 constexpr units::mass balance_indication(units::mass mass, units::mass_density rho) {
     require_range("weighing in air", argument::density, rho.value(), "kg/m3", 10.0, 1e6);
-    require_range("weighing in air", argument::mass, in(mass, kilogram), "kg", 0.0,
-                  std::numeric_limits<double>::infinity());
+    require_range("weighing in air", argument::mass, in(mass, kilogram), "kg", 0.0, unlimited);
     return mass * correlation::air_buoyancy::indication_per_mass(rho.value());
 }
 
-/// Mass of a liquid from what an ordinary balance shows: the inverse of `balance_indication`.
-/// @param indication what the balance shows, 0 or more
+/// Mass of a liquid from the indication of an ordinary balance: the inverse of `balance_indication`.
+/// @param indication indication of the balance, 0 or more
 /// @param rho        density of the liquid, above 10 kg/m3
 /// @return true mass
 /// @throws range_error if the density is below 10 kg/m3, the mass is negative, or either is no finite number
@@ -33,12 +30,11 @@ constexpr units::mass balance_indication(units::mass mass, units::mass_density r
 /// @ref source_oiml_d28
 constexpr units::mass mass_from_balance(units::mass indication, units::mass_density rho) {
     double const per_kilogram = in(balance_indication(1.0 * kilogram, rho), kilogram);
-    require_range("weighing in air", argument::indication, in(indication, kilogram), "kg", 0.0,
-                  std::numeric_limits<double>::infinity());
+    require_range("weighing in air", argument::indication, in(indication, kilogram), "kg", 0.0, unlimited);
     return indication / per_kilogram;
 }
 
-/// Density as tables "in air" give it: what a balance shows for one cubic metre.
+/// Density "in air", as in tables: the indication of a balance for one cubic metre.
 /// @param rho density, above 10 kg/m3
 /// @return apparent density in kg/m3
 /// @throws range_error if the density is below 10 kg/m3 or not a number

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 // The floor of plain numbers: no units, no checks, any scalar, constant expressions.
 #include <aqueth/correlation/oiml_r22.hpp>
+#include <aqueth/correlation/oiml_r22_inverse.hpp>
 #include <aqueth/strength.hpp>
 
 #include <cstdio>
@@ -19,7 +20,7 @@ int main() {
     std::printf("in float  %.3f kg/m3\n", static_cast<double>(r22::density(0.40f, 20.0f)));
 
     r22::isotherm<double> const at_20(20.0);  // worth making when many questions share one temperature
-    std::printf("w         %.6f at 950 kg/m3\n", at_20.mass_fraction_from_density(950.0));
+    std::printf("w         %.6f at 950 kg/m3\n", r22::mass_fraction_from_density(at_20, 950.0));
 
     constexpr auto label = aqueth::to<aqueth::us_proof>(aqueth::by_volume(43.0));
     static_assert(label.degrees() > 85.86 && label.degrees() < 85.87);

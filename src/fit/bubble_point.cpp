@@ -61,10 +61,10 @@ int main() try {
     std::puts("namespace aqueth::model::bubble_point_guess {\n");
     std::puts("// clang-format off");
     std::printf("/// 300 K over the bubble temperature, within %.1g.\n",
-                worst_miss(all.inverse_temperature, inverse_temperature));
+                worst_error(all.inverse_temperature, inverse_temperature));
     print_tuple("inverse_temperature", inverse_temperature);
     std::printf("\n/// Logarithm of the relative volatility, within %.1g.\n",
-                worst_miss(all.ln_alpha, ln_alpha));
+                worst_error(all.ln_alpha, ln_alpha));
     print_tuple("ln_alpha", ln_alpha);
     std::puts("// clang-format on\n");
     std::puts("}  // namespace aqueth::model::bubble_point_guess");

@@ -5,10 +5,9 @@
 //   excess_gibbs tables coefficients > include/aqueth/model/excess_gibbs_coefficients.hpp
 //   excess_gibbs tables vapour       > include/aqueth/model/vapour_deviation_table.hpp
 //   excess_gibbs tables report docs/form_search.txt > docs/fit_report.txt
-//   excess_gibbs tables agreement      exit status 0 if the library's coefficients do what a fresh fit does
-//   excess_gibbs tables search       > docs/form_search.txt   every form of a family, up to 24 coefficients:
-//   minutes excess_gibbs tables sample docs/form_search.txt   exit status 0 if every fiftieth line of it is
-//   found again
+//   excess_gibbs tables agreement      exit status 0 if the library's coefficients agree with a fresh fit
+//   excess_gibbs tables search > docs/form_search.txt   every form of a family, up to 24 coefficients: minutes
+//   excess_gibbs tables sample docs/form_search.txt     exit status 0 if a fresh fit gives every fiftieth line
 #include "report.hpp"
 #include "sets.hpp"
 #include "solver.hpp"
@@ -59,7 +58,7 @@ std::string header(model const& m) {
     return out + "// clang-format on\n\n}  // namespace aqueth::model::excess_gibbs\n";
 }
 
-/// The model as the library has it: coefficients to the digits that the header prints.
+/// The library's model: coefficients with the digits that the header prints.
 model as_printed(model m) {
     for (auto& c : m.coefficients) c = std::stod(text("%.9e", c));
     return m;
@@ -82,9 +81,9 @@ std::string report(std::vector<data_set> const& sets, std::string const& tables,
            list_pure(tables) + list_freezing(m, tables) + "\n" + list_vapour_deviations(m, tables);
 }
 
-/// Largest differences of the library's properties from those of a fresh fit, over the whole range. The ten
-/// digits that are printed make 2e-10, by g++, clang and with x87 alike; the sixth digit of the smallest
-/// coefficient makes 1e-8.
+/// Largest differences of the library's properties from those of a fresh fit, over the whole range. Printing
+/// ten digits causes 2e-10, with g++, clang and x87 alike. The sixth digit of the smallest coefficient
+/// changes them by 1e-8.
 bool agrees(std::vector<data_set> const& sets) {
     namespace gibbs = aqueth::model::excess_gibbs;
     namespace equilibrium = aqueth::model::vapour_liquid;
@@ -116,7 +115,7 @@ bool agrees(std::vector<data_set> const& sets) {
     return good;
 }
 
-/// Every form of the family that section 4 of the report speaks of, with the chosen vapour.
+/// Every form of the family in section 4 of the report, with the chosen vapour.
 void search(std::vector<data_set> const& sets) {
     std::fputs(head_of_forms(), stdout);
     for (double const skew : {0.20, 0.25, 0.30, 0.35, 0.40})
@@ -131,8 +130,8 @@ void search(std::vector<data_set> const& sets) {
                     }
 }
 
-/// Whether every fiftieth line of a stored search is what a fresh fit gives, to the last printed digit or one
-/// more.
+/// Whether every fiftieth line of a stored search agrees with a fresh fit, within one unit of the last
+/// printed digit.
 bool search_holds(std::vector<data_set> const& sets, std::string const& path) {
     auto const all = read_search(path);
     bool good = true;

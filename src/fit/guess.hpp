@@ -11,16 +11,16 @@
 #include <cstdio>
 #include <vector>
 
-/// First guesses for iterations: polynomials, so that they cost no branch and no table.
+/// First guesses for iterations: polynomials, which need no branch and no table.
 ///
-/// A guess need not be good, because the iteration that follows multiplies its digits; it has to be the same
-/// on every machine. So the least squares are solved in 50 digits, where neither the order of sums nor the
-/// conditioning of the normal equations reaches the digits that are printed.
+/// A guess need not be accurate, because the iteration after it multiplies its digits. It must be the same on
+/// every machine. The least squares are therefore solved in 50 digits: there neither the order of sums nor
+/// the conditioning of the normal equations affects the printed digits.
 namespace aqueth::fit {
 
 using decimal = boost::multiprecision::cpp_dec_float_50;
 
-/// A function of two variables, wanted as a polynomial of them.
+/// A sample of a function of two variables, for the fit of a polynomial.
 struct sample {
     decimal x;
     decimal y;
@@ -31,7 +31,7 @@ struct sample {
 using polynomial = std::vector<std::vector<decimal>>;
 
 /// @param count how many
-/// @return the places where a polynomial of high degree is best tied down: dense towards the ends of -1 to 1
+/// @return good nodes for a polynomial of high degree: dense towards the ends of -1 to 1
 inline std::vector<decimal> chebyshev_places(int count) {
     std::vector<decimal> places;
     decimal const pi = boost::math::constants::pi<decimal>();
@@ -69,7 +69,7 @@ public:
         : matrix_(matrix::Zero(static_cast<Eigen::Index>(unknowns), static_cast<Eigen::Index>(unknowns))),
           right_(column::Zero(static_cast<Eigen::Index>(unknowns))) {}
 
-    /// One more equation: the sum of the unknowns, times these factors, shall be this.
+    /// Adds an equation: the sum of the unknowns, times these factors, is this value.
     void add(std::vector<decimal> const& factors, decimal const& wanted) {
         auto const row = Eigen::Map<column const>(factors.data(), right_.size());
         matrix_.selfadjointView<Eigen::Lower>().rankUpdate(row);
@@ -78,7 +78,7 @@ public:
 
     std::vector<decimal> solution() const {
         matrix all = matrix_.selfadjointView<Eigen::Lower>();
-        // What the samples leave undetermined stays small, where it would otherwise be anything.
+        // Keeps coefficients small that the samples do not determine.
         for (Eigen::Index k = 0; k < right_.size(); ++k) all(k, k) += decimal("1e-20");
         column const solved = all.ldlt().solve(right_);
         return {solved.data(), solved.data() + solved.size()};
@@ -131,8 +131,8 @@ inline polynomial fit(std::vector<sample> const& samples, std::vector<std::size_
 
 /// One polynomial over another.
 struct quotient {
-    polynomial above;
-    polynomial below;
+    polynomial numerator;
+    polynomial denominator;
 };
 
 /// @param q a quotient
@@ -140,45 +140,46 @@ struct quotient {
 /// @param y second argument
 /// @return its value
 inline decimal value(quotient const& q, decimal const& x, decimal const& y) {
-    return value(q.above, x, y) / value(q.below, x, y);
+    return value(q.numerator, x, y) / value(q.denominator, x, y);
 }
 
-/// The quotient that fits best, nearly: above less value times below, over the below of the round before, is
-/// linear in the coefficients. Below is 1 in the mean over the samples.
-/// @param samples what to fit
-/// @param above   for each power of x the degree in y, above
-/// @param below   the same below
+/// Least squares for a quotient, approximately: numerator minus value times denominator, divided by the
+/// denominator of the round before, is linear in the coefficients. The mean of the denominator over the
+/// samples is 1.
+/// @param samples     what to fit
+/// @param numerator   for each power of x the degree in y of the numerator
+/// @param denominator the same for the denominator
 /// @return the quotient
 /// @par Source
 /// C. K. Sanathanan, J. Koerner, IEEE Trans. Autom. Control 8 (1963) 56 (cited from memory)
-inline quotient fit(std::vector<sample> const& samples, std::vector<std::size_t> const& above,
-                    std::vector<std::size_t> const& below) {
+inline quotient fit(std::vector<sample> const& samples, std::vector<std::size_t> const& numerator,
+                    std::vector<std::size_t> const& denominator) {
     constexpr int rounds = 12;
-    std::size_t const terms_above = detail::terms_at(0, 0, above).size();
-    std::vector<decimal> means(detail::terms_at(0, 0, below).size());
+    std::size_t const numerator_terms = detail::terms_at(0, 0, numerator).size();
+    std::vector<decimal> means(detail::terms_at(0, 0, denominator).size());
     for (sample const& each : samples) {
-        std::vector<decimal> const terms = detail::terms_at(each.x, each.y, below);
+        std::vector<decimal> const terms = detail::terms_at(each.x, each.y, denominator);
         for (std::size_t k = 0; k < means.size(); ++k) means[k] += terms[k] / samples.size();
     }
     quotient result{{}, {{1}}};
     for (int round = 0; round < rounds; ++round) {
-        detail::normal_equations equations(terms_above + means.size() - 1);
+        detail::normal_equations equations(numerator_terms + means.size() - 1);
         for (sample const& each : samples) {
-            std::vector<decimal> factors = detail::terms_at(each.x, each.y, above);
-            std::vector<decimal> const terms = detail::terms_at(each.x, each.y, below);
+            std::vector<decimal> factors = detail::terms_at(each.x, each.y, numerator);
+            std::vector<decimal> const terms = detail::terms_at(each.x, each.y, denominator);
             for (std::size_t k = 1; k < terms.size(); ++k)
                 factors.push_back(each.value * (means[k] - terms[k]));
-            decimal const weight = 1 / value(result.below, each.x, each.y);
+            decimal const weight = 1 / value(result.denominator, each.x, each.y);
             for (decimal& factor : factors) factor *= weight;
             equations.add(factors, each.value * weight);
         }
         std::vector<decimal> solution = equations.solution();
         decimal first = 1;
-        for (std::size_t k = 1; k < means.size(); ++k) first -= solution[terms_above + k - 1] * means[k];
-        solution.insert(solution.begin() + static_cast<std::ptrdiff_t>(terms_above), first);
+        for (std::size_t k = 1; k < means.size(); ++k) first -= solution[numerator_terms + k - 1] * means[k];
+        solution.insert(solution.begin() + static_cast<std::ptrdiff_t>(numerator_terms), first);
         auto next = solution.cbegin();
-        result.above = detail::take(next, above);
-        result.below = detail::take(next, below);
+        result.numerator = detail::take(next, numerator);
+        result.denominator = detail::take(next, denominator);
     }
     return result;
 }
@@ -187,11 +188,11 @@ inline quotient fit(std::vector<sample> const& samples, std::vector<std::size_t>
 /// @param fitted  the polynomial, or quotient
 /// @return the largest difference between the two
 template <class Fitted>
-double worst_miss(std::vector<sample> const& samples, Fitted const& fitted) {
+double worst_error(std::vector<sample> const& samples, Fitted const& fitted) {
     decimal worst = 0;
     for (sample const& each : samples) {
-        decimal const miss = abs(value(fitted, each.x, each.y) - each.value);
-        if (miss > worst) worst = miss;
+        decimal const deviation = abs(value(fitted, each.x, each.y) - each.value);
+        if (deviation > worst) worst = deviation;
     }
     return static_cast<double>(worst);
 }
@@ -205,7 +206,7 @@ inline void print_braced(std::vector<decimal> const& values) {
     std::printf("}");
 }
 
-/// Prints a constant: a tuple of arrays, the powers of x one below the other.
+/// Prints a constant: a tuple of arrays, one line for each power of x.
 /// @param name   its name
 /// @param fitted the polynomial
 inline void print_tuple(char const* name, polynomial const& fitted) {

@@ -15,7 +15,7 @@
 /// From tables to observations of the excess Gibbs energy.
 namespace aqueth::fit {
 
-/// What a row measures. The residual of each kind is linear, or nearly so, in the coefficients.
+/// The quantity that a row measures. The residual of each kind is linear, or nearly so, in the coefficients.
 enum class kind {
     pressure,           ///< total pressure over a liquid at x and T; residual in ln p
     boiling_point,      ///< boiling point at x and p; residual in ln p, stated in K through d ln p/dT
@@ -40,16 +40,16 @@ struct observation {
 
 /// The measurements of one laboratory.
 struct data_set {
-    std::string id;     ///< of the table, with what was taken from it
+    std::string id;     ///< name of the table and of the part used
     std::string label;  ///< for the report
     bool fitted;        ///< or held for checking
     std::vector<observation> rows;
 };
 
-/// @param t       table of total pressures, of which one temperature
+/// @param t       table of total pressures at one temperature
 /// @param sigma   relative standard deviation of the pressure
-/// @param own_pure whether the set's own pressures of the pure liquids replace the library's: they are off
-///         for reasons (purity, manometer) that then cancel
+/// @param own_pure whether the set's own pressures of the pure liquids replace the library's; common errors
+///         (purity, manometer) then cancel
 inline std::vector<observation> pressures(table const& t, double sigma, bool own_pure) {
     bool const old = t.has("pressure_mmhg");
     auto const pascal = [&](std::size_t i) {
@@ -76,8 +76,8 @@ inline std::vector<observation> pressures(table const& t, double sigma, bool own
 }
 
 /// @param t     table of boiling points
-/// @param sigma standard deviation, K. Mixtures boil steeper in x near pure water, so there it grows: one per
-///         cent of x counts as much as the temperature
+/// @param sigma standard deviation, K. It grows near pure water, where the boiling point is steep in x: an
+///         error of 1 % in x counts as much as the temperature
 /// @param kpa   which of several isobars; 0: all
 inline std::vector<observation> boiling_points(table const& t, double sigma, double kpa = 0.0) {
     std::vector<observation> result;
@@ -144,10 +144,10 @@ inline std::vector<observation> enthalpies(table const& t, double sigma, double 
     return result;
 }
 
-/// Larkin's equation, sampled where it agrees with other work.
+/// Larkin's equation, sampled where it agrees with other measurements.
 /// @param t     its coefficients
-/// @param sigma standard deviation, J/mol; three times as much below x = 0.1, where its root of x bends
-///         wrongly
+/// @param sigma standard deviation, J/mol; three times as much below x = 0.1, where its square root of x has
+///         the wrong curvature
 inline std::vector<observation> larkin(table const& t, double sigma) {
     std::vector<observation> result;
     for (double const kelvin : {323.15, 343.15, 363.15, 383.15})

@@ -100,6 +100,7 @@ int main(int argc, char** argv) try {
     std::puts("/// Coefficients of OIML R 22, centred: density in kg/m3 is the sum over j of s^j times "
               "polynomial j");
     std::puts("/// in tau (lowest power first), with s = 2 w - 1 and tau = (t - 10 °C)/(30 °C).");
+    std::puts("/// Evaluated in double the formula is within 2 ulp of its printed decimals (tested).");
     std::puts("// clang-format off");
     std::puts("inline constexpr auto coefficients = std::make_tuple(");
     for (std::size_t j = 0; j < powers_of_s; ++j) {

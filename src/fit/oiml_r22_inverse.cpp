@@ -4,12 +4,12 @@
 //
 //   oiml_r22_inverse > include/aqueth/correlation/oiml_r22_inverse_guess.hpp
 //
-// Each in two kinds: one polynomial over the whole range, which loops over arrays can evaluate for many
-// elements at once, and polynomials by intervals, closer and quicker for one element at a time.
+// Each guess has two forms. Loops over arrays evaluate one polynomial over the whole range for many elements at
+// once. For one element polynomials by intervals are closer and faster.
 #include "guess.hpp"
 
 #include <aqueth/correlation/freezing_point.hpp>
-#include <aqueth/correlation/oiml_r22.hpp>
+#include <aqueth/correlation/oiml_r22_inverse.hpp>
 
 #include <algorithm>
 #include <cstddef>
@@ -47,7 +47,7 @@ std::vector<sample> compositions() {
     return samples;
 }
 
-// The density of the weakest mixture that is liquid at t.
+// The density of the weakest liquid mixture at t.
 decimal heaviest_liquid(r22::isotherm<decimal> const& at_t, decimal const& t) {
     decimal frozen = 0, weakest = 1;
     if (liquid(frozen, t)) return at_t.density(frozen);
@@ -61,8 +61,9 @@ decimal heaviest_liquid(r22::isotherm<decimal> const& at_t, decimal const& t) {
 // The same within a band of temperature and an interval of density, over the place in both (0 to 1). Where
 // only a part of the cell is liquid, all samples lie in that part.
 std::vector<sample> compositions_within(std::size_t band, std::size_t interval) {
-    decimal const width = decimal(r22::highest_density - r22::lowest_density) / density_intervals;
-    decimal const begins = decimal(r22::lowest_density) + width * interval;
+    decimal const width =
+        decimal(r22::highest_tabulated_density - r22::lowest_tabulated_density) / density_intervals;
+    decimal const begins = decimal(r22::lowest_tabulated_density) + width * interval;
     decimal const warmth = decimal(r22::highest_celsius - r22::lowest_celsius) / temperature_bands;
     decimal const coldest = decimal(r22::lowest_celsius) + warmth * band;
     std::vector<sample> samples;
@@ -75,14 +76,14 @@ std::vector<sample> compositions_within(std::size_t band, std::size_t interval) 
         for (decimal const& x : chebyshev_places(9)) {
             decimal const rho = from + (to - from) * (x + 1) / 2;
             samples.push_back(
-                {(rho - begins) / width, in_band, 2 * at_t.mass_fraction_from_density(rho) - 1});
+                {(rho - begins) / width, in_band, 2 * r22::mass_fraction_from_density(at_t, rho) - 1});
         }
     }
     return samples;
 }
 
-// How mixtures at 20 °C compare with ethanol in density, over a place between two volume fractions; which
-// is q/w: ratios, so that the weakest mixtures have all their digits.
+// Density of mixtures at 20 °C over that of ethanol, against a position between two volume fractions. It
+// equals q/w; as a ratio it keeps all digits of the weakest mixtures.
 // @param first the place of the first: -1 or 0; that of the second is 1
 std::vector<sample> density_ratios(decimal const& from, decimal const& to, int first, int count) {
     decimal const t = 20;
@@ -91,7 +92,7 @@ std::vector<sample> density_ratios(decimal const& from, decimal const& to, int f
     std::vector<sample> samples;
     for (decimal const& x : chebyshev_places(count)) {
         decimal const share = (x + 1) / 2, q = from + (to - from) * share;
-        decimal const w = at_t.mass_fraction_from_concentration(decimal(q * ethanol));
+        decimal const w = r22::mass_fraction_from_concentration(at_t, q * ethanol);
         samples.push_back({first + (1 - first) * share, decimal(0), at_t.density(w) / ethanol});
     }
     return samples;
@@ -119,20 +120,21 @@ void print_pairs(std::vector<decimal> const& firsts, std::vector<decimal> const&
 void print_composition_guess() {
     auto const samples = compositions();
     quotient const fitted = fit(samples, {4, 4, 3, 2, 2, 1, 0}, {3, 3, 2, 2, 1, 0});
-    std::puts("/// First guess of s = 2 w - 1 for liquid mixtures, a quotient: what stands above. The sum "
-              "over i of");
-    std::puts("/// x^i times polynomial i in tau (lowest power first), with x = (density - middle)/span.");
-    std::printf("/// Within %.4f.\n", worst_miss(samples, fitted));
-    print_tuple("composition_guess_above", fitted.above);
-    std::puts("/// What stands below.");
-    print_tuple("composition_guess_below", fitted.below);
+    std::puts("/// Numerator of the first guess of s = 2 w - 1 for liquid mixtures: the sum over i of x^i");
+    std::puts("/// times polynomial i in tau (lowest power first), with x = (density - middle_density)/");
+    std::puts("/// density_span and tau = (t - 10 °C)/(30 °C).");
+    std::printf("/// Error of the quotient at most %.4f.\n", worst_error(samples, fitted));
+    print_tuple("composition_guess_numerator", fitted.numerator);
+    std::puts("/// Denominator of the same guess.");
+    print_tuple("composition_guess_denominator", fitted.denominator);
 }
 
 void print_composition_table() {
     double worst = 0.0, worst_warm = 0.0;
+    std::puts("\n/// First guess of s by bands of temperature and intervals of density: a cubic in the");
     std::puts(
-        "\n/// The same by bands of temperature and intervals of density: in the place within both, 0 to 1;");
-    std::puts("/// powers of the former outside, of the latter inside. Cells without a liquid are zero.");
+        "/// place within each, 0 to 1. Element [j][i] of a cell belongs to power j of the place in the");
+    std::puts("/// band and power i of that in the interval. Cells without a liquid are zero.");
     std::printf(
         "alignas(64) inline constexpr std::array<std::array<std::array<std::array<float, 4>, 4>, %zu>, "
         "%zu> composition_table{{\n",
@@ -142,9 +144,9 @@ void print_composition_table() {
         for (std::size_t k = 0; k < density_intervals; ++k) {
             auto const within = compositions_within(band, k);
             polynomial const fitted = fit(within, std::vector<std::size_t>(4, 3));
-            double const miss = worst_miss(within, fitted);
-            worst = (std::max)(worst, miss);
-            if (band >= 2) worst_warm = (std::max)(worst_warm, miss);
+            double const deviation = worst_error(within, fitted);
+            worst = (std::max)(worst, deviation);
+            if (band >= 2) worst_warm = (std::max)(worst_warm, deviation);
             std::printf("        {{");
             for (std::size_t j = 0; j < 4; ++j) {
                 std::printf("%s{", j > 0 ? ", " : "");
@@ -160,13 +162,13 @@ void print_composition_table() {
                 worst_warm);
 }
 
-void print_ratio_guess() {
+void print_mass_to_volume_fraction_guess() {
     auto samples = density_ratios(0, 1, -1, 61);
     for (sample& each : samples) each.value = 1 / each.value;
     polynomial const fitted = fit_in_one_variable(samples, 17);
     std::puts("\n/// First guess of w/q, mass fraction over volume fraction at 20 °C, in powers of 2 q - 1.");
-    std::printf("/// Within %.6f.\n", worst_miss(samples, fitted));
-    std::printf("inline constexpr std::array<double, %zu> ratio_guess", fitted.size());
+    std::printf("/// Error at most %.6f.\n", worst_error(samples, fitted));
+    std::printf("inline constexpr std::array<double, %zu> mass_to_volume_fraction_guess", fitted.size());
     print_braced(powers_of(fitted));
     std::puts(";");
 }
@@ -175,8 +177,8 @@ void print_density_ratio_table() {
     constexpr std::size_t pairs = 5;
     double worst = 0.0;
     std::puts(
-        "\n/// The inverse of that, which is the density at 20 °C over that of ethanol, by intervals of q");
-    std::puts("/// in powers of the place within each, 0 to 1: to the last digit.");
+        "\n/// q/w, which is the density at 20 °C over that of ethanol, by intervals of q: in powers of");
+    std::puts("/// the place within each, 0 to 1, even and odd powers in pairs. To the last digit.");
     std::printf(
         "inline constexpr std::array<std::array<numeric::pair<double>, %zu>, %zu> density_ratio_table{{\n",
         pairs, ratio_intervals);
@@ -184,7 +186,7 @@ void print_density_ratio_table() {
         auto const within =
             density_ratios(decimal(k) / ratio_intervals, decimal(k + 1) / ratio_intervals, 0, 30);
         polynomial const fitted = fit_in_one_variable(within, 2 * pairs);
-        worst = (std::max)(worst, worst_miss(within, fitted));
+        worst = (std::max)(worst, worst_error(within, fitted));
         std::vector<decimal> even, odd;
         for (std::size_t i = 0; i < fitted.size(); ++i) (i % 2 == 0 ? even : odd).push_back(fitted[i][0]);
         std::printf("    ");
@@ -207,7 +209,7 @@ int main() try {
     std::puts("// clang-format off");
     print_composition_guess();
     print_composition_table();
-    print_ratio_guess();
+    print_mass_to_volume_fraction_guess();
     print_density_ratio_table();
     std::puts("// clang-format on\n");
     std::puts("}  // namespace aqueth::correlation::oiml_r22");

@@ -4,7 +4,8 @@
 #include "sets.hpp"
 #include "solver.hpp"
 
-#include <aqueth/correlation/vaporization_perry.hpp>
+#include "published/vaporization_perry.hpp"
+
 #include <aqueth/model/enthalpy.hpp>
 
 #include <algorithm>
@@ -18,7 +19,7 @@
 #include <string>
 #include <vector>
 
-/// The report of the fit: everything that is claimed of the model, with the figures behind it.
+/// The report of the fit: every claim about the model, with its figures.
 namespace aqueth::fit {
 
 inline constexpr double zero_celsius = 273.15;
@@ -35,7 +36,7 @@ inline std::string text(char const* format, ...) {
     return buffer;
 }
 
-/// Fills words up with blanks; a degree sign is two bytes and one column.
+/// Pads words with blanks; a degree sign is two bytes and one column.
 inline std::string padded(std::string words, std::size_t columns) {
     auto const followers =
         std::count_if(words.begin(), words.end(), [](char c) { return (c & 0xC0) == 0x80; });
@@ -54,7 +55,7 @@ double bisect(F const& f, double lower, double upper) {
     return 0.5 * (lower + upper);
 }
 
-/// Composition of the azeotrope under a pressure, or one where there is none.
+/// Composition of the azeotrope under a pressure, or 1 if there is none.
 inline double azeotrope(model const& m, double pascal) {
     if (m.ln_alpha(1.0, pascal) > 0.0) return 1.0;
     return bisect([&](double x) { return m.ln_alpha(x, pascal); }, 0.5, 1.0);
@@ -65,7 +66,7 @@ inline double vanishing_pressure(model const& m) {
     return bisect([&](double p) { return m.ln_alpha(1.0, p); }, 4e3, 3e4);
 }
 
-/// One figure that was asked for, and between what.
+/// One target: a figure and its limits.
 struct target {
     std::string name;
     double value, low, high;
@@ -266,7 +267,7 @@ inline std::vector<searched> read_search(std::string const& path) {
     return result;
 }
 
-/// What the search says of the chosen form, and what the targets cost.
+/// Rank of the chosen form in the search, and the cost of the targets.
 inline std::string list_search(form const& chosen, std::vector<data_set> const& sets,
                                std::string const& path) {
     auto const all = read_search(path);
@@ -437,7 +438,7 @@ inline std::string list_pure(std::string const& folder) {
                 ethanol::temperature(atmosphere), water::temperature(atmosphere));
 
     namespace heat = aqueth::model::enthalpy;
-    namespace book = correlation::vaporization_perry;
+    namespace book = published::vaporization_perry;
     out += "   Enthalpy of vaporization, kJ/mol, by Clapeyron's equation and by a handbook's correlation\n\n"
            "     T/K   ethanol  handbook     water  handbook\n";
     for (double const k : {273.16, 298.15, 323.15, 351.44, 373.15, 390.0})

@@ -41,7 +41,7 @@ inline std::vector<data_set> published_sets(std::string const& folder) {
         {"vrbka", "g  Vrbka 0 to 99 °C", fitted,
          infinite_dilution(read("vrbka_2005_infinite_dilution"), 0.008)},
         {"azeotropes", "z  azeotropes", fitted, azeotropes(read("azeotropes"))},
-        // most of the uncertainty of the dilute points is common to an end: their course is far smoother
+        // most of the uncertainty of the dilute points is common to one end: their scatter is far smaller
         {"dilute", "H  both dilute ends 25 °C", fitted,
          enthalpies(read("excess_enthalpy_dilute_2007"), 0.0, 0.3)},
         {"point", "H  x = 0.102, 25 °C", fitted, enthalpies(read("excess_enthalpy_2017"), 3.0, 1.0)},

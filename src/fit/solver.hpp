@@ -23,16 +23,16 @@ namespace aqueth::fit {
 
 namespace rk = aqueth::model::skewed_redlich_kister;
 namespace raoult = aqueth::model::modified_raoult;
-namespace ethanol = correlation::ethanol_saturation_poling;
-namespace water = correlation::water_saturation_wagner_pruss;
+using ethanol = correlation::ethanol_saturation_poling;
+using water = correlation::water_saturation_wagner_pruss;
 
-inline constexpr double reference_kelvin = 343.15;  ///< T0: in the middle of what is wanted
+inline constexpr double reference_kelvin = 343.15;  ///< T0: middle of the temperature range
 
-/// Where the virial coefficient of ethanol comes from; none: ideal vapour.
+/// Source of the virial coefficient of ethanol; none: ideal vapour.
 enum class vapour_kind { ideal, crc_handbook, clapeyron };
 
-/// A form of the excess Gibbs energy: the skew, how many powers of s each function of temperature has, and
-/// the vapour.
+/// A form of the excess Gibbs energy: the skew, the number of powers of s for each function of temperature,
+/// and the vapour.
 struct form {
     double skew;
     std::array<int, 4> terms;
@@ -47,8 +47,8 @@ struct model {
     form shape;
     Eigen::VectorXd coefficients;
 
-    /// What one unit of each coefficient adds to a molar property and to the partial molar ones of ethanol
-    /// and water.
+    /// Effect of one unit of each coefficient on a molar property and on the partial molar properties of
+    /// ethanol and water.
     struct basis {
         Eigen::VectorXd molar, ethanol, water;
     };
@@ -110,7 +110,8 @@ struct model {
                               p2 > 0.0 ? p2 : water::pressure(kelvin), vapour(kelvin));
     }
 
-    /// d ln p/dT at the bubble point as the pure liquids have it: some per cent off, good for finding roots.
+    /// d ln p/dT at the bubble point from the pure liquids: a few percent off, accurate enough for root
+    /// finding.
     static double slope(double y, double kelvin) {
         return y * ethanol::ln_pressure_and_slope(kelvin).slope +
                (1.0 - y) * water::ln_pressure_and_slope(kelvin).slope;
@@ -131,15 +132,15 @@ struct model {
     double ln_alpha(double x, double pascal) const { return bubble(x, boiling_kelvin(x, pascal)).ln_alpha; }
 };
 
-/// One row of the least-squares problem: calculated minus observed, and what a unit of each coefficient adds
-/// to it.
+/// One row of the least-squares problem: calculated minus observed, and the effect of a unit of each
+/// coefficient on it.
 struct row {
     double residual;
     Eigen::VectorXd gradient;
 };
 
-/// Gradients of pressures and compositions are those over an ideal vapour: within some 2 % of the true ones,
-/// so each Gauss-Newton step gains more than a digit and none needs the derivative of an iteration.
+/// Gradients of pressures and compositions are those over an ideal vapour: within about 2 % of the exact
+/// ones. Each Gauss-Newton step still gains more than a digit, without the derivative of an iteration.
 inline row evaluate(model const& m, observation const& o) {
     switch (o.what) {
     case kind::pressure:
@@ -178,13 +179,13 @@ inline row evaluate(model const& m, observation const& o) {
     throw std::logic_error("unknown kind of observation");
 }
 
-/// Pulls every coefficient towards zero by this much of a standard deviation per unit: far too little to be
-/// felt where there are data (coefficients are 0.03 to 30), enough to settle a combination that a left-out
-/// set leaves free.
+/// Pulls every coefficient towards zero by this much of a standard deviation per unit: negligible where there
+/// are data (coefficients are 0.03 to 30), but enough to determine a combination that no remaining set
+/// determines.
 inline constexpr double ridge = 0.01;
 
 /// Weighted least squares by Gauss-Newton over the sets marked fitted. Each step is a column-pivoted QR
-/// decomposition. Azeotropes join after three steps: there must be a mixture to have one.
+/// decomposition. Azeotropes join after three steps, when the model has an azeotrope.
 /// @param shape    the form
 /// @param sets     the sets
 /// @param left_out place of one to leave out; -1: none
@@ -221,7 +222,8 @@ inline model solve(form const& shape, std::vector<data_set> const& sets, int lef
         m.coefficients += share * correction;
         double const before = change;
         change = correction.norm() / m.coefficients.norm();
-        if (step > 15 && change > 0.5 * before) share = 0.5;  // swings to and fro: plain Redlich-Kister does
+        if (step > 15 && change > 0.5 * before)
+            share = 0.5;  // damps oscillation, which plain Redlich-Kister shows
     }
     if (!(change < 1e-9)) throw std::runtime_error("the fit did not settle");
     return m;

@@ -9,7 +9,7 @@
 #include <stdexcept>
 #include <string>
 
-/// What the fitting programs share.
+/// Shared parts of the fitting programs.
 namespace aqueth::fit {
 
 /// A table of tables/, its cells as printed, so that a fit can use the exact decimals.
@@ -30,7 +30,7 @@ struct table : number_table {
 
     /// @param row  which row
     /// @param name a column's name
-    /// @return whether the source prints nothing there
+    /// @return whether the cell is empty in the source
     bool empty(std::size_t row, std::string const& name) const { return text(row, name).empty(); }
 
     /// @param row  which row

@@ -11,7 +11,7 @@
 #include <string>
 #include <vector>
 
-/// How far measured vapours lie from the model, by bands of composition: the doubt about the vapour.
+/// Deviations of measured vapours from the model, by bands of composition: the uncertainty of the vapour.
 namespace aqueth::fit {
 
 /// One isobar, or one set of isotherms, with measured vapours.
@@ -21,10 +21,10 @@ struct vapour_set {
     bool used;   ///< for the standard uncertainty; the others are only shown
 };
 
-/// Every set of tables/ with measured vapours in mole fractions under a pressure. At 12.67 kPa Beebe's lie
-/// two to three times as far off over washes as the rest, and no other measured vapours reach down there to
-/// judge them. Yang's head-space at 25 °C (yang_1979.csv) is not here: its vapours are up to 0.04 above the
-/// model, where the static pressures at 30 °C leave room for 0.001 (Gibbs and Duhem).
+/// Every set of tables/ with measured vapours in mole fractions under a pressure. At 12.67 kPa Beebe's
+/// deviations over washes are two to three times those of the rest, and there are no other measured vapours
+/// at such pressures to compare with. Yang's head-space at 25 °C (yang_1979.csv) is not here: its vapours are
+/// up to 0.04 above the model, where the static pressures at 30 °C leave room for 0.001 (Gibbs and Duhem).
 inline constexpr std::array<vapour_set, 8> vapour_sets{{
     {"carey_lewis_1932", "Carey & Lewis 101.3 kPa", 0, true},
     {"rieder_thompson_1949", "Rieder & Thompson 101.3 kPa", 0, true},
@@ -36,8 +36,8 @@ inline constexpr std::array<vapour_set, 8> vapour_sets{{
     {"beebe_1942", "Beebe 12.67 kPa", 12.666, false},
 }};
 
-/// Bands of x, the mole fraction of the liquid. Beyond 0.99 one printed digit of y is several per cent of
-/// what is asked for, so the few points there are left out.
+/// Bands of x, the mole fraction of the liquid. Beyond 0.99 one printed digit of y is several percent of the
+/// deviation in question, so the few points there are left out.
 inline constexpr std::array<double, 9> vapour_edges{{0.0, 0.03, 0.06, 0.1, 0.25, 0.4, 0.6, 0.8, 0.99}};
 inline constexpr std::size_t vapour_bands = vapour_edges.size() - 1;
 
@@ -77,7 +77,8 @@ inline std::array<vapour_band, vapour_bands> deviations_of(vapour_set const& set
     return result;
 }
 
-/// What the sets in use say together: each set counts once in a band, however many points it has there.
+/// Combined deviations of the sets in use: each set counts once in a band, whatever its number of points
+/// there.
 struct vapour_doubt {
     int sets = 0, points = 0;
     double x = 0.0, bias = 0.0, uncertainty = 0.0;
@@ -105,7 +106,7 @@ inline std::array<vapour_doubt, vapour_bands> vapour_doubts(model const& m, std:
     return result;
 }
 
-/// The header that the library has these figures from.
+/// The generated header with these figures for the library.
 inline std::string vapour_header(model const& m, std::string const& folder) {
     std::string out =
         "// SPDX-License-Identifier: BSL-1.0\n"

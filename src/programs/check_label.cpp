@@ -269,7 +269,7 @@ struct bottle_judged {
 };
 
 bottle_judged judge_bottle(fill_limits const& limits, double ml, double u, double confidence) {
-    tolerance_interval const least{limits.least, detail::unlimited};
+    tolerance_interval const least{limits.least, unlimited};
     measurement_result const m{ml, u};
     return {ml, decide(limits.single, m, confidence), conformance_probability(limits.single, m),
             decide(least, m, confidence) == conformity_decision::does_not_conform,

@@ -87,7 +87,7 @@ void say_answer(page& text, wording const& words, findings const& f) {
     char const* const these = f.one_run ? "this run" : "these runs";
     stage_estimate const& e = f.first().estimate;
     std::string const nearest =
-        std::isinf(e.stages) ? fmt::format("even {:g} stages miss by {}", detail::most_estimated_stages,
+        std::isinf(e.stages) ? fmt::format("even {:g} stages miss by {}", most_estimated_stages,
                                            words.strength_difference(e.disagreement))
                              : fmt::format("the nearest is {}, which miss by {}",
                                            f.one_run ? fmt::format("{:.1f} stages", e.stages) : stages_of(e),

@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: BSL-1.0
 //
-// Results of every floor, one a line: name, tolerance, value in decimal and in binary. tests/builds.sh
-// compiles this program with several compilers, options and processors, and compares what it prints. The
-// tolerance is the relative difference that builds may have: see docs/accuracy.md.
+// Results of every floor, one per line: name, tolerance, value in decimal and in binary. tests/builds.sh
+// compiles this program with several compilers, options and processors, and compares the output. The
+// tolerance is the permitted relative difference of builds: see docs/accuracy.md.
 #include <aqueth/aqueth.hpp>
 #include <aqueth/array.hpp>
 #include <aqueth/correlation/its90.hpp>
-#include <aqueth/correlation/nbs_1942_brix.hpp>
 #include <aqueth/correlation/sucrose_density.hpp>
 
 #include <array>
@@ -16,13 +15,13 @@
 
 namespace {
 
-// What two builds may differ by, relative.
+// Permitted relative differences of two builds.
 constexpr double arithmetic = 5e-16;  // plain arithmetic that loses no digits
 constexpr double functions = 5e-15;   // logarithms, exponentials; inverses where they are steep
 constexpr double iterations = 5e-14;  // differences of large figures, solutions of several equations
-constexpr double runs = 1e-11;        // integrations whose steps are chosen as they go
+constexpr double runs = 1e-11;        // integrations with adaptive steps
 
-// Keeps the compiler from working the results out itself.
+// Prevents the compiler from computing the results itself.
 double run_time(double x) {
     double volatile kept = x;
     return kept;
@@ -53,7 +52,6 @@ void kernels() {
     show("water_density", arithmetic, c::cipm_2001_water::density(t));
     show("t68", arithmetic, c::its90::t68_from_t90(t));
     show("sucrose", functions, c::sucrose_density::excess(run_time(0.12), t).value);
-    show("brix", iterations, c::nbs_1942_brix::brix(run_time(1.0483)));
     show("saturation_ethanol", functions, c::ethanol_saturation_poling::pressure(kelvin));
     show("saturation_water", functions, c::water_saturation_wagner_pruss::pressure(kelvin));
     show("excess_gibbs", functions, m::excess_gibbs::reduced_gibbs(x, kelvin).molar);

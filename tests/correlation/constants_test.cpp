@@ -23,8 +23,8 @@ TEST(Constants, MolarMassesAreSumsOfTheAtomicWeights) {
     EXPECT_DOUBLE_EQ(molar_mass::water, 18.01528);
 }
 
-// So many moles of each, weighed: the fractions follow from the masses, and back; the mean is mass over
-// moles.
+// From the moles and masses of each component: the fractions follow from the masses, and back; the mean is
+// mass over moles.
 TEST(Constants, FractionsCountTheSameMixture) {
     for (double ethanol = 0.0; ethanol <= 3.0; ethanol += 0.25)
         for (double water = 0.25; water <= 3.0; water += 0.25) {
@@ -36,15 +36,15 @@ TEST(Constants, FractionsCountTheSameMixture) {
         }
 }
 
-// OIML D 28: the balance is set with weights of 8000 kg/m3 in air of 1.2 kg/m3, and so shows them as they
-// are; what is as light as the air it shows as nothing.
+// OIML D 28: the balance is adjusted with weights of 8000 kg/m3 in air of 1.2 kg/m3, so it shows their true
+// mass. For an object of the density of air it shows zero.
 TEST(Constants, BalanceShowsItsOwnWeights) {
     EXPECT_DOUBLE_EQ(air_buoyancy::indication_per_mass(8000.0), 1.0);
     EXPECT_EQ(air_buoyancy::indication_per_mass(1.2), 0.0);
     EXPECT_NEAR(air_buoyancy::indication_per_mass(2.4), 0.5 / (1.0 - 1.2 / 8000.0), 1e-15);
 }
 
-// ISO 1768; that of borosilicate glass is from memory, and held here to what the documentation says of it.
+// ISO 1768; that of borosilicate glass is from memory, and this test only compares it with the documentation.
 TEST(Constants, GlassesGrowAsDocumented) {
     EXPECT_EQ(glass_expansion::soda_lime, 25e-6);
     EXPECT_EQ(glass_expansion::borosilicate, 10e-6);

@@ -28,8 +28,8 @@ TEST(FreezingPoint, FallsSteadily) {
 
 TEST(FreezingPoint, WithinWhatPublishedTablesDisagreeBy) {
     // Lange's Handbook, table 5.13, and Melinder 2010 (IIR): independent of the CRC table. The sources
-    // themselves are 1.5 K apart near 30 % mass, where Lange's rows lie above both others; see the
-    // doubts in the files.
+    // themselves differ by 1.5 K near 30 % mass, where Lange's rows are above both others; see the doubts in
+    // the files.
     double worst_lange = 0.0;
     published::table const lange("lange_freezing_point.csv");
     for (auto const& row : lange.rows()) {

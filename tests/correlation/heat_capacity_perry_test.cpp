@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
 // The coefficients are checked in published/pure_components_test.cpp.
 #include <aqueth/correlation/heat_capacity_perry.hpp>
-#include <aqueth/correlation/vaporization_perry.hpp>
 
 #include <boost/math/differentiation/autodiff.hpp>
 #include <gtest/gtest.h>
@@ -35,19 +34,13 @@ TEST(HeatCapacityPerry, AsEverybodyKnowsThem) {
 TEST(HeatCapacityPerry, WorksInOtherScalars) {
     static_assert(perry::water_liquid(298.15) > 75.2 && perry::water_liquid(298.15) < 75.4);
     EXPECT_NEAR(perry::ethanol_ideal_gas(300.0F), perry::ethanol_ideal_gas(300.0), 1e-4);
-    EXPECT_NEAR(static_cast<double>(vaporization_perry::water(300.0L)), vaporization_perry::water(300.0),
-                1e-9);
 }
 
 TEST(HeatCapacityPerry, CoversItsRangeOnlyAndPassesNaNThrough) {
     double const nan = std::numeric_limits<double>::quiet_NaN();
     EXPECT_TRUE(perry::covers(273.16) && perry::covers(390.0));
     EXPECT_FALSE(perry::covers(390.1) || perry::covers(273.15) || perry::covers(nan));
-    EXPECT_TRUE(vaporization_perry::covers(273.16) && vaporization_perry::covers(514.0));
-    EXPECT_FALSE(vaporization_perry::covers(273.155) || vaporization_perry::covers(514.1));
-    EXPECT_FALSE(vaporization_perry::covers(nan));
     EXPECT_TRUE(std::isnan(perry::ethanol_liquid(nan)) && std::isnan(perry::water_ideal_gas(nan)));
-    EXPECT_TRUE(std::isnan(vaporization_perry::ethanol(nan)) && std::isnan(vaporization_perry::water(nan)));
 }
 
 }  // namespace

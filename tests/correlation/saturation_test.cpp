@@ -14,8 +14,8 @@
 namespace aqueth::correlation {
 namespace {
 
-namespace ethanol = ethanol_saturation_poling;
-namespace water = water_saturation_wagner_pruss;
+using ethanol = ethanol_saturation_poling;
+using water = water_saturation_wagner_pruss;
 using boost::math::differentiation::make_fvar;
 
 // Calls f with a curve of each substance: its functions, and the ends of its range.
@@ -64,8 +64,8 @@ TEST(Saturation, BeyondTheEndsTheTemperatureIsTheNearerEnd) {
     });
 }
 
-// How often the search looks at the curve shows what its start and its stop are worth. An average, because
-// rounding decides about the last time.
+// The number of evaluations shows the quality of the search's start and stopping rule. An average, because
+// rounding decides about the last evaluation.
 TEST(Saturation, InverseTakesFewLooksAtTheCurve) {
     for_both([](auto const& ln_pressure, auto const& temperature, double lowest, double highest) {
         int looks = 0, searches = 0;

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// Whole programs on command lines that nobody should write: they answer (0) or refuse (2), never fail (1).
-// The first byte chooses the program, every line behind it is one argument.
+// Whole programs on invalid command lines: they answer (0) or refuse (2), never fail (1). The first byte
+// chooses the program, every line behind it is one argument.
 #include "hostile.hpp"
 
 #include "drawing.hpp"

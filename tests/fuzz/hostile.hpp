@@ -15,7 +15,7 @@
 #include <string>
 #include <string_view>
 
-/// What the fuzz targets share: numbers out of bytes, and what must hold whatever the bytes are.
+/// Shared parts of the fuzz targets: numbers from bytes, and the checks that must hold for all bytes.
 namespace aqueth::hostile {
 
 /// Stops the run and shows where; the fuzzer then keeps the bytes that led here.
@@ -57,7 +57,7 @@ public:
     /// @return one of 0 to count - 1
     int choice(int count) { return raw<std::uint8_t>() % count; }
 
-    /// @return mostly a number from lower to upper; now and then what nobody should give
+    /// @return mostly a number from lower to upper, sometimes an invalid one
     double number(double lower, double upper) {
         constexpr double inf = std::numeric_limits<double>::infinity();
         double const odd[] = {std::nan(""),

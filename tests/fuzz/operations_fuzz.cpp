@@ -116,7 +116,8 @@ void lots(bytes& in) {
     }
     require_sum(*b, mass, ethanol);
     if (!ordinary(mass) || !ordinary(smallest)) return;
-    // What is taken of a lot is what there is less what is held back: rounding is that of all there is.
+    // The mass taken from a lot is the available less the held mass: the rounding is that of the available
+    // mass.
     HOSTILE_NEAR(b->product.strength().percent(), wanted, 1e-7 + 1e-13 * most / mass);
     if (volume)
         HOSTILE_NEAR(b->product.volume().value(), volume->value(), 1e-8 * volume->value() + 1e-16 * most);

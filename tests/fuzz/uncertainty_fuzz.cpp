@@ -15,7 +15,7 @@ namespace {
 
 std::optional<input_quantity> any_input(bytes& in, double lower, double upper) {
     double const estimate = in.number(lower, upper), width = in.number(0.0, 1.0);
-    double const freedom = in.choice(2) ? detail::unlimited : in.number(1.0, 100.0);
+    double const freedom = in.choice(2) ? unlimited : in.number(1.0, 100.0);
     switch (in.choice(6)) {
     case 0: return unless_refused([&] { return input_quantity::normal("a", "", estimate, width, freedom); });
     case 1: return unless_refused([&] { return input_quantity::expanded("a", "", estimate, width, 2.0); });
@@ -72,7 +72,7 @@ void budgets(bytes& in) {
 void decisions(bytes& in) {
     tolerance_interval const tolerance{in.number(-1.0, 1.0), in.number(0.0, 2.0)};
     measurement_result const measured{in.number(-1.0, 2.0), in.number(0.0, 1.0),
-                                      in.choice(2) ? detail::unlimited : in.number(1.0, 50.0)};
+                                      in.choice(2) ? unlimited : in.number(1.0, 50.0)};
     double const confidence = in.number(0.51, 0.999999);
     auto const p = unless_refused([&] { return conformance_probability(tolerance, measured); });
     if (p) HOSTILE_WITHIN(*p, 0.0, 1.0);

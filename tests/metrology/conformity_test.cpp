@@ -122,7 +122,7 @@ TEST(ReadingsNeeded, BringTheUncertaintyDown) {
 // 42.8, 43.1, 42.9 % vol for a label of 43, and 0.1 % vol that the readings share. The standard deviation is
 // 0.15275, so u = sqrt(0.15275^2 / 3 + 0.1^2) = 0.13333 with 2 (1 + 3 (0.1 / 0.15275)^2)^2 = 10.4 degrees of
 // freedom. Student's t of 10 at 95 % is 1.8125 in every table: 0.23333 / 1.8125 = 0.1287, less a little for
-// the other limit. The normal distribution would ask for 0.14, which the readings have.
+// the other limit. With the normal distribution 0.14 would be enough, and the readings have that.
 TEST(ReadingsNeeded, AgreeWithTheVerdict) {
     tolerance_interval const permitted{42.7, 43.3};
     reading_series const three{128.8 / 3.0, 3.0, std::sqrt(0.07 / 3.0), deviation_known_from::these_readings,
@@ -142,8 +142,8 @@ TEST(ReadingsNeeded, AgreeWithTheVerdict) {
               readings_needed(largest_uncertainty(permitted, known.mean, 0.95), known.deviation, 0.1));
 }
 
-// Verdict, needed uncertainty and needed readings cannot contradict each other, and each is what Boost.Math's
-// distributions make of its definition.
+// Verdict, needed uncertainty and needed readings must be consistent, and each must equal its definition with
+// Boost.Math's distributions.
 TEST(Conformity, VerdictAndWhatIsNeededAgree) {
     std::mt19937_64 bits(12);
     std::uniform_real_distribution<double> unit;
@@ -227,7 +227,7 @@ TEST(ReadingSeries, RefusesBadInput) {
         },
         "measured value");
     expect_range_error([&] { readings_needed({-1.0, 1.0}, {0.0, 3.0, 0.1, these, 0.1}, 0.4); }, "confidence");
-    // The systematic uncertainty leaves room for 1e-15, which would take too many readings; or none.
+    // The systematic uncertainty leaves 1e-15, which would need too many readings; or nothing.
     double const most = largest_uncertainty({-1.0, 1.0}, 0.0, 0.95);
     reading_series series{0.0, 3.0, 0.1, these, most * (1.0 - 1e-15)};
     expect_range_error([&] { readings_needed({-1.0, 1.0}, series, 0.95); }, "readings");
@@ -235,7 +235,8 @@ TEST(ReadingSeries, RefusesBadInput) {
     expect_range_error([&] { readings_needed({-1.0, 1.0}, series, 0.95); }, "systematic uncertainty");
 }
 
-// Counted over drawn items and drawn measurements, 4e6 of them: risks of 1 % are sure to about 0.005 %.
+// Counted over drawn items and drawn measurements, 4e6 of them: the uncertainty of a risk of 1 % is about
+// 0.005 %.
 TEST(Risks, AgreeWithCounting) {
     std::mt19937_64 bits(5);
     std::normal_distribution<double> unit;
@@ -308,9 +309,9 @@ TEST(Acceptance, IsNeverWiderThanTheTolerance) {
     EXPECT_LE(inside.upper, upper);
 }
 
-// One limit alone: the uncertainty that is left over is the distance over the quantile of the normal
-// distribution, which is less than one below 84 % (0.2533 for 60 %, 0.6745 for 75 %, 1.6449 for 95 %: any
-// table).
+// One limit alone: the remaining uncertainty is the distance divided by the quantile of the normal
+// distribution. The quantile is less than one below 84 % (0.2533 for 60 %, 0.6745 for 75 %, 1.6449 for 95 %:
+// any table).
 TEST(LargestUncertainty, OfOneLimitIsTheDistanceOverTheQuantile) {
     struct {
         double confidence, quantile;

@@ -56,7 +56,7 @@ TEST(InstrumentClasses, CarryThePublishedErrors) {
     EXPECT_EQ(error("measure-10000"), 10.0);
 }
 
-// That law calls the instrument in fifths the standard ("Normal"): not what a distillery buys. Both are out
+// That law calls the instrument in fifths the standard ("Normal"); distilleries do not buy it. Both are out
 // of date.
 TEST(InstrumentClasses, SayWhatIsNoLongerSold) {
     for (char const* key : {"alcoholometer-fifths", "alcoholometer-halves"}) {
@@ -119,10 +119,9 @@ TEST(ModelErrors, OfTheVapourRefusesWhatIsNoMoleFraction) {
         expect_range_error([&] { vapour_error(bad); }, "mole fraction of the liquid");
 }
 
-// Nobody here could read these tables, and no figure of them is checked in their name: each row is held to
-// the rule that we remember, so that a slip of the pen is noticed. Directive 76/765/EEC and OIML R 44: half a
-// division for classes I and II, a whole one for class III. ISO 4788: half a division of a cylinder of class
-// A, one of class B.
+// We could not read these tables, so no check claims them as its source. The test compares each row with a
+// rule from memory, to find typing errors. Directive 76/765/EEC and OIML R 44: half a division for classes I
+// and II, a whole one for class III. ISO 4788: half a division of a cylinder of class A, one of class B.
 TEST(InstrumentClasses, RowsFromMemoryKeepTheRememberedRule) {
     int rows = 0;
     for (auto const& each : instrument_classes) {
@@ -141,7 +140,7 @@ TEST(InstrumentClasses, RowsFromMemoryKeepTheRememberedRule) {
     EXPECT_EQ(find_instrument_class("alcoholometer-III")->division, 0.5);
 }
 
-// The names say the divisions of the other classes, and how far each source was seen stands beside it.
+// The names hold the divisions of the other classes, and each entry states how its figure was obtained.
 TEST(InstrumentClasses, DivisionsAreThoseOfTheNames) {
     auto const division = [](char const* key) { return find_instrument_class(key)->division; };
     EXPECT_EQ(division("alcoholometer-fifths"), 0.2);
@@ -159,9 +158,9 @@ TEST(InstrumentClasses, DivisionsAreThoseOfTheNames) {
         EXPECT_EQ(division(key), 0.0) << key;
 }
 
-// Osborne, McKelvy and Bearce (1913), the densities that the tables of the United States rest on: the error
-// that is allowed for the formula must cover them all. It need not cover more than the farthest of the sets
-// since 2006, 0.52 kg/m3, whose own authors' ethanol held water (tables/modern_densities.csv).
+// Osborne, McKelvy and Bearce (1913), the densities behind the tables of the United States: the error of the
+// formula must cover them all. It need not exceed the largest deviation of the sets since 2006, 0.52 kg/m3,
+// whose own authors' ethanol held water (tables/modern_densities.csv).
 TEST(FormulaError, CoversTheMeasurementsOf1913) {
     input_quantity const e = formula_error();
     EXPECT_EQ(e.name(), "OIML R 22 as a formula");
@@ -206,8 +205,8 @@ TEST(InstrumentClasses, DescriptionsSayTheSizeOfTheKey) {
     }
 }
 
-// UK SI 1995/1907, schedule 2, table 3: a load of 500 e still belongs to the first class, the least more to
-// the next.
+// UK SI 1995/1907, schedule 2, table 3: a load of 500 e belongs to the first class, any larger load to the
+// next.
 TEST(BalanceError, EndsOfTheClasses) {
     auto const half_width = [](double intervals) {
         return balance_error(intervals * gram, 1.0 * gram).standard_uncertainty() * std::sqrt(3.0) * 1000.0;

@@ -96,7 +96,8 @@ TEST(FillLimits, RefuseWhatTheTextsDoNotCover) {
 }
 
 // 27 CFR 19.356 (b) names sizes in whole millilitres and leaves gaps: to 100 and from 101 mL, to 375 and from
-// 376, to 999 and from 1000 (1 L). Between them the stricter side is taken, which satisfies either reading.
+// 376, to 999 and from 1000 (1 L). Between them the code takes the stricter class, which satisfies both
+// readings.
 TEST(UsFillLimits, InTheGapsOfTheTextTheStricterSide) {
     struct {
         double label, stricter, laxer;
@@ -133,8 +134,8 @@ TEST(StrengthTolerances, AreForTheTemperatureOfTheirLaw) {
     EXPECT_EQ(find_strength_tolerance("us-spirits")->percent_vol, 0.3);
 }
 
-// Council Directive 76/211/EEC, annex I, 2.4: where a class ends. A share of the first hundredths beyond is
-// rounded up to a tenth more than the fixed error that the class next to it has there.
+// Council Directive 76/211/EEC, annex I, 2.4: the ends of the classes. Just beyond an end, rounding up makes
+// a share a tenth larger than the fixed error of the neighbouring class.
 TEST(EuFillLimits, EndsOfTheClasses) {
     struct {
         double label, error;

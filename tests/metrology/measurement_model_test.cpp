@@ -96,8 +96,8 @@ auto const strength_of_product = [](auto const& x) {
     return 100.0 * model::volume_fraction(model::diluted(dilution::mass(x), dilution::composition(x), water));
 };
 
-// The estimates are the README's printed figures; what the law of propagation gives must be what a million
-// draws give, within 1 % of the uncertainty. (A million draws know a standard deviation to 0.07 %.)
+// The estimates are the README's printed figures; the law of propagation must agree with a million trials
+// within 1 % of the uncertainty. (A million trials give a standard deviation to 0.07 %.)
 TEST(Dilution, BudgetAgreesWithAMillionDraws) {
     auto const inputs = dilution::inputs();
     auto const check = [&](auto const& measurand, double printed, double half_a_digit, char const* what) {
@@ -135,15 +135,15 @@ TEST(Dilution, DerivativesAgreeWithDifferencesOfTheTypedFunctions) {
     EXPECT_NEAR(by_differences.estimate, exact.estimate, 1e-13);
     for (std::size_t i = 0; i < inputs.size(); ++i) {
         if (i == dilution::formula || inputs[i].standard_uncertainty() == 0.0)
-            continue;  // no typed function has it
+            continue;  // there is no typed function for it
         EXPECT_NEAR(by_differences.lines[i].sensitivity, exact.lines[i].sensitivity,
                     1e-7 * std::abs(exact.lines[i].sensitivity) + 1e-12)
             << inputs[i].name();
     }
 }
 
-// The vapour over a wash of 8 % vol, whose strength is known to 0.1 % vol: the model is the largest doubt by
-// far.
+// The vapour over a wash of 8 % vol, whose strength is known to 0.1 % vol: the model is by far the largest
+// uncertainty.
 TEST(Vapour, BudgetOfTheModelAgreesWithTheTypedFunctions) {
     double const x = to<mole_fraction>(by_volume(8.0)).value();
     auto const e = bubble_point(by_volume(8.0), 95.0 * kilopascal);

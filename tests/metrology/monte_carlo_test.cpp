@@ -72,7 +72,7 @@ TEST(MonteCarlo, DrawsCorrelatedQuantities) {
     auto const drawn = monte_carlo(sum, inputs, 1000000, r);
     EXPECT_NEAR(drawn.standard_uncertainty() / budget.standard_uncertainty, 1.0, 0.003);
     EXPECT_NEAR(drawn.estimate(), budget.estimate, 0.006);
-    // wholly correlated: the difference is sure
+    // fully correlated: the difference is certain
     std::vector<input_quantity> const twins{input_quantity::normal("a", "", 1.0, 0.3),
                                             input_quantity::normal("b", "", 1.0, 0.3)};
     correlation_coefficient const together[] = {{0, 1, 1.0}};
@@ -85,7 +85,7 @@ TEST(MonteCarlo, TheSameSeedGivesTheSameTrials) {
     auto const one = monte_carlo(first, inputs, 1000), same = monte_carlo(first, inputs, 1000);
     EXPECT_EQ(one.estimate(), same.estimate());
     EXPECT_NE(one.estimate(), monte_carlo(first, inputs, 1000, {}, 2).estimate());
-    // mt19937_64 is fixed by the C++ standard, and so is what is made of it
+    // the C++ standard fixes mt19937_64, and our code the transformations of it
     EXPECT_NEAR(one.estimate(), 1.0, 0.03);
 }
 
@@ -135,8 +135,8 @@ TEST(MonteCarlo, RefusesBadInput) {
     for (double const bad : {0.0, 1.0, nan}) {
         expect_range_error([&] { adaptive_monte_carlo(first, inputs, bad); }, "probability");
     }
-    // Two blocks of 100 / (1 - p) trials must fit into 1e8. Beyond, the model used to be asked 5e7 times in
-    // vain.
+    // Two blocks of 100 / (1 - p) trials must fit into 1e8. Beyond that, the code once evaluated the model
+    // 5e7 times in vain.
     auto const untried = [](auto const&) -> double { throw std::logic_error("a trial was made"); };
     for (double const bad : {0.9999981, 0.999999, 1.0 - 1e-7}) {
         auto const e = expect_range_error([&] { adaptive_monte_carlo(untried, inputs, bad); }, "probability");

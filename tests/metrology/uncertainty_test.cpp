@@ -129,7 +129,8 @@ TEST(Propagate, RefusesWhatCannotBe) {
     expect_range_error(with({{0, 1, 0.5}, {1, 0, 0.5}}), "coefficients of one pair");
     expect_range_error(with({{0, 1, 0.0}, {0, 1, 0.5}}), "coefficients of one pair");
     expect_range_error(with({{1, 1, 1.0}}), "quantities in a pair");
-    // Two that go with a third cannot go against one another; the limit is 0.62 here (2 * 0.9^2 - 1).
+    // Two inputs correlated with a third cannot be anticorrelated with each other; the limit is 0.62 here (2
+    // * 0.9^2 - 1).
     expect_range_error(with({{0, 1, 0.9}, {0, 2, 0.9}, {1, 2, 0.61}}), "least pivot of the matrix");
     expect_range_error(with({{0, 1, 1.0}, {0, 2, 0.5}, {1, 2, 0.4}}), "least pivot of the matrix");
     EXPECT_NO_THROW(with({{0, 1, 0.9}, {0, 2, 0.9}, {1, 2, 0.62}})());
@@ -155,7 +156,7 @@ TEST(Propagate, GoesThroughTheEquilibrium) {
         EXPECT_NEAR(by_differences.lines[i].sensitivity / exact.lines[i].sensitivity, 1.0, 1e-7);
         EXPECT_EQ(exact.lines[i].sensitivity_error, 0.0);
         EXPECT_GT(by_differences.lines[i].sensitivity_error, 0.0);
-        // the error it states covers the error it has
+        // the stated error covers the actual error
         EXPECT_LE(std::abs(by_differences.lines[i].sensitivity - exact.lines[i].sensitivity),
                   by_differences.lines[i].sensitivity_error + 1e-12);
     }
@@ -210,11 +211,11 @@ TEST(CorrelationOfReadings, RefusesWhatHasNone) {
     expect_range_error([&] { correlation_of_readings({}, {}); }, "number of readings");
 }
 
-// How far a bend may go. The variance of a cubic model of a normal input has a closed form, so that one can
-// tell what the first order misses: Y = X + c X^3 has the variance u^2 + 6 c u^4 + 15 c^2 u^6, of which first
-// order sees u^2. What is accepted must not be further off than the doubt that the standard deviation of five
-// readings has itself, 1/sqrt(2 (n - 1)) = 35 % (GUM E.4.3); what is off by less than a tenth must not be
-// refused.
+// Limit of the curvature. The variance of a cubic model of a normal input has a closed form, which shows the
+// error of the first order: Y = X + c X^3 has the variance u^2 + 6 c u^4 + 15 c^2 u^6, of which the first
+// order has u^2. The error of an accepted model must not exceed the relative uncertainty of the standard
+// deviation of five readings, 1/sqrt(2 (n - 1)) = 35 % (GUM E.4.3). A model with an error below a tenth must
+// not be refused.
 TEST(PropagateByDifferences, RefusesABendThatFirstOrderMisses) {
     double const doubt_of_five_readings = 1.0 / std::sqrt(2.0 * (5.0 - 1.0));
     double const u = 0.2;
@@ -240,7 +241,7 @@ TEST(PropagateByDifferences, RefusesABendThatFirstOrderMisses) {
     EXPECT_GT(refused, 50);
 }
 
-// What has no uncertainty of its own, or a sure one, does not spoil the degrees of freedom of the rest.
+// An input without uncertainty, or with a certain one, does not affect the degrees of freedom of the rest.
 TEST(Propagate, DegreesOfFreedomOfCorrelatedInputsThatAreSure) {
     auto const sum = [](auto const& x) { return x[0] + x[1] + 0.0 * x[2]; };
     correlation_coefficient const together[] = {{0, 1, 0.5}, {1, 2, 0.5}};
@@ -284,7 +285,7 @@ TEST(PropagateByDifferences, BoundOfTheErrorCountsRounding) {
     EXPECT_LE(b.lines[0].sensitivity_error, 1e-4);
 }
 
-// What matters is the error of a slope times the uncertainty: a millionth is no less smooth than one.
+// The criterion is the error of a slope times the uncertainty: the scale of a model does not matter.
 TEST(PropagateByDifferences, TakesSmallUncertainties) {
     for (double const u : {1e-6, 1e-3, 1.0}) {
         std::vector<input_quantity> const inputs{sure("x", 1.0, u)};
@@ -293,7 +294,7 @@ TEST(PropagateByDifferences, TakesSmallUncertainties) {
     }
 }
 
-// Where the product of two spreads is less than a double can hold, nothing is made up of a quotient by zero.
+// If the product of two spreads underflows, the result must not come from a division by zero.
 TEST(Correlation, RefusesSpreadsBelowWhatADoubleHolds) {
     double const tiny[] = {0.0, 1e-100};
     expect_range_error([&] { correlation_of_readings(tiny, tiny); }, "spread of the readings");

@@ -53,7 +53,7 @@ TEST(Enthalpy, PressureOnTheVapour) {
         }
 }
 
-// What the documentation says of the two heat capacities of the vapour.
+// The documented differences of the two heat capacities of the vapour.
 TEST(Enthalpy, HeatCapacityOfTheVapourAgainstTheSlopeOfItsEnthalpy) {
     auto const ratio = [](double y, double t, double p) {
         auto const warm = make_fvar<double, 1>(t);

@@ -71,7 +71,7 @@ TEST(ExcessGibbs, PureLiquidsHaveNone) {
         EXPECT_EQ(at_water.water, 0.0);
         EXPECT_EQ(at_ethanol.molar, 0.0);
         EXPECT_EQ(at_ethanol.ethanol, 0.0);
-        EXPECT_GT(at_water.ethanol, 0.0);  // each likes its own company better
+        EXPECT_GT(at_water.ethanol, 0.0);  // both components deviate positively from Raoult's law
         EXPECT_GT(at_ethanol.water, 0.0);
     }
 }

@@ -12,8 +12,8 @@
 namespace aqueth::model::vapour_liquid {
 namespace {
 
-/// A double that counts how often two of it are asked whether they are equal: the solvers of the bubble point
-/// ask that once a round, and nothing else does.
+/// A double that counts comparisons for equality: only the solvers of the bubble point make them, once in
+/// each round.
 class counting {
 public:
     counting() = default;
@@ -62,7 +62,7 @@ void over_the_range(F const& f) {
         }
 }
 
-// What makes it an equilibrium, written out naively: y_i p = x_i gamma_i p_i exp e_i.
+// The equations of the equilibrium, written out naively: y_i p = x_i gamma_i p_i exp e_i.
 TEST(VapourLiquid, FugacitiesAreEqual) {
     over_the_range([](equilibrium<double> const& e) {
         double const t = e.temperature, p = e.pressure, rt = correlation::gas_constant::molar * t;
@@ -208,8 +208,8 @@ TEST(VapourLiquid, WorksInOtherScalars) {
     }
 }
 
-// What the documentation says of the rounds, and one more: a scalar that is no floating-point type could
-// carry derivatives, which arrive one round later.
+// The documented number of rounds plus one: a scalar that is no floating-point type could carry derivatives,
+// which converge one round later.
 TEST(VapourLiquid, SearchesTakeFewRounds) {
     over_the_range([](equilibrium<double> const& e) {
         counting::rounds = 0;
@@ -225,8 +225,8 @@ TEST(VapourLiquid, SearchesTakeFewRounds) {
     EXPECT_EQ(counting::rounds, 1);  // NaN ends a search at once
 }
 
-// Dew points and azeotropes are searched among bubble points. How many of them that takes shows what the
-// first guess is worth; averages, because rounding decides about the last one or two.
+// Dew points and azeotropes are searched among bubble points. Their number shows the quality of the first
+// guess; averages, because rounding decides about the last one or two.
 TEST(VapourLiquid, DewPointsAndAzeotropesTakeFewBubblePoints) {
     int bubbles = 0, searches = 0;
     over_the_range([&](equilibrium<double> const& e) {

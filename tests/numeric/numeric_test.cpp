@@ -49,12 +49,12 @@ static_assert(polynomial_taylor<4>(in_one, 2.0) == taylor_terms<double, 4>{146.0
 static_assert(polynomial_taylor<2>(std::array<double, 2>{1.0, 3.0}, 2.0) ==
               taylor_terms<double, 2>{7.0, 3.0});
 
-// Three intervals: their beginnings, a middle, the end, which belongs to the last, and what lies in none.
+// Three intervals: their beginnings, a middle, the end, which belongs to the last, and points outside.
 static_assert(interval_of<3>(0.0).index == 0 && interval_of<3>(0.0).place == 0.0);
 static_assert(interval_of<3>(1.5).index == 1 && interval_of<3>(1.5).place == 0.5);
 static_assert(interval_of<3>(3.0).index == 2 && interval_of<3>(3.0).place == 1.0);
 
-// The nearest one reaches as far as it is asked.
+// The nearest interval extends to any argument.
 static_assert(nearest_interval_of<3>(1.5).index == 1 && nearest_interval_of<3>(1.5).place == 0.5);
 static_assert(nearest_interval_of<3>(3.0).index == 2 && nearest_interval_of<3>(3.0).place == 1.0);
 static_assert(nearest_interval_of<3>(-2.0).index == 0 && nearest_interval_of<3>(-2.0).place == -2.0);
@@ -257,7 +257,7 @@ TEST(BracketedRoot, FindsRootsOfBentFunctions) {
     auto const falling = [](double x) { return 1e-3 - x * x * x; };
     EXPECT_NEAR(bracketed_root(falling, 0.0, 1.0, 1e-14), 0.1, 1e-13);
     auto const flat = [](double x) { return std::pow(x - 0.3, 9); };
-    EXPECT_NEAR(bracketed_root(flat, 0.0, 1.0, 1e-12), 0.3, 0.02);  // nothing can tell it closer
+    EXPECT_NEAR(bracketed_root(flat, 0.0, 1.0, 1e-12), 0.3, 0.02);  // rounding allows no better
 }
 
 TEST(BracketedRoot, EndsAndFailures) {
@@ -268,14 +268,14 @@ TEST(BracketedRoot, EndsAndFailures) {
     EXPECT_TRUE(std::isnan(bracketed_root([](double) { return std::nan(""); }, 0.0, 1.0, 0.0)));
 }
 
-/// what a table is asked to hold: bent at the weak end, and a straight line
+/// the functions of the test table: one curved at the weak end, and a straight line
 cubic_table<2> example() {
     return cubic_table<2>([](double x) -> cubic_table<2>::row {
         return {{{std::log(x + 0.05), 1.0 / (x + 0.05)}, {3.0 - 2.0 * x, -2.0}}};
     });
 }
 
-// Within h^4/384 of the fourth derivative on the skewed grid, where a straight line is bent too.
+// Within h^4/384 of the fourth derivative on the skewed grid, where a straight line is curved too.
 TEST(CubicTable, ValuesAndSlopes) {
     auto const t = example();
     for (double x = 0.0; x <= 1.0; x += 1.0 / 1777.0) {
@@ -290,7 +290,7 @@ TEST(CubicTable, ValuesAndSlopes) {
 }
 
 TEST(CubicTable, HeldMonotoneItGoesOneWay) {
-    // Slopes that have nothing to do with the rise, so that the cubics swing to and fro.
+    // Slopes unrelated to the values, so that the cubics oscillate.
     auto const made = [] {
         return cubic_table<1>([](double x) -> cubic_table<1>::row { return {{{x, 50.0}}}; });
     };

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <aqueth/numeric/probability.hpp>
 
+#include <boost/math/distributions/chi_squared.hpp>
 #include <boost/math/distributions/normal.hpp>
 #include <boost/math/distributions/students_t.hpp>
 #include <gtest/gtest.h>
@@ -11,7 +12,7 @@
 namespace aqueth::numeric {
 namespace {
 
-// Boost.Math is the independent implementation that the functions here are held against.
+// The tests compare the functions with Boost.Math, an independent implementation.
 
 TEST(NormalDistribution, AgreesWithBoost) {
     boost::math::normal const reference;
@@ -42,6 +43,17 @@ TEST(StudentsT, AgreesWithBoost) {
 TEST(StudentsT, EndsInTheNormalDistribution) {
     EXPECT_NEAR(student_quantile(0.975, normal_from - 1.0), normal_quantile(0.975), 1e-5);
     EXPECT_EQ(student_quantile(0.975, std::numeric_limits<double>::infinity()), normal_quantile(0.975));
+}
+
+// The documented accuracy of an approximation, judged by Boost.Math.
+TEST(ChiSquared, IsNearBoost) {
+    for (double const nu : {1.0, 2.0, 3.0, 5.0, 7.0, 20.0, 100.0}) {
+        double const within = nu == 1.0 ? 0.025 : nu == 2.0 ? 0.016 : 0.006;
+        for (double const p : {0.9, 0.95, 0.99}) {
+            double const exact = quantile(boost::math::chi_squared(nu), p);
+            EXPECT_NEAR(chi_squared_quantile(p, nu) / exact, 1.0, within) << nu << ' ' << p;
+        }
+    }
 }
 
 }  // namespace

@@ -4,8 +4,6 @@
 #include <aqueth/aqueth.hpp>
 
 #include <aqueth/correlation/its90.hpp>
-#include <aqueth/correlation/nbs_1942_brix.hpp>
-#include <aqueth/correlation/vaporization_perry.hpp>
 #include <aqueth/model/enthalpy.hpp>
 #include <aqueth/numeric/dual.hpp>
 #include <aqueth/numeric/pair.hpp>
@@ -122,8 +120,6 @@ REAL_ONLY(raoult_arrival, modified_raoult::arrival<T>{});
 REAL_ONLY(molar_x, molar_mass::mole_fraction_from_mass_fraction(x));
 REAL_ONLY(molar_w, molar_mass::mass_fraction_from_mole_fraction(x));
 REAL_ONLY(molar_mixture, molar_mass::mixture(x));
-REAL_ONLY(brix_covers, nbs_1942_brix::covers(x));
-REAL_ONLY(brix, nbs_1942_brix::brix(x));
 REAL_ONLY(r22_covers, oiml_r22::covers(x, x));
 REAL_ONLY(r22_isotherm, oiml_r22::isotherm<T>(x));
 REAL_ONLY(r22_density, oiml_r22::density(x, x));
@@ -133,9 +129,6 @@ REAL_ONLY(r22_volume_fraction, oiml_r22::volume_fraction_from_mass_fraction(x, x
 REAL_ONLY(r22_mass_fraction, oiml_r22::mass_fraction_from_volume_fraction(x, x));
 REAL_ONLY(sucrose_covers, sucrose_density::covers(x, x));
 REAL_ONLY(sucrose, sucrose_density::excess(x, x));
-REAL_ONLY(vaporization_covers, vaporization_perry::covers(x));
-REAL_ONLY(vaporization_ethanol, vaporization_perry::ethanol(x));
-REAL_ONLY(vaporization_water, vaporization_perry::water(x));
 REAL_ONLY(vle_covers, vapour_liquid::covers(x));
 REAL_ONLY(vle_isobar, vapour_liquid::along_isobar(vapour_liquid::equilibrium<T>{}));
 REAL_ONLY(vle_isotherm, vapour_liquid::along_isotherm(vapour_liquid::equilibrium<T>{}));

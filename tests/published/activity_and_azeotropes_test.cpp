@@ -90,7 +90,7 @@ TEST(Azeotropes, Vanishes) {
     EXPECT_NEAR(below, 10.366e3, 2.0);
 }
 
-// Remembered, not read by anybody on this project: shown beside what the library gives, and no check.
+// From memory, not read for this project: shown beside the library's figures, and no check.
 TEST(Azeotropes, FromMemory) {
     table const t("azeotropes_from_memory.csv");
     ASSERT_EQ(t.rows().size(), 7U);

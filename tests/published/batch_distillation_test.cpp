@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: BSL-1.0
 //
 // Worked examples of batch distillation: Perry's simple still; Coulson and Richardson's column of four
-// plates. All are graphical solutions, so they are met within what can be read from a diagram. And what a
-// table and a handbook of the 19th and early 20th century say of simple distillation, which is not met.
+// plates. All are graphical solutions, so they are met within what can be read from a diagram. And figures of
+// simple distillation in a table and a handbook of the 19th and early 20th century, with which the library
+// does not agree.
 #include "published/deviations.hpp"
 #include "published/table.hpp"
 #include "test_mixtures.hpp"
@@ -148,8 +149,8 @@ TEST(SimpleDistillation, GroeningsTable) {
 // from Farm Products, 1907: what comes first from 5 % vol has 42, from that 82, from that over 90 % vol.
 //
 // The library misses the first two by more than 2 % vol, and the third claim is not met. His figures are
-// those of Groening's table: 42 from 5, 82 from 40, over 90 from 80. Measured vapours (Carey and Lewis) take
-// the library's side: 0.2 % vol below it and less from 42 and 82, and 3 below it from 5, where a straight
+// those of Groening's table: 42 from 5, 82 from 40, over 90 from 80. Measured vapours (Carey and Lewis)
+// support the library: 0.2 % vol below it and less from 42 and 82, and 3 below it from 5, where a straight
 // line from pure water runs below the curve.
 TEST(SimpleDistillation, RepeatedAsWrightTellsIt) {
     auto const groening =

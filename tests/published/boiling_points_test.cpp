@@ -3,7 +3,7 @@
 // Boiling points and vapour compositions, set by set, fitted or held. All boiling-point sets lie above the
 // library, up to a kelvin near pure water, in one direction in every laboratory; static pressures and
 // activities at infinite dilution contradict them, and Gibbs and Duhem's equation ties the two. The library
-// sides with the static ones.
+// follows the static ones.
 #include "published/deviations.hpp"
 #include "published/table.hpp"
 
@@ -125,9 +125,9 @@ std::vector<measured_vapour> vapours_from_25_kpa() {
 
 }  // namespace
 
-// What a standard uncertainty claims: that deviations are as large as it, root mean square, and that nineteen
-// in twenty lie within twice as much (GUM 3.3.5 and G.1.3, recalled from memory). In washes as in spirit.
-// Sets count equally in the uncertainty and points here, so the ratio is not just 1.
+// The meaning of a standard uncertainty: it equals the root mean square deviation, and 95 % of the deviations
+// are within twice as much (GUM 3.3.5 and G.1.3, recalled from memory). In washes as in spirit. Sets count
+// equally in the uncertainty and points here, so the ratio is not just 1.
 TEST(Vapours, LieWithinTheStatedUncertainty) {
     for (double const strongest : {0.1, 1.0}) {
         int all = 0, within_two = 0;
@@ -146,7 +146,7 @@ TEST(Vapours, LieWithinTheStatedUncertainty) {
     }
 }
 
-// docs/accuracy.md, the other pages and the programs say this of washes.
+// docs/accuracy.md, the other pages and the programs state this figure for washes.
 TEST(Vapours, OverWashesAt101KilopascalLieBelowTheModel) {
     int points = 0, below = 0;
     double sum = 0.0, farthest = 0.0;

@@ -15,10 +15,10 @@
 
 namespace aqueth::published {
 
-/// How far a figure of a source may be off by the source's own account, and how that is known.
+/// The stated precision of a source's figures, and its origin.
 class precision {
 public:
-    /// The printed digits say it.
+    /// The precision follows from the printed digits.
     /// @param units in units of the last printed digit; 0.5 for figures that are rounded, 1 for figures cut
     /// @param basis how that is known
     static precision printed(double units = 0.5, std::string basis = "half a unit in the last digit") {
@@ -73,10 +73,11 @@ struct reached {
     int meeting = 0;                                           ///< cells that meet the source's precision
 };
 
-/// What a printed table says about the library: cell by cell computed less printed, summed up in one row.
+/// Comparison of a printed table with the library: computed less printed for each cell, summarized in one
+/// row.
 ///
-/// A check says how precise its source is, adds its cells, names those it leaves out, and ends with what it
-/// is good for:
+/// A check states the precision of its source, adds its cells, names the cells it leaves out, and ends with
+/// one of these calls:
 /// - judges(): every cell must meet the source's own precision;
 /// - guards(): not every cell does, and the limit is the deviation reached, so that a change is noticed;
 /// - fitted(): the library's coefficients come from this table; the limit is the deviation reached;
@@ -95,8 +96,8 @@ public:
 
     /// Counts one cell.
     /// @param cell     where it stands, for the report
-    /// @param computed what the library says
-    /// @param printed  what the source prints
+    /// @param computed the library's figure
+    /// @param printed  the source's printed figure
     void add(std::string const& cell, double computed, figure printed) {
         double const digit = std::pow(10.0, -(source_.decimals_ < 0 ? printed.decimals : source_.decimals_));
         double const scale = unit_ == "relative" ? std::abs(printed.value) : unit_ == "digits" ? digit : 1.0;
@@ -113,7 +114,7 @@ public:
     /// Counts one cell with a precision of its own.
     /// @param cell     where it stands
     /// @param value    deviation, in the unit of this report
-    /// @param demanded what the source's precision allows there, in the same unit
+    /// @param demanded precision of the source there, in the same unit
     void add(std::string const& cell, double value, double demanded) { count(cell, value, demanded); }
 
     /// Names a cell that is left out.

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
 //
-// The harness of the checks against published tables: what meets a source's precision, and when a check
+// The harness of the checks against published tables: which cells meet a source's precision, and when a check
 // fails.
 #include "published/deviations.hpp"
 

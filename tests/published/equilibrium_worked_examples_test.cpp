@@ -4,10 +4,10 @@
 // distillation, and N. de Nevers, Physical and Chemical Equilibrium for Chemical Engineers, examples 8.9 to
 // 8.13. Each is done with the book's own equations or table and with the library, whose deviation is stated.
 //
-// Printed answers were read for Perry's example and for 8.13: there the book's means must give the book's
-// figures. Those of 8.9 to 8.12 nobody here saw. Their answers were computed from the book's equations, and
-// SolversOnTheBooksEquations says no more than that two computations with them agree, and how far the library
-// is from them. The column status of the table tells the two kinds apart.
+// Printed answers were read for Perry's example and for 8.13: there the book's method must give the book's
+// figures. Those of 8.9 to 8.12 were not read; their answers were computed from the book's equations.
+// SolversOnTheBooksEquations only shows that two computations with them agree, and the distance of the
+// library from them. The column status of the table tells the two kinds apart.
 #include "published/deviations.hpp"
 #include "published/table.hpp"
 #include "published/textbook_van_laar.hpp"

@@ -116,7 +116,7 @@ TEST(ExcessEnthalpies, LarkinFrom50Celsius) {
               .mean = 8.7});  // x = 0.05 at 50 °C, where its root of x bends wrongly towards pure water
 }
 
-// Remembered, not read by anybody on this project: shown beside what the library gives, and no check.
+// From memory, not read for this project: shown beside the library's figures, and no check.
 TEST(ExcessEnthalpies, FromMemory) {
     table const t("excess_enthalpy_from_memory.csv");
     ASSERT_EQ(t.rows().size(), 7U);

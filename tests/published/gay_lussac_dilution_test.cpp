@@ -50,7 +50,7 @@ double water_volumes(table::row const& row) {
 
 }  // namespace
 
-// What counts for whoever follows the table: the strength that comes out.
+// The decisive figure for a user of the table: the resulting strength.
 TEST(GayLussacDilution, StrengthReached) {
     table const t("gay_lussac_mouillage.csv");
     deviations d("gay_lussac_strength", "% vol", precision::unknown("the cells of gay_lussac_water"));

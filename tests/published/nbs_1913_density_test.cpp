@@ -156,7 +156,7 @@ TEST(Nbs1913Density, LangeGramsPer100AsHeaded) {
     EXPECT_GT(by_volume_of_mixture.largest(), 0.08);  // what the head claims does not hold
 }
 
-// The two reprints agree wherever both print a figure, but for the cells marked in the handbook's copy.
+// The two reprints agree wherever both print a figure, except in the cells marked in the handbook's copy.
 TEST(Nbs1913Density, ReprintsAgree) {
     table const lange("nbs_1913_density_lange.csv");
     table const t("nbs_1913_density_45_85.csv");

@@ -5,12 +5,12 @@
 // enthalpies of vaporization.
 #include "published/deviations.hpp"
 #include "published/table.hpp"
+#include "published/vaporization_perry.hpp"
 
 #include <aqueth/correlation/ethanol_saturation_poling.hpp>
 #include <aqueth/correlation/heat_capacity_perry.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
 #include <aqueth/correlation/second_virial_crc.hpp>
-#include <aqueth/correlation/vaporization_perry.hpp>
 #include <aqueth/correlation/water_saturation_wagner_pruss.hpp>
 #include <aqueth/model/enthalpy.hpp>
 
@@ -25,11 +25,12 @@ using namespace aqueth::model;
 using aqueth::published::deviations;
 using aqueth::published::precision;
 using aqueth::published::table;
+namespace vaporization_perry = aqueth::published::vaporization_perry;
 
 namespace {
 
-namespace ethanol = ethanol_saturation_poling;
-namespace water = water_saturation_wagner_pruss;
+using ethanol = ethanol_saturation_poling;
+using water = water_saturation_wagner_pruss;
 
 // The equations as printed, term by term, from the table of coefficients.
 class printed_equations {

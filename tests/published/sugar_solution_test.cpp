@@ -3,10 +3,10 @@
 // Sugar solutions and strengths from gravities against tables: CRC Handbook, 102nd edition; the cubic fit of
 // NBS Circular C440; Balling's factors and his own examples; brews of today; Excise Notice 226.
 #include "published/deviations.hpp"
+#include "published/nbs_1942_brix.hpp"
 #include "published/table.hpp"
 
 #include <aqueth/attenuation.hpp>
-#include <aqueth/correlation/nbs_1942_brix.hpp>
 #include <aqueth/correlation/sucrose_density.hpp>
 #include <aqueth/density.hpp>
 #include <aqueth/numeric/root.hpp>
@@ -66,7 +66,7 @@ TEST(SugarSolution, EquationAsPrinted) {
 
 // The classical table is for weighing in air; so is the cubic that was fitted to it.
 TEST(SugarSolution, NbsBrix) {
-    namespace nbs = correlation::nbs_1942_brix;
+    namespace nbs = published::nbs_1942_brix;
     published::deviations report(
         "nbs_c440_cubic", "deg Brix",
         precision::stated(0.0009, "root mean square of the cubic against the table it was fitted to"));
@@ -76,8 +76,6 @@ TEST(SugarSolution, NbsBrix) {
         report.add(std::to_string(p) + " degrees Brix", p - nbs::brix(gravity));
     }
     report.guards({.largest = 0.0225, .mean = 0.0114});
-    EXPECT_TRUE(nbs::covers(1.0) && nbs::covers(1.17874));
-    EXPECT_FALSE(nbs::covers(0.999995) || nbs::covers(1.178745));
     EXPECT_NEAR(nbs::brix(1.0), -0.0048, 0.0001);  // as its citation says
 }
 

@@ -192,8 +192,8 @@ TEST(Tables, StatusRowsChecksumAndSumsOfColumns) {
     }
 }
 
-// What the sums cannot see: two cells exchanged, two slips that compensate each other, a figure in the next
-// column, remembered figures called read.
+// Errors that the sums cannot show: two cells exchanged, two slips that compensate each other, a figure in
+// the next column, remembered figures called read.
 TEST(Tables, ChecksumSeesWhatSumsCannot) {
     auto const of = [](char const* state, char const* rows) {
         std::istringstream text(std::string("# title: t\n# source: s\n# status: ") + state +

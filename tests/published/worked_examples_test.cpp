@@ -169,7 +169,7 @@ TEST(WorkedExamplesIs2302, WeighingInAir) {
     d.judges();
 }
 
-// Remembered, not read by anybody on this project: shown beside what the library gives, and no check.
+// From memory, not read for this project: shown beside the library's figures, and no check.
 TEST(WorkedExamplesFromMemory, Shown) {
     table const t("worked_examples_from_memory.csv");
     auto const water_in = [](double degrees) {

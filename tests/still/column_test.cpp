@@ -201,7 +201,7 @@ TEST(Column, EnthalpyBalanceAgreesWithHeatBalancesFromTheTopDown) {
     }
 }
 
-// What is remembered of earlier calls saves time and changes nothing: forwards, backwards, and in jumps.
+// The memory of earlier calls saves time and changes no result: forwards, backwards, and in jumps.
 TEST(Column, MemoryDoesNotChangeTheAnswer) {
     auto const& m = sea_level();
     for (auto const flow : {flow_model::constant_molar_overflow, flow_model::enthalpy_balance}) {
@@ -220,7 +220,7 @@ TEST(Column, MemoryDoesNotChangeTheAnswer) {
     }
 }
 
-/// counts how often the vapour over a liquid is asked for
+/// counts the evaluations of the vapour over a liquid
 struct counting_mixture {
     boiling_curve const& curve;
     long mutable count = 0;
@@ -234,7 +234,7 @@ struct counting_mixture {
     double vapour_enthalpy(double x) const { return curve.vapour_enthalpy(x); }
 };
 
-// Newton's method with the right slope looks five times; with a wrong slope it looks 24 to 86 times.
+// Newton's method needs five evaluations with the right slope, and 24 to 86 with a wrong one.
 TEST(Column, AzeotropeIsFoundInFewLooks) {
     counting_mixture const m{sea_level()};
     EXPECT_NEAR(detail::column_solver<counting_mixture>::azeotrope(m),
@@ -242,8 +242,8 @@ TEST(Column, AzeotropeIsFoundInFewLooks) {
     EXPECT_LE(m.count, 6);
 }
 
-// The way through a neck has a slope of its own: the search for a distillate looks 39 times a state with it,
-// 390 times with a wrong one.
+// A neck has its own slope: the search for a distillate needs 39 evaluations for each state with it, 390 with
+// a wrong one.
 TEST(Column, ANeckCostsFewLooks) {
     counting_mixture const m{sea_level()};
     detail::column_solver<counting_mixture> const solver(m, column::of_stages(4), neck::condensing(0.2),
@@ -349,8 +349,8 @@ TEST(Column, RefusesBadInput) {
                        "mole fraction of the distillate");
 }
 
-// Newton's method from the last root ends at the same root as from nowhere. It once stopped at a halved
-// bracket as if that were as near: 6e-9 off.
+// Newton's method from the last root ends at the same root as from nowhere. It once accepted a bisected
+// bracket too early, with an error of 6e-9.
 TEST(Column, MemoryOnlySavesTime) {
     boiling_curve const mixture(95.0 * kilopascal);
     for (double const share : {0.0, 0.05}) {

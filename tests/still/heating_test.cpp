@@ -141,9 +141,9 @@ TEST(Heating, RefusesWhatCannotBe) {
     expect_range_error([&] { boiling_temperature(charge, 300.0 * kilopascal); }, "pressure");
 }
 
-// Sugar technologists reckon the heat capacity of sugar juices as 4.1868 - 0.0297 B + 0.000046 B P + 0.000075
-// B t kJ/(kg K), with B °Brix of purity P % at t °C (a handbook's formula, read second hand). Heating a
-// solution of pure sucrose must take as much, within the 1 % that is claimed for the mixture.
+// Sugar technologists calculate the heat capacity of sugar juices as 4.1868 - 0.0297 B + 0.000046 B P +
+// 0.000075 B t kJ/(kg K), with B °Brix of purity P % at t °C (a handbook's formula, read second hand).
+// Heating a solution of pure sucrose must take as much, within the 1 % that is claimed for the mixture.
 TEST(Heating, SugarSolutionsTakeWhatTheHandbookSays) {
     auto const handbook = [](double brix, double t) {
         return 4.1868 - 0.0297 * brix + 0.000046 * brix * 100.0 + 0.000075 * brix * t;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-// What goes in comes out: ethanol, water and heat of whole runs, against closed forms and common practice.
+// Balances of ethanol, water and heat of whole runs, against closed forms and common practice.
 #include <aqueth/boiling_curve.hpp>
 #include <aqueth/equilibrium.hpp>
 #include <aqueth/measured_equilibrium.hpp>
@@ -79,8 +79,8 @@ TEST(ColumnDistillation, EverythingIsConserved) {
     }
 }
 
-// A charge with a trace of ethanol is computed as well as any: errors of the steps count against what is in
-// it.
+// A charge with a trace of ethanol is computed as well as any: the tolerance of the steps is relative to its
+// ethanol.
 TEST(ColumnDistillation, EverythingIsConservedInWeakCharges) {
     for (double const percent : {0.01, 0.1, 0.2, 0.4, 0.7, 1.0}) {
         for (double const stages : {0.0, 1.0, 3.0, 6.0, 12.0}) {
@@ -98,7 +98,7 @@ TEST(ColumnDistillation, EverythingIsConservedInWeakCharges) {
     }
 }
 
-// The balances are sums of what is reported, so they show what is missing from a report.
+// The balances are sums over the report, so they show a missing part of a report.
 TEST(ColumnDistillation, BalancesAreSumsOfTheParcels) {
     run_plan plan = until(condition::still_strength(by_volume(0.3)));
     plan.cuts = {{condition::collected(100.0 * millilitre), false},
@@ -137,7 +137,7 @@ TEST(ColumnDistillation, CondenserTakesWhatTheColumnDoesNotLose) {
     }
 }
 
-// What a litre of pure alcohol costs counts the warming: the heater's watts from the first minute on.
+// The energy per litre of pure alcohol includes the warming: the heater's power from the first minute on.
 TEST(ColumnDistillation, EnergyForALitreCountsTheWarming) {
     run_plan plan = until(condition::distillate_strength(by_volume(20)));
     plan.cuts = {{condition::collected(100.0 * millilitre), false},
@@ -150,7 +150,7 @@ TEST(ColumnDistillation, EnergyForALitreCountsTheWarming) {
     EXPECT_GT(r.warming.supplied, 0.2 * r.energy());
 }
 
-// A table that somebody measured runs a still as well as the model does.
+// A run with a measured table works as with the model.
 TEST(SimpleDistillation, OnMeasuredPoints) {
     std::vector<measured_point> points;
     for (double const x : {0.01, 0.02, 0.05, 0.1, 0.15, 0.2, 0.3, 0.5})
@@ -160,7 +160,7 @@ TEST(SimpleDistillation, OnMeasuredPoints) {
     auto const end = until(condition::still_strength(by_volume(1)));
     auto const a = distil(charge, pot_still(), end, measured);
     auto const b = distil(charge, pot_still(), end, sea_level());
-    // what eight points and a monotone cubic make of it
+    // the error of eight points and a monotone cubic
     EXPECT_NEAR(x_of(a.fractions[0].product), x_of(b.fractions[0].product), 0.002);
     EXPECT_NE(x_of(a.fractions[0].product), x_of(b.fractions[0].product));
     EXPECT_LT(std::abs(a.balance.ethanol), 1e-9);
@@ -180,7 +180,7 @@ TEST(Distillation, ExtractStaysAndLiftsTheBoilingPoint) {
     EXPECT_NEAR(b.warming.to.celsius(), boiling_temperature(plain, standard_atmosphere).celsius(), 1e-4);
 }
 
-// An exhausted still goes on boiling: what comes over is water, and nothing becomes negative.
+// An exhausted still continues boiling: the distillate is water, and nothing becomes negative.
 TEST(Distillation, GoesOnWhenTheAlcoholIsGone) {
     auto s = quillbeck();
     s.tower = column::of_stages(12);
@@ -210,8 +210,8 @@ TEST(CommonPractice, SmallElectricStill) {
     EXPECT_LT(r.recovery(), 1.0);
 }
 
-// 500 mL of 90 % vol are all of the alcohol in 4 L of 11.25 % vol: no still gets it out of less. Out of
-// hardly more one still does, slowly, or within what common practice says.
+// 500 mL of 90 % vol are all of the alcohol in 4 L of 11.25 % vol: no still recovers them from less. From
+// slightly more a still does, slowly, or within common practice.
 TEST(CommonPractice, HalfALitreOfNinetyPercentNeedsMoreThanElevenAndAQuarter) {
     auto const run = [](double percent, double ratio) {
         still s{{350.0 * watt, 1000.0 * joule_per_kelvin, 0.5 * watt_per_kelvin, celsius(20)}};

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-// What a column makes of a run: collected strengths against finer reckoning, reflux, and the head.
+// Runs with a column: collected strengths against a finer calculation, reflux, and the head.
 #include <aqueth/boiling_curve.hpp>
 #include <aqueth/equilibrium.hpp>
 #include <aqueth/model/enthalpy.hpp>
@@ -184,7 +184,8 @@ TEST(ColumnDistillation, ForecastOfFiveStagesAgainstFineSteps) {
     }
 }
 
-// The head has the dew point of what comes over: without a column, and without extract, that of the pot.
+// The head is at the dew point of the distillate: without a column and without extract, the temperature of
+// the pot.
 TEST(SimpleDistillation, HeadIsAsWarmAsThePot) {
     for (double const percent : {8.0, 40.0, 90.0}) {
         run_plan plan = until(condition::still_strength(by_volume(0.5 * percent)));

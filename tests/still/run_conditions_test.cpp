@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-// Where cuts, ends and recorded states of a run come, and which runs are refused.
+// Positions of cuts, ends and recorded states of a run, and refused runs.
 #include <aqueth/boiling_curve.hpp>
 #include <aqueth/still/run.hpp>
 
@@ -112,7 +112,7 @@ TEST(ColumnDistillation, PointsLieOnTheRun) {
     }
 }
 
-// Those who wait are told: the share rises, first of what is distilled, then of what is recorded.
+// Progress rises, first for distillation, then for recording.
 TEST(ColumnDistillation, TellsHowFarItIs) {
     run_plan plan = until(condition::still_strength(by_volume(0.5)));
     plan.points = 50;
@@ -144,7 +144,7 @@ TEST(Distillation, RefusesWhatCannotBe) {
     still weak = quillbeck();
     weak.pot.power = 200.0 * watt;
     auto const e = expect_range_error([&] { distil(charge, weak, end, m); }, "power");
-    EXPECT_NEAR(e.lower(), 3.0 * 71.7, 2.0);  // what the boiling pot loses
+    EXPECT_NEAR(e.lower(), 3.0 * 71.7, 2.0);  // heat loss of the boiling pot
 
     auto const strong = wash::of(parcel::of(1.0 * litre, by_volume(97.5), celsius(20)));
     expect_range_error([&] { distil(strong, quillbeck(), end, m); }, "strength of the charge");
@@ -163,7 +163,7 @@ TEST(Distillation, RefusesWhatCannotBe) {
     many = end;
     many.points = 100001;
     expect_range_error([&] { distil(charge, quillbeck(), many, m); }, "number of points");
-    // it would boil for ages; just above what is asked for it boils for a million hours at most
+    // it would boil almost for ever; just above the required power it boils for a million hours at most
     auto const lake = wash::of(parcel::of(1e6 * cubic_metre, by_volume(11), celsius(20)));
     still ages = quillbeck();
     auto const least = expect_range_error([&] { distil(lake, ages, end, m); }, "power");
@@ -172,7 +172,7 @@ TEST(Distillation, RefusesWhatCannotBe) {
     ages.pot.power = 0.9999 * least.lower() * watt;
     expect_range_error([&] { distil(lake, ages, end, m); }, "power");
 
-    // never reached, or past already: the error says what is reachable
+    // never reached, or already met: the bounds give the reachable values
     auto const much =
         expect_range_error([&] { distil(charge, quillbeck(), until(condition::collected(30.0 * litre)), m); },
                            "collected volume");
@@ -189,7 +189,7 @@ TEST(Distillation, RefusesWhatCannotBe) {
         [&] { distil(charge, quillbeck(), until(condition::still_strength(by_volume(12))), m); },
         "strength in the still");
     EXPECT_LT(past.upper(), 12.0);
-    // what the charge has is no end of a run either, whatever two conversions of its strength round to
+    // the strength of the charge cannot end a run either, whatever the rounding of two conversions
     for (double percent = 1.0; percent < 95.0; percent += 0.5) {
         auto const of_strength = wash::of(parcel::of(25.0 * litre, by_volume(percent), celsius(20)));
         auto const end_at = [&](double p) { return until(condition::still_strength(by_volume(p))); };

@@ -72,7 +72,7 @@ TEST(Neck, LiesBetweenABarePotAndASecondDistillation) {
     }
 }
 
-/// what a run gives above 50 % vol after the first 100 mL, down to 10 % vol, from 25 L of 11 % vol
+/// yield of a run above 50 % vol after the first 100 mL, down to 10 % vol, from 25 L of 11 % vol
 struct hearts {
     double litres, percent;
 };
@@ -236,7 +236,7 @@ TEST(Neck, KeepingAStrengthIsTheInverseOfTheDistillate) {
     }
 }
 
-// Many small stills have no other reflux than what their head condenses: plates under a neck enrich.
+// In many small stills only the head gives reflux: plates under a neck enrich.
 TEST(Neck, IsTheRefluxOfPlatesThatHaveNoOther) {
     auto const strength = [](column const& c, double share) {
         still s{{2.0 * kilowatt}, c};

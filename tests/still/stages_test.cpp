@@ -28,7 +28,7 @@ wash charge() { return wash::of(parcel::of(25.0 * litre, by_volume(11), celsius(
 /// a still with an insulated neck
 detail::known_still with(reflux const& returned) { return {returned}; }
 
-/// what a still of so many stages gives
+/// the forecast of a still with this number of stages
 past_run made_by(double stages, reflux const& returned, double litres) {
     past_run p{charge(), 0.1 * litre, litres * litre, by_volume(50)};
     p.strength = by_volume(detail::forecast_strength(p, stages, with(returned), sea_level()));
@@ -70,7 +70,7 @@ TEST(StillEstimate, TheRangeOfOneRunExplainsIt) {
             try {
                 e = estimate_stages(std::span(&run, 1), returned, neck::insulated(), u, sea_level());
             } catch (range_error const&) {
-                continue;  // beyond what that reflux can give
+                continue;  // beyond the reach of that reflux
             }
             if (!e.explains) continue;
             EXPECT_EQ(e.uncertainty, u);
@@ -80,7 +80,7 @@ TEST(StillEstimate, TheRangeOfOneRunExplainsIt) {
     }
 }
 
-/// the mixture, counting how often it is asked
+/// the mixture, with a count of its evaluations
 struct counting_mixture {
     boiling_curve const& curve;
     mutable long asked = 0;
@@ -163,8 +163,8 @@ TEST(StillEstimate, OrderOfTheRunsDoesNotMatter) {
     }
 }
 
-// Two runs alike but for 4 % vol: their standard deviation is 4/sqrt(2), that of their mean is 2 (GUM, 4.2.2
-// and 4.2.3), whatever uncertainty was stated.
+// Two runs that differ only by 4 % vol: their standard deviation is 4/sqrt(2), that of their mean is 2 (GUM,
+// 4.2.2 and 4.2.3), whatever uncertainty was stated.
 TEST(StillEstimate, RunsThatContradictWidenTheRange) {
     reflux const returned = reflux::constant(3.0);
     past_run one = made_by(3.0, returned, 1.5);
@@ -252,8 +252,8 @@ TEST(StillEstimate, NearestStagesOfARefluxThatExplainsNothing) {
         "measured strength");
 }
 
-// An estimate that explains nothing is still a range: the nearest stages lie in it, and where more of them
-// would change nothing it has no upper end.
+// An estimate that does not explain the runs still has a range: it contains the nearest stages, and has no
+// upper end if more stages change nothing.
 TEST(StillEstimate, RangesOfEstimatesThatDoNotExplainAreRanges) {
     double const ratios[] = {0.0, 0.25, 0.5, 1.0, 2.0, 3.0, 5.0, 12.0, 50.0};
     int unexplained = 0;

@@ -4,7 +4,7 @@
 #include <aqueth/correlation/source.hpp>
 #include <aqueth/numeric/real.hpp>
 
-/// Weighing in air: the conventional densities of air and of the weights, and what follows from them.
+/// Weighing in air: the conventional densities of air and of the weights, and the buoyancy correction.
 namespace aqueth::correlation::air_buoyancy {
 
 /// Citation, range and accuracy.
@@ -16,8 +16,9 @@ inline constexpr source cited{"OIML D 28, Conventional value of the result of we
 inline constexpr double air = 1.2;         ///< conventional density of air, kg/m3
 inline constexpr double weights = 8000.0;  ///< conventional density of the weights, kg/m3
 
-/// What a balance set with weights of 8000 kg/m3 shows, in conventional air, for one unit of true mass.
-/// @param rho density of what lies on the balance, kg/m3, well above that of air
+/// Indication of a balance for one unit of true mass, in conventional air. The balance is adjusted with
+/// weights of 8000 kg/m3.
+/// @param rho density of the weighed object, kg/m3, well above that of air
 /// @return indication divided by mass, a little below 1 (0.9989 for water)
 template <numeric::real T>
 constexpr T indication_per_mass(T const& rho) {

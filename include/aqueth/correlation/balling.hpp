@@ -61,9 +61,9 @@ constexpr T real_extract_from_alcohol(T const& oe, T const& a) {
 }
 
 /// @name Weights of the trade
-/// From memory of brewing texts: they do not follow from the balance, which knows no densities. Balling's own
-/// quotient of apparent and real attenuation, `1/(2.0665 - 0.010665 oe)/factor(oe)`, is 1.226 to 1.250 from 6
-/// to 30 degrees Plato, so that his weights are 0.184 to 0.200 and 0.816 to 0.800.
+/// From memory of brewing texts: they do not follow from the balance, which has no
+/// densities. Balling's own quotient of apparent and real attenuation, `1/(2.0665 - 0.010665 oe)/factor(oe)`,
+/// is 1.226 to 1.250 from 6 to 30 degrees Plato, so that his weights are 0.184 to 0.200 and 0.816 to 0.800.
 /// @{
 inline constexpr double weight_of_original = 0.1808;  ///< of the original extract in the real one
 inline constexpr double weight_of_apparent = 0.8192;  ///< of the apparent extract in the real one

@@ -31,7 +31,7 @@ inline constexpr std::array<row, 11> rows{{
 }};
 // clang-format on
 
-/// upper end of the range, degrees of gravity: 100.7, and what rounds to it
+/// upper end of the range, degrees of gravity: 100.7, and values that round to it
 inline constexpr double greatest_fall = 100.75;
 
 /// @param fall original less present gravity in degrees, 0 to 100.7; not checked, NaN in gives NaN out
@@ -39,7 +39,7 @@ inline constexpr double greatest_fall = 100.75;
 template <numeric::real T>
 constexpr T percent_vol(T const& fall) {
     std::size_t k = 0;
-    // The rows are printed to 0.1 degrees: what lies between two belongs to the nearer.
+    // The rows are printed to 0.1 degrees: a value between two rows belongs to the nearer one.
     while (k + 1 < rows.size() && fall >= T(rows[k].most + 0.05)) ++k;
     return fall * T(rows[k].factor);
 }

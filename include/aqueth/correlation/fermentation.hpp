@@ -5,7 +5,7 @@
 #include <aqueth/correlation/molar_mass.hpp>
 #include <aqueth/correlation/source.hpp>
 
-/// What sugar gives when yeast turns all of it into ethanol and carbon dioxide.
+/// The stoichiometric yield of fermentation: yeast turns all the sugar into ethanol and carbon dioxide.
 namespace aqueth::correlation::fermentation {
 
 /// Citation, range and accuracy.
@@ -31,7 +31,7 @@ inline constexpr double ethanol_per_hexose = 2 * molar_mass::ethanol / hexose;  
 inline constexpr double ethanol_per_disaccharide = 4 * molar_mass::ethanol / disaccharide;  ///< g/g, 0.5384
 inline constexpr double carbon_dioxide_per_ethanol = carbon_dioxide / molar_mass::ethanol;  ///< g/g, 0.9553
 
-/// What is reached of the stoichiometric yield of sucrose if Balling's yield holds, 0.90.
+/// Balling's yield as a share of the stoichiometric yield of sucrose, 0.90.
 inline constexpr double practical_share = 1.0 / balling::extract_per_alcohol / ethanol_per_disaccharide;
 
 }  // namespace aqueth::correlation::fermentation

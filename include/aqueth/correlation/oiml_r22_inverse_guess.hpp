@@ -10,10 +10,11 @@
 namespace aqueth::correlation::oiml_r22 {
 
 // clang-format off
-/// First guess of s = 2 w - 1 for liquid mixtures, a quotient: what stands above. The sum over i of
-/// x^i times polynomial i in tau (lowest power first), with x = (density - middle)/span.
-/// Within 0.0021.
-inline constexpr auto composition_guess_above = std::make_tuple(
+/// Numerator of the first guess of s = 2 w - 1 for liquid mixtures: the sum over i of x^i
+/// times polynomial i in tau (lowest power first), with x = (density - middle_density)/
+/// density_span and tau = (t - 10 °C)/(30 °C).
+/// Error of the quotient at most 0.0021.
+inline constexpr auto composition_guess_numerator = std::make_tuple(
     std::array<double, 5>{0.10972895132156026, -0.05681224220503496, -0.0092966024030709075, -0.0082457647799155202, -0.0011395003465314419},
     std::array<double, 5>{-0.85532151153135361, 0.15472607736222999, 0.0046542948166239922, 0.011612462425319334, 0.0013538547535785178},
     std::array<double, 4>{2.2439212602487606, 0.0044058436137520696, -0.021046052744990034, -0.0023187348227403314},
@@ -21,8 +22,8 @@ inline constexpr auto composition_guess_above = std::make_tuple(
     std::array<double, 3>{0.31141490480131423, 0.76503085794039793, -0.044076258599219986},
     std::array<double, 2>{1.0855170282276072, -0.34038790017072085},
     std::array<double, 1>{-0.56083861008623648});
-/// What stands below.
-inline constexpr auto composition_guess_below = std::make_tuple(
+/// Denominator of the same guess.
+inline constexpr auto composition_guess_denominator = std::make_tuple(
     std::array<double, 4>{0.39140803831177817, 0.092642793546566293, 0.044893920215594768, 0.0064686861654008445},
     std::array<double, 4>{-1.6033599635423286, -0.31381435950887338, -0.092583400349288678, -0.0076835643280522316},
     std::array<double, 3>{2.1936873976740054, 0.48825598450379343, 0.050265197766651719},
@@ -30,8 +31,9 @@ inline constexpr auto composition_guess_below = std::make_tuple(
     std::array<double, 2>{-0.74011948057520738, 0.17865824968920238},
     std::array<double, 1>{0.47724473390232458});
 
-/// The same by bands of temperature and intervals of density: in the place within both, 0 to 1;
-/// powers of the former outside, of the latter inside. Cells without a liquid are zero.
+/// First guess of s by bands of temperature and intervals of density: a cubic in the
+/// place within each, 0 to 1. Element [j][i] of a cell belongs to power j of the place in the
+/// band and power i of that in the interval. Cells without a liquid are zero.
 alignas(64) inline constexpr std::array<std::array<std::array<std::array<float, 4>, 4>, 64>, 6> composition_table{{
     {{
         {{{0.00000000e+00f, 0.00000000e+00f, 0.00000000e+00f, 0.00000000e+00f}, {0.00000000e+00f, 0.00000000e+00f, 0.00000000e+00f, 0.00000000e+00f}, {0.00000000e+00f, 0.00000000e+00f, 0.00000000e+00f, 0.00000000e+00f}, {0.00000000e+00f, 0.00000000e+00f, 0.00000000e+00f, 0.00000000e+00f}}},
@@ -432,11 +434,11 @@ alignas(64) inline constexpr std::array<std::array<std::array<std::array<float, 
 }};  // within 0.0001, from 0 °C up within 1e-05, at the places it is fitted to
 
 /// First guess of w/q, mass fraction over volume fraction at 20 °C, in powers of 2 q - 1.
-/// Within 0.000003.
-inline constexpr std::array<double, 17> ratio_guess{0.84851525974315889, 0.089482673772530621, 0.044841778000358427, -0.01052981068529112, 0.005048446050781287, 0.039606357574234405, -0.029492040651157451, -0.0073156516021031124, 0.073955807868911178, -0.086141248904409606, -0.16789623950800817, 0.18507692912292539, 0.25897575113006976, -0.15640803519528892, -0.19988895016329963, 0.050896763852010418, 0.06127007024825247};
+/// Error at most 0.000003.
+inline constexpr std::array<double, 17> mass_to_volume_fraction_guess{0.84851525974315889, 0.089482673772530621, 0.044841778000358427, -0.01052981068529112, 0.005048446050781287, 0.039606357574234405, -0.029492040651157451, -0.0073156516021031124, 0.073955807868911178, -0.086141248904409606, -0.16789623950800817, 0.18507692912292539, 0.25897575113006976, -0.15640803519528892, -0.19988895016329963, 0.050896763852010418, 0.06127007024825247};
 
-/// The inverse of that, which is the density at 20 °C over that of ethanol, by intervals of q
-/// in powers of the place within each, 0 to 1: to the last digit.
+/// q/w, which is the density at 20 °C over that of ethanol, by intervals of q: in powers of
+/// the place within each, 0 to 1, even and odd powers in pairs. To the last digit.
 inline constexpr std::array<std::array<numeric::pair<double>, 5>, 128> density_ratio_table{{
     {{{1.2647639993140214, -0.0015103491887790501}, {1.7008612926762151e-05, -4.3505777148053243e-07}, {2.2259907920367692e-08, -8.3465576582071645e-10}, {1.2604952240554846e-11, 1.9487168962437198e-14}, {-5.6506348000870729e-15, 2.7326819181043773e-16}}},
     {{{1.2632702451182689, -0.0014775521941637368}, {1.5828841837308235e-05, -3.5411220980352606e-07}, {1.827602387972264e-08, -7.5889856034850911e-10}, {1.2604133141133104e-11, -1.5779918592367098e-14}, {-4.2093258807811017e-15, 2.3069360017202197e-16}}},

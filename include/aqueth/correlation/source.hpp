@@ -10,7 +10,7 @@ namespace aqueth::correlation {
 struct source {
     char const* citation;  ///< author, title, year, table or equation
     char const* range;     ///< where it is valid, with units
-    char const* accuracy;  ///< how good it is, against what
+    char const* accuracy;  ///< accuracy, and the data it is compared with
 };
 
 }  // namespace aqueth::correlation

@@ -8,7 +8,7 @@
 #include <array>
 #include <cstddef>
 
-/// How much denser than water a solution of sucrose is.
+/// Density of a sucrose solution less that of water.
 namespace aqueth::correlation::sucrose_density {
 
 /// Citation, range and accuracy.
@@ -33,8 +33,8 @@ constexpr bool covers(T const& w, T const& t) {
 
 // clang-format off
 /// Coefficients, kg/m3: rows are powers of (t - 20 °C)/(100 °C), columns powers of w from the first. The
-/// printed page was not seen; two independent typed copies agree but for the fourth number, -3.9643 in one
-/// and -3.9646 in the other, which is 0.00001 kg/m3 at 40 % mass.
+/// printed page was not seen; two independent typed copies agree except for the fourth number: -3.9643 in
+/// one, -3.9646 in the other. The difference is 0.00001 kg/m3 at 40 % mass.
 inline constexpr std::array<std::array<double, 6>, 5> coefficients{{
     { 385.1761, 135.3705, 40.9299,  -3.9643, 13.4853, -17.2890},
     { -46.2720,  -7.1720,  1.1597,   5.1126, 17.5254,   0.0   },
@@ -44,8 +44,8 @@ inline constexpr std::array<std::array<double, 6>, 5> coefficients{{
 }};
 // clang-format on
 
-/// @param w mass fraction of sucrose; not checked, NaN in gives NaN out. Below zero the equation goes on
-///          smoothly, which is what an apparent extract below zero means.
+/// @param w mass fraction of sucrose; not checked, NaN in gives NaN out. Below zero the equation continues
+///          smoothly, which gives an apparent extract below zero its meaning.
 /// @param t temperature, °C
 /// @return density of the solution less that of water at the same temperature, kg/m3, and its derivative
 ///         with respect to w

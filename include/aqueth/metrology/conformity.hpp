@@ -3,16 +3,16 @@
 
 #include <aqueth/correlation/source.hpp>
 #include <aqueth/error.hpp>
-#include <aqueth/metrology/uncertainty.hpp>
+#include <aqueth/numeric/integration.hpp>
 #include <aqueth/numeric/probability.hpp>
 #include <aqueth/numeric/root.hpp>
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 /// @file
-/// Whether something meets a tolerance, when what is known of it is a measurement: JCGM 106:2012. Plain
-/// numbers, all of one unit.
+/// Conformity assessment of a measured item with a tolerance: JCGM 106:2012. Plain numbers, all in one unit.
 
 namespace aqueth {
 
@@ -22,17 +22,17 @@ inline constexpr correlation::source jcgm_106_cited{
     "what is known of the quantity is normal, or Student's t",
     "the worked examples of clauses 7, 8.3 and 9.5 as printed"};
 
-/// The values that are permitted; an end that does not exist is infinite.
+/// The permitted values; a missing limit is infinite.
 struct tolerance_interval {
-    double lower = -detail::unlimited;  ///< least permitted value
-    double upper = detail::unlimited;   ///< greatest permitted value
+    double lower = -unlimited;  ///< least permitted value
+    double upper = unlimited;   ///< greatest permitted value
 };
 
-/// What a measurement says of a quantity.
+/// The result of a measurement.
 struct measurement_result {
-    double estimate;                                ///< measured value
-    double standard_uncertainty;                    ///< above 0
-    double degrees_of_freedom = detail::unlimited;  ///< 1 or more; of the uncertainty, rounded down
+    double estimate;                        ///< measured value
+    double standard_uncertainty;            ///< above 0
+    double degrees_of_freedom = unlimited;  ///< 1 or more; of the uncertainty, rounded down
 };
 
 namespace detail {
@@ -88,34 +88,33 @@ inline double conformance_probability(tolerance_interval const& tolerance,
     detail::require_tolerance(tolerance);
     detail::require_result(measured);
     double const p = detail::below(tolerance.upper, measured) - detail::below(tolerance.lower, measured);
-    return (std::min)(1.0, (std::max)(0.0, p));  // the series for Student's t may round past the ends
+    return (std::min)(1.0, (std::max)(0.0, p));  // rounding of the series for Student's t
 }
 
-/// The measured values at which a quantity lies within a tolerance with at least a stated probability: what
-/// is cut off at the ends is the guard band.
+/// The measured values at which a quantity is within a tolerance with at least a stated probability. The
+/// guard bands are the parts of the tolerance outside this interval.
 /// @param tolerance            permitted values
 /// @param standard_uncertainty of the measurement, above 0
 /// @param confidence           probability wanted, 0.51 to 0.999999
 /// @param degrees_of_freedom   of the uncertainty, 1 or more
 /// @return acceptance interval (guarded acceptance)
-/// @throws range_error if an argument is outside its range, or the uncertainty is so large that no measured
-///         value would do
+/// @throws range_error if an argument is outside its range, or the uncertainty is too large for any measured
+///         value
 /// @par Source
 /// JCGM 106:2012, 8.3.2, @ref source_jcgm_106
 inline tolerance_interval acceptance_interval(tolerance_interval const& tolerance,
                                               double standard_uncertainty, double confidence,
-                                              double degrees_of_freedom = detail::unlimited) {
+                                              double degrees_of_freedom = unlimited) {
     detail::require_tolerance(tolerance);
     detail::require_confidence(confidence);
     measurement_result const at{0.0, standard_uncertainty, degrees_of_freedom};
     detail::require_result(at);
-    double const nu =
-        degrees_of_freedom == detail::unlimited ? degrees_of_freedom : std::floor(degrees_of_freedom);
+    double const nu = degrees_of_freedom == unlimited ? degrees_of_freedom : std::floor(degrees_of_freedom);
     double const one_sided = standard_uncertainty * numeric::student_quantile(confidence, nu);
-    if (tolerance.lower == -detail::unlimited) return {tolerance.lower, tolerance.upper - one_sided};
-    if (tolerance.upper == detail::unlimited) return {tolerance.lower + one_sided, tolerance.upper};
+    if (tolerance.lower == -unlimited) return {tolerance.lower, tolerance.upper - one_sided};
+    if (tolerance.upper == unlimited) return {tolerance.lower + one_sided, tolerance.upper};
     double const half = 0.5 * (tolerance.upper - tolerance.lower);
-    // Both ends cut into the probability, so the guard band is a little wider than that of one end alone.
+    // Both limits reduce the probability, so the guard band is slightly wider than for one limit alone.
     auto const lacking = [&](double from_middle) {
         measurement_result const m{from_middle, standard_uncertainty, degrees_of_freedom};
         return conformance_probability({-half, half}, m) - confidence;
@@ -127,19 +126,19 @@ inline tolerance_interval acceptance_interval(tolerance_interval const& toleranc
     }
     double const reach = numeric::bracketed_root(lacking, 0.0, half, 0.0);
     double const middle = tolerance.lower + half;
-    // An uncertainty near rounding leaves the whole interval, which rounding shall not widen.
+    // An uncertainty near rounding leaves the whole interval; rounding must not widen it.
     return {(std::max)(tolerance.lower, middle - reach), (std::min)(tolerance.upper, middle + reach)};
 }
 
-/// What can be said at a stated confidence.
+/// Decision at a stated confidence.
 enum class conformity_decision {
     conforms,          ///< with at least that probability
     does_not_conform,  ///< with at least that probability
-    undecided          ///< the measurement cannot tell
+    undecided          ///< the measurement cannot decide
 };
 
 /// Guarded acceptance and guarded rejection in one. A measured value inside the tolerance is never rejected:
-/// an uncertainty far wider than the tolerance makes conformity improbable, but does not show a fault.
+/// an uncertainty far wider than the tolerance makes conformity improbable, but does not prove nonconformity.
 /// @param tolerance  permitted values
 /// @param measured   measured value with its uncertainty
 /// @param confidence probability wanted, 0.51 to 0.999999
@@ -157,20 +156,19 @@ inline conformity_decision decide(tolerance_interval const& tolerance, measureme
                                             : conformity_decision::undecided;
 }
 
-/// The standard uncertainty with which a measured value would still show conformity. With the degrees of
-/// freedom of the measurement it agrees with `decide`: an undecided measurement has a larger uncertainty, one
-/// that conforms has not.
+/// The largest standard uncertainty with which a measured value still shows conformity. With the degrees of
+/// freedom of the measurement it agrees with `decide`: only an undecided measurement has a larger
+/// uncertainty.
 /// @param tolerance          permitted values
 /// @param measured           measured value, inside the tolerance
 /// @param confidence         probability wanted, 0.51 to 0.999999
-/// @param degrees_of_freedom of the uncertainty, 1 or more: those that `decide` was given
+/// @param degrees_of_freedom of the uncertainty, 1 or more: the same as for `decide`
 /// @return largest standard uncertainty, above 0
-/// @throws range_error if an argument is outside its range, or the value is not inside: no uncertainty would
-///         do then
+/// @throws range_error if an argument is outside its range, or the value is not inside the tolerance
 /// @par Source
 /// JCGM 106:2012, 7.4, solved for the uncertainty, @ref source_jcgm_106
 inline double largest_uncertainty(tolerance_interval const& tolerance, double measured, double confidence,
-                                  double degrees_of_freedom = detail::unlimited) {
+                                  double degrees_of_freedom = unlimited) {
     detail::require_tolerance(tolerance);
     detail::require_confidence(confidence);
     if (!(tolerance.lower < measured && measured < tolerance.upper)) {
@@ -179,25 +177,24 @@ inline double largest_uncertainty(tolerance_interval const& tolerance, double me
     }
     double const nearer = (std::min)(measured - tolerance.lower, tolerance.upper - measured);
     detail::require_result({measured, nearer, degrees_of_freedom});
-    double const nu =
-        degrees_of_freedom == detail::unlimited ? degrees_of_freedom : std::floor(degrees_of_freedom);
+    double const nu = degrees_of_freedom == unlimited ? degrees_of_freedom : std::floor(degrees_of_freedom);
     double const one_sided = nearer / numeric::student_quantile(confidence, nu);
     double const both = nearer / numeric::student_quantile(0.5 + 0.5 * confidence, nu);
     auto const lacking = [&](double u) {
         return conformance_probability(tolerance, {measured, u, degrees_of_freedom}) - confidence;
     };
-    if (lacking(one_sided) >= 0.0) return one_sided;  // the farther end is out of reach
+    if (lacking(one_sided) >= 0.0) return one_sided;  // the farther limit has no effect
     return numeric::bracketed_root(lacking, 0.5 * both, one_sided, 0.0);
 }
 
-/// How many readings bring the uncertainty of their mean to a wanted size, if the standard deviation of a
-/// reading is known from long experience.
+/// Number of readings for a wanted uncertainty of their mean, if the standard deviation of a reading is known
+/// from long experience.
 /// @param wanted        standard uncertainty wanted, above 0
 /// @param repeatability standard deviation of one reading, 0 or more
 /// @param systematic    standard uncertainty that all readings share, 0 or more
 /// @return whole number of readings, 1 or more
-/// @throws range_error if an argument is outside its range, the systematic uncertainty is too much already,
-///         or more than a million readings would be needed
+/// @throws range_error if an argument is outside its range, the systematic uncertainty alone is too large, or
+///         more than a million readings would be needed
 /// @par Source
 /// GUM 4.2.3 and 5.1.2, @ref source_gum
 inline double readings_needed(double wanted, double repeatability, double systematic) {
@@ -205,10 +202,10 @@ inline double readings_needed(double wanted, double repeatability, double system
     detail::require_systematic(systematic);
     detail::require_deviation(repeatability);
     require_range(property, argument::wanted_uncertainty, wanted, "", (std::numeric_limits<double>::min)(),
-                  detail::unlimited);
+                  unlimited);
     double const room = (wanted - systematic) * (wanted + systematic);
     if (systematic > wanted) {
-        raise(range_error(property, argument::wanted_uncertainty, wanted, "", systematic, detail::unlimited,
+        raise(range_error(property, argument::wanted_uncertainty, wanted, "", systematic, unlimited,
                           "more than the systematic uncertainty"));
     }
     if (repeatability == 0.0) return 1.0;
@@ -216,22 +213,22 @@ inline double readings_needed(double wanted, double repeatability, double system
     return require_range(property, argument::readings, (std::max)(1.0, needed), "", 1.0, 1e6);
 }
 
-/// Where the standard deviation of a reading is from.
+/// Origin of the standard deviation of a reading.
 enum class deviation_known_from {
     long_experience,  ///< as if from infinitely many readings
     these_readings    ///< the experimental standard deviation of the readings themselves
 };
 
-/// Readings of one quantity, and what they share.
+/// Readings of one quantity, with the uncertainty that they share.
 struct reading_series {
     double mean;                ///< of the readings
     double count;               ///< whole number; 2 or more if the deviation is that of these readings
     double deviation;           ///< standard deviation of one reading, 0 or more
-    deviation_known_from from;  ///< where the deviation is from
+    deviation_known_from from;  ///< origin of the deviation
     double systematic;          ///< standard uncertainty that all readings share, 0 or more
 };
 
-/// What a series of readings says of the quantity: mean, standard uncertainty, effective degrees of freedom.
+/// Result of a series of readings: mean, standard uncertainty, effective degrees of freedom.
 /// @param readings series, its deviation or its systematic uncertainty above 0
 /// @return measurement result
 /// @throws range_error if a member of the series is outside its range
@@ -254,22 +251,21 @@ inline measurement_result result_of(reading_series const& readings) {
     return result;
 }
 
-/// How many readings show conformity, if mean and standard deviation stay as they are. Agrees with `decide`
-/// of `result_of` the series: an undecided series needs more readings than it has, one that conforms does
-/// not.
+/// Number of readings that show conformity, if mean and standard deviation do not change. It agrees with
+/// `decide` of `result_of` the series: only an undecided series needs more readings than it has.
 /// @param tolerance  permitted values
 /// @param readings   series, its mean inside the tolerance
 /// @param confidence probability wanted, 0.51 to 0.999999
 /// @return least whole number of readings; 2 or more if the deviation is that of the readings
-/// @throws range_error if an argument is outside its range, the mean is not inside the tolerance, no number
-///         of readings would do because of the systematic uncertainty, or more than a million would be needed
+/// @throws range_error if an argument is outside its range, the mean is not inside the tolerance, the
+///         systematic uncertainty alone is too large, or more than a million would be needed
 /// @par Source
 /// JCGM 106:2012, 8.3.2, and GUM G.4.1, solved for the number of readings, @ref source_jcgm_106
 inline double readings_needed(tolerance_interval const& tolerance, reading_series const& readings,
                               double confidence) {
     char const* const property = "number of readings";
     measurement_result const now = result_of(readings);
-    // The systematic uncertainty alone, which no number of readings is below.
+    // The systematic uncertainty, which more readings cannot reduce.
     double const most = largest_uncertainty(tolerance, now.estimate, confidence);
     if (readings.systematic > most) {
         raise(range_error(property, argument::systematic_uncertainty, readings.systematic, "", 0.0, most,
@@ -288,7 +284,8 @@ inline double readings_needed(tolerance_interval const& tolerance, reading_serie
         raise(range_error(property, argument::readings, (std::max)(1e6 + 1.0, at_least), "", fewest, 1e6,
                           "scatter and systematic uncertainty ask for more"));
     }
-    // More readings are surer, by their number and by their degrees of freedom: bisection.
+    // The uncertainty falls monotonically with the number of readings and with their degrees of freedom:
+    // bisection.
     double too_few = fewest, plenty = 2.0 * fewest;
     while (!enough(plenty)) {
         too_few = plenty;
@@ -301,17 +298,17 @@ inline double readings_needed(tolerance_interval const& tolerance, reading_serie
     return plenty;
 }
 
-/// What a process and its inspection come to in the long run.
+/// Long-run probabilities of a process and its inspection.
 struct global_risks {
     double conforming;  ///< probability that an item conforms
-    double consumer;    ///< that one is accepted though it does not conform (global consumer's risk)
-    double producer;    ///< that one is rejected though it conforms (global producer's risk)
+    double consumer;    ///< that a nonconforming item is accepted (global consumer's risk)
+    double producer;    ///< that a conforming item is rejected (global producer's risk)
 };
 
 /// Global risks of an inspection: process and measurement normal.
 /// @param tolerance            permitted true values
 /// @param acceptance           measured values that are accepted
-/// @param process_mean         mean of what is produced
+/// @param process_mean         mean of the product
 /// @param process_deviation    its standard deviation, above 0
 /// @param standard_uncertainty of a measurement, 1e-4 to 1e4 times the standard deviation
 /// @return risks, 0 to 1
@@ -335,17 +332,12 @@ inline global_risks risks(tolerance_interval const& tolerance, tolerance_interva
         measurement_result const m{process_mean + process_deviation * z, standard_uncertainty};
         return detail::below(acceptance.upper, m) - detail::below(acceptance.lower, m);
     };
-    // Simpson's rule; beyond 9 standard deviations there is nothing, and a step is fine beside either spread.
+    // Beyond 9 standard deviations there is nothing, and a step is fine beside either spread.
     auto const accepted_between = [&](double a, double b) {
         if (!(a < b)) return 0.0;
-        double const steps = 2.0 * std::ceil((b - a) / (0.05 * (std::min)(1.0, ratio)));
-        double sum = 0.0;
-        for (double k = 0.0; k <= steps; k += 1.0) {
-            double const z = a + (b - a) * k / steps;
-            double const weight = k == 0.0 || k == steps ? 1.0 : std::fmod(k, 2.0) == 1.0 ? 4.0 : 2.0;
-            sum += weight * accepted(z) * numeric::normal_density(z);
-        }
-        return sum * (b - a) / (3.0 * steps);
+        int const pairs = static_cast<int>(std::ceil((b - a) / (0.05 * (std::min)(1.0, ratio))));
+        return numeric::simpson([&](double z) { return accepted(z) * numeric::normal_density(z); }, a, b,
+                                2 * pairs);
     };
     double const low = standardized(tolerance.lower), high = standardized(tolerance.upper);
     double const conforming = numeric::normal_probability(high) - numeric::normal_probability(low);

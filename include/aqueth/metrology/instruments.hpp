@@ -3,6 +3,7 @@
 
 #include <aqueth/correlation/its90.hpp>
 #include <aqueth/error.hpp>
+#include <aqueth/metrology/provenance.hpp>
 #include <aqueth/metrology/uncertainty.hpp>
 #include <aqueth/model/vapour_deviations.hpp>
 #include <aqueth/units.hpp>
@@ -14,36 +15,17 @@
 
 namespace aqueth {
 
-/// How far a figure's source was seen.
-enum class provenance {
-    read,            ///< in the publication or a reprint of it
-    second_hand,     ///< as another publication quotes it
-    memory,          ///< nobody here saw it: confirm before relying on it
-    common_practice  ///< of the trade, no source
-};
-
-/// @param p how far a source was seen
-/// @return the same in words
-constexpr char const* name_of(provenance p) noexcept {
-    switch (p) {
-    case provenance::read: return "read";
-    case provenance::second_hand: return "second hand";
-    case provenance::memory: return "from memory";
-    case provenance::common_practice: break;
-    }
-    return "common practice";
-}
-
-/// A class of instruments: how wrong one may be. An instrument's own certificate is better than its class.
+/// A class of instruments with its maximum permissible error. An instrument's own certificate is better than
+/// its class.
 struct instrument_class {
     char const* key;                   ///< short name, for programs
-    char const* description;           ///< what it is
+    char const* description;           ///< the kind of instrument
     char const* unit;                  ///< unit of division and error
     double division;                   ///< smallest scale division; 0 if it has none
     double maximum_permissible_error;  ///< largest error of indication allowed, plus or minus
     provenance seen;                   ///< how far the source was seen
-    char const* citation;              ///< where the error stands
-    char const* remark = "";           ///< what a buyer should know; empty if nothing
+    char const* citation;              ///< source of the error
+    char const* remark = "";           ///< note for a buyer; may be empty
 };
 
 namespace detail {
@@ -121,7 +103,7 @@ constexpr instrument_class const* find_instrument_class(std::string_view key) no
     return nullptr;
 }
 
-/// The error of an instrument of a class: not known, but within its limits.
+/// The unknown error of an instrument of a class, within the limits of the class.
 /// @param of the class
 /// @return input quantity of estimate 0, rectangular, in the class's unit
 inline input_quantity error_of(instrument_class const& of) {
@@ -129,8 +111,8 @@ inline input_quantity error_of(instrument_class const& of) {
                                        of.maximum_permissible_error);
 }
 
-/// What is lost in reading a scale or display (common practice: the nearest half of a division by eye).
-/// @param name     what is read, for the budget
+/// Error of reading a scale or display (common practice: the nearest half of a division by eye).
+/// @param name     the quantity read, for the budget
 /// @param unit     unit of the division, for the budget
 /// @param division smallest step that is read, above 0: the last digit of a display, half a division by eye
 /// @return input quantity of estimate 0, rectangular, half a step to either side
@@ -139,14 +121,14 @@ inline input_quantity error_of(instrument_class const& of) {
 /// GUM F.2.2.1, @ref source_gum
 inline input_quantity reading_error(std::string name, std::string unit, double division) {
     require_range(name, argument::smallest_step_read, division, unit, (std::numeric_limits<double>::min)(),
-                  detail::unlimited);
+                  unlimited);
     return input_quantity::rectangular("reading of the " + name, std::move(unit), 0.0, 0.5 * division);
 }
 
-/// Error of a balance of class III, that of trade, in use.
-/// @param load                        what lies on it, from 0 to 10 000 intervals
+/// Error of a balance of class III (trade) in use.
+/// @param load                        load on the balance, from 0 to 10 000 intervals
 /// @param verification_scale_interval e, as engraved, above 0
-/// @param name                        which balance, or what for, for the budget
+/// @param name                        name of the balance or its purpose, for the budget
 /// @return input quantity of estimate 0, in kg, rectangular
 /// @throws range_error if the interval is not positive or the load is outside the range
 /// @par Source
@@ -162,8 +144,8 @@ inline input_quantity balance_error(units::mass load, units::mass verification_s
     return input_quantity::rectangular("error of the " + name, "kg", 0.0, 2.0 * at_verification);
 }
 
-/// The formula of OIML R 22 as a description of the liquid: how far real mixtures may lie from it. Where the
-/// formula itself is the law, as for duty in most of the world, this is no input.
+/// Error of the formula of OIML R 22 as a model of real mixtures. Where the formula itself is the law, as for
+/// duty in most of the world, do not include it.
 /// @return input quantity of estimate 0, in kg/m3, rectangular 0.1 kg/m3 to either side
 /// @par Accuracy
 /// A judgement of this library, and a small one: 287 densities of 1913 lie within 0.10 kg/m3 of the formula.
@@ -174,8 +156,8 @@ inline input_quantity formula_error() {
     return input_quantity::rectangular("OIML R 22 as a formula", "kg/m3", 0.0, 0.1);
 }
 
-/// What it may matter that the formula's temperatures are on IPTS-68 and today's thermometers on ITS-90, and
-/// that the library puts one for the other: the difference of the scales, to either side.
+/// Error of using ITS-90 temperatures in a formula for IPTS-68, as the library does: the difference of the
+/// scales, to either side.
 /// @param t temperature, -20 to 40 °C
 /// @return input quantity of estimate 0, in K, rectangular
 /// @throws range_error if the temperature is outside the range
@@ -187,7 +169,7 @@ inline input_quantity temperature_scale_error(units::temperature t) {
     return input_quantity::rectangular("temperature scale", "K", 0.0, std::abs(difference));
 }
 
-/// The equilibrium model as a description of a vapour: how far measured vapours lie from it.
+/// Error of the equilibrium model's vapour, from the deviations of measured vapours.
 /// @param x mole fraction of ethanol in the liquid, 0 to 1
 /// @return input quantity of estimate 0, in ln(alpha), normal: the error of the logarithm of the model's
 ///         relative volatility, for `measurement_model::vapour_over` at 25 to 300 kPa
@@ -202,7 +184,7 @@ inline input_quantity vapour_error(double x) {
                                   model::vapour_deviations::uncertainty(x).value);
 }
 
-/// Expansion of an instrument's glass: the convention, and what glasses differ by.
+/// Expansion of an instrument's glass: the conventional value and the spread of glasses.
 /// @return input quantity of 25e-6 /K, rectangular 2e-6 /K to either side
 /// @par Source
 /// ISO 1768, @ref source_iso_1768; the width is common practice

@@ -4,7 +4,7 @@
 #include <aqueth/composition.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/metrology/conformity.hpp>
-#include <aqueth/metrology/instruments.hpp>
+#include <aqueth/metrology/provenance.hpp>
 #include <aqueth/units.hpp>
 
 #include <algorithm>
@@ -12,20 +12,20 @@
 #include <string_view>
 
 /// @file
-/// What labels may be wrong by. Figures of laws are guidance: laws change, other rules apply beside them, and
-/// local law decides.
+/// Legal tolerances of labels. The figures are guidance: laws change, other rules also apply, and local law
+/// decides.
 
 namespace aqueth {
 
-/// By how much the strength of a drink may differ from its label.
+/// Permitted difference of a drink's strength from its label.
 struct strength_tolerance {
     char const* key;        ///< short name, for programs
     char const* drinks;     ///< which drinks
     double percent_vol;     ///< permitted difference, plus or minus, % vol
-    char const* reference;  ///< temperature that the strength is stated for
-    provenance seen;        ///< how far the source was seen
+    char const* reference;  ///< reference temperature of the strength
+    provenance seen;        ///< how the figure was obtained
     char const* citation;   ///< where it stands
-    char const* remark;     ///< what else the text says of it
+    char const* remark;     ///< further conditions in the text
 };
 
 /// Tolerances in law, as of when they were read. Local law decides.
@@ -58,7 +58,7 @@ constexpr strength_tolerance const* find_strength_tolerance(std::string_view key
 }
 
 /// The strengths that a label permits.
-/// @param label strength on the label, % vol at the temperature that the tolerance is for
+/// @param label strength on the label, % vol at the reference temperature of the tolerance
 /// @param of    tolerance
 /// @return permitted strengths in % vol, within 0 to 100
 template <class Reference>
@@ -68,22 +68,22 @@ constexpr tolerance_interval permitted_strengths(basic_volume_fraction<Reference
             (std::min)(100.0, label.percent() + of.percent_vol)};
 }
 
-/// By how much the contents of a single bottle may differ from its label, and what the bottles of a batch
-/// must be on average. All volumes are at the reference temperature of the label.
+/// Permitted contents of a single bottle, and the required average of a batch. All volumes are at the
+/// reference temperature of the label.
 struct fill_limits {
     tolerance_interval single;  ///< permitted contents of a bottle, mL
-    /// lowest contents allowed for any bottle, mL; in the EU a few may lie between this and `single`
+    /// lowest contents allowed for any bottle, mL; in the EU a few bottles may be between this and `single`
     double least;
-    char const* lot;               ///< what the bottles of a batch must be
+    char const* lot;               ///< requirement for the bottles of a batch
     char const* citation;          ///< where it stands
-    tolerance_interval average;    ///< permitted average of a batch, mL; without limits if the text has none
-    units::temperature reference;  ///< temperature that the volume on the label is meant for
-    char const* remark;            ///< what is known of that temperature
+    tolerance_interval average;    ///< permitted average of a batch, mL; infinite limits if the text has none
+    units::temperature reference;  ///< reference temperature of the volume on the label
+    char const* remark;            ///< evidence for that temperature
 };
 
 namespace detail {
 
-/// mL without the rounding of the conversion, which would move a label across the end of a class
+/// mL without the rounding of the conversion, which could move a label into another class
 inline double millilitres_on_label(units::volume label, double least, double most, char const* why) {
     double const ml = std::round(1e6 * in(label, millilitre)) / 1e6;
     return require_range("filling", argument::label_volume, ml, "mL", least, most, why);
@@ -93,8 +93,8 @@ inline double millilitres_on_label(units::volume label, double least, double mos
 
 /// Prepackages of the European Union, volumes at 20 °C.
 ///
-/// Bottles may on average not hold less than the label says. Few may be short by more than the tolerable
-/// negative error (the tests of annex II come to about one in forty), none by more than twice that.
+/// The average of the bottles must not be below the label. A few bottles may be short by more than the
+/// tolerable negative error (by the tests of annex II about one in forty), none by more than twice that.
 /// @param label volume on the label, 5 mL to 10 L
 /// @return limits
 /// @throws range_error if the volume is outside the range
@@ -111,16 +111,16 @@ inline fill_limits eu_fill_limits(units::volume label) {
     // Shares are rounded up to the next tenth of a millilitre.
     double const error =
         row->percent > 0.0 ? std::ceil(row->percent * ml / 10.0 - 1e-9) / 10.0 : row->millilitres;
-    return {{ml - error, detail::unlimited},
+    return {{ml - error, unlimited},
             ml - 2.0 * error,
             "on average not below the label, few short by more than the tolerance",
             "Council Directive 76/211/EEC, annex I, 1 and 2.4",
-            {ml, detail::unlimited},
+            {ml, unlimited},
             at_20_celsius::temperature(),
             "the label means 20 °C: annex I, 2.2"};
 }
 
-/// How far it is known that the volume on a label of distilled spirits in the United States is that at 60 °F.
+/// Evidence that the volume on a label of distilled spirits in the United States is that at 60 °F.
 inline constexpr char const* us_label_temperature_remark =
     "27 CFR 19.1 names no temperature for the volume; 60 °F is NIST Handbook 133, from memory";
 
@@ -132,7 +132,7 @@ inline constexpr char const* us_label_temperature_remark =
 /// 27 CFR 19.356 (b), @ref source_label_tolerances; 60 °F by @ref source_us_label_volume
 inline fill_limits us_fill_limits(units::volume label) {
     double const ml = detail::millilitres_on_label(label, 1.0, 1e5, "");
-    // The text has gaps between 100 and 101, 375 and 376, 999 and 1000 mL: the stricter side is taken.
+    // The text has gaps between 100 and 101, 375 and 376, 999 and 1000 mL: the code takes the stricter class.
     double const share = ml <= 100.0 ? 0.045 : ml <= 375.0 ? 0.03 : ml <= 999.0 ? 0.02 : 0.015;
     return {{ml * (1.0 - share), ml * (1.0 + share)},
             ml * (1.0 - share),

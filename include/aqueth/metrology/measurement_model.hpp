@@ -3,16 +3,17 @@
 
 #include <aqueth/correlation/glass_expansion.hpp>
 #include <aqueth/correlation/oiml_r22.hpp>
+#include <aqueth/correlation/oiml_r22_inverse.hpp>
 #include <aqueth/model/vapour_liquid.hpp>
 
 #include <cmath>
 
 /// The measurements of a bottling day as functions of plain numbers, generic in the scalar, so that
-/// `propagate` can differentiate them and `monte_carlo` can draw through them.
+/// `propagate` can differentiate them and `monte_carlo` can evaluate them.
 ///
-/// Nothing is checked: check the estimates with the typed functions first, which give the same (the tests
-/// compare). Masses in kg, volumes in m3, temperatures in °C, densities in kg/m3; w is a mass fraction and q
-/// a volume fraction at 20 °C, both 0 to 1.
+/// Nothing is checked: check the estimates with the typed functions first. Those give the same results (the
+/// tests compare). Masses in kg, volumes in m3, temperatures in °C, densities in kg/m3; w is a mass fraction
+/// and q a volume fraction at 20 °C, both 0 to 1.
 /// @par Source
 /// @ref source_oiml_r22
 namespace aqueth::measurement_model {
@@ -31,7 +32,7 @@ constexpr r22::isotherm<T> at_20_celsius() {
 template <class T>
 constexpr T mass_fraction(T const& q) {
     auto const isotherm = at_20_celsius<T>();
-    return isotherm.mass_fraction_from_concentration(q * isotherm.density(T(1.0)));
+    return r22::mass_fraction_from_concentration(isotherm, q * isotherm.density(T(1.0)));
 }
 
 /// @param w mass fraction
@@ -43,7 +44,7 @@ constexpr T volume_fraction(T const& w) {
 }
 
 /// Composition from an alcoholometer of 20 °C, as `alcoholometer::composition`.
-/// @param shown         what the stem shows, its error corrected, as a fraction
+/// @param shown         reading of the stem, corrected for its error, as a fraction
 /// @param t             temperature of liquid and instrument
 /// @param glass         cubic expansion of the instrument, 1/K; soda-lime glass unless given
 /// @param formula_error density of the liquid less that of the formula; 0 where the formula is the law
@@ -67,7 +68,7 @@ constexpr T water_to_add(T const& mass, T const& w, T const& target) {
     return mass * (w / target - T(1.0));
 }
 
-/// Composition of a spirit and water put together, as `mix`.
+/// Composition of a mixture of spirit and water, as `mix`.
 /// @param mass  mass of the spirit
 /// @param w     its mass fraction
 /// @param water mass of water, 0 or more

@@ -31,14 +31,14 @@ struct coverage_interval {
     double upper;  ///< upper end
 };
 
-/// The distribution of a result as trials gave it (JCGM 101:2008, 7.5).
+/// The distribution of a result from trials (JCGM 101:2008, 7.5).
 class result_distribution {
 public:
     /// @param values results of the trials, at least two, finite; in any order
     /// @throws range_error if there are fewer than two
     explicit result_distribution(std::vector<double> values) : sorted_(std::move(values)) {
         require_range("Monte Carlo", argument::number_of_trials, static_cast<double>(sorted_.size()), "", 2.0,
-                      detail::unlimited);
+                      unlimited);
         std::sort(sorted_.begin(), sorted_.end());
         detail::spread const of(sorted_);
         estimate_ = of.mean;
@@ -52,8 +52,7 @@ public:
 
     /// @param probability coverage probability, 0.001 to 0.999999
     /// @return the interval that leaves the same probability on either side
-    /// @throws range_error if the probability is outside its range, or so great or small that the trials
-    ///         cannot show it
+    /// @throws range_error if the probability is outside its range, or there are too few trials for it
     coverage_interval interval(double probability) const {
         std::size_t const q = covered(probability);
         std::size_t const r = (sorted_.size() - q + 1) / 2;  // the r-th, counted from 1
@@ -72,7 +71,7 @@ public:
     }
 
 private:
-    /// how many of the results an interval holds (JCGM 101, 7.7.2)
+    /// number of results in an interval (JCGM 101, 7.7.2)
     std::size_t covered(double probability) const {
         detail::require_probability("coverage interval", probability);
         double const count = static_cast<double>(sorted_.size());
@@ -89,8 +88,8 @@ private:
 
 namespace detail {
 
-/// Draws of all inputs, one set a call. The generator and what is made of it are the same with every
-/// compiler.
+/// Draws one set of inputs for each call. The generator and the transformations give the same numbers with
+/// every compiler.
 class sampler {
 public:
     sampler(std::span<input_quantity const> inputs, std::span<correlation_coefficient const> correlations,
@@ -220,16 +219,16 @@ monte_carlo(Model const& model, std::span<input_quantity const> inputs, std::siz
     return result_distribution(std::move(results));
 }
 
-/// Half a unit of the last digit that counts in an uncertainty.
+/// Half a unit of the last significant digit of an uncertainty.
 /// @param standard_uncertainty above 0, finite
-/// @param significant_digits   how many of its digits count, 1 to 4
+/// @param significant_digits   number of significant digits, 1 to 4
 /// @return numerical tolerance, in the unit of the uncertainty
 /// @throws range_error if an argument is outside its range
 /// @par Source
 /// JCGM 101:2008, 7.9.2, @ref source_jcgm_101
 inline double numerical_tolerance(double standard_uncertainty, int significant_digits) {
     require_range("numerical tolerance", argument::standard_uncertainty, standard_uncertainty, "",
-                  (std::numeric_limits<double>::min)(), detail::unlimited);
+                  (std::numeric_limits<double>::min)(), unlimited);
     require_range("numerical tolerance", argument::significant_digits, significant_digits, "", 1.0, 4.0);
     double exponent = std::floor(std::log10(standard_uncertainty)) - (significant_digits - 1);
     // 0.0996 is 10 x 10^-2, not 99 x 10^-3, once it is rounded to two digits
@@ -255,7 +254,7 @@ result_distribution adaptive_monte_carlo(Model const& model, std::span<input_qua
                                          double probability, int significant_digits = 2,
                                          std::span<correlation_coefficient const> correlations = {},
                                          std::uint64_t seed = 1) {
-    // A block has 100 / (1 - probability) trials, and it takes two to compare.
+    // A block has 100 / (1 - probability) trials, and a comparison needs two blocks.
     require_range("Monte Carlo", argument::probability, probability, "", 0.001, 1.0 - 200.0 / most_trials,
                   "1e8 trials show no rarer result");
     numerical_tolerance(1.0, significant_digits);  // refuses digits out of range
@@ -264,7 +263,7 @@ result_distribution adaptive_monte_carlo(Model const& model, std::span<input_qua
     detail::sampler from(inputs, correlations, seed);
     std::vector<double> x(inputs.size());
     std::vector<double> results;
-    std::array<std::vector<double>, 4> settled;  // a value a block: estimate, uncertainty, two ends
+    std::array<std::vector<double>, 4> settled;  // one value for each block: estimate, uncertainty, two ends
     for (;;) {
         require_range("Monte Carlo", argument::number_of_trials_that_settle_the_result,
                       static_cast<double>(results.size() + block), "", block_size, most_trials);
@@ -277,7 +276,7 @@ result_distribution adaptive_monte_carlo(Model const& model, std::span<input_qua
         for (std::size_t i = 0; i < 4; ++i) settled[i].push_back(found[i]);
         double const h = static_cast<double>(settled[0].size());
         if (h < 2.0) continue;
-        // all trials so far, from what the blocks gave
+        // all trials so far, from the results of the blocks
         double squares = block_size * detail::spread(settled[0]).squares;
         for (double const u : settled[1]) squares += u * u * (block_size - 1.0);
         double const u = std::sqrt(squares / (h * block_size - 1.0));
@@ -289,19 +288,19 @@ result_distribution adaptive_monte_carlo(Model const& model, std::span<input_qua
     }
 }
 
-/// Whether the first-order result stands beside the propagated distribution.
+/// Comparison of the first-order result with the propagated distribution.
 struct validation {
     double tolerance;  ///< numerical tolerance of the uncertainty
     double lower;      ///< by how much the lower ends of the coverage intervals differ
     double upper;      ///< by how much the upper ends differ
-    bool valid;        ///< neither by more than the tolerance
+    bool valid;        ///< neither difference exceeds the tolerance
 };
 
 /// Compares the coverage interval of a budget with that of the trials.
 /// @param budget             result of `propagate`
 /// @param trials             result of `monte_carlo` or `adaptive_monte_carlo` for the same model and inputs
 /// @param probability        coverage probability, 0.001 to 0.999999
-/// @param significant_digits digits of the uncertainty that count, 1 to 4
+/// @param significant_digits significant digits of the uncertainty, 1 to 4
 /// @return differences, and whether they are within the tolerance
 /// @throws range_error if an argument is outside its range or the budget has no uncertainty
 /// @par Source

@@ -27,8 +27,6 @@ inline constexpr correlation::source gum_cited{
 
 namespace detail {
 
-inline constexpr double unlimited = std::numeric_limits<double>::infinity();
-
 /// the mean and the sum of squared deviations from it
 struct spread {
     double mean = 0.0;
@@ -47,12 +45,12 @@ inline double require_probability(char const* property, double p) {
 
 }  // namespace detail
 
-/// What is believed about the values that an input quantity can have (its probability distribution).
+/// The probability distribution of an input quantity.
 enum class distribution {
     normal,       ///< Student's t if its degrees of freedom are finite
-    rectangular,  ///< any value between two limits is as likely as another
+    rectangular,  ///< all values between two limits are equally likely
     triangular,   ///< between two limits, the middle most likely
-    arcsine       ///< swings to and fro between two limits, like a regulated temperature
+    arcsine       ///< oscillates between two limits, like a regulated temperature
 };
 
 /// How a standard uncertainty was evaluated (GUM 2.3.2 and 2.3.3).
@@ -61,7 +59,7 @@ enum class evaluation {
     type_b   ///< from anything else: a certificate, a class of accuracy, experience
 };
 
-/// An input quantity of a measurement: an estimate with its standard uncertainty, and where that comes from.
+/// An input quantity of a measurement: an estimate with its standard uncertainty, and the origin of that.
 /// @par Source
 /// JCGM 100:2008 (GUM), 4.2 and 4.3, @ref source_gum
 class input_quantity {
@@ -71,11 +69,11 @@ public:
     /// @param unit                 unit of estimate and uncertainty, for the budget
     /// @param estimate             the best estimate, finite
     /// @param standard_uncertainty 0 or more
-    /// @param degrees_of_freedom   1 or more; infinite if the uncertainty itself is sure
+    /// @param degrees_of_freedom   1 or more; infinite if the uncertainty itself is certain
     /// @return the input quantity
     /// @throws range_error if a number is outside its range
     static input_quantity normal(std::string name, std::string unit, double estimate,
-                                 double standard_uncertainty, double degrees_of_freedom = detail::unlimited) {
+                                 double standard_uncertainty, double degrees_of_freedom = unlimited) {
         return {std::move(name),      std::move(unit),    estimate,          standard_uncertainty,
                 distribution::normal, evaluation::type_b, degrees_of_freedom};
     }
@@ -90,9 +88,9 @@ public:
     /// @throws range_error if a number is outside its range
     static input_quantity expanded(std::string name, std::string unit, double estimate,
                                    double expanded_uncertainty, double coverage_factor,
-                                   double degrees_of_freedom = detail::unlimited) {
+                                   double degrees_of_freedom = unlimited) {
         require_range(name, argument::coverage_factor, coverage_factor, "",
-                      (std::numeric_limits<double>::min)(), detail::unlimited);
+                      (std::numeric_limits<double>::min)(), unlimited);
         return normal(std::move(name), std::move(unit), estimate, expanded_uncertainty / coverage_factor,
                       degrees_of_freedom);
     }
@@ -105,21 +103,21 @@ public:
     /// @return the input quantity, with standard uncertainty half_width / sqrt(3)
     /// @throws range_error if a number is outside its range
     static input_quantity rectangular(std::string name, std::string unit, double estimate, double half_width,
-                                      double degrees_of_freedom = detail::unlimited) {
+                                      double degrees_of_freedom = unlimited) {
         return {std::move(name),           std::move(unit),    estimate,          half_width / std::sqrt(3.0),
                 distribution::rectangular, evaluation::type_b, degrees_of_freedom};
     }
     /// Between two limits, the middle most likely (GUM 4.3.9): a pointer or level read between two marks.
     /// @copydetails rectangular
     static input_quantity triangular(std::string name, std::string unit, double estimate, double half_width,
-                                     double degrees_of_freedom = detail::unlimited) {
+                                     double degrees_of_freedom = unlimited) {
         return {std::move(name),          std::move(unit),    estimate,          half_width / std::sqrt(6.0),
                 distribution::triangular, evaluation::type_b, degrees_of_freedom};
     }
-    /// Swinging between two limits (GUM H.1.3.4).
+    /// Oscillating between two limits (GUM H.1.3.4).
     /// @copydetails rectangular
     static input_quantity arcsine(std::string name, std::string unit, double estimate, double half_width,
-                                  double degrees_of_freedom = detail::unlimited) {
+                                  double degrees_of_freedom = unlimited) {
         return {std::move(name),       std::move(unit),    estimate,          half_width / std::sqrt(2.0),
                 distribution::arcsine, evaluation::type_b, degrees_of_freedom};
     }
@@ -132,7 +130,7 @@ public:
     /// @throws range_error if there are fewer than two readings, or one is not finite
     static input_quantity repeated(std::string name, std::string unit, std::span<double const> readings) {
         double const n = static_cast<double>(readings.size());
-        require_range(name, argument::number_of_readings, n, "", 2.0, detail::unlimited,
+        require_range(name, argument::number_of_readings, n, "", 2.0, unlimited,
                       "one says nothing of spread");
         detail::spread const of(readings);
         return {std::move(name),      std::move(unit),    of.mean, std::sqrt(of.squares / (n * (n - 1.0))),
@@ -160,9 +158,8 @@ private:
           nu_(nu) {
         double const largest = (std::numeric_limits<double>::max)();
         require_range(name_, argument::estimate, estimate_, unit_, -largest, largest);
-        require_range(name_, argument::standard_uncertainty, u_, unit_, 0.0, detail::unlimited);
-        if (nu_ != detail::unlimited)
-            require_range(name_, argument::degrees_of_freedom, nu_, "", 1.0, detail::unlimited);
+        require_range(name_, argument::standard_uncertainty, u_, unit_, 0.0, unlimited);
+        if (nu_ != unlimited) require_range(name_, argument::degrees_of_freedom, nu_, "", 1.0, unlimited);
     }
 
     std::string name_;
@@ -174,7 +171,7 @@ private:
     double nu_;
 };
 
-/// How far the estimates of two input quantities go together (GUM 5.2.2).
+/// Correlation of the estimates of two input quantities (GUM 5.2.2).
 struct correlation_coefficient {
     std::size_t first;   ///< index of one input quantity
     std::size_t second;  ///< index of another
@@ -189,21 +186,21 @@ struct correlation_coefficient {
 ///         spread
 inline double correlation_of_readings(std::span<double const> one, std::span<double const> other) {
     double const n = static_cast<double>(one.size());
-    require_range("correlation", argument::number_of_readings, n, "", 2.0, detail::unlimited);
+    require_range("correlation", argument::number_of_readings, n, "", 2.0, unlimited);
     require_range("correlation", argument::number_of_second_readings, static_cast<double>(other.size()), "",
                   n, n, "as many as first ones");
     detail::spread const a(one), b(other);
     double together = 0.0;
     for (std::size_t i = 0; i < one.size(); ++i) together += (one[i] - a.mean) * (other[i] - b.mean);
     require_range("correlation", argument::spread_of_the_readings, a.squares * b.squares, "",
-                  (std::numeric_limits<double>::min)(), detail::unlimited);
+                  (std::numeric_limits<double>::min)(), unlimited);
     return (std::min)(1.0, (std::max)(-1.0, together / std::sqrt(a.squares * b.squares)));
 }
 
 namespace detail {
 
-/// All correlation coefficients of a set of input quantities, and the Cholesky factor that shows that they
-/// can exist together.
+/// All correlation coefficients of a set of input quantities, and their Cholesky factor, which exists only
+/// for a consistent set.
 class correlation_matrix {
 public:
     correlation_matrix(std::size_t size, std::span<correlation_coefficient const> given)
@@ -242,7 +239,8 @@ public:
 private:
     static constexpr char const* property = "correlation";
 
-    // Semidefinite is enough: what is wholly correlated has a pivot of zero, and then a column of zeros.
+    // A semidefinite matrix is accepted: a fully correlated input has a pivot of zero, and then a column of
+    // zeros.
     void factorize() {
         double const noise = 1e-12;
         factor_.assign(size_ * size_, 0.0);
@@ -273,23 +271,25 @@ private:
 
 }  // namespace detail
 
-/// What one input quantity adds to the uncertainty of a result.
+/// Contribution of one input quantity to the uncertainty of a result.
 struct budget_line {
     input_quantity input;      ///< the input quantity
     double sensitivity;        ///< sensitivity coefficient, change of the result per unit of the input
     double sensitivity_error;  ///< bound of its error; 0 (rounding) for automatic differentiation
     double contribution;       ///< |sensitivity| times standard uncertainty, in the unit of the result
-    /// part of the variance of the result, correlation counted half to either side; the sum is 1
+    /// share of the variance of the result; each of two correlated inputs counts half of their covariance;
+    /// the sum is 1
     double share;
 };
 
-/// A result with its combined standard uncertainty and where that comes from (GUM 5 and 6).
+/// A result with its combined standard uncertainty and the contributions to it (GUM 5 and 6).
 struct uncertainty_budget {
     double estimate;                 ///< the result, from the estimates of the inputs
     double standard_uncertainty;     ///< combined standard uncertainty, to first order
-    std::vector<budget_line> lines;  ///< one line an input, in their order
-    /// by the Welch-Satterthwaite formula (GUM G.4.1); infinite if all uncertainties are sure; nothing if an
-    /// uncertainty with finite degrees of freedom is correlated with another, where the formula does not hold
+    std::vector<budget_line> lines;  ///< one line for each input, in their order
+    /// by the Welch-Satterthwaite formula (GUM G.4.1); infinite if all uncertainties are certain; nothing if
+    /// an uncertainty with finite degrees of freedom is correlated with another, where the formula does not
+    /// hold
     std::optional<double> effective_degrees_of_freedom;
 
     /// @param probability coverage probability, 0.001 to 0.999999
@@ -302,8 +302,8 @@ struct uncertainty_budget {
         double const nu = effective_degrees_of_freedom
                               ? std::floor(*effective_degrees_of_freedom)
                               : require_range("coverage factor", argument::effective_degrees_of_freedom,
-                                              std::numeric_limits<double>::quiet_NaN(), "", 1.0,
-                                              detail::unlimited, "inputs with finite ones are correlated");
+                                              std::numeric_limits<double>::quiet_NaN(), "", 1.0, unlimited,
+                                              "inputs with finite ones are correlated");
         return numeric::student_quantile(0.5 + 0.5 * probability, nu);
     }
     /// @param probability coverage probability, 0.001 to 0.999999
@@ -362,7 +362,7 @@ inline uncertainty_budget combine(double estimate, std::span<input_quantity cons
         per_freedom += own * own * own * own / nu;
         sure = sure && (own == 0.0 || nu == unlimited || !r.any_with(i));
     }
-    variance = (std::max)(variance, 0.0);  // wholly correlated inputs may cancel
+    variance = (std::max)(variance, 0.0);  // fully correlated inputs may cancel
     result.standard_uncertainty = require_finite(unit * std::sqrt(variance), "its uncertainty");
     for (budget_line& line : result.lines) line.share = variance > 0.0 ? line.share / variance + 0.0 : 0.0;
     if (!sure) {
@@ -373,7 +373,7 @@ inline uncertainty_budget combine(double estimate, std::span<input_quantity cons
     return result;
 }
 
-/// Slope of f at x by central differences, extrapolated to a step of nothing (Ridders); f is asked within
+/// Slope of f at x by central differences, extrapolated to a step of zero (Ridders); f is evaluated within
 /// one `step` of x.
 template <class F>
 slope ridders(F const& f, double x, double step) {
@@ -413,7 +413,7 @@ slope ridders(F const& f, double x, double step) {
 /// @throws range_error if there is no input, the coefficients cannot hold together, or the model has no
 ///         finite value or derivative at the estimates
 /// @par Accuracy
-/// First order: exact for a linear model. What the curvature of a model adds, `monte_carlo` shows.
+/// First order: exact for a linear model. `monte_carlo` shows the effect of the curvature of a model.
 /// @par Source
 /// JCGM 100:2008 (GUM), 5.1.2 and 5.2.2, @ref source_gum
 template <class Model>
@@ -434,18 +434,18 @@ uncertainty_budget propagate(Model const& model, std::span<input_quantity const>
     return detail::combine(estimate, inputs, slopes, r);
 }
 
-/// Law of propagation of uncertainty for a model that takes nothing but doubles: any typed operation of the
-/// library, a whole run of a still.
+/// Law of propagation of uncertainty for a model over doubles: any typed operation of the library, or a whole
+/// run of a still.
 ///
-/// Derivatives are differences, extrapolated; the bound of their error stands in the budget
+/// Derivatives are extrapolated differences; the budget holds the bound of their error
 /// (`budget_line::sensitivity_error`).
-/// @param model        callable: std::span<double const> -> double; it is asked within one standard
-///                     uncertainty of the estimates
+/// @param model        callable: std::span<double const> -> double; evaluated within one standard uncertainty
+///                     of the estimates
 /// @param inputs       at least one
 /// @param correlations pairs that are not independent; all others are
 /// @return result, combined standard uncertainty, and the budget
 /// @throws range_error as `propagate`, or if the errors of the sensitivities could move the uncertainty by
-///         more than 1 %: the model is not smooth, and only `monte_carlo` can tell
+///         more than 1 %: the model is not smooth; use `monte_carlo`
 /// @par Source
 /// JCGM 100:2008 (GUM), 5.1.3 note 2, with the extrapolation of C. J. F. Ridders, Advances in Engineering
 /// Software 4 (1982) 75 (cited from memory), @ref source_gum
@@ -496,7 +496,7 @@ inline double correlation_of_results(uncertainty_budget const& one, uncertainty_
                   static_cast<double>(other.lines.size()), "", lines, lines, "as many as the first has");
     require_range("correlation", argument::product_of_the_uncertainties,
                   one.standard_uncertainty * other.standard_uncertainty, "",
-                  (std::numeric_limits<double>::min)(), detail::unlimited);
+                  (std::numeric_limits<double>::min)(), unlimited);
     detail::correlation_matrix const r(one.lines.size(), correlations);
     double covariance = 0.0;
     for (std::size_t i = 0; i < one.lines.size(); ++i) {

@@ -9,9 +9,9 @@
 /// B = -1.29e-3 m3/mol (351.44 K/T)^6.
 ///
 /// Published polynomials differ by half their value at 298 K (-2.8e-3 to -4.5e-3 m3/mol). Clapeyron's
-/// equation, dh = T (dp/dT) (R T/p + B - v), with the saturation pressure and calorimetric values settles it;
-/// two rounded constants do. Enthalpies, pressures and virial coefficients then agree by construction.
-/// Plain numbers: temperature in K, coefficient in m3/mol.
+/// equation, dh = T (dp/dT) (R T/p + B - v), with the saturation pressure and calorimetric values decides
+/// between them; two rounded constants are enough. Enthalpies, pressures and virial coefficients then agree
+/// by construction. Plain numbers: temperature in K, coefficient in m3/mol.
 namespace aqueth::model::ethanol_second_virial {
 
 /// Citation, range and accuracy.

@@ -9,8 +9,8 @@
 
 #include <array>
 
-/// Excess Gibbs energy of liquid ethanol-water mixtures, and with it the activity coefficients, the excess
-/// enthalpy and the excess heat capacity: one function, so that they agree with each other.
+/// Excess Gibbs energy of liquid ethanol-water mixtures. One function also gives the activity coefficients,
+/// the excess enthalpy and the excess heat capacity, so that they agree with each other.
 ///
 /// Form: skewed_redlich_kister.hpp. Plain numbers: x the mole fraction of ethanol, temperature in K, J/mol
 /// and J/(mol K). Nothing is checked, NaN in gives NaN out.
@@ -47,7 +47,7 @@ skewed_redlich_kister::functions_of_temperature<T> at_temperature(T const& t) {
     return skewed_redlich_kister::at_temperature(t, reference_kelvin);
 }
 
-/// The series with the fitted coefficients; for whoever needs several properties at one temperature.
+/// The series with the fitted coefficients, for several properties at one temperature.
 /// @param x mole fraction of ethanol, 0 to 1
 /// @param f one set of the functions of temperature
 /// @return the property divided by R T (gibbs, enthalpy) or R (heat_capacity)

@@ -95,16 +95,16 @@ exponents<T> at(vapour<T> const& v, T const& p, T const& y, T const& p1, T const
             -(v.water + c2)};
 }
 
-/// Whether an iteration that doubles its digits has arrived, or ends for another reason: the last correction
-/// was below the square root of rounding, so that what is left is below rounding. A scalar that carries
-/// derivatives gets one more round, for they arrive one round later.
+/// Stopping rule of an iteration that doubles its digits: the last correction was below the square root of
+/// rounding, so the error is below rounding. A scalar that carries derivatives gets one more round, because
+/// they converge one round later. NaN and too many rounds stop it too.
 template <numeric::real T>
 class arrival {
 public:
     /// @param size square of the last relative correction
     /// @return whether to stop
     bool operator()(T const& size) {
-        if (++rounds_ >= 40 || !(size == size)) return true;
+        if (++rounds_ >= 40 || numeric::is_nan(size)) return true;
         if (arrived_) return true;
         arrived_ = size <= T(std::numeric_limits<T>::epsilon());
         return arrived_ && std::is_floating_point_v<T>;
@@ -117,7 +117,7 @@ private:
 
 /// @param dy a correction of y
 /// @param y  mole fraction of ethanol in the vapour, which may be zero
-/// @return square of the relative correction, so that the smallest traces have all their digits
+/// @return square of the relative correction, which keeps all digits of the smallest traces
 template <numeric::real T>
 T relative_square(T const& dy, T const& y) {
     return y > T(0) ? T(dy / y * (dy / y)) : T(dy * dy);

@@ -12,9 +12,10 @@
 ///     u1 = T0/T - 1,   u2 = 1 - T0/T - ln(T/T0),   u3 = ln(T/T0) - (T/T0 - T0/T)/2
 ///
 /// With r = 1 it is the series of O. Redlich and A. T. Kister, Industrial and Engineering Chemistry 40 (1948)
-/// 345; r < 1 spreads the end that is poor in component 1, where aqueous alcohols change fastest. The u's are
-/// chosen so that each letter is one property, divided by R or R T0: at T0 the a's are the Gibbs energy, the
-/// b's the enthalpy, the c's the heat capacity and the d's the slope of the heat capacity times T0. In full
+/// 345; r < 1 gives more resolution at the end that is poor in component 1, where aqueous alcohols change
+/// fastest. With these u's each letter is one property at T0, divided by R or R T0. The a's are the Gibbs
+/// energy, the b's the enthalpy, the c's the heat capacity, the d's the slope of the heat capacity times T0.
+/// In full
 ///
 ///     H/R  = x1 x2 sum_k s^k [b_k T0 + c_k t + d_k t^2/(2 T0)],   Cp/R = x1 x2 sum_k s^k [c_k + d_k t/T0],
 ///     t = T - T0
@@ -23,7 +24,7 @@
 /// K. Nothing is checked, NaN in gives NaN out.
 namespace aqueth::model::skewed_redlich_kister {
 
-/// What multiplies the four coefficients of a term: in G/(R T), in H/(R T) and in Cp/R.
+/// The factors of the four coefficients of a term: in G/(R T), in H/(R T) and in Cp/R.
 template <numeric::real T>
 struct functions_of_temperature {
     std::array<T, 4> gibbs;          ///< 1, u1, u2, u3

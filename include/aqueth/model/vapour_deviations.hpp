@@ -8,11 +8,11 @@
 
 #include <cstddef>
 
-/// How far the vapour of the equilibrium model may be off: what measured vapours say of it, by composition.
+/// Uncertainty of the vapour of the equilibrium model, from measured vapours, by composition.
 ///
-/// Measured vapours over weak liquids lie below the model. The static pressures, which the model sides with,
-/// and the measured vapours cannot both be right. The difference is therefore a doubt, and not a correction:
-/// the standard uncertainty is the root mean square deviation, bias included (GUM F.2.4.5, as recalled from
+/// Measured vapours over weak liquids lie below the model. The static pressures, which the model follows, and
+/// the measured vapours cannot both be right. The difference is therefore an uncertainty, not a correction.
+/// The standard uncertainty is the root mean square deviation, bias included (GUM F.2.4.5, as recalled from
 /// memory).
 ///
 /// Plain numbers: x is the mole fraction of ethanol in the liquid. Nothing is checked, NaN in gives NaN out.
@@ -29,8 +29,8 @@ inline constexpr double lowest_kilopascal = 25.0;    ///< lower end of the range
 inline constexpr double highest_kilopascal = 300.0;  ///< upper end of the range, kPa
 
 /// Standard uncertainty of the logarithm of the relative volatility, which is the relative standard
-/// uncertainty of the relative volatility: straight lines between the mean compositions of the bands, level
-/// beyond them.
+/// uncertainty of the relative volatility: linear between the mean compositions of the bands, constant beyond
+/// them.
 /// @param x mole fraction of ethanol in the liquid, 0 to 1
 /// @return the uncertainty, and its derivative with respect to x: 0 beyond the outermost bands
 template <numeric::real T>
@@ -44,7 +44,7 @@ constexpr numeric::value_and_slope<T> uncertainty(T const& x) {
             return {T(low.uncertainty) + (x - T(low.x)) * slope, slope};
         }
     }
-    if (!(x == x)) return {x, x};
+    if (numeric::is_nan(x)) return {x, x};
     return {T(bands.back().uncertainty), T(0)};
 }
 

@@ -18,7 +18,7 @@
 ///
 /// Plain numbers: x and y the mole fractions of ethanol in liquid and vapour, temperature in K, pressure in
 /// Pa. Nothing is checked, NaN in gives NaN out. Generic in the scalar; with one that carries derivatives
-/// every result carries its own. The solvers end at rounding, so results depend on no tolerance.
+/// every result carries its own. The solvers end at rounding, so no result depends on a tolerance.
 namespace aqueth::model::vapour_liquid {
 
 /// Citation, range and accuracy.
@@ -36,7 +36,7 @@ inline constexpr double highest_kelvin = 393.15;  ///< upper end of the range, K
 inline constexpr double lowest_celsius = 0.01;    ///< lower end of the range, °C
 inline constexpr double highest_celsius = 120.0;  ///< upper end of the range, °C
 
-/// @param t temperature, K: that of a result counts too
+/// @param t temperature, K; the temperature of a result must be in range too
 /// @return whether the correlations reach there
 template <numeric::real T>
 constexpr bool covers(T const& t) {
@@ -55,10 +55,10 @@ struct equilibrium {
 
 namespace detail {
 
-/// What the first guesses of a bubble point are polynomials of.
+/// The variables of the polynomials for the first guess of a bubble point.
 template <numeric::real T>
 struct guess_variables {
-    static constexpr double skew = 0.35;  ///< spreads the weak end
+    static constexpr double skew = 0.35;  ///< gives more resolution at the weak end
 
     T s;  ///< skewed mole fraction, -1 for water to 1 for ethanol
     T v;  ///< logarithm of the pressure in Pa, centred
@@ -67,8 +67,8 @@ struct guess_variables {
         : s((x - T(skew) * (T(1) - x)) / (x + T(skew) * (T(1) - x))), v((ln_p - T(9.7)) / T(3.3)) {}
 };
 
-/// What the liquid, the pure liquids and the vapour are like at one x and temperature, with derivatives in
-/// temperature.
+/// Properties of the liquid, the pure liquids and the vapour at one x and temperature, with their derivatives
+/// with respect to temperature.
 template <numeric::real T>
 struct state {
     excess_gibbs::excess_property<T> gibbs;  ///< over R T
@@ -184,8 +184,8 @@ equilibrium<T> bubble_at_temperature(T const& x, T const& t) {
     return {t, b.pressure, x, b.y, b.ln_alpha};
 }
 
-/// Newton's method in temperature and y at once; in temperature on ln p against 1/T, which is nearly a
-/// straight line. The first guess is good to 0.02 K, so that two rounds, sometimes three, are enough.
+/// Newton's method in temperature and y together. The variables are ln p and 1/T, whose relation is nearly
+/// linear. The first guess is good to 0.02 K, so that two rounds, sometimes three, are enough.
 /// @param x mole fraction of ethanol in the liquid, 0 to 1
 /// @param p pressure, Pa, such that the liquid boils between 273.16 and 393.15 K
 /// @return the liquid at its bubble point, with the vapour over it
@@ -219,11 +219,12 @@ equilibrium<T> bubble_at_pressure(T const& x, T const& p) {
 
 namespace detail {
 
-/// Where the vapour over the liquid has the composition y. It grows richer with the liquid throughout,
-/// because the liquid is stable, so there is one answer.
+/// The liquid whose vapour has the composition y. The vapour always grows richer with the liquid, because the
+/// liquid is stable, so there is one answer.
 template <numeric::real T, class Bubble, class Slope>
 equilibrium<T> dew(T const& y, Bubble const& bubble, Slope const& y_slope) {
-    // Exponentials of some ten leave a vapour tens of units of its last place off; closer would be chance.
+    // Exponentials of about ten cause errors of tens of units in the last place of the vapour; a smaller
+    // tolerance would be noise.
     T const z = T(1) - y, guess = y / (T(1) + T(11) * z * z),
             noise = T(32) * T(std::numeric_limits<T>::epsilon()) * y;
     auto const miss = [&](T const& x) -> numeric::value_and_slope<T> {
@@ -235,7 +236,7 @@ equilibrium<T> dew(T const& y, Bubble const& bubble, Slope const& y_slope) {
     return e;
 }
 
-/// Where the relative volatility falls through one; NaN where it does not.
+/// The composition at which the relative volatility falls through one; NaN if there is none.
 template <numeric::real T, class Bubble, class Slope>
 equilibrium<T> azeotrope(Bubble const& bubble, Slope const& ln_alpha_slope) {
     T const lower = T(0.5), upper = T(1), noise = T(4) * T(std::numeric_limits<T>::epsilon());

@@ -15,8 +15,8 @@
 #include <utility>
 
 /// @def AQUETH_EACH_OF_BLOCK(i)
-/// Begins a loop over the elements of a block. What is done for one must touch nothing that belongs to
-/// another: the compiler, which could not know that of pointers, is told so.
+/// Begins a loop over the elements of a block. The body must not touch the data
+/// of another element; the pragma promises this to the compiler.
 #if defined(__clang__)
 #define AQUETH_EACH_OF_BLOCK(i)                                                                              \
     _Pragma("clang loop vectorize(assume_safety)") for (std::size_t i = 0; i < numeric::block; ++i)
@@ -28,15 +28,25 @@
 
 /// One operation over many elements.
 ///
-/// Elements are taken in blocks of 64. For a block the operation's `quick` is loops of straight arithmetic
-/// without a branch, which the compiler turns into vector instructions; besides a value it says of each
-/// element, in one bit, whether that value is in doubt (out of range, not converged, or merely not certain).
-/// Only those elements are done again by `careful`, the scalar function with all its branches.
+/// The loop takes elements in blocks of 64. The operation's `quick` handles a block in loops without a
+/// branch, which the compiler vectorizes. For each element it returns a value and a doubt bit. The bit is set
+/// for an element that is out of range, not converged, or not certain. The scalar function `careful`, with
+/// all its branches, repeats only those elements.
 ///
-/// Where each step waits for the one before, a long loop is cut into short ones that hand on their numbers in
-/// arrays of a block's length: of short loops a processor has many elements under way at a time, of a long
-/// one hardly two.
+/// A latency-bound loop is split into short loops, which pass on their numbers in arrays of a block's length.
+/// A processor overlaps many elements of a short loop, and fewer than two of a long one.
 namespace aqueth::numeric {
+
+/// @param x any value
+/// @return its bits, as another type of the same size: std::bit_cast, which some standard libraries lack
+template <class To, class From>
+constexpr To same_bits(From const& x) {
+#if defined(__cpp_lib_bit_cast)
+    return std::bit_cast<To>(x);
+#else
+    return __builtin_bit_cast(To, x);
+#endif
+}
 
 /// The bits of a floating-point number, as an unsigned integer of its size.
 template <real T>
@@ -47,12 +57,12 @@ using bits = std::conditional_t<sizeof(T) == 8, std::uint64_t, std::uint32_t>;
 template <real T>
 constexpr bits<T> bits_of(T x) {
     static_assert(std::numeric_limits<T>::is_iec559 && sizeof(bits<T>) == sizeof(T));
-    return std::bit_cast<bits<T>>(x);
+    return same_bits<bits<T>>(x);
 }
 
-/// Range check in integer arithmetic, which floating-point units do not have to wait for. Numbers of one sign
-/// are ordered like their bits, and a NaN comes after infinity. Negative ones, whose highest bit is set, lose
-/// it by at most one of the two differences.
+/// Range check in integer arithmetic, in parallel with the floating-point units. Numbers of one sign are
+/// ordered like their bits, and a NaN comes after infinity. A negative number has its highest bit set, and at
+/// most one of the two differences clears it.
 /// @param x    any number
 /// @param low  lower end of the range, 0 or more
 /// @param high upper end of the range, above 0
@@ -62,24 +72,24 @@ constexpr bits<T> outside(T x, T low, T high) {
     return (bits_of(x) - bits_of(low)) | (bits_of(high) - bits_of(x));
 }
 
-/// A value, and in the highest bit of `doubt` whether it may be wrong.
+/// A value and its doubt: the highest bit of `doubt` is set if the value may be wrong.
 template <real T>
 struct doubtful {
     T value;        ///< the value
     bits<T> doubt;  ///< highest bit set: look again
 };
 
-/// Hands doubt on in the value itself.
+/// Encodes the doubt in the value itself.
 /// @param x a value and its doubt
 /// @return the value; NaN, which is outside every range, if there is doubt
 template <real T>
 constexpr T certain_or_nan(doubtful<T> const& x) {
     using whole = std::make_signed_t<bits<T>>;
     whole const spread = static_cast<whole>(x.doubt) >> (8 * sizeof(T) - 1);  // all ones, or none
-    return std::bit_cast<T>(bits_of(x.value) | static_cast<bits<T>>(spread));
+    return same_bits<T>(bits_of(x.value) | static_cast<bits<T>>(spread));
 }
 
-inline constexpr std::size_t block = 64;  ///< elements that are taken together
+inline constexpr std::size_t block = 64;  ///< number of elements in a block
 
 /// Several numbers for each element of a block.
 template <real T, std::size_t N>
@@ -94,7 +104,7 @@ public:
         (std::make_index_sequence<N>{});
     }
     /// @param i       index of an element
-    /// @param numbers what its numbers shall be
+    /// @param numbers its new numbers
     [[gnu::always_inline]] void set(std::size_t i, std::array<T, N> const& numbers) {
         [&]<std::size_t... K>(std::index_sequence<K...>) { ((numbers_[K][i] = numbers[K]), ...); }
         (std::make_index_sequence<N>{});
@@ -104,14 +114,14 @@ private:
     alignas(64) T numbers_[N][block];
 };
 
-/// Where the results of a block go.
+/// Destination of the results of a block.
 template <real T>
 struct results {
     T* value;        ///< of each element
     bits<T>* doubt;  ///< highest bit set: look again
 
     /// @param i      index of an element
-    /// @param result what it has come to
+    /// @param result its value and doubt
     /// @return its doubt
     [[gnu::always_inline]] bits<T> set(std::size_t i, doubtful<T> const& result) const {
         value[i] = result.value;
@@ -122,13 +132,13 @@ struct results {
 
 namespace detail {
 
-/// What a block has left in doubt, element by element.
+/// The doubt of each element of a block.
 template <real T>
 struct doubts {
     alignas(64) bits<T> of[block];
 };
 
-/// The elements of a block that are in doubt, done again.
+/// Repeats the doubtful elements of a block.
 /// @return how many are refused
 template <real T, class Operation, std::size_t N>
 [[gnu::noinline, gnu::cold]] std::size_t do_again(Operation const& operation,
@@ -147,17 +157,17 @@ template <real T, class Operation, std::size_t N>
 
 #if defined(__clang__)
 #pragma clang diagnostic push
-#pragma clang diagnostic ignored "-Wpass-failed"  // not every loop, nor -O1, can be made of vectors
+#pragma clang diagnostic ignored "-Wpass-failed"  // some loops, and all at -O1, are not vectorized
 #endif
 
-// Does blocks until one leaves a doubt, which is for the caller: a call from this loop would cost it the
-// constants it holds in registers.
-// @return how many are done without a doubt; the doubts of the next are in `doubt`
+// Processes blocks up to the first one with a doubtful element, which the caller repeats. A call from this
+// loop would spill the constants from their registers.
+// @return number of blocks without a doubt; `doubt` holds the doubts of the next block
 template <real T, class Operation, std::size_t N, std::size_t... I>
 [[gnu::always_inline]] inline std::size_t do_blocks(Operation const& shared, std::array<T const*, N> in,
                                                     T* out, doubts<T>& doubt, std::size_t blocks,
                                                     std::index_sequence<I...>) {
-    Operation const operation = shared;  // our own, so that no store can change it
+    Operation const operation = shared;  // a local copy, which no store can alias
     for (std::size_t done = 0; done < blocks; ++done) {
         bits<T> const any = operation.quick(in[I]..., results<T>{out, doubt.of});
         if ((any >> (8 * sizeof(T) - 1)) != 0) [[unlikely]]
@@ -184,7 +194,7 @@ do_blocks_avx2(Operation const& operation, std::array<T const*, N> const& in, T*
 }
 #endif
 
-// A function of its own has its constants ready; inlined, GCC copies them anew at every call.
+// Not inlined: GCC would otherwise copy the constants again at every call.
 template <real T, class Operation, std::size_t N>
 [[gnu::flatten, gnu::noinline]] std::size_t do_blocks_as_compiled(Operation const& operation,
                                                                   std::array<T const*, N> const& in, T* out,
@@ -232,13 +242,14 @@ std::size_t do_whole_blocks(Operation const& operation, std::array<T const*, N> 
 
 }  // namespace detail
 
-/// Does an operation on every element.
+/// Applies an operation to every element.
 /// @tparam T         float or double
-/// @param operation  with `quick` (where a block of each input begins, N of them, and `results<T>` -> all
-///                   doubts together) and `careful` (N numbers -> T, NaN if they are out of range); copied
-/// @param in         where each of the N inputs begins
-/// @param out        where the results go; may be one of the inputs, but must not overlap one in part
-/// @param valid      where false goes for an element that is refused, true for the others; may be null
+/// @param operation  with `quick` (pointers to the block of each of the N inputs, and `results<T>` -> all
+///                   doubts combined by OR) and `careful` (N numbers -> T, NaN if they are out of range);
+///                   copied
+/// @param in         first element of each of the N inputs
+/// @param out        destination of the results; may be one of the inputs, but must not overlap one partly
+/// @param valid      destination of the flags: false for a refused element, true for the others; may be null
 /// @param size       how many elements
 /// @return how many elements were refused; their result is NaN
 template <real T, class Operation, std::size_t N>
@@ -248,7 +259,8 @@ std::size_t for_each_element(Operation const& operation, std::array<T const*, N>
     bool const in_place = std::find(in.begin(), in.end(), out) != in.end();
     std::size_t done = in_place ? 0 : size - size % block;
     std::size_t refused = detail::do_whole_blocks(operation, in, out, valid, done / block);
-    // An element in doubt needs its inputs again, and the last ones make no whole block: through a copy.
+    // In place, `careful` would find its inputs overwritten; and the last elements are no whole block. Both
+    // go through a copy.
     while (done < size) {
         std::size_t const count = (std::min)(block, size - done);
         T copies[N][block], results[block];

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
+#include <aqueth/numeric/monotone_cubic.hpp>
 #include <aqueth/numeric/polynomial.hpp>
 
 #include <array>
@@ -9,17 +10,17 @@
 
 namespace aqueth::numeric {
 
-/// Functions of a fraction from 0 to 1, tabulated for an inner loop: cubics through values and slopes on a
-/// grid that is even in x (1 + s)/(x + s), s = 1/10, which spreads the weak end, where aqueous alcohol
-/// changes fastest.
+/// Tabulated functions of a fraction from 0 to 1, for inner loops: cubic Hermite interpolation of values and
+/// slopes. The grid is uniform in x (1 + s)/(x + s), s = 1/10. It is finer at the weak end, where aqueous
+/// alcohol changes fastest.
 /// @tparam Columns number of functions
 template <std::size_t Columns>
 class cubic_table {
 public:
-    /// values and slopes of the functions at one place
+    /// values and slopes of the functions at one node
     using row = std::array<value_and_slope<double>, Columns>;
 
-    /// @param f callable: x -> row, asked for 513 values of x that rise from 0 to 1
+    /// @param f callable: x -> row, called at 513 increasing values of x from 0 to 1
     template <class F>
     explicit cubic_table(F const& f) {
         nodes_.reserve(intervals + 1);
@@ -33,17 +34,11 @@ public:
         }
     }
 
-    /// Holds the slopes of a column to three times the chords' wherever it goes one way from node to node, so
-    /// that the cubics go one way there too: the condition of F. N. Fritsch and R. E. Carlson (1980).
+    /// Makes the cubics of a column go one way wherever it goes one way from node to node.
     /// @param column which
     void hold_monotone(std::size_t column) {
         for (std::size_t i = 0; i < intervals; ++i) {
-            auto& a = nodes_[i][column];
-            auto& b = nodes_[i + 1][column];
-            double const chord = b.value - a.value;
-            for (double* const slope : {&a.slope, &b.slope}) {
-                if (*slope * chord > 3.0 * chord * chord) *slope = 3.0 * chord;
-            }
+            numeric::hold_monotone(nodes_[i][column], nodes_[i + 1][column]);
         }
     }
 
@@ -52,13 +47,7 @@ public:
     /// @return its value
     double value(double x, std::size_t column) const {
         position const at(x);
-        auto const& a = nodes_[at.left][column];
-        auto const& b = nodes_[at.left + 1][column];
-        double const rise = b.value - a.value;
-        double const from = a.slope - rise;
-        double const to = rise - b.slope;
-        double const u = at.within;
-        return a.value + u * (rise + (1.0 - u) * (from * (1.0 - u) + to * u));
+        return unit_cubic(nodes_[at.left][column], nodes_[at.left + 1][column], at.within).value;
     }
 
     /// @param x      0 to 1; not checked
@@ -66,17 +55,9 @@ public:
     /// @return its value, and its derivative with respect to x
     value_and_slope<double> value_and_slope_at(double x, std::size_t column) const {
         position const at(x);
-        auto const& a = nodes_[at.left][column];
-        auto const& b = nodes_[at.left + 1][column];
-        double const rise = b.value - a.value;
-        double const from = a.slope - rise;
-        double const to = rise - b.slope;
-        double const u = at.within;
-        double const v = 1.0 - u;
-        double const bend = from * v + to * u;
-        double const slope = rise + (v - u) * bend + u * v * (to - from);
+        auto const found = unit_cubic(nodes_[at.left][column], nodes_[at.left + 1][column], at.within);
         double const sum = x + skew;
-        return {a.value + u * (rise + v * bend), slope * (skew * (1.0 + skew) * intervals / (sum * sum))};
+        return {found.value, found.slope * (skew * (1.0 + skew) * intervals / (sum * sum))};
     }
 
 private:

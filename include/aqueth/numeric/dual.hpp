@@ -8,12 +8,12 @@ namespace aqueth::numeric {
 
 /// A number and its derivative: forward automatic differentiation, first order, in one direction.
 ///
-/// Put into a kernel of `correlation/`, or into a model made of kernels, it carries the exact derivative (to
-/// rounding) of every result with respect to the input whose derivative was set to 1. Comparisons look at the
-/// value alone. It has + - * /, the comparisons, exp, log, sqrt, sin, cos, sinh, cosh, abs and pow, by the
-/// rules of differentiation, found by argument-dependent lookup as the kernels call them. Boost.Math has such
-/// a type for any order; this one is here because the library asks for the first order only, and Boost's
-/// costs 1.5 s of compile time in every file that includes it.
+/// As the scalar of a kernel of `correlation/`, or of a model made of kernels, it carries the exact
+/// derivative (to rounding). The derivative is with respect to the input whose derivative was set to 1.
+/// Comparisons use only the value. It has + - * /, the comparisons, exp, log, sqrt, sin, cos, sinh, cosh, abs
+/// and pow, by the rules of differentiation, found by argument-dependent lookup as the kernels call them. The
+/// library needs only the first order. Boost.Math has such a type for any order, but it costs 1.5 s of
+/// compile time in every file that includes it.
 struct dual {
     double value;       ///< the number
     double derivative;  ///< its derivative

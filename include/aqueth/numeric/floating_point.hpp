@@ -2,14 +2,13 @@
 #pragma once
 
 /// @file
-/// What the library asks of floating-point arithmetic: that it is IEC 60559 (IEEE 754), and that NaN and
-/// infinity are what they are. Every floor includes this header: a build that gives them up stops with one
-/// message.
+/// The library requires floating-point arithmetic of IEC 60559 (IEEE 754), with NaN and infinity. Every
+/// floor includes this header, so that a build without them stops with one message.
 ///
 /// With -ffast-math or -ffinite-math-only a compiler may take `x != x` for false: then a NaN passes every
-/// check of range, and an iteration may accept one. What else -ffast-math permits (another order of sums,
-/// reciprocals instead of divisions) moves last digits only, so `-ffast-math -fno-finite-math-only` is
-/// accepted; how far they move is measured (tests/builds.sh). Fused multiply-adds are harmless.
+/// check of range, and an iteration may accept one. The other liberties of -ffast-math (another order of
+/// sums, reciprocals instead of divisions) change only last digits. Therefore `-ffast-math
+/// -fno-finite-math-only` is accepted; tests/builds.sh measures the change. Fused multiply-adds are harmless.
 #if (defined(__FINITE_MATH_ONLY__) && __FINITE_MATH_ONLY__) || defined(_M_FP_FAST)
 #error "aqueth needs NaN and infinity: add -fno-finite-math-only behind -ffast-math, -Ofast or the like"
 #endif

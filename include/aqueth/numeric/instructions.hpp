@@ -2,11 +2,12 @@
 #pragma once
 
 /// @file
-/// Where one program can hold code for several generations of a processor and choose when it runs. A
-/// consumer's flags stay what they are: only what is marked here is compiled for more than those flags allow.
+/// One program can hold code for several generations of a processor and choose at run time. The
+/// consumer's compiler flags stay unchanged: only the functions marked here use newer instructions.
 
 /// @def AQUETH_CHOOSES_INSTRUCTIONS
-/// 1 where compiler and processor let a function be compiled for other instructions than the rest, else 0
+/// 1 if compiler and processor allow single functions with other
+/// instructions than the rest, else 0
 #if defined(__GNUC__) && defined(__x86_64__)
 #define AQUETH_CHOOSES_INSTRUCTIONS 1
 #else
@@ -26,11 +27,11 @@ __attribute__((target("fma"), flatten, noinline)) auto with_fused_multiply_adds(
 }  // namespace detail
 #endif
 
-/// Evaluates a function with fused multiply-adds if the processor has them: they halve the operations of a
-/// polynomial, and what they wait for each other. Worth the call for some dozens of them.
+/// Evaluates a function with fused multiply-adds if the processor has them. They halve the operations and the
+/// latency of a polynomial. The call pays off from a few dozen multiply-adds on.
 /// @param f callable without a state
 /// @param x its arguments, plain numbers
-/// @return what it returns; fused, the last digit may be another
+/// @return its result; the last digit may differ with fused multiply-adds
 template <class F, class... T>
 [[gnu::flatten]] inline auto fused_where_possible(F f, T... x) {
 #if AQUETH_CHOOSES_INSTRUCTIONS && !defined(__FMA__)

@@ -9,12 +9,12 @@
 #include <type_traits>
 #include <utility>
 
-/// Polynomials by halves: the even and the odd powers are two polynomials in the square, of which a processor
-/// can work on both at once. That halves the time of one evaluation; over arrays the elements already fill
-/// the vectors, and `polynomial` takes fewer operations.
+/// Polynomials by halves: the even and the odd powers are two polynomials in the square, which a processor
+/// evaluates in parallel. That halves the latency of one evaluation. Over arrays the elements already fill
+/// the vectors, and `polynomial` needs fewer operations.
 namespace aqueth::numeric {
 
-/// Two numbers to which the same is done.
+/// Two numbers that take part in the same operations.
 /// @tparam T scalar type
 template <real T>
 class pair {
@@ -44,7 +44,7 @@ private:
 };
 
 #if defined(__GNUC__)
-/// Two doubles in one register. Not for constant expressions, which clang 14 cannot do with vectors.
+/// Two doubles in one register. Not for constant expressions, where clang 14 has no vectors.
 class register_pair {
     typedef double vector __attribute__((vector_size(16)));
 
@@ -99,7 +99,7 @@ constexpr Pair one_chain_of_pairs(std::array<Pair, N> const& c, Pair const& x, s
 
 }  // namespace detail
 
-/// @tparam Pair how two numbers are worked on at once
+/// @tparam Pair type of two numbers in parallel
 /// @param c pairs from a table
 /// @return the same in that form
 template <class Pair, class From, std::size_t N>
@@ -125,7 +125,7 @@ constexpr T halved_polynomial(std::array<Pair, N> const& c, T const& x) {
     static_assert(N >= 2);
     T const u = x * x;
     Pair const upper = detail::one_chain_of_pairs(c, Pair(u, u), std::make_index_sequence<N - 2>{});
-    // The first coefficient, often the largest, comes last: then it costs one rounding only.
+    // The first coefficient, often the largest, is added last: it then adds only one rounding.
     T const odd = upper.second() * u + c[0].second();
     return (odd * x + upper.first() * u) + c[0].first();
 }

@@ -13,10 +13,9 @@
 
 /// Numerical helpers of the ground floor: polynomials and roots, generic in the scalar type.
 ///
-/// Every sum is written out at compile time instead of looped over: compilers make straight lines, and only
-/// straight lines, into vector instructions without being told to optimize more than -O2 does. `a * b + c` is
-/// written out too, so that the compiler may contract it where the target has a fused multiply-add; std::fma
-/// would call the library on targets that have none.
+/// Every sum is unrolled at compile time, because at -O2 compilers vectorize only straight-line code. The
+/// code writes `a * b + c`, which the compiler may contract to a fused multiply-add where the target has one.
+/// std::fma would call the C library on other targets.
 namespace aqueth::numeric {
 
 /// A value and its first derivative.
@@ -35,7 +34,7 @@ using taylor_terms = std::array<T, Terms>;
 
 /// @param a a factor
 /// @param b a factor
-/// @param c what is added to their product
+/// @param c the addend
 /// @return a b + c, written so that the compiler may fuse it
 template <real T>
 constexpr T multiply_add(T const& a, T const& b, T const& c) {
@@ -51,8 +50,7 @@ constexpr T one_chain(std::array<C, N> const& c, T const& x, std::index_sequence
     return value;
 }
 
-// All but the first coefficient in two chains: the first one, often the largest, then costs one rounding
-// only.
+// All but the first coefficient in two chains. The first one, often the largest, then adds only one rounding.
 template <class C, std::size_t N, real T, std::size_t... Odd, std::size_t... Even>
 constexpr T two_chains(std::array<C, N> const& c, T const& x, std::index_sequence<Odd...>,
                        std::index_sequence<Even...>) {
@@ -76,8 +74,8 @@ constexpr value_and_slope<T> with_slope(std::array<C, N> const& c, T const& x, s
     return {value, slope};
 }
 
-// Turn number K of Horner's rule: from the highest derivative down each takes up the one below it; in turn
-// 0 the first derivative begins, in turn 1 the second.
+// Turn number K of Horner's rule: from the highest derivative down, each adds the one below it. The first
+// derivative begins in turn 0, the second in turn 1.
 template <std::size_t K, real T, std::size_t Terms, std::size_t... J>
 constexpr void taylor_turn(taylor_terms<T, Terms>& f, T const& x, T const& c, std::index_sequence<J...>) {
     auto const take_up = [&]<std::size_t I>(std::integral_constant<std::size_t, I>) {
@@ -98,8 +96,8 @@ constexpr taylor_terms<T, Terms> taylor(std::array<T, N> const& c, T const& x, s
 
 }  // namespace detail
 
-/// Evaluates c[0] + c[1] x + ... + c[N-1] x^(N-1) by Horner's rule; from eight terms on the even and the odd
-/// powers apart, two sums that a processor works on at the same time.
+/// Evaluates c[0] + c[1] x + ... + c[N-1] x^(N-1) by Horner's rule. From eight terms on, the even and the odd
+/// powers are two sums, which a processor evaluates in parallel.
 /// @param c coefficients, lowest power first
 /// @param x argument; any value (NaN in gives NaN out)
 /// @return the polynomial's value, computed in T
@@ -114,8 +112,8 @@ constexpr T polynomial(std::array<C, N> const& c, T const& x) {
     }
 }
 
-/// The same by Horner's rule alone, for loops over arrays, where a processor has other elements to work on
-/// while one waits: an operation less.
+/// The same by Horner's rule alone: one operation fewer. For loops over arrays, where a processor overlaps
+/// elements.
 /// @param c coefficients, lowest power first
 /// @param x argument; any value (NaN in gives NaN out)
 /// @return the polynomial's value, computed in T
@@ -145,7 +143,7 @@ template <class Rows, real T>
     return detail::by_rows(rows, x, y, std::make_index_sequence<std::tuple_size_v<Rows>>{});
 }
 
-/// One of several intervals of equal length, and the place in it.
+/// One of several intervals of equal length, and the position in it.
 template <real T>
 struct interval {
     std::size_t index;  ///< which
@@ -154,7 +152,7 @@ struct interval {
 
 /// @tparam Count how many intervals there are
 /// @param x argument in units of an interval, 0 at the beginning of the first; any value
-/// @return the interval it lies in, and where
+/// @return the interval that contains x, and the position in it
 template <std::size_t Count, real T>
 constexpr interval<T> interval_of(T const& x) {
     if (!(x >= T(0) && x <= T(Count))) [[unlikely]]
@@ -167,8 +165,8 @@ constexpr interval<T> interval_of(T const& x) {
 /// The same without a branch, for first guesses.
 /// @tparam Count how many intervals there are
 /// @param x argument in units of an interval, 0 at the beginning of the first; any value
-/// @return the nearest interval, for NaN the first, and the place counted from its beginning, which is
-///         outside of 0 to 1 (or NaN) if x lies in none
+/// @return the nearest interval (for NaN the first), and the position from its beginning; outside of 0 to 1
+///         (or NaN) if no interval contains x
 template <std::size_t Count, real T>
 constexpr interval<T> nearest_interval_of(T const& x) {
     T const from_first = x > T(0) ? x : T(0);  // NaN is not

@@ -8,7 +8,7 @@
 #include <limits>
 #include <numbers>
 
-/// The two distributions that uncertainties are stated with: the standard normal one and Student's t.
+/// The distributions that uncertainties are stated with: the standard normal one, Student's t and chi squared.
 ///
 /// Boost.Math has them for every distribution; its quantile of t costs 2 s of compile time in every file.
 namespace aqueth::numeric {
@@ -25,14 +25,14 @@ inline double normal_probability(double z) { return 0.5 * std::erfc(-z / std::nu
 /// @return the z that a standard normal quantity is not above with probability p; relative error near
 ///         rounding of p
 inline double normal_quantile(double p) {
-    if (p > 0.5) return -normal_quantile(1.0 - p);  // the lower tail has the digits
+    if (p > 0.5) return -normal_quantile(1.0 - p);  // the lower tail keeps all digits
     auto const residual = [p](double z) {
         return value_and_slope<double>{normal_probability(z) - p, normal_density(z)};
     };
     return bracketed_newton(residual, -38.0, 0.0, -1.0, 4.0 * std::numeric_limits<double>::epsilon() * p);
 }
 
-/// From so many degrees of freedom on, t is taken for normal: its quantiles differ by less than 1e-5 then.
+/// Degrees of freedom from which t counts as normal: its quantiles then differ by less than 1e-5.
 inline constexpr double normal_from = 1e6;
 
 /// @param t                  any finite number
@@ -68,6 +68,20 @@ inline double student_quantile(double p, double degrees_of_freedom) {
     while (student_probability(upper, degrees_of_freedom) < p && upper < 1e300) upper *= 2.0;
     return bracketed_root([&](double t) { return student_probability(t, degrees_of_freedom) - p; }, 0.0,
                           upper, 0.0);
+}
+
+/// @param p                  probability, 0.5 to 0.999; not checked
+/// @param degrees_of_freedom 1 or more; not checked
+/// @return what a quantity with a chi-squared distribution is not above with probability p
+/// @par Accuracy
+/// An approximation: for p from 0.9 to 0.99 within 2.5 % for one degree of freedom, 1.6 % for two, 0.6 % from
+/// three on.
+/// @par Source
+/// E. B. Wilson and M. M. Hilferty, Proceedings of the National Academy of Sciences 17 (1931) 684 (from memory)
+inline double chi_squared_quantile(double p, double degrees_of_freedom) {
+    double const v = 2.0 / (9.0 * degrees_of_freedom);
+    double const root = 1.0 - v + normal_quantile(p) * std::sqrt(v);
+    return degrees_of_freedom * root * root * root;
 }
 
 }  // namespace aqueth::numeric

@@ -12,10 +12,9 @@ namespace aqueth::numeric {
 
 /// Finds the root of a monotone function inside a bracket by Newton's method, falling back to bisection.
 ///
-/// Boost.Math has root finders of the same kind; this one exists because the inverse of a correlation is
-/// property computation (the library's own trade), it must work on constant expressions,
-/// automatic-differentiation and multiprecision scalars alike, and it has to stop at the rounding noise of
-/// the function, which only the caller knows.
+/// Boost.Math has root finders of the same kind. This one works in constant expressions and with
+/// automatic-differentiation and multiprecision scalars. It stops at the rounding noise of the function,
+/// which only the caller knows.
 ///
 /// @param f      callable: x -> value_and_slope; strictly monotone between the ends, slope never zero at the
 ///               root
@@ -39,7 +38,7 @@ constexpr T bracketed_newton(F const& f, T lower, T upper, T const& guess, T con
     for (int iteration = 0; iteration < 200; ++iteration) {
         value_and_slope<T> const at_x = f(x);
         T const step = at_x.value / at_x.slope;
-        if (!(step == step)) return step;  // NaN in, NaN out
+        if (is_nan(step)) return step;  // NaN in, NaN out
         T next = x - step;
         bool const converged = magnitude(at_x.value) <= noise;
         if (converged) return next < lower ? lower : (next > upper ? upper : next);
@@ -66,9 +65,9 @@ constexpr T bracketed_newton(F const& f, T lower, T upper, T const& guess, T con
     return x;
 }
 
-/// One step of Halley's method towards a root: a miss of e becomes one of the order e^3. One division, no
-/// branch.
-/// @param f the function where one stands, up to the square
+/// One step of Halley's method towards a root: an error e becomes one of the order e^3. It takes one division
+/// and no branch.
+/// @param f Taylor series of the function at the current argument, up to the square
 /// @return what to add to the argument; NaN or infinite where the method has no step
 /// @par Source
 /// A. S. Householder, The Numerical Treatment of a Single Nonlinear Equation, McGraw-Hill 1970 (cited from
@@ -78,16 +77,16 @@ constexpr T halley_step(taylor_terms<T, 3> const& f) {
     return -f[0] * f[1] / (f[1] * f[1] - f[0] * f[2]);
 }
 
-/// A step towards a root, and the slope where it leads.
+/// A step towards a root, and the slope after it.
 template <real T>
 struct step_and_slope {
     T step;           ///< what to add to the argument
     T inverse_slope;  ///< one over the derivative there; off by the order of the cube of the step
 };
 
-/// The next of the same family, Householder's method of the third order: a miss of e becomes one of the order
+/// Householder's method of the third order, the next of the same family: an error e becomes one of the order
 /// e^4.
-/// @param f the function where one stands, up to the cube
+/// @param f Taylor series of the function at the current argument, up to the cube
 /// @return the step, NaN or infinite where the method has none, and the slope after it
 /// @par Source
 /// as `halley_step`
@@ -103,15 +102,14 @@ constexpr step_and_slope<T> householder_step(taylor_terms<T, 4> const& f) {
     return {step, chord + chord * (steeper * steeper - steeper)};
 }
 
-/// Finds where a function whose slope nobody knows changes sign: inverse quadratic interpolation where three
-/// points allow it, halving elsewhere.
+/// Finds the root of a function without its slope: inverse quadratic interpolation where three points allow
+/// it, bisection elsewhere.
 ///
-/// Boost's toms748_solve does the same; it costs a second of compile time in every file that includes it.
+/// Boost's toms748_solve does the same, but costs a second of compile time in every file that includes it.
 /// @param f      callable: double -> double, not NaN between the ends
 /// @param lower  one end of the bracket
 /// @param upper  the other end; f has the other sign there, or is zero at one of them
-/// @param width  how near to the root is near enough, 0 or more; a few units of the last place are always
-///               allowed
+/// @param width  accepted error of the root, 0 or more; a few units of the last place are always allowed
 /// @return the root; NaN if f does not change its sign or gives NaN
 /// @par Source
 /// T. R. Chandrupatla, Adv. Eng. Softw. 28 (1997) 145
@@ -121,12 +119,13 @@ double bracketed_root(F const& f, double lower, double upper, double width) {
     double b = lower, fb = f(b);
     if (fb == 0.0) return b;
     if (fa == 0.0) return a;
-    if (!((fa < 0.0) != (fb < 0.0)) || fa != fa || fb != fb) return std::numeric_limits<double>::quiet_NaN();
-    double share = 0.5;  // of the way from a to b where to look next
+    if (!((fa < 0.0) != (fb < 0.0)) || std::isnan(fa) || std::isnan(fb))
+        return std::numeric_limits<double>::quiet_NaN();
+    double share = 0.5;  // next point, as a share of the way from a to b
     for (int i = 0; i < 200; ++i) {
         double const x = a + share * (b - a);
         double const fx = f(x);
-        if (fx != fx) return fx;
+        if (std::isnan(fx)) return fx;
         double c = a, fc = fa;
         if ((fx < 0.0) != (fa < 0.0)) {
             c = b;

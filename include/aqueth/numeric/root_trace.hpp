@@ -13,10 +13,10 @@ namespace aqueth::numeric {
 class root_trace {
 public:
     /// @param f     callable: double -> double, changing its sign once between the ends
-    /// @param key   what changes from call to call
+    /// @param key   the variable that changes from call to call
     /// @param lower one end of the bracket
     /// @param upper the other
-    /// @param width callable: how near to a root is near enough there
+    /// @param width callable: accepted error of the root there
     /// @return the root; NaN if f does not change its sign
     template <class F, class Width>
     double find(F const& f, double key, double lower, double upper, Width const& width) {
@@ -45,7 +45,7 @@ private:
         double fa = f(a);
         double steepness = steepness_;
         double step = std::isnan(steepness) ? 0.0 : -fa / steepness;
-        // The steepness of the last call is not trusted to say that this is the root.
+        // A step from the last call's slope is too uncertain to accept the root: take at least 100 widths.
         if (std::abs(step) < 100.0 * width) step = std::copysign(100.0 * width, step);
         for (int i = 0; i < 8; ++i) {
             if (std::abs(fa) <= 4e-16) return a;

@@ -3,9 +3,9 @@
 
 namespace aqueth {
 
-/// Which quantity an error is about: a code for programs, which speak their own language or ask for another
-/// value. Each is named like its words (`name_of`). Compare by name: the numbers behind the names change from
-/// version to version. `other` is for quantities that the library does not know.
+/// The quantity that an error is about: a code for programs that word the message themselves or ask for
+/// another value. Each code is named like its words (`name_of`). Compare by name: the numbers behind the
+/// names change from version to version. `other` is for quantities that the library does not know.
 enum class argument {
     other,
     alcoholic_strength_by_volume,

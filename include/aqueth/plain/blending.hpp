@@ -15,11 +15,11 @@
 
 namespace aqueth::plain {
 
-/// The outcome of a mixing: the product, and the volume lost in mixing.
+/// The outcome of a mixing: the product and the contraction.
 template <number T>
 struct blend {
     parcel<T> product;  ///< the mixture, at the temperature asked for
-    /// sum of the parts' volumes, each at the product's temperature, L
+    /// sum of the parts' volumes before mixing, at the product's temperature, L
     T sum_of_volumes_litres = std::numeric_limits<T>::quiet_NaN();
     /// that sum less the product's volume, L
     T contraction_litres = std::numeric_limits<T>::quiet_NaN();
@@ -57,8 +57,9 @@ T specific_heat(T mass_fraction, T kelvin) {
            (T(1e-3) * correlation::molar_mass::mixture(mass_fraction));
 }
 
-/// Temperature of a liquid of this enthalpy, °C. The heats are known from 0 °C up; below, the heat capacity
-/// at 0 °C gives an estimate, because a refusal must name a temperature.
+/// Temperature of a liquid of this enthalpy, °C. Spirits of nearly one strength cool as they mix. Below the
+/// range of the heats the heat capacity at its end gives an estimate, because a refusal must name a
+/// temperature.
 template <number T>
 T celsius_from_enthalpy(T mass_fraction, T enthalpy) {
     T const lowest = T(heat::lowest_kelvin);
@@ -75,7 +76,7 @@ T celsius_from_enthalpy(T mass_fraction, T enthalpy) {
     return numeric::bracketed_newton(residual, lowest, T(heat::highest_kelvin), T(300), noise) - T(273.15);
 }
 
-/// The parts are parcels, or what converts to their numbers: the typed parcels too.
+/// Numbers of a part: a plain parcel, or a typed one that converts to it.
 template <number T, class Part>
 constexpr parcel<T> const& numbers(Part const& part) {
     return static_cast<parcel<T> const&>(part);
@@ -123,7 +124,7 @@ constexpr checked<mixture<T>> mix_parts(Part const* parts, std::size_t count, T 
     if (!range.ok) return no_answer<answer>(range);
     T mass_kg = T(0);
     T ethanol_kg = T(0);
-    T weakest = T(1);  // of what is not empty: it freezes first
+    T weakest = T(1);  // of the parts that are not empty: it freezes first
     for (std::size_t i = 0; i < count; ++i) {
         parcel<T> const& part = numbers<T>(parts[i]);
         mass_kg += part.mass_kg;
@@ -144,10 +145,10 @@ constexpr checked<mixture<T>> mix_parts(Part const* parts, std::size_t count, T 
         if (!without_loss.status.ok) return no_answer<answer>(without_loss.status);
         celsius = without_loss.value;
     }
-    range = liquid_range(weakest, celsius);  // or the sum of volumes means nothing
+    range = liquid_range(weakest, celsius);  // else the sum has no meaning
     if (!range.ok) return no_answer<answer>(range);
 
-    // What is not empty is liquid there, so the formula needs no more checks.
+    // Parts that are not empty are liquid there: the formula needs no more checks.
     T sum_m3 = T(0);
     for (std::size_t i = 0; i < count; ++i) {
         parcel<T> const& part = numbers<T>(parts[i]);
@@ -177,11 +178,12 @@ constexpr status parcels_range(parcel<T> const* parts, std::size_t count) {
     return {};
 }
 
-/// What the conversion of a strength may round: a target equal to a limit must not fail for that.
+/// Rounding of a converted strength: a target equal to a limit must not fail because of it.
 template <number T>
 inline constexpr T conversion = std::is_same_v<T, float> ? T(1e-6) : T(1e-12);
 
-/// How far above the diluent's mass fraction a product must be: closer would need boundless diluent.
+/// How far above the diluent's mass fraction a product must be; a smaller distance would need unlimited
+/// diluent.
 inline constexpr double least_above_diluent = 1e-6;
 
 /// A target between two mass fractions, which lie from 0 to 1 themselves.
@@ -200,7 +202,7 @@ constexpr status weaker(T diluent, T spirit) {
                                       limit::no_stronger_than_the_spirit);
 }
 
-/// Mass of diluent per mass of spirit. Mass fractions; of the target alone the range is not known yet.
+/// Mass of diluent per mass of spirit, from mass fractions. Checks the target and the order of the others.
 template <number T>
 constexpr checked<T> share_to_dilute(T spirit, T target, T diluent) {
     status const order = weaker(diluent, spirit);
@@ -212,7 +214,8 @@ constexpr checked<T> share_to_dilute(T spirit, T target, T diluent) {
     return {(spirit - w.value) / (w.value - diluent), {}};
 }
 
-/// Mass of stock per mass of the weaker parcel. Mass fractions; of the target alone the range is not known.
+/// Mass of stock per mass of the weaker parcel, from mass fractions. Checks the target and the order of the
+/// others.
 template <number T>
 constexpr checked<T> share_to_fortify(T weak, T target, T stock) {
     if (stock < weak)
@@ -227,7 +230,7 @@ constexpr checked<T> share_to_fortify(T weak, T target, T stock) {
     return {(w.value - weak) / room, {}};
 }
 
-/// Mass fraction of what is made up: the target between those of diluent and stock.
+/// Target of a preparation, between the mass fractions of diluent and stock.
 template <number T>
 constexpr checked<T> made_up(T target, T stock, T diluent) {
     status const order = weaker(diluent, stock);
@@ -235,7 +238,7 @@ constexpr checked<T> made_up(T target, T stock, T diluent) {
     return reachable(target, diluent, stock, limit::from_the_diluent_to_the_stock);
 }
 
-/// Mass of stock per mass of what is made up, of mass fraction w.
+/// Mass of stock per mass of a preparation of mass fraction w.
 template <number T>
 constexpr T share_of_stock(T w, T stock, T diluent) {
     T const room = stock - diluent;
@@ -252,7 +255,7 @@ constexpr checked<adjustment<T>> adjust(parcel<T> const& start, parcel<T> const&
     return {{mixed.value, addition}, {}};
 }
 
-/// Adds so much of another liquid: a share of the parcel's mass.
+/// Adds another liquid, a share of the parcel's mass.
 template <number T>
 constexpr checked<adjustment<T>> adjust(parcel<T> const& start, checked<T> const& share,
                                         liquid<T> const& added, T const* product_celsius) {
@@ -326,7 +329,7 @@ constexpr status dilute_in_additions(parcel<T> const& spirit, T target, liquid<T
     for (int k = 0; k < additions; ++k) {
         auto const step = adjust(current, portion, product_celsius);
         if (!step.status.ok) {
-            while (k-- > 0) steps[k] = {};  // a plan that breaks off is none
+            while (k-- > 0) steps[k] = {};  // no half-written plan
             return step.status;
         }
         steps[k] = step.value;
@@ -337,8 +340,8 @@ constexpr status dilute_in_additions(parcel<T> const& spirit, T target, liquid<T
 
 }  // namespace detail
 
-/// Mixes parcels: masses add, volumes do not. The mixture has the temperature that it comes to if no heat is
-/// lost: water and strong spirit become warmer than either.
+/// Mixes parcels: masses add, volumes do not. The mixture has the temperature that it reaches without loss of
+/// heat. Water and strong spirit become warmer than either.
 /// @param parts parcels, at least one of them not empty; those not empty at 0 to 40 °C
 /// @param count how many parcels there are
 /// @return product, sum of volumes and contraction; refuses no parcels, only empty ones, and temperatures
@@ -371,7 +374,7 @@ constexpr checked<blend<T>> mix(parcel<T> const* parts, std::size_t count, T pro
 }
 
 /// Dilutes a parcel with water, or with a weaker spirit, to a strength. The mixture has the temperature that
-/// it comes to without loss of heat.
+/// it reaches without loss of heat.
 /// @param spirit               parcel to dilute
 /// @param target_mass_fraction strength wanted, above that of the diluent and not above that of the spirit
 /// @param diluent              what is added: `{0.0, 15.0}` is water at 15 °C
@@ -398,7 +401,7 @@ constexpr checked<adjustment<T>> dilute(parcel<T> const& spirit, T target_mass_f
     return detail::dilute(spirit, target_mass_fraction, diluent, &product_celsius);
 }
 
-/// Strengthens a parcel with a stronger spirit. The mixture has the temperature that it comes to without loss
+/// Strengthens a parcel with a stronger spirit. The mixture has the temperature that it reaches without loss
 /// of heat.
 /// @param weak                 parcel to fortify
 /// @param target_mass_fraction strength wanted, from that of the parcel to 1e-6 below that of the stock
@@ -450,7 +453,7 @@ constexpr checked<preparation<T>> make_up_by_volume(T litres, T product_celsius,
 }
 
 /// Makes a mass of a strength from a stronger stock and water, or a weaker liquid. The mixture has the
-/// temperature that it comes to without loss of heat.
+/// temperature that it reaches without loss of heat.
 /// @param mass_kg              mass wanted, above 0, kg
 /// @param target_mass_fraction strength wanted, from that of the diluent to that of the stock
 /// @param stock                the stock
@@ -484,8 +487,8 @@ constexpr checked<preparation<T>> make_up_by_mass(T mass_kg, T target_mass_fract
 /// @param spirit               parcel to dilute
 /// @param target_mass_fraction strength after the last addition, as for `dilute`
 /// @param diluent              what is added
-/// @param[out] steps           room for one adjustment an addition, each starting from the product of the one
-///                             before; where it refuses, none of them holds an answer
+/// @param[out] steps           room for one adjustment for each addition, each starting from the product of the
+///                             previous one; after a refusal all are NaN or untouched
 /// @param additions            number of equal additions, 1 to 1000
 /// @return whether there is an answer; refuses as `dilute`
 /// @par Source
@@ -500,8 +503,8 @@ status dilute_in_additions(parcel<T> const& spirit, T target_mass_fraction, liqu
 /// @param spirit               parcel to dilute
 /// @param target_mass_fraction strength after the last addition, as for `dilute`
 /// @param diluent              what is added
-/// @param[out] steps           room for one adjustment an addition, each starting from the product of the one
-///                             before; where it refuses, none of them holds an answer
+/// @param[out] steps           room for one adjustment for each addition, each starting from the product of the
+///                             previous one; after a refusal all are NaN or untouched
 /// @param additions            number of equal additions, 1 to 1000
 /// @param product_celsius      temperature of the mixtures when they are measured, °C
 /// @return whether there is an answer; refuses as `dilute`

@@ -11,7 +11,7 @@
 
 namespace aqueth::plain {
 
-/// What a parcel fills.
+/// Bottles that a parcel fills.
 template <number T>
 struct bottling {
     T count = std::numeric_limits<T>::quiet_NaN();         ///< number of full bottles, a whole number
@@ -24,7 +24,7 @@ namespace detail {
 
 inline constexpr double least_label_litres = 1e-9;
 
-/// Most bottles whose number is sure to a hundredth of one.
+/// Largest number of bottles that is exact to a hundredth of a bottle.
 template <number T>
 inline constexpr double most_bottles = std::is_same_v<T, float> ? 5e3 : 1e12;
 
@@ -52,7 +52,7 @@ struct bottles {
     parcel<T> remainder;
 };
 
-/// The parcel, the fill and the label are checked; whether the bottles can be counted is not.
+/// Takes a checked parcel, fill and label. Checks that the bottles can be counted.
 template <number T>
 checked<bottles<T>> count_bottles(parcel<T> const& spirit, T label_litres, T fill_m3) {
     auto const rho = density_kg_m3(spirit.mass_fraction, spirit.celsius);
@@ -64,8 +64,8 @@ checked<bottles<T>> count_bottles(parcel<T> const& spirit, T label_litres, T fil
                                 std::is_same_v<T, float> ? limit::bottles_counted_in_single_precision
                                                          : limit::bottles_counted);
     if (!range.ok) return no_answer<bottles<T>>(range);
-    // A parcel that was made to hold n bottles must not lose one to rounding, which is a few units of the
-    // last place: of the most bottles less than a hundredth of one.
+    // A parcel that was made for n bottles must not lose one to rounding. The error is a few units of the
+    // last place: less than a hundredth of a bottle in the largest number.
     T const whole = std::round(filled);
     T const slack = T(16) * std::numeric_limits<T>::epsilon() * filled;
     T const count = std::abs(filled - whole) <= slack ? whole : std::floor(filled);
@@ -76,7 +76,7 @@ checked<bottles<T>> count_bottles(parcel<T> const& spirit, T label_litres, T fil
 
 }  // namespace detail
 
-/// Volume to fill so that a bottle holds its label volume at the temperature that the label is meant for.
+/// Volume to fill so that a bottle holds its label volume at the reference temperature of the label.
 /// @param label_litres      volume on the label, above 0, L
 /// @param mass_fraction     of ethanol, 0 to 1
 /// @param filling_celsius   temperature of the spirit while it is filled, where it is liquid, -20 to 40 °C
@@ -96,7 +96,7 @@ constexpr checked<T> fill_litres(T label_litres, T mass_fraction, T filling_cels
 }
 
 /// Fills bottles from a parcel at the parcel's temperature.
-/// @param spirit            what is bottled
+/// @param spirit            the spirit to bottle
 /// @param label_litres      volume on the label, above 0, L
 /// @param reference_celsius temperature that the label is meant for, where the spirit is liquid, -20 to 40 °C
 /// @return number of bottles, fill of each, remainder; refuses what is out of range, and a label volume so

@@ -4,6 +4,7 @@
 #include <aqueth/correlation/cipm_2001_water.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
 #include <aqueth/correlation/oiml_r22.hpp>
+#include <aqueth/correlation/oiml_r22_inverse.hpp>
 #include <aqueth/plain/freezing.hpp>
 #include <aqueth/plain/status.hpp>
 
@@ -11,7 +12,7 @@ namespace aqueth::plain {
 
 /// Density of a mixture by the general formula of OIML R 22.
 /// @param mass_fraction of ethanol, 0 to 1
-/// @param celsius       temperature, -20 to 40 °C and not below the freezing point (which cuts in below
+/// @param celsius       temperature, -20 to 40 °C and not below the freezing point (the higher limit below
 ///                      29.5 % mass)
 /// @return density, kg/m3; refuses what is out of range
 /// @par Accuracy
@@ -78,7 +79,7 @@ constexpr checked<T> molar_volume_cm3_mol(T mass_fraction, T celsius) {
     return {T(1000) * correlation::molar_mass::mixture(mass_fraction) / rho.value, {}};
 }
 
-/// Change of volume on mixing, per mole of mixture: molar volume less what the pure liquids bring.
+/// Change of volume on mixing, per mole of mixture: molar volume less those of the pure liquids in it.
 /// @param mass_fraction of ethanol, 0 to 1
 /// @param celsius       temperature, 0 to 40 °C (water must be liquid for the comparison)
 /// @return excess molar volume, cm3/mol; negative, because ethanol and water contract; refuses what is out

@@ -47,7 +47,7 @@ constexpr status liquid_range(T mass_fraction, T celsius) {
     if (celsius >= T(0) && celsius <= T(r22::highest_celsius)) return {};
     T const coldest = coldest_liquid_celsius(mass_fraction);
     bool const cut_by_ice = coldest > T(r22::lowest_celsius);
-    // a freezing point that was itself computed may be rounded
+    // a computed freezing point may be rounded
     if (cut_by_ice && celsius < coldest && celsius >= coldest - rounding<T>) return {};
     return within(argument::temperature, celsius, double(coldest), r22::highest_celsius,
                   cut_by_ice ? limit::liquid_above_freezing_point : limit::oiml_r22);

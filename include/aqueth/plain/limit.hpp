@@ -3,8 +3,8 @@
 
 namespace aqueth {
 
-/// What sets the range of an argument: a published source or a condition, as a code. Its words are those of
-/// `name_of`. Compare by name: the numbers behind the names change from version to version.
+/// The reason for the range of an argument: a published source or a condition, as a code. Its words are those
+/// of `name_of`. Compare by name: the numbers behind the names change from version to version.
 enum class limit {
     none,
     liquid_above_freezing_point,

@@ -46,7 +46,7 @@ constexpr status parcel_range(parcel<T> const& of_this) {
 
 namespace detail {
 
-// Volumes in m3 here, the unit that the typed functions hold them in, so that these round no further.
+// Volumes in m3, the unit of the typed functions, so that a change of unit does not round their results.
 
 template <number T>
 inline constexpr T cubic_metres_per_litre = T(1e-3);
@@ -120,7 +120,7 @@ constexpr checked<parcel<T>> parcel_by_volume(T litres, T mass_fraction, T celsi
 }
 
 /// @param ethanol_mol amount of ethanol, 0 or more, mol
-/// @param water_mol   amount of water, 0 or more, mol; without any of either there is no composition
+/// @param water_mol   amount of water, 0 or more, mol; not both amounts can be 0
 /// @param celsius     temperature, where the mixture is liquid, -20 to 40 °C
 /// @return the parcel; refuses what is out of range
 /// @par Source
@@ -133,7 +133,7 @@ constexpr checked<parcel<T>> parcel_by_moles(T ethanol_mol, T water_mol, T celsi
         range = within(argument::amount_of_ethanol_and_water, ethanol_mol + water_mol,
                        double((std::numeric_limits<T>::min)()), unlimited);
     if (!range.ok) return no_answer<parcel<T>>(range);
-    // The fraction comes from shares: masses of tiny or huge amounts could leave the range of numbers.
+    // The fraction comes from the mole fraction: products with tiny or huge amounts could under- or overflow.
     T const x = ethanol_mol / (ethanol_mol + water_mol);
     T const w = correlation::molar_mass::mass_fraction_from_mole_fraction(x);
     T const mass_kg = ethanol_mol * T(1e-3 * correlation::molar_mass::ethanol) +

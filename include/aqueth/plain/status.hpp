@@ -11,18 +11,18 @@
 
 /// Checked functions over plain numbers, units in the names: no Boost, exceptions, strings or heap.
 ///
-/// Each answers a `checked` value: the value, and a status that says which argument was refused, its value
-/// and the range it must lie in. The typed functions of the floor above stand on these, put units on the
-/// value and throw from the status, so every range is checked in one place. Fractions run from 0 to 1.
-/// Functions are for `float` and `double`.
+/// Each returns a `checked` value: the value and a status. The status holds the refused argument, its value
+/// and its valid range. The typed functions of the floor above call these, add units to the value and throw
+/// from the status, so every range is checked in one place. Fractions run from 0 to 1. Functions are for
+/// `float` and `double`.
 namespace aqueth::plain {
 
 /// The scalars of this floor.
 template <class T>
 concept number = std::is_same_v<T, float> || std::is_same_v<T, double>;
 
-/// Whether a question was answered; if not, the refused argument and its range. Bounds have the unit that
-/// the argument has in the function's name. NaN and infinity are outside every range.
+/// Whether a function has a result; if not, the refused argument and its range. Bounds have the unit of the
+/// argument. NaN and infinity are outside every range.
 struct status {
     bool ok = true;                                       ///< whether there is an answer
     aqueth::argument argument = aqueth::argument::other;  ///< which argument was refused
@@ -32,12 +32,12 @@ struct status {
     double upper = 0.0;  ///< greatest accepted value; infinity if there is none
 };
 
-/// A value, and whether it was answered: NaN where it was not.
+/// A value with its status: NaN if an argument was refused.
 /// @tparam T the value: a number, or a structure of numbers
 template <class T>
 struct [[nodiscard]] checked {
     T value;               ///< the answer, if `status.ok`
-    plain::status status;  ///< whether there is one, and if not, why
+    plain::status status;  ///< whether there is a value, and if not, the reason
 };
 
 /// No bound above: any finite value is accepted.
@@ -67,8 +67,9 @@ constexpr status within(argument which, T value, double lower, double upper, lim
     return refuse(which, double(value), lower, upper, set_by);
 }
 
-/// What rounding may put a temperature below a freezing point, or a density outside the pure liquids', that
-/// was itself computed: far below anything measurable, so that "there and back" works at the very edge.
+/// Allowance for rounding: a computed temperature may be this much below a freezing point, and a computed
+/// density this much outside the pure liquids'. It is far below anything measurable, and lets conversions
+/// there and back work at the ends of a range.
 template <number T>
 inline constexpr T rounding = std::is_same_v<T, float> ? T(2e-4) : T(1e-9);
 

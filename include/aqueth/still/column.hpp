@@ -5,14 +5,13 @@
 #include <aqueth/units.hpp>
 
 #include <cmath>
-#include <limits>
 
 namespace aqueth {
 
-/// What stands between the boiler and the condenser: so many equilibrium stages, the boiler not counted. The
-/// boiler is one more stage, so a pot without a column separates once.
+/// The column between boiler and condenser: a number of equilibrium stages, without the boiler. The boiler is
+/// one more stage, so a pot without a column separates once.
 ///
-/// A stage of Murphree efficiency E changes the vapour by the share E of what equilibrium would change it.
+/// A stage of Murphree efficiency E changes the vapour by the share E of the change to equilibrium.
 class column {
 public:
     static constexpr double most_stages = 100.0;  ///< greatest number of stages or plates
@@ -45,10 +44,9 @@ public:
     /// @return the column
     /// @throws range_error if an argument is not positive, or there are more than 100 stages
     static column of_packing(units::length height, units::length hetp) {
-        double const most = std::numeric_limits<double>::infinity();
-        require_range("column", argument::height_of_the_packing, height.value(), "m", 1e-3, most);
+        require_range("column", argument::height_of_the_packing, height.value(), "m", 1e-3, unlimited);
         require_range("column", argument::height_equivalent_to_a_theoretical_plate, hetp.value(), "m", 1e-3,
-                      most);
+                      unlimited);
         return of_stages(in(height, hetp));
     }
 
@@ -56,7 +54,7 @@ public:
     int whole() const noexcept { return whole_; }
     /// @return Murphree efficiency of each of them
     double efficiency() const noexcept { return efficiency_; }
-    /// @return efficiency of one more stage on top of them, 0 to below 1
+    /// @return efficiency of a further stage above them, 0 to below 1
     double topmost() const noexcept { return topmost_; }
 
 private:
@@ -67,19 +65,19 @@ private:
     double topmost_;
 };
 
-/// The way from the pot, or from the column on it, to the condenser. A share of the vapour condenses there
-/// and runs back, in equilibrium with the vapour that goes on: a partial condenser. Heat lost by neck and
-/// head does that, and so does cooling water that is led around a head on purpose.
+/// The neck from the pot or column to the condenser: a partial condenser. A share of the vapour condenses
+/// there and runs back, in equilibrium with the vapour that goes on. The cause is heat lost by neck and head,
+/// or cooling water around a head.
 ///
-/// What the condenser returns runs into the column below the neck.
+/// The liquid from the condenser runs into the column below the neck.
 class neck {
 public:
     static constexpr double greatest_share = 0.9;  ///< greatest share that may condense
 
     /// @return a neck in which nothing condenses
     static neck insulated() { return neck(0.0); }
-    /// @param share share of the vapour's moles that condenses, 0 to 0.9; from what it loses in W, divided by
-    ///              the heat of the pot that boils
+    /// @param share share of the vapour's moles that condenses, 0 to 0.9; the neck's heat loss in W divided
+    ///              by the power that boils the pot
     /// @return the neck
     /// @throws range_error if the share is outside that range
     static neck condensing(double share) {
@@ -95,9 +93,9 @@ private:
     double share_;
 };
 
-/// How the flows inside a column are found.
+/// Models of the flows inside a column.
 enum class flow_model {
-    /// as many moles condense on a stage as boil: the flows are equal on all stages
+    /// equal moles condense and boil on a stage: the flows are equal on all stages
     constant_molar_overflow,
     /// flows from the enthalpies of liquid and vapour, stage by stage
     enthalpy_balance

@@ -4,13 +4,13 @@
 #include <aqueth/boiling_curve.hpp>
 #include <aqueth/composition.hpp>
 #include <aqueth/error.hpp>
+#include <aqueth/numeric/minimum.hpp>
 #include <aqueth/still/column.hpp>
 #include <aqueth/still/detail/column_solver.hpp>
 #include <aqueth/strength.hpp>
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 
 namespace aqueth {
 
@@ -41,11 +41,11 @@ separation require_separation(char const* property, M const& mixture, Still stil
 }  // namespace detail
 
 /// Number of stages between two strengths at total reflux if the relative volatility were constant: Fenske's
-/// equation. Ethanol and water are far from that; `minimum_stages` steps exactly.
+/// equation. The volatility of ethanol and water is far from constant; `minimum_stages` steps exactly.
 /// @param still      strength in the still, above 0 and below 1
 /// @param distillate strength of the distillate, below 1
 /// @param volatility relative volatility of ethanol to water, above 1
-/// @return number of stages with the still as one of them
+/// @return number of stages, including the still
 /// @throws range_error if an argument is outside its range
 /// @par Source
 /// @ref source_columns (Fenske)
@@ -72,7 +72,7 @@ template <boiling_mixture M, strength_basis Still, strength_basis Distillate>
 double stages_needed(M const& mixture, Still still, Distillate distillate, double reflux_ratio,
                      flow_model flow = flow_model::constant_molar_overflow);
 
-/// Number of stages between two strengths at total reflux, by exact stepping: no column does it with fewer.
+/// Number of stages between two strengths at total reflux, by exact stepping. No column needs fewer.
 /// @param mixture    a boiling mixture at one pressure
 /// @param still      strength in the still, below the azeotrope
 /// @param distillate strength of the distillate, below the azeotrope
@@ -80,12 +80,12 @@ double stages_needed(M const& mixture, Still still, Distillate distillate, doubl
 /// @throws range_error if a strength is outside its range
 template <boiling_mixture M, strength_basis Still, strength_basis Distillate>
 double minimum_stages(M const& mixture, Still still, Distillate distillate) {
-    return stages_needed(mixture, still, distillate, std::numeric_limits<double>::infinity());
+    return stages_needed(mixture, still, distillate, unlimited);
 }
 
-/// Least reflux ratio for a separation: it would take a column without end. Found for constant molar overflow
-/// as the steepest line from the distillate to the equilibrium curve, which for ethanol and water often
-/// touches the curve far above the still (a tangent pinch).
+/// Least reflux ratio for a separation: that of a column with infinitely many stages. For constant molar
+/// overflow it is the slope of the steepest line from the distillate to the equilibrium curve. For ethanol
+/// and water that line often touches the curve far above the still (a tangent pinch).
 /// @param mixture    a boiling mixture at one pressure
 /// @param still      strength in the still, below the azeotrope
 /// @param distillate strength of the distillate, below the azeotrope
@@ -106,14 +106,11 @@ double minimum_reflux(M const& mixture, Still still, Distillate distillate) {
             at = liquid;
         }
     }
-    double lower = (std::max)(x, at - width);
-    double upper = (std::min)(d - 1e-3 * width, at + width);
-    for (int i = 0; i < 60; ++i) {  // thirds: the steepness has one top there
-        double const a = lower + (upper - lower) / 3.0;
-        double const b = upper - (upper - lower) / 3.0;
-        (steepness(a) < steepness(b) ? lower : upper) = steepness(a) < steepness(b) ? a : b;
-    }
-    phi = (std::max)(phi, steepness(0.5 * (lower + upper)));
+    double const lower = (std::max)(x, at - width);
+    double const upper = (std::min)(d - 1e-3 * width, at + width);
+    double const steepest =  // the steepness has one top there
+        numeric::minimum([&](double liquid) { return -steepness(liquid); }, lower, upper, 1e-10 * width);
+    phi = (std::max)(phi, steepness(steepest));
     return phi <= 0.0 ? 0.0 : phi / (1.0 - phi);
 }
 
@@ -125,8 +122,7 @@ double stages_needed(M const& mixture, Still still, Distillate distillate, doubl
     double const least = minimum_reflux(mixture, still, distillate);
     if (!(reflux_ratio > least)) {
         raise(
-            range_error("stages", argument::reflux_ratio, reflux_ratio, "", least,
-                        std::numeric_limits<double>::infinity(),
+            range_error("stages", argument::reflux_ratio, reflux_ratio, "", least, unlimited,
                         "above the least reflux for this separation, which no number of stages gets below"));
     }
     double const phi = detail::internal_reflux_of(reflux_ratio, 0.0);
@@ -143,7 +139,7 @@ double stages_needed(M const& mixture, Still still, Distillate distillate, doubl
         }
     }
     double const before = top(whole - 1.0);
-    return whole - 1.0 + (d - before) / (top(whole) - before);  // the vapour is straight in the efficiency
+    return whole - 1.0 + (d - before) / (top(whole) - before);  // the vapour is linear in the efficiency
 }
 
 /// Strength of the distillate over a still.

@@ -1,23 +1,23 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
-#include <aqueth/boiling_curve.hpp>
+#include <aqueth/boiling_pressure.hpp>
 #include <aqueth/correlation/fermentation.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/model/enthalpy.hpp>
 #include <aqueth/model/vapour_liquid.hpp>
+#include <aqueth/numeric/integration.hpp>
 #include <aqueth/units.hpp>
 #include <aqueth/wash.hpp>
 
 #include <cmath>
-#include <limits>
 
 namespace aqueth {
 
 /// A heated pot.
 struct vessel {
-    /// heat given to the pot, 1 mW to 1 GW; of an electric element all it draws
+    /// heat given to the pot, 1 mW to 1 GW; for an electric element its full power
     units::power power;
     /// heat capacity of the empty pot, 0 to 1 GJ/K: about 0.5 kJ/K for each kg of steel, 0.39 kJ/K for each
     /// kg of copper (common practice: the metals' specific heats, rounded)
@@ -27,7 +27,7 @@ struct vessel {
     units::thermal_conductance loss = units::thermal_conductance();
     units::temperature room = celsius(20.0);  ///< temperature of the room, -40 to 60 °C
 
-    /// Checks the ranges above, as everything that heats does.
+    /// Checks the ranges above; every function that heats calls it.
     /// @throws range_error if one of the figures is outside its range
     void require_possible() const {
         require_range("pot", argument::power, power.value(), "W", 1e-3, 1e9, "a pot must be heated");
@@ -37,7 +37,7 @@ struct vessel {
     }
 };
 
-/// Where the heat of a warming-up goes, and how long it takes.
+/// Heat balance and duration of a warming.
 struct heating {
     units::temperature from;  ///< temperature at the start
     units::temperature to;    ///< temperature reached
@@ -70,12 +70,11 @@ struct amounts {
 /// @throws range_error if the charge is empty, more than half of it extract, or the pressure outside its
 ///         range
 /// @par Accuracy
-/// 0.3 K, what laboratories differ by. Extract is counted by Raoult's law as sucrose, which lifts the boiling
-/// point of 10 °P by 0.16 K; its effect on the vapour's strength is left out.
+/// 0.3 K, the spread of laboratories. Extract counts as sucrose by Raoult's law, which raises the boiling
+/// point of 10 °P by 0.16 K. Its effect on the vapour's strength is left out.
 inline units::temperature boiling_temperature(wash const& charge, units::pressure pressure) {
     detail::require_boiling_pressure(pressure);
-    require_range("boiling", argument::mass_of_the_charge, charge.mass().value(), "kg", 1e-9,
-                  std::numeric_limits<double>::infinity());
+    require_range("boiling", argument::mass_of_the_charge, charge.mass().value(), "kg", 1e-9, unlimited);
     require_range("boiling", argument::extract, charge.extract().degrees(), extract::unit, 0.0, 50.0,
                   "Raoult's law for dissolved sugar");
     detail::amounts const n(charge);
@@ -93,7 +92,7 @@ inline units::temperature boiling_temperature(wash const& charge, units::pressur
 /// @throws range_error if the target is outside that range or out of reach of the pot's power
 /// @par Accuracy
 /// Heat capacity of the mixture 1 %; of extract 1.67 kJ/(kg K) + 0.0075 per °C (sugar handbooks, read second
-/// hand). What decides in practice is the loss coefficient.
+/// hand). In practice the loss coefficient dominates.
 /// @par Source
 /// @ref source_wash for the extract
 inline heating heat(wash const& charge, vessel const& pot, units::temperature target) {
@@ -115,27 +114,26 @@ inline heating heat(wash const& charge, vessel const& pot, units::temperature ta
                charge.solids().value() * (1673.0 + 7.5 * t);
     };
     // time = integral of C dT/(power - loss (T - room)). The power left for heating falls linearly with the
-    // temperature and may become tiny, so the time is integrated over its logarithm: C varies smoothly there
-    // however near the target is to the warmest temperature. Simpson's rule for both integrals.
+    // temperature and may become tiny, so the variable of integration is its logarithm. C varies smoothly
+    // there, however near the target is to the highest reachable temperature.
     double const rise = (target - start).value();
     double const at_start = pot.power.value() - loss * (start - pot.room).value();
     double const at_target = pot.power.value() - loss * (target - pot.room).value();
     double const logarithm = std::log1p(loss * rise / at_target);
     double const mean =
         logarithm > 1e-200 ? loss * rise / logarithm : at_start;  // logarithmic mean of the two
+    auto const warmed = [&](double share) {  // share of the rise after that share of the time
+        return loss * rise / at_start > 1e-9 ? std::expm1(-share * logarithm) / std::expm1(-logarithm)
+                                             : share;
+    };
+    auto const capacity_after = [&](double share) { return capacity(start.celsius() + share * rise); };
     constexpr int intervals = 400;
-    double liquid = 0.0;
-    double seconds = 0.0;
-    for (int i = 0; i <= intervals; ++i) {
-        double const weight = (i == 0 || i == intervals ? 1.0 : i % 2 == 1 ? 4.0 : 2.0) / (3.0 * intervals);
-        double const share = static_cast<double>(i) / intervals;
-        double const warmed = loss * rise / at_start > 1e-9  // share of the rise after that share of the time
-                                  ? std::expm1(-share * logarithm) / std::expm1(-logarithm)
-                                  : share;
-        liquid += weight * rise * capacity(start.celsius() + share * rise);
-        seconds +=
-            weight * rise / mean * (capacity(start.celsius() + warmed * rise) + pot.heat_capacity.value());
-    }
+    double const liquid = rise * numeric::simpson(capacity_after, 0.0, 1.0, intervals);
+    double const seconds =
+        rise / mean *
+        numeric::simpson(
+            [&](double share) { return capacity_after(warmed(share)) + pot.heat_capacity.value(); }, 0.0, 1.0,
+            intervals);
     units::time const duration = seconds * second;
     units::energy const to_liquid = liquid * joule;
     units::energy const to_vessel = pot.heat_capacity * (target - start);

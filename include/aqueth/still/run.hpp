@@ -25,8 +25,8 @@ struct run_point {
     units::time elapsed;         ///< since it began to boil
     units::volume collected;     ///< all distillate so far, as one liquid at 20 °C
     units::volume pure_alcohol;  ///< pure alcohol in it at 20 °C
-    mole_fraction still;         ///< composition of what boils, extract not counted
-    mole_fraction distillate;    ///< composition of what comes over
+    mole_fraction still;         ///< composition of the boiling liquid, without extract
+    mole_fraction distillate;    ///< composition of the distillate
     units::temperature boiling;  ///< temperature in the pot
     units::temperature vapour;   ///< temperature of the vapour at the head: the dew point of the distillate
     double reflux_ratio;         ///< liquid that the condenser returns per distillate taken
@@ -35,13 +35,13 @@ struct run_point {
 
 /// One fraction of a run.
 struct run_fraction {
-    parcel product;   ///< what was collected, at the plan's temperature
+    parcel product;   ///< collected distillate, at the plan's temperature
     bool kept;        ///< false if it is to be discarded
     run_point begin;  ///< state when it began
     run_point end;    ///< state when it ended
 };
 
-/// Where the heat went, from the first warming to the end of the run.
+/// Heat balance, from the first warming to the end of the run.
 struct run_heat {
     units::energy supplied;         ///< by the heater while it boiled
     units::energy lost_by_pot;      ///< to the room
@@ -49,30 +49,30 @@ struct run_heat {
     units::energy condenser;        ///< taken out by the condenser
     units::energy with_distillate;  ///< carried over, counted from liquid ethanol and water at 0 °C
     units::energy
-        gained_by_still;  ///< what the pot's content holds more at the end than at the start; negative, as
-                          ///< it has become less
+        gained_by_still;  ///< heat content of the pot at the end less that at the start; negative, as
+                          ///< the content decreases
 };
 
-/// How far a run's sums fail to close: rounding and the integrator's error. Summed from what is reported, the
-/// parcels and the heats, and not from the integrator's own unknowns.
+/// Errors of a run's balances: rounding and the integrator's error. The sums are over the reported parcels
+/// and heats, not over the integrator's own unknowns.
 struct run_balance {
     double ethanol;  ///< mass in the charge less that in fractions and residue, over that in the charge
     double water;    ///< the same for water
-    double energy;   ///< heat supplied less where it went, over the heat supplied
+    double energy;   ///< heat supplied less all heats taken up or lost, over the heat supplied
 };
 
-/// What a run gives.
+/// Results of a run.
 struct distillation {
     std::vector<run_fraction> fractions;  ///< in their order
-    wash residue;              ///< what stays in the pot, with the extract, at the plan's temperature
+    wash residue;              ///< content of the pot at the end, with the extract, at the plan's temperature
     heating warming;           ///< from the temperature of the charge to boiling
     units::time boiling_time;  ///< from boiling to the end
-    run_heat heat;             ///< where the heat went while it boiled
-    run_balance balance;       ///< how well the sums close
+    run_heat heat;             ///< heat balance during boiling
+    run_balance balance;       ///< errors of the balances
     /// state when the greatest reflux no longer kept the strength; empty if none was kept or the run ended
     /// before
     std::optional<run_point> strength_lost;
-    std::vector<run_point> points;  ///< what was recorded
+    std::vector<run_point> points;  ///< the recorded states
 
     /// @return mass of the ethanol in the fractions that are kept
     units::mass kept_ethanol() const {
@@ -97,7 +97,7 @@ struct distillation {
 
 namespace detail {
 
-/// turns the plain states of a batch into quantities
+/// converts the plain states of a batch to quantities
 template <boiling_mixture M>
 class run_writer {
 public:
@@ -136,7 +136,7 @@ private:
     run_plan const& plan_;
 };
 
-/// what does not close in what a run reports
+/// errors of the balances of a run's report
 inline run_balance balance_of(wash const& charge, std::vector<run_fraction> const& fractions,
                               wash const& residue, run_heat const& heat) {
     units::mass ethanol = charge.liquid().ethanol() - residue.liquid().ethanol();
@@ -153,12 +153,11 @@ inline run_balance balance_of(wash const& charge, std::vector<run_fraction> cons
 
 }  // namespace detail
 
-/// Distils a charge in batch: integrates what boils, comes over and stays behind until the run ends.
+/// Distils a charge in batch: integrates pot, distillate and residue until the run ends.
 ///
 /// Without a column and with an insulated neck it is differential (simple) distillation, d ln n/dx = 1/(y -
-/// x) after Rayleigh. Column and neck are taken to be steady at every moment and to hold nothing; a total
-/// condenser comes after them.
-/// What the model leaves out stands in @ref distilling.
+/// x) after Rayleigh. Column and neck are in a steady state at every moment and have no holdup; a total
+/// condenser follows them. @ref distilling lists the limits of the model.
 /// @param charge   the wash, weaker than the azeotrope, at its temperature
 /// @param s        the still
 /// @param plan     cuts and ends
@@ -166,15 +165,14 @@ inline run_balance balance_of(wash const& charge, std::vector<run_fraction> cons
 /// @param progress callable: run_progress -> void; called after every step and every point
 /// @return fractions, residue, times, heat, balances and the points asked for
 /// @throws range_error if the charge is empty, holds no ethanol or more than the azeotrope; there are too
-///         many cuts, ends or points; the power is not above what the pot loses, or would take more than a
-///         million hours to boil the charge away; a strength to be kept is out of reach of the greatest
-///         reflux; a cut or an end is met before it is watched, or is not met when 2 % of the
-///         charge's moles are left: the error says what is reachable
+///         many cuts, ends or points; the power is not above the pot's heat loss, or would need more than a
+///         million hours to boil the charge away; the greatest reflux cannot keep a strength; a cut or an end
+///         is already met at its start, or is not met when 2 % of the charge's moles are left (the bounds
+///         give the reachable values)
 /// @par Accuracy
 /// Of the integration: 1e-8 in the strength of fractions, 2e-8 in what has been collected at a point. Of the
 /// equilibrium: `vapour_uncertainty`, 0.02 in the vapour's mole fraction over a wash and less over spirit; a
-/// `curve_with_vapour_shifted` shows what that is worth. Stages, heat loss and the pot's loss are the user's
-/// figures.
+/// `curve_with_vapour_shifted` shows its effect. Stages, heat loss and the pot's loss are the user's figures.
 /// @par Source
 /// @ref source_columns (Rayleigh; McCabe and Thiele)
 template <boiling_mixture M, std::invocable<run_progress> Progress>
@@ -226,7 +224,7 @@ distillation distil(wash const& charge, still const& s, run_plan const& plan, M 
             points};
 }
 
-/// The same, for those who do not wait.
+/// The same without progress.
 /// @param charge  the wash, weaker than the azeotrope, at its temperature
 /// @param s       the still
 /// @param plan    cuts and ends

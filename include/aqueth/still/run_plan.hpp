@@ -6,7 +6,6 @@
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
 
-#include <limits>
 #include <vector>
 
 namespace aqueth {
@@ -14,13 +13,13 @@ namespace aqueth {
 /// An event that ends a fraction or the run.
 class condition {
 public:
-    /// What is watched.
+    /// The quantity that a condition watches.
     enum class watched {
         still_strength,       ///< of the liquid in the pot, falling
         boiling_temperature,  ///< of the liquid in the pot, rising
-        distillate_strength,  ///< of what comes over at the moment, falling
+        distillate_strength,  ///< of the distillate at the moment, falling
         kept_strength,        ///< whether the greatest reflux still keeps the strength
-        collected_volume,     ///< of the distillate at 20 °C, since the watching began
+        collected_volume,     ///< of the distillate at 20 °C, since the start of the fraction or run
         elapsed_time          ///< since the watching began
     };
 
@@ -30,14 +29,14 @@ public:
     static condition still_strength(Strength strength) {
         return of_strength(watched::still_strength, strength);
     }
-    /// @param strength what comes over at the moment has fallen to this strength
+    /// @param strength the distillate at the moment has fallen to this strength
     /// @return the condition
     template <strength_basis Strength>
     static condition distillate_strength(Strength strength) {
         return of_strength(watched::distillate_strength, strength);
     }
-    /// The strength that the reflux keeps is lost: the greatest reflux ratio no longer suffices. From there
-    /// on the distillate falls. Only for a reflux of `constant_strength`.
+    /// The greatest reflux ratio no longer keeps the strength. From then on the strength of the distillate
+    /// falls. Only for a reflux of `constant_strength`.
     /// @return the condition
     static condition strength_lost() { return condition(watched::kept_strength, 0.0, 0.0, ""); }
     /// @param t the pot boils at this temperature
@@ -49,16 +48,14 @@ public:
     /// @return the condition
     /// @throws range_error if the volume is not positive
     static condition collected(units::volume volume) {
-        require_range("condition", argument::volume_to_collect, in(volume, litre), "L", 1e-9,
-                      std::numeric_limits<double>::infinity());
+        require_range("condition", argument::volume_to_collect, in(volume, litre), "L", 1e-9, unlimited);
         return condition(watched::collected_volume, volume.value(), in(volume, litre), "L");
     }
     /// @param duration since the fraction began for a cut; for the end of the run since it began to boil
     /// @return the condition
     /// @throws range_error if the duration is not positive
     static condition elapsed(units::time duration) {
-        require_range("condition", argument::time_to_elapse, in(duration, minute), "min", 1e-6,
-                      std::numeric_limits<double>::infinity());
+        require_range("condition", argument::time_to_elapse, in(duration, minute), "min", 1e-6, unlimited);
         return condition(watched::elapsed_time, duration.value(), in(duration, minute), "min");
     }
 
@@ -66,14 +63,14 @@ public:
     watched what() const noexcept { return what_; }
     /// @return the value at which it is met: mole fraction, K, m3 or s; 0 for `strength_lost`
     double value() const noexcept { return value_; }
-    /// @return the same as the user gave it
+    /// @return the same value as the user gave it
     double number() const noexcept { return number_; }
     /// @return the unit of `number`
     char const* unit() const noexcept { return unit_; }
     /// @param value a value as `value` has it
     /// @return the same in `unit`
     double shown(double value) const { return shown_(value); }
-    /// @return what is watched, as errors name it
+    /// @return the watched quantity, as errors name it
     argument code() const noexcept {
         switch (what_) {
         case watched::still_strength: return argument::strength_in_the_still;
@@ -85,7 +82,7 @@ public:
         }
         return argument::elapsed_time;
     }
-    /// @return what is watched, in words
+    /// @return the watched quantity, in words
     char const* name() const noexcept { return name_of(code()); }
 
 private:
@@ -111,12 +108,12 @@ private:
 
 /// The end of a fraction.
 struct cut {
-    condition end;     ///< when the next vessel is put under
-    bool keep = true;  ///< false for a first fraction to discard
+    condition end;     ///< when to change the receiving vessel
+    bool keep = true;  ///< false for foreshots to discard
 };
 
-/// What to do in a run. What comes after the last cut is the last fraction, and kept; if the run ends
-/// together with the last cut, there is none.
+/// The plan of a run. The last fraction begins at the last cut and is kept; if the run ends together with the
+/// last cut, there is none.
 struct run_plan {
     static constexpr int most_cuts = 1000;      ///< greatest number of cuts
     static constexpr int most_ends = 20;        ///< greatest number of ends
@@ -125,13 +122,13 @@ struct run_plan {
     std::vector<cut> cuts;        ///< ends of fractions, in their order; may be empty, 1000 at most
     std::vector<condition> ends;  ///< the run ends with the first of these that is met; 1 to 20
     int points = 0;               ///< states to record, evenly over the moles distilled; 0 or 2 to 100000
-    units::temperature product_temperature = celsius(20.0);  ///< to which fractions and residue are cooled
+    units::temperature product_temperature = celsius(20.0);  ///< final temperature of fractions and residue
 };
 
-/// How far the computing of a run has come, for those who wait: a long plan takes seconds.
+/// Progress of the computation of a run: a long plan takes seconds.
 struct run_progress {
-    double distilled;  ///< share of the charge's moles that has come over, up to where the run ends
-    double recorded;   ///< after that: the share of the points that is recorded
+    double distilled;  ///< share of the charge's moles that is distilled, up to the end of the run
+    double recorded;   ///< afterwards: share of the points that is recorded
 };
 
 }  // namespace aqueth

@@ -3,6 +3,9 @@
 
 #include <aqueth/composition.hpp>
 #include <aqueth/error.hpp>
+#include <aqueth/numeric/minimum.hpp>
+#include <aqueth/numeric/number_text.hpp>
+#include <aqueth/numeric/probability.hpp>
 #include <aqueth/numeric/root.hpp>
 #include <aqueth/numeric/runge_kutta.hpp>
 #include <aqueth/still/column.hpp>
@@ -16,30 +19,28 @@
 #include <aqueth/wash.hpp>
 
 #include <algorithm>
-#include <charconv>
 #include <cmath>
 #include <concepts>
 #include <cstddef>
-#include <limits>
 #include <span>
 #include <string>
 #include <vector>
 
 namespace aqueth {
 
-/// What was measured in an earlier run.
+/// Measurements of an earlier run.
 struct past_run {
-    wash charge;               ///< what was in the pot
-    units::volume discarded;   ///< first fraction, at 20 °C; 0 if there was none
-    units::volume collected;   ///< what was collected after it, at 20 °C, above 0
-    volume_fraction strength;  ///< strength of that collected whole
+    wash charge;               ///< charge of the pot
+    units::volume discarded;   ///< foreshots, at 20 °C; 0 if there were none
+    units::volume collected;   ///< volume collected after them, at 20 °C, above 0
+    volume_fraction strength;  ///< strength of the whole collected volume
 };
 
 /// Effective stages of a still, for one assumed reflux.
 struct stage_estimate {
     double stages;   ///< stages above the boiler that come nearest to what was measured; infinity if it is
                      ///< the most that is tried, so that no number would be too many
-    double lowest;   ///< lower end of the range that the standard uncertainty leaves; 0 at least
+    double lowest;   ///< lower end of the range by the standard uncertainty, 0 or more
     double highest;  ///< its upper end; infinity if no number of stages is too many
     double disagreement;  ///< root mean square of forecast less measured strengths, % vol
     double uncertainty;  ///< standard uncertainty of one strength behind the range, % vol: the stated one, or
@@ -47,22 +48,23 @@ struct stage_estimate {
     bool explains;       ///< whether runs and forecasts are consistent at 95 %
 };
 
-/// An assumed reflux with the stages that go with it.
+/// An assumed reflux with the fitted stages.
 struct still_candidate {
     double reflux_ratio;      ///< assumed
-    stage_estimate estimate;  ///< the stages with which it fits
+    stage_estimate estimate;  ///< the stages that fit with it
 };
+
+/// Greatest number of theoretical stages that an estimate tries.
+inline constexpr double most_estimated_stages = 20.0;
 
 namespace detail {
 
-inline constexpr double most_estimated_stages = 20.0;
-
-/// what is known of a still whose stages are sought
+/// the known data of a still with unknown stages
 struct known_still {
     reflux returned;
     aqueth::neck neck = aqueth::neck::insulated();
 
-    /// the still with so many stages; its power does not matter to the strengths
+    /// the still with this number of stages; its power does not affect the strengths
     still of_stages(double stages) const {
         still s{{1.0 * kilowatt}, column::of_stages(stages), returned};
         s.neck = neck;
@@ -70,29 +72,29 @@ struct known_still {
     }
 };
 
-/// Strength that a still of so many stages would have given in a past run, % vol, by the full forecast.
-/// `boiling_down` says the same of many runs in a fraction of the time.
+/// Forecast strength of a past run for this number of stages, % vol, by the full forecast. `boiling_down`
+/// gives the same for many runs in a fraction of the time.
 template <boiling_mixture M>
 double forecast_strength(past_run const& past, double stages, known_still const& known, M const& mixture) {
     run_plan plan;
     if (past.discarded > units::volume()) plan.cuts.push_back({condition::collected(past.discarded), false});
-    // the end of the run counts from its beginning, and volumes do not add: a cut ends what was collected
+    // a cut, because a volume at the end of the run counts from its beginning and volumes do not add
     plan.cuts.push_back({condition::collected(past.collected)});
     plan.ends.push_back(condition::collected(past.discarded + 1.001 * past.collected));
     distillation const forecast = distil(past.charge, known.of_stages(stages), plan, mixture);
     return forecast.fractions[plan.cuts.size() - 1].product.strength().percent();
 }
 
-/// A still that is boiled down from its strongest charge on. A weaker charge is what a stronger one becomes
-/// on the way (the column holds nothing, and the extract does not change strengths), so one integration
-/// serves all runs of a still, whatever was charged and collected.
+/// One distillation from the strongest charge on. A stronger charge passes through every weaker one (the
+/// column has no holdup, and the extract does not change strengths). One integration therefore serves all
+/// runs of a still, for all charges and volumes.
 template <boiling_mixture M>
 class boiling_down {
 public:
     boiling_down(wash const& strongest, double stages, known_still const& known, M const& mixture)
         : batch_(strongest, known.of_stages(stages), mixture) {}
 
-    /// strength of what a run collects, % vol; its charge is not stronger than the strongest
+    /// strength of the volume that a run collects, % vol; its charge is not stronger than the strongest
     double strength(past_run const& p) {
         amounts const charge(p.charge);
         double const x = charge.mole_fraction();
@@ -100,16 +102,16 @@ public:
             first_moment({0, 0.0, state_at(0, 0.0)}, [x](moment const& m) { return x - m.x(); });
         double const moles = charge.volatiles() / std::exp(-begin.depth());
         auto const between = [moles](moment const& a, moment const& b) {
-            return parcel_of_moles(moles * (std::exp(-a.depth()) - std::exp(-b.depth())),
-                                   moles * (b.ethanol() - a.ethanol()));
+            return mass_of_moles(moles * (std::exp(-a.depth()) - std::exp(-b.depth())),
+                                 moles * (b.ethanol() - a.ethanol()));
         };
         auto const collected = [&](moment const& since, units::volume volume) {
-            return first_moment(since, [&](moment const& m) {
-                return (between(since, m).volume(celsius(20)) - volume).value();
-            });
+            return first_moment(since,
+                                [&](moment const& m) { return between(since, m).volume() - volume.value(); });
         };
         moment const kept = p.discarded > units::volume() ? collected(begin, p.discarded) : begin;
-        return between(kept, collected(kept, p.collected)).strength().percent();
+        mass_fraction const found(between(kept, collected(kept, p.collected)).fraction);
+        return to<volume_fraction>(found).percent();
     }
 
 private:
@@ -120,7 +122,7 @@ private:
 
     struct moment {
         std::size_t step;
-        double theta;  ///< how far into the step, 0 to 1
+        double theta;  ///< position in the step, 0 to 1
         unknowns y;
         double x() const { return y[0]; }
         double ethanol() const { return y[1]; }
@@ -149,7 +151,7 @@ private:
         if (step == steps_.size()) boil_on();
         return steps_[step].at(theta);
     }
-    /// the first moment from `since` on when a rising figure, below zero at first, has come to zero
+    /// the first moment from `since` on at which a rising function reaches zero from below
     template <class F>
     moment first_moment(moment const& since, F const& figure) {
         moment before = since;
@@ -172,25 +174,20 @@ private:
     double length_ = 0.01;
 };
 
-inline std::string reflux_in_words(reflux const& r) {
-    char text[32];
-    auto const end = std::to_chars(text, text + sizeof text, r.ratio(), std::chars_format::general, 6).ptr;
-    return "reflux " + std::string(text, end);
-}
+inline std::string reflux_in_words(reflux const& r) { return "reflux " + numeric::text_of(r.ratio(), 6); }
 
-/// how far forecasts lie from what was measured, in % vol
+/// differences of forecast and measured strengths, in % vol
 struct forecast_misses {
     double mean;     ///< mean of forecast less measured
     double squares;  ///< sum of their squares
 };
 
-/// Past runs, checked, and how a number of stages fits them.
+/// Checked past runs, and the fit of a number of stages to them.
 template <boiling_mixture M>
 class stage_fit {
 public:
     stage_fit(std::span<past_run const> past, double uncertainty, M const& mixture)
         : past_(past), stated_(uncertainty), mixture_(mixture) {
-        double const infinite = std::numeric_limits<double>::infinity();
         double const azeotrope = column_solver<M>::azeotrope(mixture);
         auto const percent_vol = [](double x) { return to<volume_fraction>(mole_fraction(x)).percent(); };
         require_range("estimate of stages", argument::number_of_past_runs, count(), "", 1.0, 1e4);
@@ -198,15 +195,15 @@ public:
                       5.0);
         for (past_run const& p : past) {
             require_range("estimate of stages", argument::mass_of_the_charge, p.charge.mass().value(), "kg",
-                          1e-6, infinite);
+                          1e-6, unlimited);
             double const x = amounts(p.charge).mole_fraction();
             require_range("estimate of stages", argument::strength_of_the_charge, percent_vol(x),
                           volume_fraction::unit, percent_vol(1e-5), percent_vol(azeotrope - 1e-6),
                           "from some ethanol to below the azeotrope");
             require_range("estimate of stages", argument::discarded_volume, in(p.discarded, litre), "L", 0.0,
-                          infinite);
+                          unlimited);
             require_range("estimate of stages", argument::collected_volume, in(p.collected, litre), "L", 1e-6,
-                          infinite);
+                          unlimited);
             units::volume const most = 0.97 * p.charge.liquid().volume(celsius(20)) - p.discarded;
             if (p.collected >= most) {
                 raise(range_error("estimate of stages", argument::collected_volume, in(p.collected, litre),
@@ -234,19 +231,19 @@ public:
 
     /// The stages with the least sum of squares, whether or not they explain the runs.
     stage_estimate estimate(known_still const& known) const {
-        double const infinite = std::numeric_limits<double>::infinity();
         double const most = most_estimated_stages;
         auto const squares = [&](double stages) { return misses(stages, known).squares; };
         double best = 0.0, least = squares(0.0);
         double const at_most = squares(most);
-        for (double n = 1.0; n <= most; n += 1.0) {  // runs that contradict each other can make two valleys
+        for (double n = 1.0; n <= most; n += 1.0) {  // contradictory runs can cause two minima
             double const s = n < most ? squares(n) : at_most;
             if (s < least) {
                 best = n;
                 least = s;
             }
         }
-        double const stages = bottom(squares, (std::max)(0.0, best - 1.0), (std::min)(most, best + 1.0));
+        double const stages =
+            numeric::minimum(squares, (std::max)(0.0, best - 1.0), (std::min)(most, best + 1.0), 1e-5);
         if (squares(stages) < least) {
             best = stages;
             least = squares(stages);
@@ -254,56 +251,24 @@ public:
         double const freedom = (std::max)(1.0, count() - 1.0);
         double const found = count() > 1.0 ? std::sqrt(least / freedom) : 0.0;  // one run has no scatter
         double const u = (std::max)(stated_, found);
-        double const explained = stated_ * stated_ * chi_squared_95(freedom);
-        // The range is where the sum of squares exceeds its least by no more than one squared standard
-        // uncertainty of a strength: for one run, the stages for the strength plus and minus that. If the
-        // most stages are as good as the best, the sum has no valley: then the range is what explains the
-        // runs, or, if nothing does, what is as good as the most stages.
+        double const explained = stated_ * stated_ * numeric::chi_squared_quantile(0.95, freedom);
+        // In the range the sum of squares exceeds its minimum by at most one squared standard uncertainty of
+        // a strength. For one run that is the stages for the strength plus and minus the uncertainty. If the
+        // most stages are as good as the best, the sum has no minimum inside. The range is then the stages
+        // that explain the runs, or, if none do, those as good as the most stages.
         double const negligible = 1e-6 * u * u;
         bool const flat = at_most - least <= negligible;
         double const allowed = flat ? (std::max)(least + negligible, explained) : least + u * u;
         auto const beyond = [&](double n) { return squares(n) - allowed; };
         double const lowest = beyond(0.0) <= 0.0 ? 0.0 : numeric::bracketed_root(beyond, 0.0, best, 1e-5);
         double const highest =
-            at_most <= allowed ? infinite : numeric::bracketed_root(beyond, best, most, 1e-5);
-        return {flat ? infinite : best, lowest, highest, std::sqrt(least / count()), u, least <= explained};
+            at_most <= allowed ? unlimited : numeric::bracketed_root(beyond, best, most, 1e-5);
+        return {flat ? unlimited : best, lowest, highest, std::sqrt(least / count()), u, least <= explained};
     }
 
 private:
     double count() const { return static_cast<double>(past_.size()); }
     past_run const& strongest() const { return past_[strongest_]; }
-
-    /// where a function with one valley is least, by golden section
-    template <class F>
-    static double bottom(F const& f, double lower, double upper) {
-        double const golden = 0.5 * (std::sqrt(5.0) - 1.0);
-        double a = upper - golden * (upper - lower), fa = f(a);
-        double b = lower + golden * (upper - lower), fb = f(b);
-        while (upper - lower > 1e-5) {
-            if (fa < fb) {
-                upper = b;
-                b = a;
-                fb = fa;
-                a = upper - golden * (upper - lower);
-                fa = f(a);
-            } else {
-                lower = a;
-                a = b;
-                fa = fb;
-                b = lower + golden * (upper - lower);
-                fb = f(b);
-            }
-        }
-        return 0.5 * (lower + upper);
-    }
-
-    /// what chi squared exceeds once in twenty times, by the approximation of E. B. Wilson and M. M. Hilferty
-    /// (1931, from memory): 3.75 for one degree of freedom instead of 3.84, better for more
-    static double chi_squared_95(double freedom) {
-        double const v = 2.0 / (9.0 * freedom);
-        double const root = 1.0 - v + 1.6449 * std::sqrt(v);
-        return freedom * root * root * root;
-    }
 
     std::span<past_run const> past_;
     double stated_;
@@ -314,25 +279,25 @@ private:
 
 }  // namespace detail
 
-/// Effective stages of a still's column from what earlier runs gave, so that the next forecast fits it: those
-/// with the least sum of squares of forecast less measured strength. Pot and neck are not counted.
+/// Effective stages of a still's column from earlier runs, for the next forecast. They have the least sum of
+/// squares of forecast less measured strength. Pot and neck do not count.
 ///
-/// One run gives one strength, so only one figure can be found from it: the reflux must be known or assumed.
-/// `reflux_candidates` shows what other assumptions would fit as well.
+/// One run gives one strength, which determines only one unknown: the reflux must be known or assumed.
+/// `reflux_candidates` shows which other assumptions would also fit.
 ///
 /// The range is that of one standard uncertainty. Each strength counts with the stated uncertainty (type B),
 /// or with the scatter of the runs about the fit (type A, as many degrees of freedom as there are runs, less
-/// one) if that is larger: runs that contradict each other do not make a sharp answer. If the most stages fit
-/// best, the range is what explains the runs at 95 %.
+/// one) if that is larger, so contradictory runs give a wide range. If the most stages fit best, the range
+/// holds the stages that explain the runs at 95 %.
 /// @param past        one run or more, all on the same still
-/// @param returned    reflux they were run with, a constant ratio
+/// @param returned    reflux of the runs, a constant ratio
 /// @param n           the still's neck
 /// @param uncertainty standard uncertainty of each of the measured strengths, 0.01 to 5 % vol
 /// @param mixture     the equilibrium at the pressure of the day
-/// @return the stages, with what the uncertainty makes of them, and whether they explain the runs
+/// @return the stages, their range, and whether they explain the runs
 /// @throws range_error if there is no run, a charge holds no ethanol or is not below the azeotrope, a volume
-///         is not positive or more than was there, or the strengths are on average outside what a bare pot
-///         to 20 stages give: the error says both
+///         is not positive or larger than possible, or the mean strength is outside the strengths of a bare
+///         pot to 20 stages, which are the bounds of the error
 /// @par Accuracy
 /// Of the search: 1e-4 stages. Of the forecast strengths: 2e-5 % vol from those of `distil`.
 /// @par Source
@@ -345,7 +310,7 @@ stage_estimate estimate_stages(std::span<past_run const> past, reflux const& ret
     stage_estimate const e = fit.estimate(known);
     if (e.explains) return e;
     double const weakest = fit.measured() + fit.misses(0.0, known).mean;
-    double const strongest = fit.measured() + fit.misses(detail::most_estimated_stages, known).mean;
+    double const strongest = fit.measured() + fit.misses(most_estimated_stages, known).mean;
     require_range("estimate of stages", argument::measured_strength, fit.measured(), volume_fraction::unit,
                   weakest, strongest,
                   "from a bare pot to 20 stages with " + detail::reflux_in_words(returned) +
@@ -353,16 +318,17 @@ stage_estimate estimate_stages(std::span<past_run const> past, reflux const& ret
     return e;
 }
 
-/// The stages nearest to what was measured for each of several reflux ratios: the more of them explain it,
-/// the less the data tell reflux and stages apart.
+/// The stages nearest to the measurements for each of several reflux ratios. The more ratios explain the
+/// measurements, the less the data distinguish reflux from stages.
 /// @param past        one run or more, all on the same still and with the same reflux
 /// @param ratios      reflux ratios to try
 /// @param n           the still's neck
 /// @param uncertainty standard uncertainty of each of the measured strengths, 0.01 to 5 % vol
 /// @param mixture     the equilibrium at the pressure of the day
-/// @param progress    callable: std::size_t -> void; told after each ratio how many have been tried
+/// @param progress    callable: std::size_t -> void; called after each ratio with the number of ratios tried
 /// @return the ratios in their order, each with its nearest stages, explaining or not
-/// @throws range_error as `estimate_stages`, except for the strength: what a ratio cannot give, it misses
+/// @throws range_error as `estimate_stages`, except for the strength: a ratio that cannot give it has a
+/// disagreement instead
 template <boiling_mixture M, std::invocable<std::size_t> Progress>
 std::vector<still_candidate> nearest_stages(std::span<past_run const> past, std::span<double const> ratios,
                                             neck const& n, double uncertainty, M const& mixture,
@@ -376,7 +342,7 @@ std::vector<still_candidate> nearest_stages(std::span<past_run const> past, std:
     return result;
 }
 
-/// The same, for those who do not wait.
+/// The same without progress.
 /// @param past        as above
 /// @param ratios      as above
 /// @param n           as above
@@ -390,7 +356,7 @@ std::vector<still_candidate> nearest_stages(std::span<past_run const> past, std:
     return nearest_stages(past, ratios, n, uncertainty, mixture, [](std::size_t) {});
 }
 
-/// Which pairs of reflux and stages would explain what was measured.
+/// The pairs of reflux and stages that explain the measurements.
 /// @param past        as `nearest_stages`
 /// @param ratios      as `nearest_stages`
 /// @param n           as `nearest_stages`

@@ -9,20 +9,20 @@
 
 namespace aqueth {
 
-/// What the condenser returns to the column.
+/// The reflux: the liquid that the condenser returns to the column.
 class reflux {
 public:
     /// @return no reflux: everything that condenses is taken
     static reflux none() { return constant(0.0); }
     /// @param ratio liquid returned per distillate taken, 0 to 1000
-    /// @return a reflux ratio that stays the same
+    /// @return a constant reflux ratio
     /// @throws range_error if the ratio is outside that range
     static reflux constant(double ratio) {
         require_range("reflux", argument::reflux_ratio, ratio, "", 0.0, 1000.0);
         return reflux(ratio, -1.0);
     }
-    /// A reflux that rises so that the distillate keeps its strength, and stays at the greatest ratio from
-    /// where that no longer suffices.
+    /// A reflux that rises to keep the strength of the distillate. At the greatest ratio it stays constant,
+    /// and the strength falls.
     /// @param strength       strength that the distillate keeps
     /// @param greatest_ratio the ratio not to exceed, 0 to 1000
     /// @return the reflux
@@ -42,7 +42,7 @@ public:
     bool keeps_strength() const noexcept { return strength_ >= 0.0; }
     /// @return mole fraction of the distillate that is kept; negative if none is
     double kept() const noexcept { return strength_; }
-    /// @return the strength to keep as the user gave it
+    /// @return the strength to keep, as the user gave it
     double number() const noexcept { return number_; }
     /// @return the unit of `number`
     char const* unit() const noexcept { return unit_; }
@@ -62,10 +62,10 @@ private:
 /// A still: pot, column, neck, reflux, and how the flows are found.
 struct still {
     vessel pot;                                             ///< the heated pot
-    column tower = column::none();                          ///< what stands on it
-    aqueth::reflux returned = reflux::none();               ///< what is returned
-    flow_model flow = flow_model::constant_molar_overflow;  ///< how flows inside the column are found
-    aqueth::neck neck = aqueth::neck::insulated();          ///< the way from there to the condenser
+    column tower = column::none();                          ///< the column on the pot
+    aqueth::reflux returned = reflux::none();               ///< reflux from the condenser
+    flow_model flow = flow_model::constant_molar_overflow;  ///< model of the flows inside the column
+    aqueth::neck neck = aqueth::neck::insulated();          ///< the neck from there to the condenser
 };
 
 }  // namespace aqueth

@@ -5,6 +5,7 @@
 #include <aqueth/composition.hpp>
 #include <aqueth/correlation/gas_constant.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
+#include <aqueth/correlation/oiml_r22.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/numeric/root.hpp>
 #include <aqueth/numeric/runge_kutta.hpp>
@@ -19,7 +20,6 @@
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
-#include <limits>
 #include <optional>
 #include <string>
 #include <utility>
@@ -31,13 +31,24 @@
 
 namespace aqueth::detail {
 
+/// Mass in kg and mass fraction of ethanol of so many moles of ethanol and water together, of which so many
+/// are ethanol. Rounding below nothing or above all is cut off.
+struct mass_of_moles {
+    double mass, fraction;
+    mass_of_moles(double moles, double ethanol) {
+        namespace m = correlation::molar_mass;
+        double const alcohol = ethanol * m::ethanol * 1e-3;
+        double const all = alcohol + (moles - ethanol) * m::water * 1e-3;
+        mass = (std::max)(0.0, all);
+        fraction = all > 0.0 ? (std::min)(1.0, (std::max)(0.0, alcohol / all)) : 0.0;
+    }
+    /// volume at 20 °C in m3; not checked, as the search for an event asks for it at every try
+    double volume() const { return mass / correlation::oiml_r22::density(fraction, 20.0); }
+};
+
 inline parcel parcel_of_moles(double moles, double ethanol) {
-    namespace m = correlation::molar_mass;
-    double const alcohol = ethanol * m::ethanol * 1e-3;
-    double const mass = alcohol + (moles - ethanol) * m::water * 1e-3;
-    double const w = mass > 0.0 ? alcohol / mass : 0.0;
-    return parcel::of((std::max)(0.0, mass) * kilogram, mass_fraction((std::min)(1.0, (std::max)(0.0, w))),
-                      celsius(20));
+    mass_of_moles const all(moles, ethanol);
+    return parcel::of(all.mass * kilogram, mass_fraction(all.fraction), celsius(20));
 }
 
 /// The unknowns of a run, in this order: x in the still, moles of ethanol collected, seconds, and the heats
@@ -100,16 +111,15 @@ struct batch_point {
 // Boiling temperature, by Raoult's law with S moles of dissolved extract and the gas constant G:
 //     T = T(x) + ln(1 + S / n) G T(x)^2 / (H(y(x)) - h(x))
 
-/// A charged still: what the column does over any still composition, and what that costs.
+/// A charged still: distillate and heat for any composition in the pot.
 template <boiling_mixture M>
 class batch_still {
 public:
     batch_still(wash const& charge, still const& s, M const& mixture)
         : still_(s), mixture_(mixture), column_(mixture, s.tower, s.neck, s.flow), amounts_(charge) {
         s.pot.require_possible();
-        double const infinite = std::numeric_limits<double>::infinity();
         require_range("distillation", argument::mass_of_the_charge, charge.mass().value(), "kg", 1e-6,
-                      infinite);
+                      unlimited);
         require_range("distillation", argument::extract_of_the_charge, charge.extract().degrees(),
                       extract::unit, 0.0, 50.0, "Raoult's law for dissolved sugar");
         double const x = amounts_.mole_fraction();
@@ -123,7 +133,7 @@ public:
             require_kept(x);
             auto const excess = [&](double still) { return strongest(still) - s.returned.kept(); };
             double const found = numeric::bracketed_root(excess, exhausted, x, 0.0);
-            lost_ = std::isnan(found) ? x : found;  // NaN: it is kept at the start by rounding alone
+            lost_ = std::isnan(found) ? x : found;  // NaN: only rounding made it possible at the start
         }
         auto const [d, phi] = top(x);
         require_duration(amounts_.volatiles() * seconds_per_mole(x, d, phi, amounts_.volatiles()));
@@ -133,7 +143,7 @@ public:
     double moles() const { return amounts_.volatiles(); }
     double x() const { return amounts_.mole_fraction(); }
 
-    /// below this mole fraction the still is exhausted: what comes over is what is in it, water
+    /// below this mole fraction the still is exhausted: the distillate then has its composition, water
     static constexpr double exhausted = 1e-9;
 
     /// distillate and internal reflux over the still x
@@ -152,7 +162,7 @@ public:
     /// still in which the strength to keep is lost; 0 if none is kept
     double strength_lost() const { return lost_; }
 
-    /// boiling temperature over x when so many moles are left: the extract lifts it
+    /// boiling temperature of x when `left` moles are left: the extract raises it
     double boiling(double x, double left) const {
         double const t = mixture_.temperature(x);
         if (amounts_.solids == 0.0) return t;
@@ -164,18 +174,18 @@ public:
     double head_temperature(double d) const { return mixture_.temperature(column_.liquid(d)); }
     /// heat that neck and condenser take out, J per mole of distillate
     double condensation(double d, double phi) const { return column_.condensation(d, phi); }
-    /// that of the condenser alone
+    /// heat that the condenser alone takes out, J per mole of distillate
     double condensation_without_neck(double d, double phi) const {
         return column_.condensation_without_neck(d, phi);
     }
-    /// enthalpy of what boils
+    /// enthalpy of the boiling liquid
     double content_heat(batch_point const& p) const { return p.left * mixture_.liquid_enthalpy(p.x()).value; }
 
-    /// time in which a mole comes over
+    /// time to distil one mole
     double seconds_per_mole(double x, double d, double phi, double left) const {
         auto const boiler = mixture_.liquid_enthalpy(x);
-        // Balance around the whole still: what the heater gives goes out at the top, with the distillate, and
-        // into warming what is left.
+        // Balance around the whole still: the heat of the heater leaves at the top and with the distillate,
+        // and warms the remaining liquid.
         double const heat =
             condensation(d, phi) + mixture_.liquid_enthalpy(d).value - boiler.value - boiler.slope * (d - x);
         return heat / net_power(boiling(x, left));
@@ -203,14 +213,13 @@ public:
     }
 
 private:
-    /// power left for boiling; a thousandth at least, or the run would never end
+    /// power left for boiling; at least a thousandth, or the run would never end
     double net_power(double kelvin) const {
         double const lost = still_.pot.loss.value() * (kelvin - still_.pot.room.kelvin());
         double const power = still_.pot.power.value();
         double const least = lost / 0.999;
         if (!(power > least)) {
-            raise(range_error("distillation", argument::power, power, "W", least,
-                              std::numeric_limits<double>::infinity(),
+            raise(range_error("distillation", argument::power, power, "W", least, unlimited,
                               "above what the boiling pot loses to the room"));
         }
         return power - lost;
@@ -222,7 +231,7 @@ private:
         double const power = still_.pot.power.value();
         double const lost = power - net_power(boiling(x(), moles()));
         raise(range_error("distillation", argument::power, power, "W",
-                          lost + (power - lost) * seconds / longest, std::numeric_limits<double>::infinity(),
+                          lost + (power - lost) * seconds / longest, unlimited,
                           "so that boiling away the charge takes no more than a million hours"));
     }
 
@@ -241,16 +250,17 @@ private:
     amounts amounts_;
     double greatest_ = 0.0;
     double lost_ = 0.0;
-    mutable column_memory memory_;  // never changes what is found
+    mutable column_memory memory_;  // never changes a result
 };
 
-/// What happened in a run: integrates until it ends, and keeps the steps so that any moment can be asked for.
+/// The course of a run: integrates to its end, and stores the steps, so that the state at any moment is
+/// available.
 template <class Batch>
 class batch_history {
 public:
     static constexpr double tolerance = 1e-9;      ///< error of a step relative to the charge
     static constexpr double least_residue = 0.02;  ///< share of the charge that must be left: no boiling dry
-    static constexpr double most_steps = 20000.0;  ///< far beyond any run that is known: no endless one
+    static constexpr double most_steps = 20000.0;  ///< far above any known run: prevents an endless one
 
     /// @param progress callable, told what share of the charge has been distilled after every step
     template <class Progress>
@@ -274,7 +284,7 @@ public:
     std::vector<batch_point> const& starts() const { return starts_; }  ///< of the fractions
     std::vector<batch_point> const& ends() const { return ends_; }      ///< of the fractions
 
-    /// the moment when the strength to keep was lost, if one was kept and the run came to that
+    /// the moment when the strength to keep was lost, if that happened
     std::optional<batch_point> const& strength_lost() const { return lost_; }
 
     /// the moment when so many moles had been distilled
@@ -297,9 +307,9 @@ private:
 
     /// a condition that is met inside a step
     struct event {
-        double at;              ///< how far into the step
-        condition const* what;  ///< null: nothing did
-        bool ends_run;          ///< or only a fraction
+        double at;              ///< position in the step
+        condition const* what;  ///< null: none is met
+        bool ends_run;          ///< false: ends only a fraction
         bool reaches_cut;       ///< the cut of the fraction is met
     };
 
@@ -312,8 +322,8 @@ private:
         if (next_cut()) require_ahead(*next_cut(), p);
     }
 
-    /// takes one good step from `now`, shorter if a condition is met in it; `h` is the length to try,
-    /// and is left at the length to try next
+    /// takes one accepted step from `now`, shorter if a condition is met in it; `h` is the length to try, and
+    /// returns the length to try next
     batch_point advance_once(batch_point const& now, double& h) {
         double const longest = -std::log(least_residue) - now.depth;
         double tried = (std::min)(h, longest);
@@ -323,7 +333,7 @@ private:
             step = advance(now, tried);
         }
         h = numeric::next_step(tried, step.error, tolerance);
-        // Where the strength to keep is lost the slopes have a bend: a step ends there.
+        // The slopes have a kink where the strength to keep is lost: a step ends there.
         bool const bends = !lost_ && point_of(now, tried, step).x() < batch_.strength_lost();
         if (bends) {
             tried = when(condition::strength_lost(), begin_, now, tried);
@@ -336,7 +346,7 @@ private:
         if (bends && first.at >= tried - tolerance) lost_ = reached;
         if (!first.what && tried == longest && !bends) raise_unreached(reached);
         if (first.what) {
-            // The state where the run ends has the last word: it may be at the cut by rounding alone.
+            // The state at the end of the run decides: only rounding may separate it from the cut.
             bool const at_cut =
                 first.reaches_cut || (next_cut() && excess(*next_cut(), starts_.back(), reached) >= 0.0);
             bool const at_last_cut = at_cut && starts_.size() == plan_.cuts.size();
@@ -351,8 +361,8 @@ private:
     }
     event first_event(batch_point const& now, double length, batch_point const& end) const {
         event first{length, nullptr, false, false};
-        // The cut comes first: later conditions need not be looked for. If both come
-        // together the run ends, so ends are sought a little beyond the cut: as far as the steps are exact.
+        // The cut comes first, so later conditions do not matter. If both come together the run ends. The
+        // search for ends therefore goes a little beyond the cut, by the tolerance of the steps.
         batch_point last = end;
         double reach = length;
         auto const watch = [&](condition const& c, batch_point const& since, bool ends_run) {
@@ -370,8 +380,8 @@ private:
 
     rk advance(batch_point const& from, double h) const {
         auto const slopes = [&](double depth, batch_state const& y) { return batch_.slopes(depth, y); };
-        double const heat = batch_.moles() * 4e4;  // about what boiling all of it takes
-        double const duration = from.slope[2];     // about what boiling all of it lasts
+        double const heat = batch_.moles() * 4e4;  // approximate heat to boil all of it
+        double const duration = from.slope[2];     // approximate time to boil all of it
         // of x in a charge of water with a trace of ethanol, too
         double const composition = from.x() + (std::min)(0.01, 0.1 * batch_.x());
         batch_state const scale{composition, batch_.moles() * batch_.x(), duration, heat, heat, heat, heat};
@@ -381,7 +391,7 @@ private:
         return batch_.point(from.depth + h, step.end, step.slope);
     }
 
-    /// what a condition watches, as its `value` has it
+    /// the quantity that a condition watches, in the unit of its `value`
     double seen(condition const& c, batch_point const& since, batch_point const& p) const {
         using watched = condition::watched;
         switch (c.what()) {
@@ -390,9 +400,7 @@ private:
         case watched::boiling_temperature: return batch_.boiling(p.x(), p.left);
         case watched::distillate_strength: return p.distillate();
         case watched::collected_volume:
-            return parcel_of_moles(p.distilled - since.distilled, p.ethanol() - since.ethanol())
-                .volume(celsius(20))
-                .value();
+            return mass_of_moles(p.distilled - since.distilled, p.ethanol() - since.ethanol()).volume();
         case watched::elapsed_time: break;
         }
         return p.seconds() - since.seconds();
@@ -402,12 +410,12 @@ private:
                c.what() == condition::watched::distillate_strength ||
                c.what() == condition::watched::kept_strength;
     }
-    /// value at which a condition is met
+    /// the value at which a condition is met
     double threshold(condition const& c) const {
         return c.what() == condition::watched::kept_strength ? batch_.strength_lost() : c.value();
     }
-    /// a value as `seen` has it, the threshold and its unit, as the user gave them; of a kept strength what
-    /// the greatest reflux reaches
+    /// a value as `seen` has it, the threshold and its unit, as the user gave them; for a kept strength, the
+    /// strength that the greatest reflux reaches
     double shown(condition const& c, double value) const {
         return c.what() == condition::watched::kept_strength
                    ? batch_.apparatus().returned.shown(batch_.strongest(value))
@@ -434,8 +442,8 @@ private:
         return std::isnan(at) ? h : at;
     }
 
-    /// A condition that is met within the error of the steps counts as met: a charge of 11 % vol is at "still
-    /// at 11 % vol", whatever the rounding of two conversions.
+    /// A condition within the tolerance of the steps counts as met: a charge of 11 % vol already satisfies
+    /// "still at 11 % vol", whatever the rounding of two conversions.
     void require_ahead(condition const& c, batch_point const& p) const {
         using watched = condition::watched;
         reflux const& r = batch_.apparatus().returned;
@@ -447,11 +455,10 @@ private:
         double const now = seen(c, p, p);
         double const nearest = falls(c) ? now / (1.0 + tolerance) : now / (1.0 - tolerance);
         if (falls(c) ? threshold(c) < nearest : threshold(c) > nearest) return;
-        double const infinite = std::numeric_limits<double>::infinity();
         double const bound = shown(c, nearest);
         bool const kept = c.what() == watched::distillate_strength && r.keeps_strength();
         raise(range_error("distillation", c.code(), number(c), unit(c), falls(c) ? 0.0 : bound,
-                          falls(c) ? bound : infinite,
+                          falls(c) ? bound : unlimited,
                           kept ? "it is already met at the start, as the reflux keeps that strength; wait "
                                  "until the strength is lost"
                                : "it is already met at the start of the run or of the fraction"));
@@ -480,7 +487,7 @@ private:
     std::vector<batch_point> ends_;
     std::optional<batch_point> lost_;
     std::vector<taken_step> steps_;
-    mutable std::size_t cursor_ = 0;  // points are asked for in their order
+    mutable std::size_t cursor_ = 0;  // points are requested in their order
 };
 
 }  // namespace aqueth::detail

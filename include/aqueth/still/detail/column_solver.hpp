@@ -27,7 +27,7 @@ inline double internal_reflux_of(double ratio, double share) {
 /// @return liquid that the condenser returns per distillate taken
 inline double reflux_ratio_of(double phi, double share) { return (1.0 - share) / (1.0 - phi) - 1.0; }
 
-/// where a column was in earlier calls
+/// solutions of earlier calls, as first guesses
 struct column_memory {
     double constant_flows = 0.0;  // what the distillate was solved for
     numeric::root_trace pinch, distillate, reflux;
@@ -35,7 +35,8 @@ struct column_memory {
 
 /// The steady state of a column and its neck over a still, total condenser, no holdup. Plain numbers: mole
 /// fractions of ethanol; `phi` is the internal reflux, liquid coming down over vapour going up at the top of
-/// the column, 0 to 1, at least what condenses in the neck. Without that it is R/(R + 1) of a reflux ratio R.
+/// the column, 0 to 1, at least the share that condenses in the neck. Without a neck it is R/(R + 1) for a
+/// reflux ratio R.
 template <boiling_mixture M>
 class column_solver {
 public:
@@ -68,9 +69,9 @@ public:
         if (column_.whole() == 0 && column_.topmost() == 0.0) return after_neck(y0).value;
         if (flow_ == flow_model::enthalpy_balance) return distillate_by_enthalpy(x, y0, phi, memory);
         if (phi >= 1.0) return after_neck(climb_constant(x, y0, 0.0, 1.0).value).value;
-        // At the upper end the operating line pinches at the still (or at the azeotrope), at d = y0 no stage
-        // gains; the excess of the top vapour over d falls from one to the other. Over many stages it falls
-        // ever steeper next to the upper end, but never steeply in the logarithm of the distance from there.
+        // At the upper end the operating line pinches at the still (or at the azeotrope); at d = y0 no stage
+        // gains. The excess of the top vapour over d falls between these ends. With many stages it falls very
+        // steeply next to the upper end, but smoothly in the logarithm of the distance from there.
         double const upper = (std::min)((y0 - phi * x) / (1.0 - phi), azeotrope_);
         double low = nearest;
         double high = std::log(upper - y0);
@@ -86,14 +87,14 @@ public:
             (miss > 0.0 ? high : low) = v;
             double next = v + miss / ((top.slope - 1.0) * distance);
             double close = 1e-7;  // Newton's method squares it
-            // NaN where there is no slope: compared quietly, for those who trap floating-point exceptions.
+            // NaN where there is no slope: a quiet comparison raises no floating-point exception.
             if (std::islessequal(next, low) && low == nearest) {
                 next = nearest;
             } else if (!(std::isgreater(next, low) && std::isless(next, high)) ||
                        std::abs(miss) > 0.5 * previous) {
                 if (std::abs(miss) < 4.0 * std::numeric_limits<double>::epsilon() * upper) break;
                 next = 0.5 * (low + high);
-                close = 1e-15;  // halving the bracket does not
+                close = 1e-15;  // bisection does not
             }
             double const step = std::abs(next - v);
             previous = std::abs(miss);
@@ -109,7 +110,7 @@ public:
     }
 
     /// Internal reflux that keeps the distillate at d over the still x.
-    /// @param most   the greatest to be had, up to 1
+    /// @param most   the greatest possible, up to 1
     /// @param memory of earlier calls with this d: only saves time
     /// @return 0 if none is needed, above 1 if even the greatest does not reach d
     double internal_reflux(double x, double d, double most, column_memory& memory) const {
@@ -119,7 +120,8 @@ public:
         double const pinched = (std::max)(0.0, pinched_at_still(x, y0, d));
         double const unreached = 2.0;
         if (!(most - pinched > std::exp(nearest))) return unreached;
-        // Over many stages the answer is next to the pinch: again the logarithm of the distance is even.
+        // With many stages the answer is next to the pinch: again the function is smooth in the logarithm of
+        // the distance.
         auto const excess = [&](double v) { return climb(x, y0, d, pinched + std::exp(v)) - enters; };
         if (excess(nearest) >= 0.0) return pinched;
         double const v = memory.reflux.find(excess, x, nearest, std::log(most - pinched), fine);
@@ -132,7 +134,7 @@ public:
 
     /// heat that neck and condenser take out, J/mol of distillate, with internal reflux phi
     double condensation(double d, double phi) const { return condensation_of_vapour(d) / (1.0 - phi); }
-    /// that of the condenser alone
+    /// heat that the condenser alone takes out, J/mol of distillate
     double condensation_without_neck(double d, double phi) const {
         return (1.0 - share_) * (mixture_.vapour_enthalpy(d) - mixture_.liquid_enthalpy(d).value) /
                (1.0 - phi);
@@ -151,11 +153,11 @@ public:
     }
 
 private:
-    /// what meets at the lower end of the neck: vapour that enters, liquid that runs back
+    /// the flows at the lower end of the neck: vapour that enters, liquid that runs back
     struct neck_flows {
         double vapour, liquid;
     };
-    /// the flows of a neck that the vapour d leaves
+    /// the flows of a neck whose outgoing vapour is d
     neck_flows before_neck(double d) const {
         if (share_ == 0.0) return {d, d};
         double const x = liquid(d);
@@ -164,7 +166,7 @@ private:
     /// vapour that leaves the neck if y enters it, and its slope with respect to y
     numeric::value_and_slope<double> after_neck(double y) const {
         if (share_ == 0.0) return {y, 1.0};
-        // A liquid x in the neck and the vapour over it, both together, are the vapour that enters.
+        // The sum of a liquid x in the neck and the vapour over it is the vapour that enters.
         auto const both = [this](double x, numeric::value_and_slope<double> const& vapour) {
             return numeric::value_and_slope<double>{share_ * x + (1.0 - share_) * vapour.value,
                                                     share_ + (1.0 - share_) * vapour.slope};
@@ -204,15 +206,15 @@ private:
         return {y, slope};
     }
 
-    /// what leaves the neck if the distillate were d, and its slope with respect to d
+    /// vapour that leaves the neck if the distillate were d, and its slope with respect to d
     numeric::value_and_slope<double> leaving_by_constant(double x, double y0, double d, double phi) const {
         auto const enters = climb_constant(x, y0, d, phi);
         auto const leaves = after_neck(enters.value);
         return {leaves.value, leaves.slope * enters.slope};
     }
 
-    /// liquid that meets the vapour y between two stages; kept inside 0 to 1, which it leaves only while d is
-    /// far from right
+    /// liquid that meets the vapour y between two stages; limited to 0 to 1, which matters only while d is
+    /// far from the solution
     static double line(double y, double d, double phi) {
         return (std::min)(1.0, (std::max)(0.0, (y - (1.0 - phi) * d) / phi));
     }
@@ -228,7 +230,7 @@ private:
     }
 
     double climb_by_enthalpy(double x, double y0, double d, double phi) const {
-        // Balance from a stage to the condenser: what goes up less what comes down is the distillate and the
+        // Balance from a stage to the condenser: the flow up less the flow down is the distillate and the
         // heat taken out, `net` per mole of distillate. So in a diagram of enthalpy and composition (of
         // Ponchon and of Savarit) liquid and vapour between two stages lie on a line through (d, net).
         double const net = condensation(d, phi) + mixture_.liquid_enthalpy(d).value;
@@ -247,7 +249,7 @@ private:
                     double const next = (std::min)(1.0, (std::max)(0.0, liquid - miss / slope));
                     double const step = std::abs(next - liquid);
                     liquid = next;
-                    if (step <= 1e-8) break;  // the method squares it
+                    if (step <= 1e-8) break;  // the method squares the error
                 }
             }
             y += efficiency * (mixture_.vapour(liquid) - y);
@@ -277,8 +279,8 @@ private:
         return upper - std::exp(v);
     }
 
-    static constexpr double nearest = -30.0;  // e^-30: nearer than rounding lets the stages tell
-    /// how well a logarithm of a distance must be known for the distance to be right to 1e-13
+    static constexpr double nearest = -30.0;  // e^-30: smaller distances are below the rounding of the stages
+    /// tolerance of the logarithm of a distance, for a distance correct to 1e-13
     static double fine(double v) { return (std::max)(1e-12, 1e-13 * std::exp(-v)); }
 
     M const& mixture_;
