@@ -5,7 +5,9 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
+#include <cstddef>
 #include <limits>
+#include <vector>
 
 namespace aqueth {
 namespace {
@@ -176,13 +178,26 @@ TEST(PlainBlending, APlanOfAdditionsThatBreaksOffIsNone) {
         expect_refused(plain::dilute_in_additions(strong, 0.5, water_15, steps, bad),
                        argument::number_of_additions, limit::none, bad, 1.0, 1000.0);
     }
-    // Equal additions of warm water to strong spirit: hottest on the way, below 40 °C at the end.
-    plain::parcel<double> const warm{1.0, 0.95, 38.5};
+    // Equal additions of warm water to strong spirit: below 40 °C after the first one and at the end, above
+    // on the way.
+    plain::parcel<double> const warm{1.0, 0.95, 36.0};
     plain::liquid<double> const tap{0.0, 34.0};
     ASSERT_TRUE(plain::dilute(warm, 0.05, tap).status.ok);
-    auto const broken = plain::dilute_in_additions(warm, 0.05, tap, steps, 5);
+    plain::parcel<double> const first[] = {warm, {0.01, 0.0, 34.0}};
+    ASSERT_TRUE(plain::mix(first, 2).status.ok);
+    constexpr int many = 1000;
+    std::vector<plain::adjustment<double>> plan(many, plain::adjustment<double>{{strong, 1.0, 1.0}, strong});
+    auto const broken = plain::dilute_in_additions(warm, 0.05, tap, plan.data(), many);
     EXPECT_EQ(broken.argument, argument::temperature_of_the_mixture_without_loss_of_heat);
-    for (auto const& step : steps) EXPECT_TRUE(std::isnan(step.addition.mass_kg));
+    EXPECT_TRUE(std::isnan(plan.front().addition.mass_kg));
+    EXPECT_EQ(plan.back().addition, strong);  // not reached
+}
+
+TEST(PlainBlending, AnEmptyPartHasNoTemperature) {
+    plain::parcel<double> const parts[] = {strong, weak, {0.0, 0.9, -10.0}};
+    auto const mixed = plain::mix(parts, 3);
+    ASSERT_TRUE(mixed.status.ok);
+    EXPECT_EQ(mixed.value.product, plain::mix(two, 2).value.product);
 }
 
 TEST(PlainBlending, InFloat) {

@@ -62,10 +62,8 @@ constexpr checked<parcel<T>> parcel_by_cubic_metres(T cubic_metres, T mass_fract
     if (!volume.ok) return no_answer<parcel<T>>(volume);
     auto const rho = density_kg_m3(mass_fraction, celsius);
     if (!rho.status.ok) return no_answer<parcel<T>>(rho.status);
-    T const mass_kg = cubic_metres * rho.value;
-    status const mass = within(argument::mass, mass_kg, 0.0, unlimited);  // the product may overflow
-    if (!mass.ok) return no_answer<parcel<T>>(mass);
-    return {{mass_kg, mass_fraction, celsius}, {}};
+    // fewer kilograms than litres, so the product is finite
+    return {{cubic_metres * rho.value, mass_fraction, celsius}, {}};
 }
 
 /// The parcel is not checked, the temperature is.
