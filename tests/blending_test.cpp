@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 // Published dilution tables are checked in published/.
 #include <aqueth/blending.hpp>
+#include <aqueth/caloric.hpp>
 #include <aqueth/freezing.hpp>
 
 #include "expect_range_error.hpp"
@@ -325,6 +326,36 @@ TEST(MakeUp, GivesTheVolumeAndTheStrength) {
     // the same plan the other way round
     auto const check = dilute(plan.spirit, by_volume(40.0), water_at(celsius(14.0)), celsius(20.0));
     EXPECT_NEAR(check.addition.mass().value(), plan.diluent.mass().value(), 1e-13);
+}
+
+TEST(MakeUp, GivesTheMassAndTheStrength) {
+    auto const stock = liquid::of(by_volume(92.0), celsius(26.0));
+    auto const plan =
+        make_up(10.0 * kilogram, by_volume(40.0), stock, water_at(celsius(14.0)), celsius(20.0));
+    EXPECT_NEAR(in(plan.product.mass(), kilogram), 10.0, 1e-14);
+    EXPECT_NEAR(plan.product.strength().percent(), 40.0, 1e-12);
+    EXPECT_EQ(plan.spirit.liquid(), stock);
+    EXPECT_EQ(plan.product.temperature(), celsius(20.0));
+    // the same as the volume that this mass has
+    auto const by_its_volume =
+        make_up(plan.product.volume(), celsius(20.0), by_volume(40.0), stock, water_at(celsius(14.0)));
+    EXPECT_NEAR(by_its_volume.spirit.mass().value(), plan.spirit.mass().value(), 1e-13);
+    // left out, the temperature is that without loss of heat
+    auto const warm = make_up(10.0 * kilogram, by_volume(40.0), stock, water_at(celsius(14.0)));
+    EXPECT_GT(warm.product.temperature(), celsius(20.0));
+    for (double const bad : {-1.0, nan, infinity}) {
+        expect_range_error(
+            [&] {
+                return make_up(bad * kilogram, by_volume(40.0), stock, water_at(celsius(14.0)),
+                               celsius(20.0));
+            },
+            "mass");
+    }
+    auto const error = expect_range_error(
+        [&] { return make_up(kilogram, by_volume(95.0), stock, water_at(celsius(14.0)), celsius(20.0)); },
+        "target strength");
+    EXPECT_NEAR(error.upper(), 92.0, 1e-9);
+    EXPECT_EQ(error.unit(), "% vol at 20 °C");
 }
 
 TEST(MakeUp, OfWaterFromWaterTakesNoOther) {

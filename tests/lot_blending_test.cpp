@@ -37,6 +37,22 @@ TEST(LotBlending, TwoLotsAreAnAlligation) {
     EXPECT_NEAR(in(result.parts[0].mass(), kilogram), 10.0 / 3.0, 1e-12);
 }
 
+TEST(LotBlending, TakesParcelsInBraces) {
+    auto const strong = parcel::of(10.0 * kilogram, by_mass(60.0), celsius(20.0));
+    auto const weak = parcel::of(10.0 * kilogram, by_mass(20.0), celsius(20.0));
+    auto const result = blend_to_strength({strong, weak}, by_mass(30.0), celsius(20.0));
+    EXPECT_NEAR(in(result.parts[0].mass(), kilogram), 10.0 / 3.0, 1e-12);
+    EXPECT_EQ(result.parts[1], weak);
+    auto const some_litres = blend_to_strength({strong, weak}, by_mass(30.0), celsius(20.0), 2.0 * litre);
+    EXPECT_NEAR(in(some_litres.product.volume(), litre), 2.0, 1e-12);
+    auto const error = expect_range_error(
+        [&] {
+            return blend_to_strength({strong, weak}, by_mass(61.0), celsius(20.0));
+        },
+        "target strength");
+    EXPECT_NEAR(error.upper(), 60.0, 1e-12);
+}
+
 TEST(LotBlending, GivesTheVolumeWantedAndDrawsEvenlyWhereItCan) {
     std::vector<lot> const lots{some(4.0, 40.0), some(8.0, 40.0)};
     auto const result = blend_to_strength(lots, by_volume(40.0), celsius(20.0), 6.0 * litre);

@@ -325,9 +325,9 @@ run() {
             group vapour operators include/aqueth/vapour_uncertainty.hpp vapour_uncertainty
             ;;
         enthalpy-code) operators enthalpy-code enthalpy enthalpy ;;
-        blending) group blending operators include/aqueth/blending.hpp blending properties ;;
+        blending) group blending operators include/aqueth/plain/blending.hpp blending plain/blending properties ;;
         lots) group lots operators include/aqueth/lot_blending.hpp lot_blending properties ;;
-        parcel) group parcel operators include/aqueth/parcel.hpp parcel blending ;;
+        parcel) group parcel operators include/aqueth/plain/parcel.hpp parcel plain/parcel blending ;;
         hydrometer) group hydrometer operators include/aqueth/plain/hydrometer.hpp hydrometer plain/hydrometer ;;
         freezing-code) group freezing-code operators include/aqueth/freezing.hpp freezing density ;;
         strength) group strength operators include/aqueth/plain/strength.hpp strength plain/strength published/us_gauging_manual ;;

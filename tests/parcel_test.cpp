@@ -6,6 +6,7 @@
 #include <gtest/gtest.h>
 
 #include <limits>
+#include <type_traits>
 
 namespace aqueth {
 namespace {
@@ -51,6 +52,39 @@ TEST(Parcel, ProofGallons) {
     EXPECT_NEAR(parcel::of(1.0 * us_gallon, proof(100.0), fahrenheit(60.0)).proof_gallons(), 1.0, 1e-14);
     EXPECT_NEAR(parcel::of(100.0 * us_gallon, proof(86.0), fahrenheit(60.0)).proof_gallons(), 86.0, 1e-12);
     EXPECT_LT(parcel::of(100.0 * us_gallon, proof(86.0), fahrenheit(80.0)).proof_gallons(), 86.0);
+}
+
+// A program may copy parcels as bytes, keep them in shared memory and compare them.
+static_assert(std::is_trivially_copyable_v<parcel> && std::is_standard_layout_v<parcel>);
+static_assert(std::is_trivially_copyable_v<liquid> && std::is_standard_layout_v<liquid>);
+
+TEST(Parcel, IsEqualInMassCompositionAndTemperature) {
+    auto const p = parcel::of(2.0 * kilogram, by_mass(40.0), celsius(20.0));
+    EXPECT_EQ(p, parcel::of(2.0 * kilogram, p.liquid()));
+    EXPECT_NE(p, p.with_mass(2.1 * kilogram));
+    EXPECT_NE(p, p.at(celsius(21.0)));
+    EXPECT_NE(p, parcel::of(2.0 * kilogram, by_mass(41.0), celsius(20.0)));
+    EXPECT_EQ(p.liquid(), liquid::of(by_mass(40.0), celsius(20.0)));
+    EXPECT_NE(p.liquid(), water_at(celsius(20.0)));
+    EXPECT_EQ(parcel::of(plain::parcel<double>{2.0, 0.4, 20.0}), p);
+    expect_range_error([] { return parcel::of(plain::parcel<double>{2.0, 1.4, 20.0}); }, "mass fraction");
+}
+
+// IUPAC standard atomic weights of 1995, as the library cites them: ethanol 46.06844 g/mol, water 18.01528.
+TEST(Parcel, MolesInAndOut) {
+    auto const p = parcel::of_moles(10.0 * mole, 30.0 * mole, celsius(20.0));
+    EXPECT_NEAR(in(p.mass(), gram), 460.6844 + 540.4584, 1e-9);
+    EXPECT_NEAR(in(p.ethanol(), gram), 460.6844, 1e-9);
+    EXPECT_NEAR(in(p.ethanol_amount(), mole), 10.0, 1e-13);
+    EXPECT_NEAR(in(p.water_amount(), mole), 30.0, 1e-13);
+    EXPECT_NEAR(p.strength<mole_fraction>().value(), 0.25, 1e-15);
+    EXPECT_EQ(parcel::of_moles(kilomole, 0.0 * mole, celsius(20.0)).composition().value(), 1.0);
+    auto const error = expect_range_error([] { return parcel::of_moles(-1.0 * mole, mole, celsius(20.0)); },
+                                          "amount of ethanol");
+    EXPECT_EQ(error.unit(), "mol");
+    expect_range_error([] { return parcel::of_moles(mole, nan * mole, celsius(20.0)); }, "amount of water");
+    expect_range_error([] { return parcel::of_moles(0.0 * mole, 0.0 * mole, celsius(20.0)); },
+                       "amount of ethanol and water");
 }
 
 TEST(Parcel, StrengthInAnyBasis) {

@@ -1,19 +1,16 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
-#include <aqueth/caloric.hpp>
 #include <aqueth/composition.hpp>
-#include <aqueth/correlation/oiml_r22.hpp>
 #include <aqueth/error.hpp>
-#include <aqueth/freezing.hpp>
 #include <aqueth/liquid.hpp>
 #include <aqueth/parcel.hpp>
+#include <aqueth/plain/blending.hpp>
+#include <aqueth/plain/status.hpp>
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
 
-#include <algorithm>
 #include <initializer_list>
-#include <limits>
 #include <optional>
 #include <span>
 #include <vector>
@@ -31,61 +28,6 @@ struct [[nodiscard]] blend {
     constexpr double contraction_percent() const { return 100.0 * in(contraction, sum_of_volumes); }
 };
 
-namespace detail {
-
-/// Totals of parcels: mass, composition, and the temperature of the mixture without loss of heat.
-struct totals {
-    units::mass mass{};
-    units::mass ethanol{};
-    mass_fraction composition{0.0};
-    mass_fraction weakest{1.0};  ///< of the parts that are not empty: it freezes first
-
-    explicit totals(std::span<parcel const> parts) {
-        require_range("mixing", argument::number_of_parcels, static_cast<double>(parts.size()), "", 1.0,
-                      unlimited);
-        for (parcel const& part : parts) {
-            mass += part.mass();
-            ethanol += part.ethanol();
-            if (part.mass() > units::mass()) weakest = (std::min)(weakest, part.composition());
-        }
-        require_range("mixing", argument::mass_of_all_parcels, mass.value(), "kg",
-                      (std::numeric_limits<double>::min)(), unlimited);
-        double const w = in(ethanol, mass);
-        composition = mass_fraction(w < 1.0 ? w : 1.0);
-    }
-
-    /// Parts without mass have no heat; a part alone keeps its temperature, whatever it is.
-    units::temperature temperature(std::span<parcel const> parts) const {
-        units::energy heat;
-        double const highest = correlation::oiml_r22::highest_celsius;
-        for (parcel const& part : parts) {
-            if (part.mass() == mass) return part.temperature();
-            if (part.mass() == units::mass()) continue;
-            require_range("mixing", argument::temperature_of_a_part, part.temperature().celsius(), "°C",
-                          heat::lowest_celsius, highest,
-                          "where heats of mixing are known; else give the temperature of the mixture");
-            heat += part.mass() * enthalpy_of_liquid(part.composition(), part.temperature());
-        }
-        double const mixed = mixed_celsius(heat / mass);
-        require_range("mixing", argument::temperature_of_the_mixture_without_loss_of_heat, mixed, "°C",
-                      heat::lowest_celsius, highest + rounding,
-                      "OIML R 22, heats of mixing; give the temperature at which it will be measured");
-        return celsius((std::min)(mixed, highest));
-    }
-
-private:
-    /// Spirits of nearly one strength cool as they mix. Below the range of the heats the heat capacity at its
-    /// end gives an estimate, because the error must name a temperature.
-    double mixed_celsius(units::specific_energy mixed) const {
-        double const lacking = specific_enthalpy(composition, heat::lowest_kelvin) - mixed.value();
-        if (lacking <= 0.0) return temperature_of_liquid(composition, mixed).celsius();
-        double const below = lacking / specific_heat(composition, heat::lowest_kelvin);
-        return below <= rounding ? heat::lowest_celsius : heat::lowest_celsius - below;
-    }
-};
-
-}  // namespace detail
-
 /// Mixes parcels: masses add, volumes do not.
 /// @param parts               parcels, at least one of them not empty
 /// @param product_temperature temperature of the mixture when it is used or measured; every part must be
@@ -102,16 +44,11 @@ private:
 /// @ref source_oiml_r22; heat of mixing @ref source_excess_gibbs
 inline blend mix(std::span<parcel const> parts,
                  std::optional<units::temperature> product_temperature = std::nullopt) {
-    detail::totals const all(parts);
-    units::temperature const t = product_temperature ? *product_temperature : all.temperature(parts);
-    if (product_temperature) detail::require_liquid("mixing", all.weakest, t);  // else the sum has no meaning
-    parcel const product = parcel::of(all.mass, all.composition, t);
-    units::volume sum;
-    for (parcel const& part : parts) {
-        if (part.mass() > units::mass())
-            sum += part.volume(t);  // an empty part may be a liquid that is frozen at t
-    }
-    return {product, sum, sum - product.volume()};
+    double const product_celsius = product_temperature ? product_temperature->celsius() : 0.0;
+    auto const mixed = detail::answer(
+        "mixing", plain::detail::mix_parts<double>(parts.data(), parts.size(),
+                                                   product_temperature ? &product_celsius : nullptr));
+    return {parcel::of(mixed.product), mixed.sum_m3 * cubic_metre, mixed.contraction_m3 * cubic_metre};
 }
 
 /// Mixes parcels given in braces: `mix({heart, tail}, celsius(20))`.
@@ -128,31 +65,28 @@ struct [[nodiscard]] adjustment : blend {
 
 namespace detail {
 
-/// Target strength, checked to lie between two compositions, as a mass fraction. A target equal to a limit
-/// must not fail because its conversion was rounded.
+// Strengths in the basis of the target, so that the message shows the number that was given.
 template <strength_basis Target>
-constexpr mass_fraction reachable(char const* property, Target target, mass_fraction weakest,
-                                  mass_fraction strongest, char const* reason) {
-    constexpr double conversion = 1e-12;
-    double const w = to<mass_fraction>(target).value();
-    if (!(weakest.value() - conversion <= w && w <= strongest.value() + conversion)) {
-        raise(range_error(property, argument::target_strength, target.number(), Target::unit,
-                          to<Target>(weakest).number(), to<Target>(strongest).number(), reason));
-    }
-    return mass_fraction(std::clamp(w, weakest.value(), strongest.value()));
+[[noreturn, gnu::cold, gnu::noinline]] void raise_refused(char const* property, Target target,
+                                                          plain::status const& why) {
+    bool const of_target = why.argument == argument::target_strength;
+    bool const of_part = why.argument == argument::strength_of_the_diluent ||
+                         why.argument == argument::strength_of_the_stronger_spirit;
+    if (!of_target && !of_part) raise_refused(property, why);
+    auto const in_basis = [](double w) { return to<Target>(mass_fraction(w)).number(); };
+    raise(range_error(property, why.argument, of_target ? target.number() : in_basis(why.value), Target::unit,
+                      in_basis(why.lower), in_basis(why.upper), name_of(why.limit)));
 }
 
-/// how far above the diluent's mass fraction a product must be; a smaller distance would need unlimited
-/// diluent
-inline constexpr double least_above_diluent = 1e-6;
-
-/// Raises a range_error unless a diluent is no stronger than what it dilutes.
+/// @param property the property being computed
+/// @param target   the target as given
+/// @param found    answer of the plain floor
+/// @return its value; raises a range_error where it refused, with strengths in the basis of the target
 template <strength_basis Target>
-constexpr void require_weaker(char const* property, mass_fraction diluent, mass_fraction spirit) {
-    if (diluent <= spirit) return;
-    raise(range_error(property, argument::strength_of_the_diluent, to<Target>(diluent).number(), Target::unit,
-                      to<Target>(mass_fraction(0.0)).number(), to<Target>(spirit).number(),
-                      "no higher than that of the spirit"));
+constexpr double answer(char const* property, Target target, plain::checked<double> const& found) {
+    if (!found.status.ok) [[unlikely]]
+        raise_refused(property, target, found.status);
+    return found.value;
 }
 
 inline adjustment adjust(parcel const& start, parcel const& addition,
@@ -177,16 +111,10 @@ inline adjustment adjust(parcel const& start, parcel const& addition,
 template <strength_basis Target>
 adjustment dilute(parcel const& spirit, Target target, liquid const& diluent,
                   std::optional<units::temperature> product_temperature = std::nullopt) {
-    detail::require_weaker<Target>("dilution", diluent.composition(), spirit.composition());
-    double const added = diluent.composition().value();
-    double const strongest = spirit.composition().value();
-    // A spirit less than that above the diluent can only keep its strength, with nothing added.
-    double const weakest = (std::min)(added + detail::least_above_diluent, strongest);
-    mass_fraction const w =
-        detail::reachable("dilution", target, mass_fraction(weakest), spirit.composition(),
-                          added == 0.0 ? "water only weakens: no higher than the spirit itself"
-                                       : "above the diluent, no higher than the spirit itself");
-    double const share = w.value() < strongest ? (strongest - w.value()) / (w.value() - added) : 0.0;
+    double const share = detail::answer("dilution", target,
+                                        plain::detail::share_to_dilute(spirit.composition().value(),
+                                                                       to<mass_fraction>(target).value(),
+                                                                       diluent.composition().value()));
     return detail::adjust(spirit, parcel::of(share * spirit.mass(), diluent), product_temperature);
 }
 
@@ -203,28 +131,39 @@ adjustment dilute(parcel const& spirit, Target target, liquid const& diluent,
 template <strength_basis Target>
 adjustment fortify(parcel const& weak, Target target, liquid const& stock,
                    std::optional<units::temperature> product_temperature = std::nullopt) {
-    mass_fraction const strongest = stock.composition();
-    if (strongest < weak.composition()) {
-        raise(range_error("fortification", argument::strength_of_the_stronger_spirit,
-                          to<Target>(strongest).number(), Target::unit,
-                          to<Target>(weak.composition()).number(), to<Target>(mass_fraction(1.0)).number(),
-                          "no lower than that of the parcel"));
-    }
-    mass_fraction const w =
-        detail::reachable("fortification", target, weak.composition(), strongest,
-                          "between the parcel's own strength and that of the stronger spirit");
-    double const room = strongest.value() - w.value();
-    require_range("fortification", argument::stronger_spirit_above_the_target_by, 100.0 * room,
-                  mass_fraction::unit, 1e-4, 100.0, "no finite amount reaches its own strength");
-    units::mass const mass = weak.mass() * ((w.value() - weak.composition().value()) / room);
-    return detail::adjust(weak, parcel::of(mass, stock), product_temperature);
+    double const share = detail::answer("fortification", target,
+                                        plain::detail::share_to_fortify(weak.composition().value(),
+                                                                        to<mass_fraction>(target).value(),
+                                                                        stock.composition().value()));
+    return detail::adjust(weak, parcel::of(share * weak.mass(), stock), product_temperature);
 }
 
-/// A volume made up from a spirit and water, or a weaker liquid.
+/// An amount made up from a spirit and water, or a weaker liquid.
 struct [[nodiscard]] preparation : blend {
     parcel spirit;   ///< spirit to take
     parcel diluent;  ///< diluent to take
 };
+
+namespace detail {
+
+template <strength_basis Target>
+constexpr mass_fraction made_up(Target target, liquid const& stock, liquid const& diluent) {
+    return mass_fraction(
+        answer("making up", target,
+               plain::detail::made_up(to<mass_fraction>(target).value(), stock.composition().value(),
+                                      diluent.composition().value())));
+}
+
+inline preparation make_up(units::mass mass, mass_fraction w, liquid const& stock, liquid const& diluent,
+                           std::optional<units::temperature> product_temperature) {
+    double const share =
+        plain::detail::share_of_stock(w.value(), stock.composition().value(), diluent.composition().value());
+    parcel const spirit = parcel::of(share * mass, stock);
+    parcel const added = parcel::of((1.0 - share) * mass, diluent);
+    return {mix({spirit, added}, product_temperature), spirit, added};
+}
+
+}  // namespace detail
 
 /// Makes a given volume of a given strength from a stronger stock and water, or a weaker liquid.
 /// @param volume              volume wanted, at `product_temperature`
@@ -238,16 +177,26 @@ struct [[nodiscard]] preparation : blend {
 template <strength_basis Target>
 preparation make_up(units::volume volume, units::temperature product_temperature, Target target,
                     liquid const& stock, liquid const& diluent) {
-    detail::require_weaker<Target>("making up", diluent.composition(), stock.composition());
-    mass_fraction const w = detail::reachable("making up", target, diluent.composition(), stock.composition(),
-                                              "no lower than the diluent, no higher than the stock itself");
-    units::mass const mass = parcel::of(volume, w, product_temperature).mass();
-    double const weakest = diluent.composition().value();
-    double const room = stock.composition().value() - weakest;
-    double const share = room > 0.0 ? (w.value() - weakest) / room : 1.0;
-    parcel const spirit = parcel::of(share * mass, stock);
-    parcel const added = parcel::of((1.0 - share) * mass, diluent);
-    return {mix({spirit, added}, product_temperature), spirit, added};
+    mass_fraction const w = detail::made_up(target, stock, diluent);
+    return detail::make_up(parcel::of(volume, w, product_temperature).mass(), w, stock, diluent,
+                           product_temperature);
+}
+
+/// Makes a given mass of a given strength from a stronger stock and water, or a weaker liquid.
+/// @param mass                mass wanted, above 0
+/// @param target              strength wanted, in any basis, from that of the diluent to that of the stock
+/// @param stock               the stock, at the temperature at which it is measured
+/// @param diluent             what is added: `water_at(celsius(15))`, or a weaker liquid
+/// @param product_temperature temperature of the mixture when it is used or measured, 0 to 40 °C; left out,
+///                            what it warms to without loss of heat (see `mix`)
+/// @return spirit and diluent to take, product, contraction
+/// @throws range_error if the target is not between the strengths of the two, the mass is not above 0 or not
+///         finite, or the temperature is outside its range
+template <strength_basis Target>
+preparation make_up(units::mass mass, Target target, liquid const& stock, liquid const& diluent,
+                    std::optional<units::temperature> product_temperature = std::nullopt) {
+    mass_fraction const w = detail::made_up(target, stock, diluent);
+    return detail::make_up(mass, w, stock, diluent, product_temperature);
 }
 
 /// Dilutes in several equal additions, a practice against clouding and warming.
@@ -263,7 +212,7 @@ template <strength_basis Target>
 [[nodiscard]] std::vector<adjustment>
 dilute_in_additions(parcel const& spirit, Target target, int additions, liquid const& diluent,
                     std::optional<units::temperature> product_temperature = std::nullopt) {
-    require_range("dilution", argument::number_of_additions, additions, "", 1.0, 1000.0);
+    detail::accept("dilution", plain::detail::additions_range(additions));
     adjustment const whole = dilute(spirit, target, diluent, product_temperature);
     parcel const portion = whole.addition.with_mass(whole.addition.mass() / static_cast<double>(additions));
     std::vector<adjustment> steps;

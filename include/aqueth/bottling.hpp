@@ -2,14 +2,10 @@
 #pragma once
 
 #include <aqueth/composition.hpp>
-#include <aqueth/density.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/parcel.hpp>
+#include <aqueth/plain/bottling.hpp>
 #include <aqueth/units.hpp>
-
-#include <algorithm>
-#include <cmath>
-#include <limits>
 
 namespace aqueth {
 
@@ -33,10 +29,12 @@ inline constexpr units::temperature us_label_temperature = at_60_fahrenheit::tem
 /// @par Source
 /// @ref source_oiml_r22; 20 °C by @ref source_76_211_eec, 60 °F by @ref source_us_label_volume
 [[nodiscard]] inline units::volume fill_volume(units::volume label_volume, mass_fraction w,
-                                               units::temperature filling_temperature,
-                                               units::temperature reference = label_temperature) {
-    require_range("bottling", argument::label_volume, in(label_volume, litre), "L", 1e-9, unlimited);
-    return label_volume * in(density(w, reference), density(w, filling_temperature));
+                                 units::temperature filling_temperature,
+                                 units::temperature reference = label_temperature) {
+    detail::accept("bottling", plain::detail::label_range(in(label_volume, litre)));
+    return label_volume *
+           detail::answer("density", plain::detail::expansion(w.value(), filling_temperature.celsius(),
+                                                              reference.celsius()));
 }
 
 /// Bottles that a parcel fills.
@@ -60,19 +58,10 @@ inline bottling fill_bottles(parcel const& spirit, units::volume label_volume,
                              units::temperature reference = label_temperature) {
     units::volume const fill =
         fill_volume(label_volume, spirit.composition(), spirit.temperature(), reference);
-    constexpr double most_bottles = 1e12;
-    double const bottles = in(spirit.volume(), fill);
-    require_range("bottling", argument::label_volume, in(label_volume, litre), "L",
-                  (std::max)(1e-9, in(label_volume, litre) * (bottles / most_bottles)), unlimited,
-                  "no more than 1e12 bottles, which are counted exactly");
-    // A parcel that was made for n bottles must not lose one to rounding. The error is a few units of the
-    // last place: less than a hundredth of a bottle in 1e12.
-    double const nearest = std::round(bottles);
-    double const rounding = 16.0 * std::numeric_limits<double>::epsilon() * bottles;
-    double const count = std::abs(bottles - nearest) <= rounding ? nearest : std::floor(bottles);
-    units::mass const each = fill * density(spirit.composition(), spirit.temperature());
-    units::mass const left = spirit.mass() - count * each;
-    return {count, fill, each, spirit.with_mass(left > units::mass() ? left : units::mass())};
+    auto const filled = detail::answer(
+        "bottling", plain::detail::count_bottles(static_cast<plain::parcel<double> const&>(spirit),
+                                                 in(label_volume, litre), fill.value()));
+    return {filled.count, fill, filled.fill_mass_kg * kilogram, parcel::of(filled.remainder)};
 }
 
 }  // namespace aqueth

@@ -161,29 +161,40 @@ struct printed {
 
 constexpr printed printed_as(argument refused) {
     switch (refused) {
-    case argument::temperature: return {"°C"};
-    case argument::density: return {"kg/m3"};
-    case argument::mass_fraction: return {"% mass", 100.0};
+    case argument::reference_temperature:
+    case argument::temperature:
+    case argument::temperature_of_a_part:
+    case argument::temperature_of_the_mixture_without_loss_of_heat: return {"°C"};
+    case argument::indication:
+    case argument::mass:
+    case argument::mass_of_all_parcels: return {"kg"};
+    case argument::label_volume:
+    case argument::volume: return {"L"};
+    case argument::amount_of_ethanol:
+    case argument::amount_of_ethanol_and_water:
+    case argument::amount_of_water: return {"mol"};
+    case argument::density:
+    case argument::density_behind_the_reading:
+    case argument::density_it_floats_by: return {"kg/m3"};
+    case argument::ethanol_beside_this_extract:
+    case argument::mass_fraction:
+    case argument::strength_of_the_diluent:
+    case argument::strength_of_the_stronger_spirit:
+    case argument::stronger_spirit_above_the_target_by:
+    case argument::target_strength: return {"% mass", 100.0};
     case argument::mole_fraction: return {"% mol", 100.0};
     case argument::alcoholic_strength_by_volume: return {"% vol", 100.0};
     case argument::proof: return {"US proof"};
     case argument::mass_concentration: return {"g/100 mL"};
-    case argument::density_it_floats_by: return {"kg/m3"};
     case argument::cubic_expansion_of_the_instrument: return {"1/K"};
-    case argument::reference_temperature: return {"°C"};
-    case argument::mass: return {"kg"};
-    case argument::indication: return {"kg"};
     case argument::altitude: return {"m"};
     case argument::pressure: return {"kPa"};
-    case argument::density_behind_the_reading: return {"kg/m3"};
-    case argument::ethanol_beside_this_extract: return {"% mass", 100.0};
     case argument::strength: return {"% vol at 20 °C", 100.0};
-    case argument::extract:
     case argument::apparent_extract:
+    case argument::extract:
     case argument::original_extract:
     case argument::real_extract: return {"°P"};
     case argument::fall: return {"degrees of gravity"};
-    case argument::volume: return {"L"};
     case argument::specific_enthalpy: return {"kJ/kg", 1e-3};
     default: return {};
     }

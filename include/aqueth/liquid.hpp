@@ -2,7 +2,8 @@
 #pragma once
 
 #include <aqueth/composition.hpp>
-#include <aqueth/freezing.hpp>
+#include <aqueth/error.hpp>
+#include <aqueth/plain/parcel.hpp>
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
 
@@ -20,22 +21,25 @@ public:
     /// @throws range_error if the temperature is outside its range
     template <strength_basis Strength>
     static constexpr liquid of(Strength strength, units::temperature temperature) {
-        return liquid(to<mass_fraction>(strength), temperature);
+        return liquid({to<mass_fraction>(strength).value(), temperature.celsius()});
     }
 
     /// @return composition, as the mass fraction of ethanol
-    constexpr mass_fraction composition() const { return composition_; }
+    constexpr mass_fraction composition() const { return mass_fraction(numbers_.mass_fraction); }
     /// @return temperature
-    constexpr units::temperature temperature() const { return temperature_; }
+    constexpr units::temperature temperature() const { return celsius(numbers_.celsius); }
+    /// @return its numbers, as the functions of `aqueth::plain` take them
+    explicit constexpr operator plain::liquid<double> const&() const { return numbers_; }
+
+    friend constexpr bool operator==(liquid const&,
+                                     liquid const&) = default;  ///< same composition and temperature
 
 private:
-    constexpr liquid(mass_fraction composition, units::temperature temperature)
-        : composition_(composition), temperature_(temperature) {
-        detail::require_liquid("liquid", composition, temperature);
+    explicit constexpr liquid(plain::liquid<double> const& numbers) : numbers_(numbers) {
+        detail::accept("liquid", plain::liquid_range(numbers));
     }
 
-    mass_fraction composition_;
-    units::temperature temperature_;
+    plain::liquid<double> numbers_;
 };
 
 /// @param temperature 0 to 40 °C

@@ -7,12 +7,15 @@
 #include <aqueth/density.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/parcel.hpp>
+#include <aqueth/plain/blending.hpp>
+#include <aqueth/plain/limit.hpp>
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
 
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
+#include <initializer_list>
 #include <limits>
 #include <numeric>
 #include <optional>
@@ -196,12 +199,12 @@ lot_blend blend_to_strength(std::span<lot const> lots, Target target, units::tem
     require_range(problem.property, argument::mass_of_all_lots, problem.total(problem.all_most()), "kg",
                   (std::numeric_limits<double>::min)(), unlimited);
 
-    auto const reachable = [&](double weakest, double strongest, char const* reason) {
+    auto const reachable = [&](double weakest, double strongest, limit set_by) {
         if (strongest < weakest)
             std::swap(weakest, strongest);  // lots of equal strength: rounding of two summation orders
-        return detail::reachable(problem.property, target, mass_fraction(weakest), mass_fraction(strongest),
-                                 reason)
-            .value();
+        return detail::answer(
+            problem.property, target,
+            plain::detail::reachable(to<mass_fraction>(target).value(), weakest, strongest, set_by));
     };
 
     std::vector<double> masses;
@@ -218,7 +221,7 @@ lot_blend blend_to_strength(std::span<lot const> lots, Target target, units::tem
                       (std::numeric_limits<double>::min)(), unlimited);
         double const w0 = reachable(problem.extreme_of_volume(*volume, product_temperature, true),
                                     problem.extreme_of_volume(*volume, product_temperature, false),
-                                    "the range that the lots can reach within their limits at this volume");
+                                    limit::reach_of_the_lots_at_this_volume);
         std::vector<double> const even = problem.even(mass);
         std::vector<double> const end = problem.greedy(mass, w0 < problem.strength(even));
         double const span = problem.strength(end) - problem.strength(even);
@@ -228,8 +231,8 @@ lot_blend blend_to_strength(std::span<lot const> lots, Target target, units::tem
         masses = even;
         for (std::size_t i = 0; i < masses.size(); ++i) masses[i] += share * (end[i] - even[i]);
     } else {
-        masses = problem.most_of(reachable(problem.extreme(true), problem.extreme(false),
-                                           "the range that the lots can reach within their limits"));
+        masses = problem.most_of(
+            reachable(problem.extreme(true), problem.extreme(false), limit::reach_of_the_lots));
     }
 
     std::vector<parcel> parts;
@@ -238,6 +241,27 @@ lot_blend blend_to_strength(std::span<lot const> lots, Target target, units::tem
     }
     blend const result = mix(parts, product_temperature);
     return {result, std::move(parts)};
+}
+
+/// Reaches a strength by mixing parcels, each of which may be used up or left:
+/// `blend_to_strength({heart, tail}, by_volume(62), celsius(20))`.
+/// @param parcels             at least one parcel
+/// @param target              strength wanted, in any basis, within what the parcels can reach
+/// @param product_temperature temperature of the blend when it is measured; every parcel must be liquid there,
+///                            to 40 °C
+/// @param volume              volume wanted at that temperature; as much as possible if left out
+/// @return what to take of each parcel; the blend
+/// @throws range_error if no blend has that strength (the bounds are the nearest that can be reached) or
+///         volume, or the temperature is outside its range
+/// @par Source
+/// as `blend_to_strength` of lots
+template <strength_basis Target>
+lot_blend blend_to_strength(std::initializer_list<parcel> parcels, Target target,
+                            units::temperature product_temperature,
+                            std::optional<units::volume> volume = std::nullopt) {
+    std::vector<lot> lots;
+    for (parcel const& each : parcels) lots.push_back({each, units::mass()});
+    return blend_to_strength(std::span<lot const>(lots), target, product_temperature, volume);
 }
 
 }  // namespace aqueth

@@ -21,6 +21,7 @@ namespace aqueth::units {
 namespace si = boost::units::si;
 
 using mass = boost::units::quantity<si::mass>;                           ///< mass, held in kg
+using amount = boost::units::quantity<si::amount>;                       ///< amount of substance, held in mol
 using volume = boost::units::quantity<si::volume>;                       ///< volume, held in m3
 using mass_density = boost::units::quantity<si::mass_density>;           ///< density, held in kg/m3
 using temperature_difference = boost::units::quantity<si::temperature>;  ///< difference of temperatures, K
@@ -108,6 +109,8 @@ inline constexpr auto kilogram = units::mass::from_value(1.0);                //
 inline constexpr auto gram = units::mass::from_value(1e-3);                   ///< g
 inline constexpr auto pound = units::mass::from_value(0.45359237);            ///< avoirdupois pound, exact
 inline constexpr auto ounce = units::mass::from_value(0.028349523125);        ///< avoirdupois ounce, exact
+inline constexpr auto mole = units::amount::from_value(1.0);                  ///< mol
+inline constexpr auto kilomole = units::amount::from_value(1000.0);           ///< kmol
 inline constexpr auto cubic_metre = units::volume::from_value(1.0);           ///< m3
 inline constexpr auto hectolitre = units::volume::from_value(0.1);            ///< hL
 inline constexpr auto litre = units::volume::from_value(1e-3);                ///< L

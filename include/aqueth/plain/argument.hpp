@@ -10,6 +10,9 @@ enum class argument {
     other,
     alcoholic_strength_by_volume,
     altitude,
+    amount_of_ethanol,
+    amount_of_ethanol_and_water,
+    amount_of_water,
     apparent_extract,
     bend_of_the_model_within_one_standard_uncertainty,
     boiling_temperature,
@@ -147,6 +150,9 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::other: break;
     case argument::alcoholic_strength_by_volume: return "alcoholic strength by volume";
     case argument::altitude: return "altitude";
+    case argument::amount_of_ethanol: return "amount of ethanol";
+    case argument::amount_of_ethanol_and_water: return "amount of ethanol and water";
+    case argument::amount_of_water: return "amount of water";
     case argument::apparent_extract: return "apparent extract";
     case argument::bend_of_the_model_within_one_standard_uncertainty:
         return "bend of the model within one standard uncertainty";
