@@ -4,8 +4,8 @@
 #include <aqueth/correlation/molar_mass.hpp>
 #include <aqueth/correlation/oiml_r22.hpp>
 #include <aqueth/numeric/root.hpp>
-#include <aqueth/plain/freezing.hpp>
 #include <aqueth/plain/caloric.hpp>
+#include <aqueth/plain/freezing.hpp>
 #include <aqueth/plain/parcel.hpp>
 #include <aqueth/plain/status.hpp>
 
