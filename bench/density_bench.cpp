@@ -88,14 +88,14 @@ void register_all() {
     one_by_one(both, "aqueth, one by one", [](std::size_t i) { return r22::density(all.w[i], all.t[i]); });
     one_by_one(both, "typed and checked, one by one",
                [](std::size_t i) { return density(mass_fraction(all.w[i]), celsius(all.t[i])).value(); });
-    all_at_once(both, "aqueth, arrays, checked", [] { array::density(all.w, all.t, out); });
+    all_at_once(both, "aqueth, arrays, checked", [] { arrays::density(all.w, all.t, out); });
     all_at_once(both, "limit: 55 multiply-adds",
                 [] { benchmark::DoNotOptimize(bench::multiply_adds(55, bench::elements)); });
 
     std::string const warm_only = "density, both arguments varying, 0 to 40 °C";
     one_by_one(warm_only, "aqueth, one by one",
                [](std::size_t i) { return r22::density(warm.w[i], warm.t[i]); });
-    all_at_once(warm_only, "aqueth, arrays, checked", [] { array::density(warm.w, warm.t, out); });
+    all_at_once(warm_only, "aqueth, arrays, checked", [] { arrays::density(warm.w, warm.t, out); });
     all_at_once(warm_only, "limit: 55 multiply-adds",
                 [] { benchmark::DoNotOptimize(bench::multiply_adds(55, bench::elements)); });
 
@@ -104,13 +104,13 @@ void register_all() {
     one_by_one(fixed, "Boost.Math, polynomial, all of it",
                [](std::size_t i) { return by_boost(all.w[i], 20.0); });
     one_by_one(fixed, "aqueth, one by one, isotherm", [](std::size_t i) { return at_20.density(all.w[i]); });
-    all_at_once(fixed, "aqueth, arrays, checked", [] { array::density(all.w, celsius(20.0), out); });
+    all_at_once(fixed, "aqueth, arrays, checked", [] { arrays::density(all.w, celsius(20.0), out); });
     all_at_once(fixed, "limit: 12 multiply-adds",
                 [] { benchmark::DoNotOptimize(bench::multiply_adds(12, bench::elements)); });
 
     std::string const single = "density in single precision";
     one_by_one(single, "aqueth, one by one", [](std::size_t i) { return r22::density(wf[i], tf[i]); });
-    all_at_once(single, "aqueth, arrays, checked", [] { array::density(wf, tf, outf); });
+    all_at_once(single, "aqueth, arrays, checked", [] { arrays::density(wf, tf, outf); });
 
     std::string const slopes = "density with both derivatives";
     one_by_one(slopes, "aqueth, one by one",

@@ -73,10 +73,11 @@ void register_all() {
         return vle::bubble_at_pressure(asked.x[i], asked.pressure[i]).temperature;
     });
     one_by_one(bubble, "typed and checked, one by one", [](std::size_t i) {
-        return bubble_point(mole_fraction(asked.x[i]), asked.pressure[i] * pascal).temperature.celsius();
+        return bubble_point(mole_fraction(asked.x[i]), asked.pressure[i] * newton_per_square_metre)
+            .temperature.celsius();
     });
     all_at_once(bubble, "aqueth, arrays, checked",
-                [] { array::bubble_temperature(asked.x, asked.pressure, out); });
+                [] { arrays::bubble_temperature(asked.x, asked.pressure, out); });
 
     std::string const pressure = "bubble pressure at a temperature";
     one_by_one(pressure, "aqueth, one by one", [](std::size_t i) {
@@ -89,7 +90,7 @@ void register_all() {
                [](std::size_t i) { return vle::bubble_at_pressure(asked.x[i], 101325.0).y; });
     one_by_one(vapour, "aqueth, one by one, from a curve",
                [](std::size_t i) { return curve.vapour(mole_fraction(asked.x[i])).value(); });
-    all_at_once(vapour, "aqueth, arrays, from a curve, checked", [] { array::vapour(curve, asked.x, out); });
+    all_at_once(vapour, "aqueth, arrays, from a curve, checked", [] { arrays::vapour(curve, asked.x, out); });
 
     std::string const dew = "dew temperature at a pressure";
     one_by_one(dew, "aqueth, one by one",

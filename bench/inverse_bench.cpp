@@ -81,9 +81,9 @@ void register_all() {
             return mass_fraction_from_density(s->rho[i] * kilogram_per_cubic_metre, celsius(s->t[i])).value();
         });
         all_at_once(density, "aqueth, arrays, checked",
-                    [s] { array::mass_fraction_from_density(s->rho, s->t, out); });
+                    [s] { arrays::mass_fraction_from_density(s->rho, s->t, out); });
         all_at_once(density, "for comparison: a density, arrays, checked",
-                    [s] { array::density(s->w, s->t, out); });
+                    [s] { arrays::density(s->w, s->t, out); });
     }
 
     std::string const volume = "mass fraction from % vol at 20 °C";
@@ -94,7 +94,7 @@ void register_all() {
     one_by_one(volume, "typed and checked, one by one",
                [](std::size_t i) { return to<mass_fraction>(volume_fraction(all.q[i])).value(); });
     all_at_once(volume, "aqueth, arrays, checked",
-                [] { array::to<mass_fraction, volume_fraction>(all.q, out); });
+                [] { arrays::to<mass_fraction, volume_fraction>(all.q, out); });
 
     std::string const correction = "true strength from the reading of an alcoholometer";
     one_by_one(correction, "Boost.Math, newton_raphson_iterate twice, whole formula",
@@ -104,7 +104,8 @@ void register_all() {
     one_by_one(correction, "aqueth, one by one, typed and checked", [](std::size_t i) {
         return meter.strength(volume_fraction(readings[i]), celsius(warm.t[i])).value();
     });
-    all_at_once(correction, "aqueth, arrays, checked", [] { array::strength(meter, readings, warm.t, out); });
+    all_at_once(correction, "aqueth, arrays, checked",
+                [] { arrays::strength(meter, readings, warm.t, out); });
 }
 
 }  // namespace

@@ -4,7 +4,7 @@
 #include <aqueth/caloric.hpp>
 #include <aqueth/freezing.hpp>
 
-#include "expect_range_error.hpp"
+#include "expect_refusal.hpp"
 
 #include <gtest/gtest.h>
 
@@ -18,7 +18,7 @@
 namespace aqueth {
 namespace {
 
-using test::expect_range_error;
+using test::expect_refusal;
 constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 constexpr double infinity = std::numeric_limits<double>::infinity();
 
@@ -70,25 +70,21 @@ TEST(Mix, OrderAndGroupingDoNotMatter) {
 }
 
 TEST(Mix, RefusesNothing) {
-    expect_range_error([] { return mix(std::span<parcel const>(), celsius(20.0)); }, "number of parcels");
-    expect_range_error(
+    expect_refusal([] { return mix(std::span<parcel const>(), celsius(20.0)); }, "number of parcels");
+    expect_refusal(
         [] {
             return mix({spirit(0.0, 40.0), spirit(0.0, 50.0)}, celsius(20.0));
         },
         "mass of all parcels");
-    expect_range_error([] { return mix({spirit(1.0, 40.0)}, celsius(50.0)); }, "temperature");
-    expect_range_error(
-        [] {
-            return mix({spirit(1.0, 40.0), spirit(1.0, 2.0)}, celsius(-5.0));
-        },
-        "temperature");
+    expect_refusal([] { return mix({spirit(1.0, 40.0)}, celsius(50.0)); }, "temperature");
+    expect_refusal([] { return mix({spirit(1.0, 40.0), spirit(1.0, 2.0)}, celsius(-5.0)); }, "temperature");
 }
 
 TEST(Mix, NamesTheTemperaturesThatWouldDoForEveryPart) {
     std::vector<parcel> const parts{spirit(1.0, 96.0), spirit(1.0, 5.0), spirit(0.0, 0.0)};
     double const coldest = freezing_point(parts[1].composition()).celsius();
     for (double const t : {50.0, 40.001, coldest - 0.001, -20.0, -273.0, nan, infinity}) {
-        range_error const error = expect_range_error([&] { return mix(parts, celsius(t)); }, "temperature");
+        refusal const error = expect_refusal([&] { return mix(parts, celsius(t)); }, "temperature");
         EXPECT_EQ(error.lower(), coldest);
         EXPECT_EQ(error.upper(), 40.0);
     }
@@ -115,12 +111,12 @@ TEST(Mix, WithoutATemperatureComesOutWarmAndConservesEnthalpy) {
     EXPECT_EQ(dilute(spirit(1.0, 45.0, -10.0), by_volume(45.0), water_at(celsius(20.0))).addition.mass(),
               0.0 * kilogram);
     // too warm for the density formula, too cold for the heats
-    expect_range_error(
+    expect_refusal(
         [] {
             return mix({spirit(1.0, 100.0, 39.0), water(1.0 * kilogram, celsius(39.0))});
         },
         "temperature of the mixture without loss of heat");
-    expect_range_error(
+    expect_refusal(
         [] {
             return mix({spirit(1.0, 96.0, -5.0), water(1.0 * kilogram, celsius(20.0))});
         },
@@ -130,8 +126,8 @@ TEST(Mix, WithoutATemperatureComesOutWarmAndConservesEnthalpy) {
 TEST(Mix, SaysWhatHelpsWhenTheMixtureComesOutTooCold) {
     // By the model's enthalpies of mixing, strong and weaker spirit cool each other near 0 °C.
     std::vector<parcel> const parts{spirit(1.0, 50.0, 0.0), spirit(1.0, 95.0, 0.0)};
-    range_error const error =
-        expect_range_error([&] { return mix(parts); }, "temperature of the mixture without loss of heat");
+    refusal const error =
+        expect_refusal([&] { return mix(parts); }, "temperature of the mixture without loss of heat");
     EXPECT_EQ(error.unit(), "°C");
     EXPECT_EQ(error.lower(), 0.0);
     EXPECT_EQ(error.upper(), 40.0 + 1e-9);  // the allowance for rounding
@@ -198,7 +194,7 @@ TEST(Dilute, ToItsOwnStrengthIsNotRefusedForTheRoundingOfAConversion) {
         }
     }
     // More than rounding is refused, and the message shows the difference.
-    range_error const error = expect_range_error(
+    refusal const error = expect_refusal(
         [] { return dilute(spirit(1.0, 40.0), by_volume(40.0 + 1e-9), water_at(celsius(20.0))); },
         "target strength");
     EXPECT_NE(std::string(error.what()).find("strength 40.000000001 % vol"), std::string::npos)
@@ -213,18 +209,18 @@ TEST(Dilute, TakesTheTargetInAnyBasis) {
 }
 
 TEST(Dilute, RefusesAStrongerOrEmptyTarget) {
-    auto const error = expect_range_error(
+    auto const error = expect_refusal(
         [] { return dilute(spirit(2.0, 60.0), by_volume(70.0), water_at(celsius(20.0)), celsius(20.0)); },
         "target strength");
     EXPECT_NEAR(error.upper(), 60.0, 1e-9);
     EXPECT_EQ(error.unit(), "% vol at 20 °C");
-    expect_range_error(
+    expect_refusal(
         [] { return dilute(spirit(2.0, 60.0), by_volume(0.0), water_at(celsius(20.0)), celsius(20.0)); },
         "target strength");
-    expect_range_error(
+    expect_refusal(
         [] { return dilute(spirit(2.0, 60.0), by_volume(40.0), water_at(celsius(-3.0)), celsius(20.0)); },
         "temperature");
-    expect_range_error(
+    expect_refusal(
         [] { return dilute(spirit(2.0, 60.0), by_volume(40.0), water_at(celsius(20.0)), celsius(nan)); },
         "temperature");
 }
@@ -242,7 +238,7 @@ TEST(Dilute, WithAWeakerSpirit) {
     auto const made = make_up(10.0 * litre, celsius(20.0), by_volume(45.0), start.liquid(), faints);
     EXPECT_NEAR(mix({made.spirit, made.diluent}, celsius(20.0)).product.strength().percent(), 45.0, 1e-12);
     EXPECT_NEAR(in(made.product.volume(), litre), 10.0, 1e-12);
-    expect_range_error([&] { return dilute(start, by_volume(20.0), faints); }, "target strength");
+    expect_refusal([&] { return dilute(start, by_volume(20.0), faints); }, "target strength");
 }
 
 // The two strengths differ by 1e-7 mass fraction, less than a dilution can reach into.
@@ -250,7 +246,7 @@ TEST(Dilute, NamesTheRangeInOrderNextToTheDiluent) {
     auto const faints = liquid::of(mass_fraction(0.3), celsius(20.0));
     auto const start = parcel::of(2.0 * kilogram, mass_fraction(0.3 + 1e-7), celsius(20.0));
     auto const error =
-        expect_range_error([&] { return dilute(start, by_mass(20.0), faints); }, "target strength");
+        expect_refusal([&] { return dilute(start, by_mass(20.0), faints); }, "target strength");
     EXPECT_LE(error.lower(), error.upper());
     EXPECT_EQ(dilute(start, start.composition(), faints, celsius(20.0)).addition.mass(), units::mass());
 }
@@ -258,9 +254,9 @@ TEST(Dilute, NamesTheRangeInOrderNextToTheDiluent) {
 TEST(Dilute, RefusesAStrongerDiluent) {
     auto const strong = liquid::of(by_volume(90.0), celsius(20.0));
     auto const start = spirit(2.0, 80.0);
-    expect_range_error([&] { return dilute(start, by_volume(85.0), strong); }, "strength of the diluent");
-    expect_range_error([&] { return make_up(litre, celsius(20.0), by_volume(85.0), start.liquid(), strong); },
-                       "strength of the diluent");
+    expect_refusal([&] { return dilute(start, by_volume(85.0), strong); }, "strength of the diluent");
+    expect_refusal([&] { return make_up(litre, celsius(20.0), by_volume(85.0), start.liquid(), strong); },
+                   "strength of the diluent");
 }
 
 TEST(DiluteInAdditions, EndsWhereOneAdditionEnds) {
@@ -280,7 +276,7 @@ TEST(DiluteInAdditions, EndsWhereOneAdditionEnds) {
     }
     EXPECT_NEAR(added, whole.addition.mass().value(), 1e-14);
     for (int const bad : {0, -1, 1001}) {
-        expect_range_error(
+        expect_refusal(
             [&] {
                 return dilute_in_additions(start, by_volume(40.0), bad, water_at(celsius(18.0)),
                                            celsius(22.0));
@@ -302,10 +298,10 @@ TEST(Fortify, RefusesWhatTheStockCannotReach) {
         return fortify(spirit(5.0, 12.0), by_volume(target), liquid::of(by_volume(60.0), celsius(20.0)),
                        celsius(20.0));
     };
-    expect_range_error([&] { return fortify_to(61.0); }, "target strength");
-    expect_range_error([&] { return fortify_to(11.0); }, "target strength");
-    expect_range_error([&] { return fortify_to(60.0); }, "stronger spirit, above the target by");
-    auto const error = expect_range_error(
+    expect_refusal([&] { return fortify_to(61.0); }, "target strength");
+    expect_refusal([&] { return fortify_to(11.0); }, "target strength");
+    expect_refusal([&] { return fortify_to(60.0); }, "stronger spirit, above the target by");
+    auto const error = expect_refusal(
         [] {
             return fortify(spirit(5.0, 12.0), by_volume(11.0), liquid::of(by_volume(10.0), celsius(20.0)),
                            celsius(20.0));
@@ -344,14 +340,14 @@ TEST(MakeUp, GivesTheMassAndTheStrength) {
     auto const warm = make_up(10.0 * kilogram, by_volume(40.0), stock, water_at(celsius(14.0)));
     EXPECT_GT(warm.product.temperature(), celsius(20.0));
     for (double const bad : {-1.0, nan, infinity}) {
-        expect_range_error(
+        expect_refusal(
             [&] {
                 return make_up(bad * kilogram, by_volume(40.0), stock, water_at(celsius(14.0)),
                                celsius(20.0));
             },
             "mass");
     }
-    auto const error = expect_range_error(
+    auto const error = expect_refusal(
         [&] { return make_up(kilogram, by_volume(95.0), stock, water_at(celsius(14.0)), celsius(20.0)); },
         "target strength");
     EXPECT_NEAR(error.upper(), 92.0, 1e-9);
@@ -370,10 +366,10 @@ TEST(MakeUp, RefusesTheImpossible) {
         return make_up(litres * litre, celsius(20.0), by_volume(target),
                        liquid::of(by_volume(stock), celsius(20.0)), water_at(celsius(20.0)));
     };
-    expect_range_error([&] { return make(1.0, 60.0, 50.0); }, "target strength");
-    expect_range_error([&] { return make(-1.0, 40.0, 50.0); }, "volume");
-    expect_range_error([&] { return make(infinity, 40.0, 50.0); }, "volume");
-    expect_range_error([&] { return make(nan, 40.0, 50.0); }, "volume");
+    expect_refusal([&] { return make(1.0, 60.0, 50.0); }, "target strength");
+    expect_refusal([&] { return make(-1.0, 40.0, 50.0); }, "volume");
+    expect_refusal([&] { return make(infinity, 40.0, 50.0); }, "volume");
+    expect_refusal([&] { return make(nan, 40.0, 50.0); }, "volume");
 }
 
 }  // namespace

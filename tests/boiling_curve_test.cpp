@@ -4,7 +4,7 @@
 #include <aqueth/equilibrium.hpp>
 #include <aqueth/measured_equilibrium.hpp>
 
-#include "expect_range_error.hpp"
+#include "expect_refusal.hpp"
 
 #include <gtest/gtest.h>
 
@@ -15,7 +15,7 @@
 namespace aqueth {
 namespace {
 
-using test::expect_range_error;
+using test::expect_refusal;
 
 std::vector<double> compositions() {
     std::vector<double> x{0.0, 1.0};
@@ -105,8 +105,8 @@ TEST(BoilingCurve, MeasuredVolatilityTakesTheModelsPlaceWhereItWasMeasured) {
 
 TEST(BoilingCurve, RefusesPressuresOutsideItsRange) {
     for (double const kpa : {0.0, -1.0, 4.9, 171.0, std::nan("")})
-        expect_range_error([&] { boiling_curve curve(kpa * kilopascal); }, "pressure");
-    expect_range_error([] { boiling_curve curve(equilibrium_curve(3.0 * kilopascal)); }, "pressure");
+        expect_refusal([&] { boiling_curve curve(kpa * kilopascal); }, "pressure");
+    expect_refusal([] { boiling_curve curve(equilibrium_curve(3.0 * kilopascal)); }, "pressure");
 }
 
 }  // namespace

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <aqueth/bottling.hpp>
 
-#include "expect_range_error.hpp"
+#include "expect_refusal.hpp"
 
 #include <gtest/gtest.h>
 
@@ -10,7 +10,7 @@
 namespace aqueth {
 namespace {
 
-using test::expect_range_error;
+using test::expect_refusal;
 
 TEST(Bottling, WarmSpiritIsFilledHigher) {
     auto const w = to<mass_fraction>(by_volume(40.0));
@@ -49,7 +49,7 @@ TEST(Bottling, UsLabelsMeanSixtyFahrenheit) {
         10.0);
     EXPECT_EQ(fill_volume(750.0 * millilitre, w, us_label_temperature, us_label_temperature),
               750.0 * millilitre);
-    expect_range_error(
+    expect_refusal(
         [&] { static_cast<void>(fill_volume(750.0 * millilitre, w, celsius(20.0), celsius(50.0))); },
         "temperature");
 }
@@ -89,7 +89,7 @@ TEST(Bottling, NoBottleIsCountedThatCannotBeFilled) {
 TEST(Bottling, RefusesMoreBottlesThanCanBeCounted) {
     auto const lake = parcel::of(1e9 * litre, by_volume(40.0), celsius(20.0));
     auto const e =
-        expect_range_error([&] { static_cast<void>(fill_bottles(lake, 1e-6 * litre)); }, "label volume");
+        expect_refusal([&] { static_cast<void>(fill_bottles(lake, 1e-6 * litre)); }, "label volume");
     EXPECT_NEAR(e.lower(), 1e-3, 1e-12);
     EXPECT_EQ(fill_bottles(lake, 2e-3 * litre).count, 5e11);
 }
@@ -105,10 +105,10 @@ TEST(Bottling, RefusesBadLabels) {
     auto const spirit = parcel::of(3.0 * litre, by_volume(40.0), celsius(20.0));
     for (double const bad :
          {0.0, -0.7, std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity()}) {
-        expect_range_error([&] { static_cast<void>(fill_bottles(spirit, bad * litre)); }, "label volume");
+        expect_refusal([&] { static_cast<void>(fill_bottles(spirit, bad * litre)); }, "label volume");
     }
-    expect_range_error([&] { static_cast<void>(fill_volume(0.7 * litre, by_mass(5.0), celsius(-4.0))); },
-                       "temperature");
+    expect_refusal([&] { static_cast<void>(fill_volume(0.7 * litre, by_mass(5.0), celsius(-4.0))); },
+                   "temperature");
 }
 
 }  // namespace

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <aqueth/composition.hpp>
 
-#include "expect_range_error.hpp"
+#include "expect_refusal.hpp"
 
 #include <gtest/gtest.h>
 
@@ -12,7 +12,7 @@
 namespace aqueth {
 namespace {
 
-using test::expect_range_error;
+using test::expect_refusal;
 
 static_assert(by_volume(84.0).value() == 0.84);
 static_assert(by_mass(40.0) < by_mass(41.0));
@@ -43,19 +43,19 @@ TEST(Composition, RefusesWhatIsNoStrength) {
     double const nan = std::numeric_limits<double>::quiet_NaN();
     double const infinity = std::numeric_limits<double>::infinity();
     for (double const bad : {-1e-12, 100.0 + 1e-10, nan, infinity, -infinity}) {
-        expect_range_error([&] { static_cast<void>(by_mass(bad)); }, "mass fraction");
-        expect_range_error([&] { static_cast<void>(by_moles(bad)); }, "mole fraction");
-        expect_range_error([&] { static_cast<void>(by_volume(bad)); }, "alcoholic strength by volume");
-        expect_range_error([&] { static_cast<void>(by_volume<at_60_fahrenheit>(bad)); },
-                           "alcoholic strength by volume");
-        expect_range_error([&] { static_cast<void>(proof(2.0 * bad)); }, "proof");
-        expect_range_error([&] { static_cast<void>(grams_per_100_millilitres(bad)); }, "mass concentration");
+        expect_refusal([&] { static_cast<void>(by_mass(bad)); }, "mass fraction");
+        expect_refusal([&] { static_cast<void>(by_moles(bad)); }, "mole fraction");
+        expect_refusal([&] { static_cast<void>(by_volume(bad)); }, "alcoholic strength by volume");
+        expect_refusal([&] { static_cast<void>(by_volume<at_60_fahrenheit>(bad)); },
+                       "alcoholic strength by volume");
+        expect_refusal([&] { static_cast<void>(proof(2.0 * bad)); }, "proof");
+        expect_refusal([&] { static_cast<void>(grams_per_100_millilitres(bad)); }, "mass concentration");
     }
 }
 
 TEST(Composition, ErrorNamesQuantityValueAndRange) {
     auto const error =
-        expect_range_error([] { static_cast<void>(by_volume(120.0)); }, "alcoholic strength by volume");
+        expect_refusal([] { static_cast<void>(by_volume(120.0)); }, "alcoholic strength by volume");
     EXPECT_DOUBLE_EQ(error.value(), 120.0);
     EXPECT_EQ(error.lower(), 0.0);
     EXPECT_EQ(error.upper(), 100.0);

@@ -2,7 +2,7 @@
 #include <aqueth/density.hpp>
 #include <aqueth/freezing.hpp>
 
-#include "expect_range_error.hpp"
+#include "expect_refusal.hpp"
 
 #include <gtest/gtest.h>
 
@@ -12,7 +12,7 @@
 namespace aqueth {
 namespace {
 
-using test::expect_range_error;
+using test::expect_refusal;
 constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 constexpr double infinity = std::numeric_limits<double>::infinity();
 
@@ -38,7 +38,7 @@ TEST(Density, TellsTheSameRangeFromBothSides) {
         double const coldest = percent > 29.55 ? -20.0 : freezing_point(w).celsius();
         for (double const bad : {-300.0, coldest - 0.001, 40.001, 41.0, 1e6, nan, infinity}) {
             auto const error =
-                expect_range_error([&] { static_cast<void>(density(w, celsius(bad))); }, "temperature");
+                expect_refusal([&] { static_cast<void>(density(w, celsius(bad))); }, "temperature");
             EXPECT_EQ(error.lower(), coldest) << bad;
             EXPECT_EQ(error.upper(), 40.0) << bad;
         }
@@ -48,25 +48,25 @@ TEST(Density, TellsTheSameRangeFromBothSides) {
 TEST(Density, RefusesTemperaturesOutsideTheStandard) {
     for (double const bad : {-20.01, 40.01, nan, infinity, -infinity}) {
         auto const w = by_mass(60.0);
-        expect_range_error([&] { static_cast<void>(density(w, celsius(bad))); }, "temperature");
-        expect_range_error([&] { static_cast<void>(thermal_expansion(w, celsius(bad))); }, "temperature");
-        expect_range_error([&] { static_cast<void>(molar_volume(w, celsius(bad))); }, "temperature");
-        expect_range_error(
+        expect_refusal([&] { static_cast<void>(density(w, celsius(bad))); }, "temperature");
+        expect_refusal([&] { static_cast<void>(thermal_expansion(w, celsius(bad))); }, "temperature");
+        expect_refusal([&] { static_cast<void>(molar_volume(w, celsius(bad))); }, "temperature");
+        expect_refusal(
             [&] {
                 static_cast<void>(mass_fraction_from_density(900.0 * kilogram_per_cubic_metre, celsius(bad)));
             },
             "temperature");
     }
     for (double const bad : {-0.01, 40.01, nan, infinity}) {
-        expect_range_error([&] { static_cast<void>(water_density_cipm_2001(celsius(bad))); }, "temperature");
-        expect_range_error([&] { static_cast<void>(excess_molar_volume(by_mass(60.0), celsius(bad))); },
-                           "temperature");
+        expect_refusal([&] { static_cast<void>(water_density_cipm_2001(celsius(bad))); }, "temperature");
+        expect_refusal([&] { static_cast<void>(excess_molar_volume(by_mass(60.0), celsius(bad))); },
+                       "temperature");
     }
 }
 
 TEST(Density, RefusesDensitiesNoMixtureHas) {
     for (double const bad : {789.2, 998.3, 0.0, -1.0, nan, infinity}) {
-        auto const error = expect_range_error(
+        auto const error = expect_refusal(
             [&] {
                 static_cast<void>(mass_fraction_from_density(bad * kilogram_per_cubic_metre, celsius(20.0)));
             },
@@ -75,7 +75,7 @@ TEST(Density, RefusesDensitiesNoMixtureHas) {
         EXPECT_NEAR(error.upper(), 998.20, 0.005);
     }
     // a density that only a frozen mixture would have
-    expect_range_error(
+    expect_refusal(
         [] {
             static_cast<void>(mass_fraction_from_density(990.0 * kilogram_per_cubic_metre, celsius(-10.0)));
         },

@@ -149,11 +149,11 @@ TEST_F(FloatingPointExceptions, NoneInArrays) {
     w[5] = 0.0;
     w[6] = 1.0;
     EXPECT_EQ(raised([&] {
-                  array::density(w, t, r);
-                  array::mass_fraction_from_density(r, t, w);
-                  array::to<volume_fraction, mass_fraction>(w, r);
-                  array::vapour(w, p, r);
-                  array::bubble_temperature(w, p, r);
+                  arrays::density(w, t, r);
+                  arrays::mass_fraction_from_density(r, t, w);
+                  arrays::to<volume_fraction, mass_fraction>(w, r);
+                  arrays::vapour(w, p, r);
+                  arrays::bubble_temperature(w, p, r);
               }),
               0);
 }

@@ -2,7 +2,7 @@
 // The figures printed in 27 CFR part 30 are checked in published/us_gauging_manual_test.cpp.
 #include <aqueth/gauging.hpp>
 
-#include "expect_range_error.hpp"
+#include "expect_refusal.hpp"
 
 #include <gtest/gtest.h>
 
@@ -26,7 +26,7 @@ TEST(Gauging, VolumeFactorIsOneAt60FahrenheitAndFallsWithWarmth) {
 }
 
 TEST(Gauging, RefusesTemperaturesOutsideTheRange) {
-    test::expect_range_error(
+    test::expect_refusal(
         [] { static_cast<void>(volume_factor_to_60_fahrenheit(proof(190.0), fahrenheit(120.0))); },
         "temperature");
 }

@@ -7,7 +7,7 @@
 #include <aqueth/specific_gravity.hpp>
 #include <aqueth/strength.hpp>
 
-#include "expect_range_error.hpp"
+#include "expect_refusal.hpp"
 
 #include <gtest/gtest.h>
 
@@ -16,7 +16,7 @@
 namespace aqueth {
 namespace {
 
-using test::expect_range_error;
+using test::expect_refusal;
 
 /// every liquid mixture and temperature for which the instrument can be read must come back
 template <class Scale>
@@ -30,7 +30,7 @@ void expect_closure(hydrometer<Scale> const& meter) {
                 Scale const reading = meter.reading(liquid, celsius(t));
                 EXPECT_NEAR(meter.composition(reading, celsius(t)).value(), w, 1e-13) << w << " " << t;
                 ++readable;
-            } catch (range_error const& off_the_scale) {
+            } catch (refusal const& off_the_scale) {
                 EXPECT_EQ(off_the_scale.argument(), "density it floats by");
             }
         }
@@ -88,9 +88,9 @@ TEST(Hydrometer, StrengthIsThatOfTheComposition) {
                 EXPECT_NEAR(meter.strength(shown, celsius(t)).value(), expected, 2e-15 + 4e-16 * expected)
                     << shown.value() << " " << t;
                 ++readable;
-            } catch (range_error const& expected) {
-                expect_range_error([&] { static_cast<void>(meter.strength(shown, celsius(t))); },
-                                   std::string(expected.argument()));
+            } catch (refusal const& expected) {
+                expect_refusal([&] { static_cast<void>(meter.strength(shown, celsius(t))); },
+                               std::string(expected.argument()));
                 ++refused;
             }
         }
@@ -125,24 +125,24 @@ TEST(Hydrometer, OtherScalesAndBasesGoOverTheComposition) {
 TEST(Hydrometer, RefusesReadingsNoMixtureGives) {
     alcoholometer const meter;
     // At 31 °C pure water already shows about 1.7 % vol.
-    auto const low = expect_range_error(
-        [&] { static_cast<void>(meter.strength(by_volume(0.5), celsius(31.0))); }, "reading");
+    auto const low =
+        expect_refusal([&] { static_cast<void>(meter.strength(by_volume(0.5), celsius(31.0))); }, "reading");
     EXPECT_GT(low.lower(), 1.0);
     EXPECT_EQ(low.upper(), 100.0);
     // At 10 °C pure ethanol shows about 98 % vol.
-    auto const high = expect_range_error(
-        [&] { static_cast<void>(meter.strength(by_volume(99.5), celsius(10.0))); }, "reading");
+    auto const high =
+        expect_refusal([&] { static_cast<void>(meter.strength(by_volume(99.5), celsius(10.0))); }, "reading");
     EXPECT_EQ(high.lower(), 0.0);
     EXPECT_LT(high.upper(), 99.0);
     // The bounds it names, the glass's expansion in them, are readings of pure water and of pure ethanol.
     EXPECT_NEAR(meter.composition(by_volume(low.lower()), celsius(31.0)).value(), 0.0, 1e-12);
     EXPECT_NEAR(meter.composition(by_volume(high.upper()), celsius(10.0)).value(), 1.0, 1e-12);
     // Colder water floats the stem out beyond its zero.
-    expect_range_error([&] { static_cast<void>(meter.reading(mass_fraction(0.0), celsius(10.0))); },
-                       "density it floats by");
+    expect_refusal([&] { static_cast<void>(meter.reading(mass_fraction(0.0), celsius(10.0))); },
+                   "density it floats by");
     // A reading that would need a frozen mixture.
     auto const ice = [&](auto const& call) {
-        EXPECT_EQ(expect_range_error(call, "temperature").property(), "hydrometer");
+        EXPECT_EQ(expect_refusal(call, "temperature").property(), "hydrometer");
     };
     ice([&] { static_cast<void>(meter.strength(by_volume(5.0), celsius(-10.0))); });
     ice([&] { static_cast<void>(meter.composition(by_volume(5.0), celsius(-10.0))); });
@@ -151,22 +151,20 @@ TEST(Hydrometer, RefusesReadingsNoMixtureGives) {
 TEST(Hydrometer, RefusesBadTemperaturesAndGlass) {
     double const nan = std::numeric_limits<double>::quiet_NaN();
     for (double const bad : {-5.0, 499.0, 1501.0, nan}) {
-        expect_range_error(
+        expect_refusal(
             [&] { density_hydrometer{celsius(20.0)}.density(bad * kilogram_per_cubic_metre, celsius(20.0)); },
             "reading");
     }
     for (double const bad : {-20.5, 40.5, nan}) {
-        expect_range_error(
-            [&] { static_cast<void>(alcoholometer{}.strength(by_volume(50.0), celsius(bad))); },
-            "temperature");
-        expect_range_error([&] { static_cast<void>(alcoholometer{}.reading(by_mass(50.0), celsius(bad))); },
-                           "temperature");
-        expect_range_error([&] { static_cast<void>(density_hydrometer{celsius(bad)}); },
-                           "reference temperature");
+        expect_refusal([&] { static_cast<void>(alcoholometer{}.strength(by_volume(50.0), celsius(bad))); },
+                       "temperature");
+        expect_refusal([&] { static_cast<void>(alcoholometer{}.reading(by_mass(50.0), celsius(bad))); },
+                       "temperature");
+        expect_refusal([&] { static_cast<void>(density_hydrometer{celsius(bad)}); }, "reference temperature");
     }
     for (double const bad : {-1e-6, 1e-3, nan}) {
-        expect_range_error([&] { static_cast<void>(alcoholometer{bad * per_kelvin}); },
-                           "cubic expansion of the instrument");
+        expect_refusal([&] { static_cast<void>(alcoholometer{bad * per_kelvin}); },
+                       "cubic expansion of the instrument");
     }
 }
 

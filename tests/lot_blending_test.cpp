@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <aqueth/lot_blending.hpp>
 
-#include "expect_range_error.hpp"
+#include "expect_refusal.hpp"
 
 #include <gtest/gtest.h>
 
@@ -12,7 +12,7 @@
 namespace aqueth {
 namespace {
 
-using test::expect_range_error;
+using test::expect_refusal;
 
 lot some(double litres, double percent, double least_litres = 0.0) {
     auto const available = parcel::of(litres * litre, by_volume(percent), celsius(20.0));
@@ -45,7 +45,7 @@ TEST(LotBlending, TakesParcelsInBraces) {
     EXPECT_EQ(result.parts[1], weak);
     auto const some_litres = blend_to_strength({strong, weak}, by_mass(30.0), celsius(20.0), 2.0 * litre);
     EXPECT_NEAR(in(some_litres.product.volume(), litre), 2.0, 1e-12);
-    auto const error = expect_range_error(
+    auto const error = expect_refusal(
         [&] {
             return blend_to_strength({strong, weak}, by_mass(61.0), celsius(20.0));
         },
@@ -92,7 +92,7 @@ TEST(LotBlending, ReachesEveryStrengthBetweenTheBoundsItNamesAndNoneBeyond) {
         auto const bounds_of = [&](double percent) {
             try {
                 static_cast<void>(blend_to_strength(lots, by_mass(percent), celsius(20.0), volume));
-            } catch (range_error const& error) {
+            } catch (refusal const& error) {
                 if (error.argument() == "target strength") return std::pair{error.lower(), error.upper()};
                 throw;
             }
@@ -112,14 +112,14 @@ TEST(LotBlending, ReachesEveryStrengthBetweenTheBoundsItNamesAndNoneBeyond) {
             ++solved;
         }
         if (upper < 99.0) {
-            expect_range_error(
+            expect_refusal(
                 [&] {
                     static_cast<void>(blend_to_strength(lots, by_mass(upper + 0.5), celsius(20.0), volume));
                 },
                 "target strength");
         }
         if (lower > 1.0) {
-            expect_range_error(
+            expect_refusal(
                 [&] {
                     static_cast<void>(blend_to_strength(lots, by_mass(lower - 0.5), celsius(20.0), volume));
                 },
@@ -198,8 +198,8 @@ TEST(LotBlending, ALotAloneMakesItsOwnStrength) {
     std::vector<lot> const lots{some(2.0, 43.7)};
     EXPECT_NEAR(in(blend_to_strength(lots, by_volume(43.7), celsius(20.0)).product.volume(), litre), 2.0,
                 1e-12);
-    expect_range_error([&] { static_cast<void>(blend_to_strength(lots, by_volume(43.0), celsius(20.0))); },
-                       "target strength");
+    expect_refusal([&] { static_cast<void>(blend_to_strength(lots, by_volume(43.0), celsius(20.0))); },
+                   "target strength");
 }
 
 // The weakest and the strongest product are then equal, but rounding of two summation orders may reverse
@@ -219,9 +219,9 @@ TEST(LotBlending, LotsOfOneStrengthMakeThatStrength) {
 
 TEST(LotBlending, SaysWhatIsReachable) {
     std::vector<lot> const lots{some(1.0, 80.0), some(3.0, 30.0, 3.0)};
-    auto const error = expect_range_error(
-        [&] { static_cast<void>(blend_to_strength(lots, by_volume(60.0), celsius(20.0))); },
-        "target strength");
+    auto const error =
+        expect_refusal([&] { static_cast<void>(blend_to_strength(lots, by_volume(60.0), celsius(20.0))); },
+                       "target strength");
     EXPECT_NEAR(error.lower(), 30.0, 1e-9);
     EXPECT_LT(error.upper(), 45.0);  // all of both
     EXPECT_NO_THROW(
@@ -233,7 +233,7 @@ TEST(LotBlending, NamesTheVolumesThatTheLimitsAddUpTo) {
     std::vector<lot> const lots{some(10.0, 80.0, 1.0), some(5.0, 40.0, 0.5)};
     auto const kilograms = in(parcel::of(1.0 * litre, by_volume(60), celsius(20)).mass(), kilogram);
     for (double const litres : {0.1, 100.0}) {
-        auto const e = expect_range_error(
+        auto const e = expect_refusal(
             [&] { static_cast<void>(blend_to_strength(lots, by_volume(60), celsius(20), litres * litre)); },
             "volume wanted");
         EXPECT_NEAR(e.lower(), in(lots[0].at_least + lots[1].at_least, kilogram) / kilograms, 1e-12);
@@ -251,17 +251,17 @@ TEST(LotBlending, NamesTheVolumesThatTheLimitsAddUpTo) {
 
 TEST(LotBlending, RefusesBadLotsAndVolumes) {
     std::vector<lot> const none;
-    expect_range_error([&] { static_cast<void>(blend_to_strength(none, by_volume(40.0), celsius(20.0))); },
-                       "number of lots");
+    expect_refusal([&] { static_cast<void>(blend_to_strength(none, by_volume(40.0), celsius(20.0))); },
+                   "number of lots");
     std::vector<lot> const empty{some(1.0, 50.0)};
     std::vector<lot> const greedy{{empty[0].available, 2.0 * empty[0].available.mass()}};
-    expect_range_error([&] { static_cast<void>(blend_to_strength(greedy, by_volume(50.0), celsius(20.0))); },
-                       "least mass of a lot");
+    expect_refusal([&] { static_cast<void>(blend_to_strength(greedy, by_volume(50.0), celsius(20.0))); },
+                   "least mass of a lot");
     std::vector<lot> const nothing{{empty[0].available.with_mass(0.0 * kilogram), {}}};
-    expect_range_error([&] { static_cast<void>(blend_to_strength(nothing, by_volume(50.0), celsius(20.0))); },
-                       "mass of all lots");
+    expect_refusal([&] { static_cast<void>(blend_to_strength(nothing, by_volume(50.0), celsius(20.0))); },
+                   "mass of all lots");
     for (double const bad : {-1.0, 0.0, 1.5, std::numeric_limits<double>::quiet_NaN()}) {
-        expect_range_error(
+        expect_refusal(
             [&] { static_cast<void>(blend_to_strength(empty, by_volume(50.0), celsius(20.0), bad * litre)); },
             "volume wanted");
     }

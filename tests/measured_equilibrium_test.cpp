@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <aqueth/measured_equilibrium.hpp>
 
-#include "expect_range_error.hpp"
+#include "expect_refusal.hpp"
 #include "published/table.hpp"
 
 #include <gtest/gtest.h>
@@ -13,7 +13,7 @@
 namespace aqueth {
 namespace {
 
-using test::expect_range_error;
+using test::expect_refusal;
 
 std::vector<measured_point> from_model(units::pressure p, double bias = 0.0) {
     std::vector<measured_point> points;
@@ -68,8 +68,8 @@ TEST(MeasuredEquilibrium, PureLiquidsCountForTheTemperatureOnly) {
     }
     measured_equilibrium const measured(points, standard_atmosphere);
     EXPECT_NEAR(measured.temperature(mole_fraction(0.0)).celsius(), 99.97, 0.02);
-    expect_range_error([&] { static_cast<void>(measured.vapour(mole_fraction(0.0))); },
-                       "mole fraction of the liquid");
+    expect_refusal([&] { static_cast<void>(measured.vapour(mole_fraction(0.0))); },
+                   "mole fraction of the liquid");
 }
 
 // Beyond the measured liquids the curve follows the model, shifted so that it joins.
@@ -108,8 +108,8 @@ TEST(MeasuredEquilibrium, WorksWithoutTemperatures) {
     measured_equilibrium const measured(points, standard_atmosphere);
     EXPECT_FALSE(measured.has_temperature());
     EXPECT_LT(measured.check().area_percent, 1.0);
-    expect_range_error([&] { static_cast<void>(measured.temperature(mole_fraction(0.3))); },
-                       "number of measured temperatures");
+    expect_refusal([&] { static_cast<void>(measured.temperature(mole_fraction(0.3))); },
+                   "number of measured temperatures");
 }
 
 TEST(MeasuredEquilibrium, RefusesTablesThatCannotServe) {
@@ -117,28 +117,23 @@ TEST(MeasuredEquilibrium, RefusesTablesThatCannotServe) {
         return measured_equilibrium(std::move(points), standard_atmosphere);
     };
     auto const good = from_model(standard_atmosphere);
-    expect_range_error([&] { static_cast<void>(make({})); }, "number of points");
-    expect_range_error(
-        [&] {
-            static_cast<void>(make({good.begin(), good.begin() + 3}));
-        },
-        "number of points");
+    expect_refusal([&] { static_cast<void>(make({})); }, "number of points");
+    expect_refusal([&] { static_cast<void>(make({good.begin(), good.begin() + 3})); }, "number of points");
     auto twice = good;
     twice.push_back(good[3]);
-    expect_range_error([&] { static_cast<void>(make(twice)); }, "distance between the liquids of two points");
+    expect_refusal([&] { static_cast<void>(make(twice)); }, "distance between the liquids of two points");
     auto dry = good;
     dry[2].vapour = mole_fraction(1.0);
-    expect_range_error([&] { static_cast<void>(make(dry)); }, "vapour over a mixture");
+    expect_refusal([&] { static_cast<void>(make(dry)); }, "vapour over a mixture");
     auto some_warm = good;
     some_warm[2].temperature.reset();
-    expect_range_error([&] { static_cast<void>(make(some_warm)); }, "temperature of a point");
+    expect_refusal([&] { static_cast<void>(make(some_warm)); }, "temperature of a point");
     measured_equilibrium const measured = make(good);
-    expect_range_error([&] { static_cast<void>(measured.vapour(mole_fraction(0.001))); },
-                       "mole fraction of the liquid");
-    expect_range_error([&] { static_cast<void>(measured.temperature(mole_fraction(0.999))); },
-                       "mole fraction of the liquid");
-    expect_range_error([&] { static_cast<void>(measured_equilibrium(good, 900.0 * kilopascal)); },
-                       "pressure");
+    expect_refusal([&] { static_cast<void>(measured.vapour(mole_fraction(0.001))); },
+                   "mole fraction of the liquid");
+    expect_refusal([&] { static_cast<void>(measured.temperature(mole_fraction(0.999))); },
+                   "mole fraction of the liquid");
+    expect_refusal([&] { static_cast<void>(measured_equilibrium(good, 900.0 * kilopascal)); }, "pressure");
 }
 
 }  // namespace

@@ -6,7 +6,7 @@
 // is below them, what a table itself calls of no use is above.
 #include <aqueth/measured_equilibrium.hpp>
 
-#include "expect_range_error.hpp"
+#include "expect_refusal.hpp"
 #include "published/table.hpp"
 
 #include <gtest/gtest.h>
@@ -143,7 +143,7 @@ TEST(MeasuredEquilibriumVerdict, SaysWhichRangeWasMeasured) {
     EXPECT_NO_THROW(static_cast<void>(m.vapour(mole_fraction(0.7))));
     for (double const outside : {0.05, 0.75}) {
         for (bool const vapour : {true, false}) {
-            auto const e = test::expect_range_error(
+            auto const e = test::expect_refusal(
                 [&] {
                     if (vapour) {
                         static_cast<void>(m.vapour(mole_fraction(outside)));
@@ -168,7 +168,7 @@ TEST(MeasuredEquilibriumVerdict, CountsAnAzeotropeAndRefusesImpossibleEnds) {
     for (double const pure : {0.0, 1.0}) {
         auto impossible = points;
         impossible.push_back({mole_fraction(pure), mole_fraction(0.5), celsius(80.0)});
-        test::expect_range_error(
+        test::expect_refusal(
             [&] { static_cast<void>(measured_equilibrium(impossible, standard_atmosphere)); },
             "liquid under a mixed vapour");
     }

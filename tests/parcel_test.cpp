@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <aqueth/parcel.hpp>
 
-#include "expect_range_error.hpp"
+#include "expect_refusal.hpp"
 
 #include <gtest/gtest.h>
 
@@ -11,7 +11,7 @@
 namespace aqueth {
 namespace {
 
-using test::expect_range_error;
+using test::expect_refusal;
 constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 constexpr double infinity = std::numeric_limits<double>::infinity();
 
@@ -67,7 +67,7 @@ TEST(Parcel, IsEqualInMassCompositionAndTemperature) {
     EXPECT_EQ(p.liquid(), liquid::of(by_mass(40.0), celsius(20.0)));
     EXPECT_NE(p.liquid(), water_at(celsius(20.0)));
     EXPECT_EQ(parcel::of(plain::parcel<double>{2.0, 0.4, 20.0}), p);
-    expect_range_error([] { return parcel::of(plain::parcel<double>{2.0, 1.4, 20.0}); }, "mass fraction");
+    expect_refusal([] { return parcel::of(plain::parcel<double>{2.0, 1.4, 20.0}); }, "mass fraction");
 }
 
 // IUPAC standard atomic weights of 1995, as the library cites them: ethanol 46.06844 g/mol, water 18.01528.
@@ -79,12 +79,12 @@ TEST(Parcel, MolesInAndOut) {
     EXPECT_NEAR(in(p.water_amount(), mole), 30.0, 1e-13);
     EXPECT_NEAR(p.strength<mole_fraction>().value(), 0.25, 1e-15);
     EXPECT_EQ(parcel::of_moles(kilomole, 0.0 * mole, celsius(20.0)).composition().value(), 1.0);
-    auto const error = expect_range_error([] { return parcel::of_moles(-1.0 * mole, mole, celsius(20.0)); },
-                                          "amount of ethanol");
+    auto const error = expect_refusal([] { return parcel::of_moles(-1.0 * mole, mole, celsius(20.0)); },
+                                      "amount of ethanol");
     EXPECT_EQ(error.unit(), "mol");
-    expect_range_error([] { return parcel::of_moles(mole, nan * mole, celsius(20.0)); }, "amount of water");
-    expect_range_error([] { return parcel::of_moles(0.0 * mole, 0.0 * mole, celsius(20.0)); },
-                       "amount of ethanol and water");
+    expect_refusal([] { return parcel::of_moles(mole, nan * mole, celsius(20.0)); }, "amount of water");
+    expect_refusal([] { return parcel::of_moles(0.0 * mole, 0.0 * mole, celsius(20.0)); },
+                   "amount of ethanol and water");
 }
 
 TEST(Parcel, StrengthInAnyBasis) {
@@ -100,23 +100,21 @@ TEST(Parcel, MayBeEmpty) {
 
 TEST(Parcel, RefusesWhatCannotBe) {
     for (double const bad : {-1e-9, nan, infinity, -infinity}) {
-        expect_range_error([&] { return parcel::of(bad * litre, by_volume(40.0), celsius(20.0)); }, "volume");
-        expect_range_error([&] { return parcel::of(bad * kilogram, by_volume(40.0), celsius(20.0)); },
-                           "mass");
-        expect_range_error([&] { return water(bad * kilogram, celsius(20.0)); }, "mass");
-        expect_range_error([&] { return water(1.0 * kilogram, celsius(20.0)).with_mass(bad * kilogram); },
-                           "mass");
+        expect_refusal([&] { return parcel::of(bad * litre, by_volume(40.0), celsius(20.0)); }, "volume");
+        expect_refusal([&] { return parcel::of(bad * kilogram, by_volume(40.0), celsius(20.0)); }, "mass");
+        expect_refusal([&] { return water(bad * kilogram, celsius(20.0)); }, "mass");
+        expect_refusal([&] { return water(1.0 * kilogram, celsius(20.0)).with_mass(bad * kilogram); },
+                       "mass");
     }
     for (double const bad : {-21.0, 41.0, nan}) {
-        expect_range_error([&] { return parcel::of(1.0 * litre, by_volume(40.0), celsius(bad)); },
-                           "temperature");
-        expect_range_error([&] { return parcel::of(1.0 * kilogram, by_volume(40.0), celsius(bad)); },
-                           "temperature");
+        expect_refusal([&] { return parcel::of(1.0 * litre, by_volume(40.0), celsius(bad)); }, "temperature");
+        expect_refusal([&] { return parcel::of(1.0 * kilogram, by_volume(40.0), celsius(bad)); },
+                       "temperature");
     }
-    expect_range_error([] { return water(1.0 * kilogram, celsius(-0.5)); }, "temperature");  // ice
+    expect_refusal([] { return water(1.0 * kilogram, celsius(-0.5)); }, "temperature");  // ice
     auto const weak = parcel::of(1.0 * litre, by_volume(10.0), celsius(5.0));
-    expect_range_error([&] { static_cast<void>(weak.at(celsius(-10.0))); }, "temperature");
-    expect_range_error([&] { static_cast<void>(weak.volume(celsius(-10.0))); }, "temperature");
+    expect_refusal([&] { static_cast<void>(weak.at(celsius(-10.0))); }, "temperature");
+    expect_refusal([&] { static_cast<void>(weak.volume(celsius(-10.0))); }, "temperature");
 }
 
 }  // namespace

@@ -2,7 +2,7 @@
 // Published tables of specific gravities are checked in published/.
 #include <aqueth/specific_gravity.hpp>
 
-#include "expect_range_error.hpp"
+#include "expect_refusal.hpp"
 
 #include <gtest/gtest.h>
 
@@ -11,7 +11,7 @@
 namespace aqueth {
 namespace {
 
-using test::expect_range_error;
+using test::expect_refusal;
 
 TEST(SpecificGravity, OfWaterIsOneAtTheSameTemperature) {
     for (medium const in_what : {medium::vacuum, medium::air}) {
@@ -38,13 +38,13 @@ TEST(SpecificGravity, AirMakesALightLiquidLighter) {
 
 TEST(SpecificGravity, RefusesTheImpossible) {
     gravity_reference const reference{};
-    expect_range_error(
+    expect_refusal(
         [&] { static_cast<void>(mass_fraction_from_specific_gravity(specific_gravity(0.7), reference)); },
         "density");
-    expect_range_error([] { static_cast<void>(specific_gravity(0.1)); }, "specific gravity");
-    expect_range_error([] { static_cast<void>(specific_gravity{std::numeric_limits<double>::quiet_NaN()}); },
-                       "specific gravity");
-    expect_range_error(
+    expect_refusal([] { static_cast<void>(specific_gravity(0.1)); }, "specific gravity");
+    expect_refusal([] { static_cast<void>(specific_gravity{std::numeric_limits<double>::quiet_NaN()}); },
+                   "specific gravity");
+    expect_refusal(
         [] {
             static_cast<void>(
                 specific_gravity_of(by_mass(50.0), gravity_reference{celsius(20.0), celsius(-1.0)}));

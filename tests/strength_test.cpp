@@ -2,7 +2,7 @@
 // Published tables of strengths are checked in published/.
 #include <aqueth/strength.hpp>
 
-#include "expect_range_error.hpp"
+#include "expect_refusal.hpp"
 
 #include <gtest/gtest.h>
 
@@ -12,7 +12,7 @@
 namespace aqueth {
 namespace {
 
-using test::expect_range_error;
+using test::expect_refusal;
 
 template <class Basis>
 class StrengthBasis : public testing::Test {};
@@ -81,7 +81,7 @@ TEST(Strength, ReferenceTemperaturesDifferByLessThanATenthOfAPercent) {
 
 TEST(Strength, RefusesMoreThanPureEthanol) {
     // 78.924 g/100 mL is pure ethanol at 20 °C; 79.5 passes as a number but is no mixture.
-    auto const error = expect_range_error(
+    auto const error = expect_refusal(
         [] { static_cast<void>(to<mass_fraction>(grams_per_100_millilitres(79.5))); }, "mass concentration");
     EXPECT_NEAR(error.upper(), 78.924, 5e-4);
 }

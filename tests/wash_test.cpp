@@ -3,7 +3,7 @@
 #include <aqueth/specific_gravity.hpp>
 #include <aqueth/wash.hpp>
 
-#include "expect_range_error.hpp"
+#include "expect_refusal.hpp"
 
 #include <gtest/gtest.h>
 
@@ -14,7 +14,7 @@
 namespace aqueth {
 namespace {
 
-using test::expect_range_error;
+using test::expect_refusal;
 
 double const nan = std::numeric_limits<double>::quiet_NaN();
 
@@ -28,13 +28,11 @@ TEST(Extract, GravityAndPlatoAreInverse) {
 
 TEST(Extract, RefusesWhatIsNoExtract) {
     for (double const bad : {-0.1, 70.1, nan})
-        expect_range_error([&] { static_cast<void>(plato(bad)); }, "extract");
+        expect_refusal([&] { static_cast<void>(plato(bad)); }, "extract");
     for (double const bad : {-10.1, 71.0, nan})
-        expect_range_error([&] { static_cast<void>(apparent_extract{bad}); }, "apparent extract");
-    expect_range_error([] { static_cast<void>(apparent_extract_of(specific_gravity(0.9))); },
-                       "specific gravity");
-    expect_range_error([] { static_cast<void>(apparent_extract_of(specific_gravity(1.5))); },
-                       "specific gravity");
+        expect_refusal([&] { static_cast<void>(apparent_extract{bad}); }, "apparent extract");
+    expect_refusal([] { static_cast<void>(apparent_extract_of(specific_gravity(0.9))); }, "specific gravity");
+    expect_refusal([] { static_cast<void>(apparent_extract_of(specific_gravity(1.5))); }, "specific gravity");
 }
 
 TEST(Wash, WithoutExtractIsAParcelAndWithoutAlcoholASugarSolution) {
@@ -114,15 +112,14 @@ TEST(Wash, DensityFollowsTabarie) {
 
 TEST(Wash, RefusesWhatCannotBe) {
     auto const spirit = parcel::of(1.0 * kilogram, by_volume(10.0), celsius(20));
-    expect_range_error([&] { static_cast<void>(wash::of(spirit, -1.0 * gram)); }, "mass of the extract");
-    expect_range_error([&] { static_cast<void>(wash::of(spirit, nan * gram)); }, "mass of the extract");
-    expect_range_error([&] { static_cast<void>(wash::of(spirit, 10.0 * kilogram)); }, "extract");
-    expect_range_error(
-        [&] { static_cast<void>(wash::of(-1.0 * litre, by_volume(5), plato(1), celsius(20))); }, "volume");
-    expect_range_error(
-        [&] { static_cast<void>(wash::of(1.0 * litre, by_volume(90), plato(60), celsius(20))); },
-        "ethanol beside this extract");
-    expect_range_error([&] { static_cast<void>(wash::of(spirit).density(celsius(45))); }, "temperature");
+    expect_refusal([&] { static_cast<void>(wash::of(spirit, -1.0 * gram)); }, "mass of the extract");
+    expect_refusal([&] { static_cast<void>(wash::of(spirit, nan * gram)); }, "mass of the extract");
+    expect_refusal([&] { static_cast<void>(wash::of(spirit, 10.0 * kilogram)); }, "extract");
+    expect_refusal([&] { static_cast<void>(wash::of(-1.0 * litre, by_volume(5), plato(1), celsius(20))); },
+                   "volume");
+    expect_refusal([&] { static_cast<void>(wash::of(1.0 * litre, by_volume(90), plato(60), celsius(20))); },
+                   "ethanol beside this extract");
+    expect_refusal([&] { static_cast<void>(wash::of(spirit).density(celsius(45))); }, "temperature");
 }
 
 TEST(Wash, MixingAddsMasses) {
@@ -137,8 +134,8 @@ TEST(Wash, MixingAddsMasses) {
     auto const stretched = mix(a, wash::of(water(5.0 * kilogram, celsius(20))), celsius(20));
     EXPECT_NEAR(stretched.extract().degrees(), 100.0 * in(a.solids(), a.mass() + 5.0 * kilogram), 1e-12);
     auto const empty = wash::of(parcel::of(0.0 * litre, by_volume(9.0), celsius(20)));
-    expect_range_error([&] { return mix(empty, empty, celsius(20)); }, "mass of all parcels");
-    expect_range_error([&] { return mix(a, b, celsius(60)); }, "temperature");
+    expect_refusal([&] { return mix(empty, empty, celsius(20)); }, "mass of all parcels");
+    expect_refusal([&] { return mix(a, b, celsius(60)); }, "temperature");
 }
 
 TEST(TrueGravity, UndoesTheTemperature) {
@@ -164,10 +161,10 @@ TEST(TrueGravity, UndoesTheTemperature) {
 
 TEST(TrueGravity, RefusesBadReadings) {
     gravity_hydrometer const meter({});
-    expect_range_error([&] { static_cast<void>(true_gravity(specific_gravity(1.05), celsius(60), meter)); },
-                       "temperature");
-    expect_range_error([&] { static_cast<void>(true_gravity(specific_gravity(0.9), celsius(20), meter)); },
-                       "density behind the reading");
+    expect_refusal([&] { static_cast<void>(true_gravity(specific_gravity(1.05), celsius(60), meter)); },
+                   "temperature");
+    expect_refusal([&] { static_cast<void>(true_gravity(specific_gravity(0.9), celsius(20), meter)); },
+                   "density behind the reading");
 }
 
 }  // namespace

@@ -35,7 +35,7 @@
 /// An element out of range does not stop the loop: its result is NaN, its flag false, and the function
 /// returns the count of such elements. The scalar function of the same name raises the error for that
 /// element. (A float may be 2e-4 kg/m3 outside the pure liquids, its rounding.) Only arrays of different
-/// lengths, and arguments for all elements, raise a range_error, before anything is written.
+/// lengths, and arguments for all elements, raise a refusal, before anything is written.
 ///
 /// The loops are compiled for several generations of x86-64 processors and choose at run time. The consumer's
 /// compiler flags stay unchanged, and -O2 is enough. As with every header-only library, a program whose
@@ -46,7 +46,7 @@
 /// As the scalar functions. Results may differ from theirs in the last digits, because a processor may or may
 /// not fuse a product and a sum: densities by 3e-13 kg/m3, strengths by 1e-14 of their scale, or as float by
 /// 2e-4 kg/m3 and 5e-6 of their scale.
-namespace aqueth::array {
+namespace aqueth::inline AQUETH_ABI::arrays {
 
 namespace detail {
 
@@ -526,7 +526,7 @@ inline double require_temperature(char const* property, units::temperature t) {
 /// @param density       densities in kg/m3
 /// @param valid         flags, or nothing
 /// @return how many elements were out of range
-/// @throws range_error if the arrays differ in length
+/// @throws refusal if the arrays differ in length
 /// @par Source
 /// @ref source_oiml_r22
 template <readable W, readable C, writable R>
@@ -541,7 +541,7 @@ std::size_t density(W const& mass_fraction, C const& celsius, R&& density, flags
 /// @param density       densities in kg/m3
 /// @param valid         flags, or nothing
 /// @return how many elements were out of range
-/// @throws range_error if the arrays differ in length, or the temperature is outside its range
+/// @throws refusal if the arrays differ in length, or the temperature is outside its range
 /// @par Source
 /// @ref source_oiml_r22
 template <readable W, writable R>
@@ -557,7 +557,7 @@ std::size_t density(W const& mass_fraction, units::temperature t, R&& density, f
 /// @param mass_fraction mass fractions of ethanol
 /// @param valid         flags, or nothing
 /// @return how many elements were out of range
-/// @throws range_error if the arrays differ in length
+/// @throws refusal if the arrays differ in length
 /// @par Source
 /// @ref source_oiml_r22
 template <readable D, readable C, writable R>
@@ -573,7 +573,7 @@ std::size_t mass_fraction_from_density(D const& density, C const& celsius, R&& m
 /// @param mass_fraction mass fractions of ethanol
 /// @param valid         flags, or nothing
 /// @return how many elements were out of range
-/// @throws range_error if the arrays differ in length, or the temperature is outside its range
+/// @throws refusal if the arrays differ in length, or the temperature is outside its range
 /// @par Source
 /// @ref source_oiml_r22
 template <readable D, writable R>
@@ -585,7 +585,7 @@ std::size_t mass_fraction_from_density(D const& density, units::temperature t, R
     return detail::run<T>(at_t, mass_fraction, valid, density);
 }
 
-/// Strengths from one basis into another: `array::to<mass_fraction, volume_fraction>(q, w)`. Numbers are
+/// Strengths from one basis into another: `arrays::to<mass_fraction, volume_fraction>(q, w)`. Numbers are
 /// those of the kind's constructor: fractions from 0 to 1, degrees of proof, grams per 100 mL.
 /// @tparam Target the basis wanted
 /// @tparam Source the basis of the input
@@ -593,7 +593,7 @@ std::size_t mass_fraction_from_density(D const& density, units::temperature t, R
 /// @param result   the same mixtures in the wanted basis
 /// @param valid    flags, or nothing
 /// @return how many elements were out of range
-/// @throws range_error if the arrays differ in length
+/// @throws refusal if the arrays differ in length
 /// @par Source
 /// as the scalar `to`
 template <strength_basis Target, strength_basis Source, readable S, writable R>
@@ -609,7 +609,7 @@ std::size_t to(S const& strength, R&& result, flags valid = {}) {
 /// @param strength alcoholic strengths by volume at the reference temperature, 0 to 1
 /// @param valid    flags, or nothing
 /// @return how many elements were out of range, or readings that no mixture gives
-/// @throws range_error if the arrays differ in length
+/// @throws refusal if the arrays differ in length
 /// @par Source
 /// as `hydrometer::strength`
 template <class Reference, readable S, readable C, writable R>
@@ -626,7 +626,7 @@ std::size_t strength(hydrometer<basic_volume_fraction<Reference>> const& meter, 
 /// @param vapour mole fractions of ethanol in the vapour
 /// @param valid  flags, or nothing
 /// @return how many elements were out of range
-/// @throws range_error if the arrays differ in length
+/// @throws refusal if the arrays differ in length
 /// @par Accuracy
 /// within 1e-7 of the model
 /// @par Source
@@ -642,7 +642,7 @@ std::size_t vapour(equilibrium_curve const& curve, X const& liquid, R&& vapour, 
 /// @param vapour mole fractions of ethanol in the vapour
 /// @param valid  flags, or nothing
 /// @return how many elements were out of range
-/// @throws range_error if the arrays differ in length
+/// @throws refusal if the arrays differ in length
 /// @par Source
 /// as `bubble_point`
 template <readable X, readable P, writable R>
@@ -657,7 +657,7 @@ std::size_t vapour(X const& liquid, P const& pascals, R&& vapour, flags valid = 
 /// @param kelvin temperatures in K
 /// @param valid  flags, or nothing
 /// @return how many elements were out of range
-/// @throws range_error if the arrays differ in length
+/// @throws refusal if the arrays differ in length
 /// @par Source
 /// as `bubble_point`
 template <readable X, readable P, writable R>
@@ -666,6 +666,6 @@ std::size_t bubble_temperature(X const& liquid, P const& pascals, R&& kelvin, fl
     return detail::run<double>(operation{}, kelvin, valid, liquid, pascals);
 }
 
-}  // namespace aqueth::array
+}  // namespace aqueth::inline AQUETH_ABI::arrays
 
 #undef AQUETH_EACH_OF_BLOCK

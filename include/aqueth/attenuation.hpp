@@ -14,7 +14,7 @@
 #include <charconv>
 #include <string>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 /// @name Attenuation
 /// @{
@@ -23,7 +23,7 @@ namespace aqueth {
 /// @param original extract before fermentation
 /// @param apparent apparent extract after it, not above the original
 /// @return real extract
-/// @throws range_error if the apparent extract is above the original, or so low that nothing could be left
+/// @throws refusal if the apparent extract is above the original, or so low that nothing could be left
 /// @par Accuracy
 /// An average of beers, by two weights of the trade, 0.1808 and 0.8192, which are from memory. They give 0.05
 /// to 0.06 °P less than Balling's own examples, and 0.10 to 0.19 °P less than the means of five sets of brews
@@ -39,7 +39,7 @@ inline extract real_extract(extract original, apparent_extract apparent) {
 /// @param original extract before fermentation, above 0
 /// @param now      apparent extract now, not above the original
 /// @return apparent attenuation; above 1 in a dry wash
-/// @throws range_error if an argument is outside its range
+/// @throws refusal if an argument is outside its range
 [[nodiscard]] inline double apparent_attenuation(extract original, apparent_extract now) {
     return detail::answer("attenuation", plain::apparent_attenuation(original.degrees(), now.degrees()));
 }
@@ -48,7 +48,7 @@ inline extract real_extract(extract original, apparent_extract apparent) {
 /// @param original extract before fermentation, above 0
 /// @param real     real extract now, not above the original
 /// @return real attenuation, 0 to 1
-/// @throws range_error if an argument is outside its range
+/// @throws refusal if an argument is outside its range
 [[nodiscard]] inline double real_attenuation(extract original, extract real) {
     return detail::answer("attenuation", plain::real_attenuation(original.degrees(), real.degrees()));
 }
@@ -63,7 +63,7 @@ inline extract real_extract(extract original, apparent_extract apparent) {
 /// @param original extract before fermentation, 0 to 30 °P
 /// @param real     real extract after it, not above the original
 /// @return mass fraction of ethanol
-/// @throws range_error if an argument is outside its range
+/// @throws refusal if an argument is outside its range
 /// @par Accuracy
 /// Beer: with the usual weights of `real_extract` 0.7 % less to 2.8 % more than was measured in the means of
 /// five sets of brews; sugar washes up to 5 %.
@@ -79,7 +79,7 @@ inline mass_fraction alcohol_by_balling(extract original, extract real) {
 /// @param original extract before fermentation, 6 to 30 °P
 /// @param apparent apparent extract after it, not above the original
 /// @return mass fraction of ethanol
-/// @throws range_error if an argument is outside its range
+/// @throws refusal if an argument is outside its range
 /// @par Accuracy
 /// Beer: 1.8 % less to 2.0 % more than was measured in the means of five sets of brews.
 /// @par Source
@@ -93,7 +93,7 @@ inline mass_fraction alcohol_by_balling_factors(extract original, apparent_extra
 /// @param original gravity before fermentation
 /// @param final_   gravity after it, not above the original, at most 0.1007 below it
 /// @return alcoholic strength by volume
-/// @throws range_error if the fall is outside 0 to 100.7 degrees
+/// @throws refusal if the fall is outside 0 to 100.7 degrees
 /// @par Accuracy
 /// A rule for guidance, made for beer; its factors go in steps of 0.8 %.
 /// @par Source
@@ -123,7 +123,7 @@ inline wash typed(plain::checked<plain::fermented<double>> const& found, units::
 /// @param final_      gravity after it, not above the original
 /// @param temperature temperature of the wash, 0 to 40 °C
 /// @return the fermented wash
-/// @throws range_error if a gravity is outside its range: too low means more fermented than there was
+/// @throws refusal if a gravity is outside its range: too low means more fermented than there was
 /// @par Accuracy
 /// That of Balling's yield: 2.4 % less to 1.1 % more alcohol than was measured in the means of five sets of
 /// brews (@ref source_balling); up to 5 % for a sugar wash. It lies up to 1.9 % below the usual weights of
@@ -144,7 +144,7 @@ inline wash fermented_wash(units::volume volume, specific_gravity original, spec
 /// @param temperature temperature of the wash and of the instrument, 0 to 40 °C
 /// @param meter       the instrument: its reference temperature, what its gravity refers to, its glass
 /// @return the fermented wash
-/// @throws range_error if a gravity or the temperature is outside its range: the bounds are the readings with
+/// @throws refusal if a gravity or the temperature is outside its range: the bounds are the readings with
 ///         all extract fermented and with none
 /// @par Accuracy
 /// As from a gravity at 20 °C, and that of `true_gravity`.
@@ -193,7 +193,7 @@ inline std::string share_in_words(double share) {
 /// @param share    share of the stoichiometric yield that is reached, 0.3 to 1. By default Balling's yield as
 ///                 a share of that of sucrose, 0.90
 /// @return the plan. The fermented wash is taken to hold no sugar; yeast solids and nutrients are left out.
-/// @throws range_error if an argument is outside its range, or if at that share the wash would begin above 30
+/// @throws refusal if an argument is outside its range, or if at that share the wash would begin above 30
 ///         °P: the bounds give the reachable strength
 /// @par Accuracy
 /// The accuracy is that of the share: 0.93 to 0.95 in careful small trials (Pasteur, 1860), 0.75 to 0.90 and
@@ -205,9 +205,9 @@ inline sugar_plan sugar_needed(units::volume volume, volume_fraction strength, s
     auto const found = plain::sugar_needed(in(volume, litre), strength.value(), kind, share);
     if (found.status.limit == limit::begins_above_30_plato) {  // the share belongs to the reason
         auto const& why = found.status;
-        raise(range_error("sugar needed", why.argument, 100.0 * why.value, volume_fraction::unit,
-                          100.0 * why.lower, 100.0 * why.upper,
-                          "at " + detail::share_in_words(share) + "; " + name_of(why.limit)));
+        raise_error(refusal("sugar needed", why.argument, 100.0 * why.value, volume_fraction::unit,
+                            100.0 * why.lower, 100.0 * why.upper,
+                            "at " + detail::share_in_words(share) + "; " + name_of(why.limit)));
     }
     auto const plan = detail::answer("sugar needed", found);
     return {plan.least_kg * kilogram,
@@ -218,4 +218,4 @@ inline sugar_plan sugar_needed(units::volume volume, volume_fraction strength, s
             plan.water_kg * kilogram};
 }
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

@@ -15,7 +15,7 @@
 #include <span>
 #include <vector>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 /// The outcome of a mixing: the product and the contraction.
 struct [[nodiscard]] blend {
@@ -35,7 +35,7 @@ struct [[nodiscard]] blend {
 ///                            without loss of heat (parts at 0 to 40 °C). Water and strong spirit become
 ///                            warmer than either, so a reading of a fresh mixture needs this temperature.
 /// @return product, sum of volumes and contraction
-/// @throws range_error if there are no parts, all are empty, or a temperature (also that of the mixture) is
+/// @throws refusal if there are no parts, all are empty, or a temperature (also that of the mixture) is
 ///         outside its range
 /// @par Accuracy
 /// Masses and strength are exact. The temperature without loss of heat is good to about 0.5 K; a real vessel
@@ -74,14 +74,14 @@ template <strength_basis Target>
                          why.argument == argument::strength_of_the_stronger_spirit;
     if (!of_target && !of_part) raise_refused(property, why);
     auto const in_basis = [](double w) { return to<Target>(mass_fraction(w)).number(); };
-    raise(range_error(property, why.argument, of_target ? target.number() : in_basis(why.value), Target::unit,
-                      in_basis(why.lower), in_basis(why.upper), name_of(why.limit)));
+    raise_error(refusal(property, why.argument, of_target ? target.number() : in_basis(why.value),
+                        Target::unit, in_basis(why.lower), in_basis(why.upper), name_of(why.limit)));
 }
 
 /// @param property the property being computed
 /// @param target   the target as given
 /// @param found    answer of the plain floor
-/// @return its value; raises a range_error where it refused, with strengths in the basis of the target
+/// @return its value; raises a refusal where it refused, with strengths in the basis of the target
 template <strength_basis Target>
 constexpr double answer(char const* property, Target target, plain::checked<double> const& found) {
     if (!found.status.ok) [[unlikely]]
@@ -104,7 +104,7 @@ inline adjustment adjust(parcel const& start, parcel const& addition,
 /// @param product_temperature temperature of the mixture when it is used or measured, 0 to 40 °C; left out,
 ///                            what it warms to without loss of heat (see `mix`)
 /// @return diluent to add (`addition`), product, contraction
-/// @throws range_error if the diluent is stronger than the spirit, the target is above the spirit's strength
+/// @throws refusal if the diluent is stronger than the spirit, the target is above the spirit's strength
 ///         or not above the diluent's, or the temperature is outside its range
 /// @par Accuracy
 /// The mass to add is exact; its error is that of the strengths.
@@ -126,7 +126,7 @@ adjustment dilute(parcel const& spirit, Target target, liquid const& diluent,
 /// @param product_temperature temperature of the mixture when it is used or measured, to 40 °C; left out,
 ///                            what it warms to without loss of heat (see `mix`)
 /// @return stronger spirit to add (`addition`), product, contraction
-/// @throws range_error if the stronger spirit is weaker than the parcel, the target cannot be reached, or a
+/// @throws refusal if the stronger spirit is weaker than the parcel, the target cannot be reached, or a
 ///         temperature is outside its range
 template <strength_basis Target>
 adjustment fortify(parcel const& weak, Target target, liquid const& stock,
@@ -172,7 +172,7 @@ inline preparation make_up(units::mass mass, mass_fraction w, liquid const& stoc
 /// @param stock               the stock, at the temperature at which it is measured
 /// @param diluent             what is added: `water_at(celsius(15))`, or a weaker liquid
 /// @return spirit and diluent to take, product, contraction
-/// @throws range_error if the target is not between the strengths of the two, the volume is negative or not
+/// @throws refusal if the target is not between the strengths of the two, the volume is negative or not
 ///         finite, or the temperature is outside its range
 template <strength_basis Target>
 preparation make_up(units::volume volume, units::temperature product_temperature, Target target,
@@ -190,7 +190,7 @@ preparation make_up(units::volume volume, units::temperature product_temperature
 /// @param product_temperature temperature of the mixture when it is used or measured, 0 to 40 °C; left out,
 ///                            what it warms to without loss of heat (see `mix`)
 /// @return spirit and diluent to take, product, contraction
-/// @throws range_error if the target is not between the strengths of the two, the mass is not above 0 or not
+/// @throws refusal if the target is not between the strengths of the two, the mass is not above 0 or not
 ///         finite, or the temperature is outside its range
 template <strength_basis Target>
 preparation make_up(units::mass mass, Target target, liquid const& stock, liquid const& diluent,
@@ -207,7 +207,7 @@ preparation make_up(units::mass mass, Target target, liquid const& stock, liquid
 /// @param product_temperature temperature of the mixture when it is measured, 0 to 40 °C; left out, each
 ///                            addition warms it without loss of heat (see `mix`)
 /// @return one adjustment for each addition, each starting from the product of the previous one
-/// @throws range_error as `dilute`, or if the number of additions is outside its range
+/// @throws refusal as `dilute`, or if the number of additions is outside its range
 template <strength_basis Target>
 [[nodiscard]] std::vector<adjustment>
 dilute_in_additions(parcel const& spirit, Target target, int additions, liquid const& diluent,
@@ -224,4 +224,4 @@ dilute_in_additions(parcel const& spirit, Target target, int additions, liquid c
     return steps;
 }
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

@@ -13,7 +13,7 @@
 #include <cstddef>
 #include <utility>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 /// The properties of a boiling mixture at one pressure that a column or a still needs. A column evaluates
 /// them tens of thousands of times, so they are plain numbers: mole fractions of ethanol, kelvin, and J/mol
@@ -35,11 +35,11 @@ concept boiling_mixture = requires(M const& mixture, double x) {
 class [[nodiscard]] boiling_curve {
 public:
     /// @param p absolute pressure, 5 to 170 kPa
-    /// @throws range_error if the pressure is outside that range
+    /// @throws refusal if the pressure is outside that range
     explicit boiling_curve(units::pressure p)
         : boiling_curve(equilibrium_curve(detail::require_boiling_pressure(p))) {}
     /// @param equilibrium a curve for 5 to 170 kPa, perhaps of measured points
-    /// @throws range_error if its pressure is outside that range
+    /// @throws refusal if its pressure is outside that range
     explicit boiling_curve(equilibrium_curve equilibrium)
         : equilibrium_(checked(std::move(equilibrium))), heats_([this](double x) { return heats_at(x); }) {}
 
@@ -112,4 +112,4 @@ private:
     table heats_;
 };
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

@@ -4,7 +4,7 @@
 #include <aqueth/error.hpp>
 #include <aqueth/units.hpp>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 namespace detail {
 
@@ -17,4 +17,4 @@ inline units::pressure require_boiling_pressure(units::pressure pressure) {
 
 }  // namespace detail
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

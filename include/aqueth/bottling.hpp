@@ -7,7 +7,7 @@
 #include <aqueth/plain/bottling.hpp>
 #include <aqueth/units.hpp>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 /// Reference temperature of the volume on a label, in the European Union and most countries.
 /// @see @ref source_76_211_eec
@@ -25,12 +25,12 @@ inline constexpr units::temperature us_label_temperature = at_60_fahrenheit::tem
 ///                            °C
 /// @return volume to measure out at that temperature (the bottle's own expansion, 0.0025 % per kelvin,
 ///         is left out)
-/// @throws range_error if the label volume is not positive or the temperature is outside its range
+/// @throws refusal if the label volume is not positive or the temperature is outside its range
 /// @par Source
 /// @ref source_oiml_r22; 20 °C by @ref source_76_211_eec, 60 °F by @ref source_us_label_volume
 [[nodiscard]] inline units::volume fill_volume(units::volume label_volume, mass_fraction w,
-                                 units::temperature filling_temperature,
-                                 units::temperature reference = label_temperature) {
+                                               units::temperature filling_temperature,
+                                               units::temperature reference = label_temperature) {
     detail::accept("bottling", plain::detail::label_range(in(label_volume, litre)));
     return label_volume *
            detail::answer("density", plain::detail::expansion(w.value(), filling_temperature.celsius(),
@@ -50,7 +50,7 @@ struct [[nodiscard]] bottling {
 /// @param label_volume volume on the label, above 0
 /// @param reference    temperature that the label is meant for, where the spirit is liquid, -20 to 40 °C
 /// @return number of bottles, fill of each, remainder
-/// @throws range_error if the label volume is not positive or so small that it fills more than 1e12 bottles,
+/// @throws refusal if the label volume is not positive or so small that it fills more than 1e12 bottles,
 ///         or a temperature is outside its range
 /// @par Source
 /// as `fill_volume`
@@ -64,4 +64,4 @@ inline bottling fill_bottles(parcel const& spirit, units::volume label_volume,
     return {filled.count, fill, filled.fill_mass_kg * kilogram, parcel::of(filled.remainder)};
 }
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

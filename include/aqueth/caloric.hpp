@@ -8,7 +8,7 @@
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 namespace detail {
 
@@ -31,7 +31,7 @@ inline double specific_heat(mass_fraction w, double kelvins_) {
 /// @param t        temperature, 0 to 116.85 °C
 /// @return excess molar enthalpy; negative where mixing warms (cold and weak mixtures), positive at high
 ///         temperatures
-/// @throws range_error if the temperature is outside its range
+/// @throws refusal if the temperature is outside its range
 /// @par Accuracy
 /// At most 24 J/mol against the points measured at 25 °C, where the curve reaches -750; against Larkin (1975)
 /// from 50 °C up 9 J/mol on average and 42 at most: @ref fit_report, section 2.
@@ -47,7 +47,7 @@ template <strength_basis Strength>
 /// @param strength strength, in any basis
 /// @param t        temperature, 0 to 116.85 °C
 /// @return molar heat capacity
-/// @throws range_error if the temperature is outside its range
+/// @throws refusal if the temperature is outside its range
 /// @par Accuracy
 /// 1.6 J/(mol K) from 23 to 25 °C up to 60 % mass (Melinder 1.24; Perry's Handbook 1.58, at 23 °C and mole
 /// fraction 0.0416), up to 4.4 J/(mol K) near 3 °C in strong mixtures
@@ -64,7 +64,7 @@ template <strength_basis Strength>
 /// @param strength strength, in any basis
 /// @param t        temperature, 0 to 116.85 °C
 /// @return specific heat capacity
-/// @throws range_error if the temperature is outside its range
+/// @throws refusal if the temperature is outside its range
 /// @par Accuracy
 /// as `molar_heat_capacity`: about 2 %
 /// @par Source
@@ -80,7 +80,7 @@ template <strength_basis Strength>
 /// @param strength strength, in any basis
 /// @param t        temperature, 0 to 116.85 °C
 /// @return specific enthalpy, heat of mixing included
-/// @throws range_error if the temperature is outside its range
+/// @throws refusal if the temperature is outside its range
 /// @par Source
 /// @ref source_excess_gibbs, @ref source_perry_heat_capacity
 template <strength_basis Strength>
@@ -95,13 +95,14 @@ template <strength_basis Strength>
 /// @param t        temperature, 0 to 116.85 °C
 /// @param p        absolute pressure, 0 to that of the dew point
 /// @return specific enthalpy
-/// @throws range_error if an argument is outside its range
+/// @throws refusal if an argument is outside its range
 /// @par Accuracy
 /// heat of vaporization 0.7 % for ethanol, 0.1 % for water
 /// @par Source
 /// Clapeyron's equation with the saturation pressures and virial coefficients of the equilibrium
 template <strength_basis Strength>
-[[nodiscard]] units::specific_energy enthalpy_of_vapour(Strength strength, units::temperature t, units::pressure p) {
+[[nodiscard]] units::specific_energy enthalpy_of_vapour(Strength strength, units::temperature t,
+                                                        units::pressure p) {
     double const w = to<mass_fraction>(strength).value();
     return detail::answer("enthalpy of vapour",
                           plain::enthalpy_of_vapour_j_kg(w, t.celsius(), in(p, kilopascal))) *
@@ -113,7 +114,7 @@ template <strength_basis Strength>
 /// @param strength strength, in any basis
 /// @param enthalpy specific enthalpy, between those at 0 and 116.85 °C
 /// @return temperature
-/// @throws range_error if the enthalpy is outside that range
+/// @throws refusal if the enthalpy is outside that range
 /// @par Source
 /// as `enthalpy_of_liquid`
 template <strength_basis Strength>
@@ -123,4 +124,4 @@ units::temperature temperature_of_liquid(Strength strength, units::specific_ener
         detail::answer("temperature of liquid", plain::liquid_celsius_from_enthalpy(w, enthalpy.value())));
 }
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

@@ -8,7 +8,7 @@
 #include <compare>
 #include <concepts>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 /// @name Reference temperatures
 /// Tags that make the reference temperature of a volume part of the type of a strength.
@@ -55,7 +55,7 @@ template <class Kind>
 class fraction {
 public:
     /// @param value the fraction, 0 to 1
-    /// @throws range_error if the value is outside 0 to 1 or not a number
+    /// @throws refusal if the value is outside 0 to 1 or not a number
     explicit constexpr fraction(double value) : value_(value) {
         accept("strength", plain::strength_range<typename Kind::plain_basis>(value), {Kind::unit, 100.0});
     }
@@ -125,7 +125,7 @@ public:
     using plain_basis = plain::proof_basis;          ///< in plain numbers
 
     /// @param degrees degrees of proof, 0 to 200
-    /// @throws range_error if outside 0 to 200 or not a number
+    /// @throws refusal if outside 0 to 200 or not a number
     explicit constexpr us_proof(double degrees) : degrees_(degrees) {
         detail::accept("strength", plain::strength_range<plain_basis>(degrees));
     }
@@ -154,7 +154,7 @@ public:
 
     /// @param grams_per_100_millilitres grams of ethanol in 100 mL of mixture, 0 to 80 (pure ethanol has
     ///                                  about 79)
-    /// @throws range_error if outside that range or not a number
+    /// @throws refusal if outside that range or not a number
     explicit constexpr basic_mass_concentration(double grams_per_100_millilitres)
         : grams_(require_range("strength", argument::mass_concentration, grams_per_100_millilitres, unit, 0.0,
                                80.0)) {}
@@ -197,18 +197,18 @@ concept strength_basis = detail::is_strength<T>;
 
 /// @param percent mass of ethanol in 100 mass units of mixture, 0 to 100
 /// @return the mass fraction
-/// @throws range_error if outside 0 to 100
+/// @throws refusal if outside 0 to 100
 constexpr mass_fraction by_mass(double percent) { return mass_fraction(percent / 100.0); }
 
 /// @param percent moles of ethanol in 100 moles of mixture, 0 to 100
 /// @return the mole fraction
-/// @throws range_error if outside 0 to 100
+/// @throws refusal if outside 0 to 100
 constexpr mole_fraction by_moles(double percent) { return mole_fraction(percent / 100.0); }
 
 /// @tparam Reference tag of the reference temperature; 20 °C unless given
 /// @param percent alcoholic strength by volume in % vol, 0 to 100
 /// @return the volume fraction
-/// @throws range_error if outside 0 to 100
+/// @throws refusal if outside 0 to 100
 template <class Reference = at_20_celsius>
 constexpr basic_volume_fraction<Reference> by_volume(double percent) {
     return basic_volume_fraction<Reference>(percent / 100.0);
@@ -216,16 +216,16 @@ constexpr basic_volume_fraction<Reference> by_volume(double percent) {
 
 /// @param degrees US degrees of proof, 0 to 200
 /// @return the proof
-/// @throws range_error if outside 0 to 200
+/// @throws refusal if outside 0 to 200
 constexpr us_proof proof(double degrees) { return us_proof(degrees); }
 
 /// @tparam Reference tag of the reference temperature; 20 °C unless given
 /// @param grams grams of ethanol in 100 mL of mixture, 0 to 80
 /// @return the mass concentration
-/// @throws range_error if outside 0 to 80
+/// @throws refusal if outside 0 to 80
 template <class Reference = at_20_celsius>
 constexpr basic_mass_concentration<Reference> grams_per_100_millilitres(double grams) {
     return basic_mass_concentration<Reference>(grams);
 }
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

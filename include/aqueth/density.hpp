@@ -6,13 +6,13 @@
 #include <aqueth/plain/density.hpp>
 #include <aqueth/units.hpp>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 /// Density of a mixture by the general formula of OIML R 22.
 /// @param w mass fraction of ethanol
 /// @param t temperature, -20 to 40 °C and not below the freezing point (the higher limit below 29.5 % mass)
 /// @return density in kg/m3
-/// @throws range_error if the temperature is outside that range
+/// @throws refusal if the temperature is outside that range
 /// @par Accuracy
 /// The legal definition. Against measurements: within 0.1 kg/m3 from 10 to 40 °C (NBS, 1913); below 0 °C only
 /// a refrigeration handbook could be compared, which differs by up to 1.9 kg/m3. The formula's temperature is
@@ -28,7 +28,7 @@ namespace aqueth {
 /// @param rho density, between those of pure ethanol and of water (or of the mixture that just freezes) at t
 /// @param t   temperature, -20 to 40 °C
 /// @return mass fraction, to working precision
-/// @throws range_error if the temperature or the density is outside its range
+/// @throws refusal if the temperature or the density is outside its range
 /// @par Source
 /// @ref source_oiml_r22
 constexpr mass_fraction mass_fraction_from_density(units::mass_density rho, units::temperature t) {
@@ -40,7 +40,7 @@ constexpr mass_fraction mass_fraction_from_density(units::mass_density rho, unit
 /// @param w mass fraction of ethanol
 /// @param t temperature, -20 to 40 °C and not below the freezing point
 /// @return expansion coefficient in 1/K; negative in weak mixtures near their greatest density
-/// @throws range_error if the temperature is outside that range
+/// @throws refusal if the temperature is outside that range
 /// @par Source
 /// @ref source_oiml_r22, exact derivative
 [[nodiscard]] constexpr units::cubic_expansion thermal_expansion(mass_fraction w, units::temperature t) {
@@ -52,7 +52,7 @@ constexpr mass_fraction mass_fraction_from_density(units::mass_density rho, unit
 /// @param w mass fraction of ethanol
 /// @param t temperature, -20 to 40 °C and not below the freezing point
 /// @return molar volume in m3/mol
-/// @throws range_error if the temperature is outside that range
+/// @throws refusal if the temperature is outside that range
 /// @par Source
 /// @ref source_oiml_r22; molar masses @ref source_molar_mass
 [[nodiscard]] constexpr units::molar_volume molar_volume(mass_fraction w, units::temperature t) {
@@ -64,7 +64,7 @@ constexpr mass_fraction mass_fraction_from_density(units::mass_density rho, unit
 /// @param w mass fraction of ethanol
 /// @param t temperature, 0 to 40 °C (water must be liquid for the comparison)
 /// @return excess molar volume in m3/mol; negative, because ethanol and water contract
-/// @throws range_error if the temperature is outside that range
+/// @throws refusal if the temperature is outside that range
 /// @par Accuracy
 /// A small difference of large numbers: 0.1 kg/m3 in density is 0.003 cm3/mol.
 /// @par Source
@@ -77,7 +77,7 @@ constexpr mass_fraction mass_fraction_from_density(units::mass_density rho, unit
 /// Density of water by the CIPM-2001 formula: an independent and more accurate source than R 22's own water.
 /// @param t temperature, 0 to 40 °C (ITS-90)
 /// @return density of air-free water at 101.325 kPa in kg/m3
-/// @throws range_error if the temperature is outside that range
+/// @throws refusal if the temperature is outside that range
 /// @par Accuracy
 /// 0.001 kg/m3 (stated). R 22's water, as `density` gives it, lies 0.002 to 0.0075 kg/m3 lower.
 /// @par Source
@@ -87,4 +87,4 @@ constexpr mass_fraction mass_fraction_from_density(units::mass_density rho, unit
            kilogram_per_cubic_metre;
 }
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

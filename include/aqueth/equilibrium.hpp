@@ -11,7 +11,7 @@
 #include <cmath>
 #include <optional>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 /// A liquid and a vapour in equilibrium.
 struct [[nodiscard]] equilibrium {
@@ -59,7 +59,7 @@ inline equilibrium typed(plain::equilibrium<double> const& e, units::pressure p)
 /// @param liquid strength of the liquid, in any basis
 /// @param t      temperature, 0.01 to 120 °C
 /// @return the equilibrium
-/// @throws range_error if the temperature is outside its range
+/// @throws refusal if the temperature is outside its range
 /// @par Accuracy
 /// Pressure 0.1 % on average against the best static measurements (Pemberton and Mash 1978). The vapour lies
 /// above most measured ones, over x = 0.01 to 0.1 at 101 kPa by 0.016 mole fraction on average:
@@ -77,7 +77,7 @@ equilibrium bubble_point(Strength liquid, units::temperature t) {
 /// @param p      absolute pressure at which the liquid boils between 0 and 120 °C (0.6 to 198 kPa for water,
 ///               1.6 to 428 kPa for ethanol)
 /// @return the equilibrium
-/// @throws range_error if the pressure is outside its range
+/// @throws refusal if the pressure is outside its range
 /// @par Accuracy
 /// Temperature 0.03 K against the best static measurements; ebulliometers at 101 kPa boil 0.2 to 0.35 K
 /// higher on average: @ref fit_report, section 3.
@@ -93,7 +93,7 @@ equilibrium bubble_point(Strength liquid, units::pressure p) {
 /// @param vapour strength of the vapour, in any basis (that of its condensate)
 /// @param t      temperature, 0.01 to 120 °C
 /// @return the equilibrium
-/// @throws range_error if the temperature is outside its range
+/// @throws refusal if the temperature is outside its range
 /// @par Source
 /// @ref source_excess_gibbs
 template <strength_basis Strength>
@@ -106,7 +106,7 @@ equilibrium dew_point(Strength vapour, units::temperature t) {
 /// @param vapour strength of the vapour, in any basis (that of its condensate)
 /// @param p      absolute pressure at which every mixture boils between 0 and 120 °C: 1.6 to 198 kPa
 /// @return the equilibrium
-/// @throws range_error if the pressure is outside its range
+/// @throws refusal if the pressure is outside its range
 /// @par Source
 /// @ref source_excess_gibbs
 template <strength_basis Strength>
@@ -118,7 +118,7 @@ equilibrium dew_point(Strength vapour, units::pressure p) {
 /// Azeotrope at a temperature: the mixture whose vapour has its own composition.
 /// @param t temperature, from about 30 °C, where the azeotrope appears, to 120 °C
 /// @return the equilibrium; liquid and vapour are the same
-/// @throws range_error if there is none, or the temperature is above 120 °C
+/// @throws refusal if there is none, or the temperature is above 120 °C
 /// @par Accuracy
 /// 0.8960 mole fraction and 78.13 °C at 101.325 kPa (measured 0.891 to 0.8943, 78.15 °C). The limit of 10.4
 /// kPa, below which it vanishes, rests on one isotherm.
@@ -131,7 +131,7 @@ inline equilibrium azeotrope(units::temperature t) {
 /// Azeotrope at a pressure.
 /// @param p absolute pressure, from about 10 kPa, where the azeotrope appears, to about 430 kPa
 /// @return the equilibrium; liquid and vapour are the same
-/// @throws range_error if there is none, or the pressure is outside its range
+/// @throws refusal if there is none, or the pressure is outside its range
 /// @par Accuracy
 /// as `azeotrope` at a temperature
 /// @par Source
@@ -146,7 +146,7 @@ inline equilibrium azeotrope(units::pressure p) {
 /// @param p    absolute pressure, between those of the boiling pure liquid and of the azeotrope on that side
 /// @param side which side of the azeotrope; water rich unless given
 /// @return the equilibrium
-/// @throws range_error if nothing boils at t under p on that side; the bounds are for the pressure
+/// @throws refusal if nothing boils at t under p on that side; the bounds are for the pressure
 /// @par Accuracy
 /// 0.1 K in a temperature is about 0.1 % mol in a weak wash and 1 % mol or more above 40 % mol, where boiling
 /// temperatures change little with strength: a thermometer cannot replace an alcoholometer there.
@@ -172,7 +172,7 @@ struct [[nodiscard]] flash {
 /// @param t    temperature, 0.01 to 120 °C
 /// @param p    absolute pressure, above 0 (so low that all is vapour, so high that all is liquid)
 /// @return amounts and compositions; moles of ethanol balance to rounding
-/// @throws range_error if the temperature is outside its range or the pressure is not a positive number
+/// @throws refusal if the temperature is outside its range or the pressure is not a positive number
 /// @par Source
 /// @ref source_excess_gibbs
 template <strength_basis Strength>
@@ -195,7 +195,7 @@ struct [[nodiscard]] activity_coefficients {
 /// @param t      temperature, 0.01 to 120 °C
 /// @return activity coefficients (at zero strength and in pure ethanol: at infinite dilution of the other
 ///         component)
-/// @throws range_error if the temperature is outside its range
+/// @throws refusal if the temperature is outside its range
 /// @par Accuracy
 /// 2 % for ethanol at infinite dilution in water from 0 to 100 °C (against Vrbka et al.)
 /// @par Source
@@ -207,4 +207,4 @@ activity_coefficients activity_coefficients_of(Strength liquid, units::temperatu
     return {gamma.ethanol, gamma.water};
 }
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

@@ -12,7 +12,7 @@
 #include <cmath>
 #include <cstddef>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 namespace detail {
 
@@ -48,7 +48,7 @@ class [[nodiscard]] equilibrium_curve {
 public:
     /// Tabulates the model at a pressure.
     /// @param p absolute pressure at which every mixture boils between 0 and 120 °C: 1.6 to 198 kPa
-    /// @throws range_error if the pressure is outside its range
+    /// @throws refusal if the pressure is outside its range
     explicit equilibrium_curve(units::pressure p)
         : equilibrium_curve(p, [](double, auto const& of_the_model) { return of_the_model; }) {}
 
@@ -57,7 +57,7 @@ public:
     /// @param ln_alpha callable: mole fraction of the liquid and `numeric::value_and_slope<double>` of the
     ///                 logarithm of the model's relative volatility -> the same of the volatility to use
     ///                 instead
-    /// @throws range_error if the pressure is outside its range
+    /// @throws refusal if the pressure is outside its range
     template <class Volatility>
     equilibrium_curve(units::pressure p, Volatility const& ln_alpha)
         : pressure_(require_pressure(p)), table_([&](double x) -> table::row {
@@ -139,4 +139,4 @@ private:
     table table_;
 };
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

@@ -15,7 +15,7 @@
 #include <string_view>
 #include <vector>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 /// A point of an equilibrium table: the liquid, and the quantities measured with it.
 struct equilibrium_point {
@@ -290,7 +290,7 @@ private:
     // The bounds show a pressure that was given in another unit than the column's. Points beyond the model's
     // pressures are accepted here; `of_pressure` leaves them out.
     units::pressure pressure(number_table::line const& row, role const& r) const {
-        units::pressure const p = table_.number(row, r.column) * r.pascals * pascal;
+        units::pressure const p = table_.number(row, r.column) * r.pascals * newton_per_square_metre;
         if (!(p >= 0.1 * kilopascal && p <= 20000.0 * kilopascal))
             fail(row, r, number_table::shown(row, r.column) + " is outside 0.1 to 20000 kPa");
         return p;
@@ -325,4 +325,4 @@ inline equilibrium_points parse_equilibrium_points(std::string_view text) {
     return detail::points::reader(text).read();
 }
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

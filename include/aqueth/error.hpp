@@ -16,7 +16,7 @@
 #include <string_view>
 #include <utility>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 // The upper end of a range that has none, and the degrees of freedom of what is known exactly.
 using plain::unlimited;
@@ -52,7 +52,7 @@ private:
 /// Impossible requests are range errors too: a target above the strength of the stock is outside the range
 /// that the stock can reach. The bounds then give the reachable range. NaN and infinity are outside every
 /// range.
-class range_error : public std::runtime_error {
+class refusal : public std::runtime_error {
 public:
     /// @param property the property being computed, e.g. "density"
     /// @param refused  which quantity was refused, e.g. argument::temperature
@@ -61,8 +61,8 @@ public:
     /// @param lower    least accepted value
     /// @param upper    greatest accepted value; infinity when there is none
     /// @param reason   what sets the range: a published source or a condition
-    range_error(std::string property, argument_name const& refused, double value, std::string unit,
-                double lower, double upper, std::string reason)
+    refusal(std::string property, argument_name const& refused, double value, std::string unit, double lower,
+            double upper, std::string reason)
         : std::runtime_error(message(property, refused.words(), value, unit, lower, upper, reason)),
           property_(std::move(property)),
           argument_(refused.words()),
@@ -125,7 +125,7 @@ private:
 /// The only place where the library throws; a build without exceptions prints the message and aborts instead.
 /// @param error what to throw
 template <std::derived_from<std::runtime_error> Error>
-[[noreturn]] void raise(Error const& error) {
+[[noreturn]] void raise_error(Error const& error) {
 #if defined(__cpp_exceptions)
     throw error;
 #else
@@ -145,8 +145,8 @@ template <class Argument>
 [[noreturn, gnu::cold, gnu::noinline]] void
 raise_out_of_range(std::string_view property, Argument refused, double value, std::string_view unit,
                    double lower, double upper, std::string_view reason) {
-    raise(range_error(std::string(property), refused, value, std::string(unit), lower, upper,
-                      std::string(reason)));
+    raise_error(
+        refusal(std::string(property), refused, value, std::string(unit), lower, upper, std::string(reason)));
 }
 
 }  // namespace detail
@@ -203,15 +203,15 @@ constexpr printed printed_as(argument refused) {
 [[noreturn, gnu::cold, gnu::noinline]] inline void
 raise_refused(std::string_view property, plain::status const& why, printed const& as) {
     double const factor = as.per_plain_unit;
-    raise(range_error(std::string(property), why.argument, factor * why.value, as.unit, factor * why.lower,
-                      factor * why.upper, name_of(why.limit)));
+    raise_error(refusal(std::string(property), why.argument, factor * why.value, as.unit, factor * why.lower,
+                        factor * why.upper, name_of(why.limit)));
 }
 [[noreturn, gnu::cold, gnu::noinline]] inline void raise_refused(std::string_view property,
                                                                  plain::status const& why) {
     raise_refused(property, why, printed_as(why.argument));
 }
 
-/// Raises a range_error if the plain floor refused.
+/// Raises a refusal if the plain floor refused.
 /// @param property the property being computed
 /// @param found    whether the plain floor answered
 [[gnu::always_inline]] constexpr void accept(std::string_view property, plain::status const& found) {
@@ -230,7 +230,7 @@ raise_refused(std::string_view property, plain::status const& why, printed const
 
 /// @param property the property being computed
 /// @param found    what the plain floor answered
-/// @return its value; raises a range_error where it refused
+/// @return its value; raises a refusal where it refused
 template <class T>
 [[gnu::always_inline]] constexpr T answer(std::string_view property, plain::checked<T> const& found) {
     accept(property, found.status);
@@ -239,7 +239,7 @@ template <class T>
 
 }  // namespace detail
 
-/// Returns a value in the range, and raises a range_error for any other (NaN and infinity included).
+/// Returns a value in the range, and raises a refusal for any other (NaN and infinity included).
 /// @param property the property being computed
 /// @param refused  which quantity: an `argument`, or an `argument_name` where it has words of its own
 /// @param value    its value, in `unit`
@@ -259,4 +259,4 @@ template <class Argument>
     return value;
 }
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

@@ -6,12 +6,12 @@
 #include <aqueth/plain/freezing.hpp>
 #include <aqueth/units.hpp>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 /// Freezing point of a mixture.
 /// @param w mass fraction of ethanol, 0 to 0.68
 /// @return temperature at which ice begins to form on cooling
-/// @throws range_error if the mass fraction is above 0.68
+/// @throws refusal if the mass fraction is above 0.68
 /// @par Accuracy
 /// Published tables differ by 0.4 K, and near 30 % mass by up to 1.5 K (Lange's Handbook is the highest).
 /// @par Source
@@ -22,11 +22,11 @@ constexpr units::temperature freezing_point(mass_fraction w) {
 
 namespace detail {
 
-/// Raises a range_error unless OIML R 22 covers a liquid mixture at this temperature.
+/// Raises a refusal unless OIML R 22 covers a liquid mixture at this temperature.
 constexpr void require_liquid(char const* property, mass_fraction w, units::temperature t) {
     accept(property, plain::liquid_range(w.value(), t.celsius()));
 }
 
 }  // namespace detail
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

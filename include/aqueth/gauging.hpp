@@ -6,7 +6,7 @@
 #include <aqueth/plain/gauging.hpp>
 #include <aqueth/units.hpp>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 /// @name Gauging by the United States rules
 /// Volumes are wine gallons (US gallons) at 60 °F, weights are weights in air, strengths are degrees of
@@ -47,7 +47,7 @@ namespace aqueth {
 /// @param strength degrees of proof
 /// @param t        temperature of the measurement, where the spirit is liquid, -20 to 40 °C
 /// @return volume at 60 °F over volume at t
-/// @throws range_error if the temperature is outside its range
+/// @throws refusal if the temperature is outside its range
 /// @par Source
 /// @ref source_oiml_r22; compare 27 CFR 30.67, table 7
 [[nodiscard]] constexpr double volume_factor_to_60_fahrenheit(us_proof strength, units::temperature t) {
@@ -55,4 +55,4 @@ namespace aqueth {
 }
 /// @}
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

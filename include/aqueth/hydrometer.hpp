@@ -13,7 +13,7 @@
 #include <concepts>
 #include <type_traits>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 /// Cubic expansion of soda-lime glass, 25e-6 per kelvin, the convention for hydrometer tables.
 /// @see @ref source_iso_1768
@@ -37,7 +37,7 @@ struct graduation {  // strengths
     static constexpr printed as{Scale::unit, requires(Scale mark){mark.value();
 } ? 100.0 : 1.0
 };  // namespace detail
-};  // namespace aqueth
+};  // namespace aqueth::inline AQUETH_ABI
 template <>
 struct graduation<units::mass_density> {
     using plain_type = plain::density_graduation<double>;
@@ -75,14 +75,14 @@ class [[nodiscard]] hydrometer {
 public:
     /// For scales that carry their reference temperature: % vol, US proof, g/100 mL.
     /// @param glass cubic expansion of the instrument, 0 to 3e-4 /K
-    /// @throws range_error if the expansion is outside that range
+    /// @throws refusal if the expansion is outside that range
     explicit constexpr hydrometer(units::cubic_expansion glass = soda_lime_glass) requires fixed
         : hydrometer(graduation{}, glass) {}
 
     /// For % mass and density scales.
     /// @param reference reference temperature of the instrument, 0 to 40 °C
     /// @param glass     cubic expansion of the instrument, 0 to 3e-4 /K
-    /// @throws range_error if an argument is outside its range
+    /// @throws refusal if an argument is outside its range
     explicit constexpr hydrometer(units::temperature reference,
                                   units::cubic_expansion glass = soda_lime_glass) requires(!fixed &&
                                                                                            !by_gravity)
@@ -91,7 +91,7 @@ public:
     /// For specific gravity t1/t2; t1 is the reference temperature of the instrument.
     /// @param reference temperatures of the liquid and of the water, vacuum or air
     /// @param glass     cubic expansion of the instrument, 0 to 3e-4 /K
-    /// @throws range_error if an argument is outside its range
+    /// @throws refusal if an argument is outside its range
     explicit constexpr hydrometer(gravity_reference const& reference,
                                   units::cubic_expansion glass = soda_lime_glass) requires by_gravity
         : hydrometer(graduation{detail::plain_reference(reference)}, glass) {}
@@ -106,7 +106,7 @@ public:
     /// @param reading what the stem shows; 500 to 1500 kg/m3 on a density scale
     /// @param t       temperature of liquid and instrument, -20 to 40 °C
     /// @return density of the liquid at t
-    /// @throws range_error if the temperature, or a density scale's reading, is outside its range
+    /// @throws refusal if the temperature, or a density scale's reading, is outside its range
     constexpr units::mass_density density(Scale reading, units::temperature t) const {
         return answer(plain_.density_kg_m3(number(reading), t.celsius())) * kilogram_per_cubic_metre;
     }
@@ -115,7 +115,7 @@ public:
     /// @param reading what the stem shows
     /// @param t       temperature of liquid and instrument, -20 to 40 °C
     /// @return mass fraction of ethanol
-    /// @throws range_error if the temperature is outside its range, or no ethanol-water mixture gives this
+    /// @throws refusal if the temperature is outside its range, or no ethanol-water mixture gives this
     ///         reading there
     constexpr mass_fraction composition(Scale reading, units::temperature t) const {
         return mass_fraction(answer(plain_.mass_fraction(number(reading), t.celsius())));
@@ -126,7 +126,7 @@ public:
     /// @param reading what the stem shows
     /// @param t       temperature of liquid and instrument, -20 to 40 °C
     /// @return strength (for % vol and proof at the basis's reference temperature, whatever t is)
-    /// @throws range_error as `composition`
+    /// @throws refusal as `composition`
     template <strength_basis Basis = std::conditional_t<strength_basis<Scale>, Scale, volume_fraction>>
     constexpr Basis strength(Scale reading, units::temperature t) const {
         using wanted = typename Basis::plain_basis;
@@ -137,7 +137,7 @@ public:
     /// @param w mass fraction of ethanol
     /// @param t temperature of liquid and instrument, -20 to 40 °C and not below the freezing point
     /// @return reading
-    /// @throws range_error if the temperature is outside its range, or the reading would be off the scale
+    /// @throws refusal if the temperature is outside its range, or the reading would be off the scale
     constexpr Scale reading(mass_fraction w, units::temperature t) const {
         auto const found = plain_.reading(w.value(), t.celsius());
         // what is refused first is the density of the liquid, if it is none
@@ -148,7 +148,7 @@ public:
     /// Reading of the instrument in a parcel at the parcel's temperature.
     /// @param liquid the parcel
     /// @return reading
-    /// @throws range_error if the reading would be off the scale
+    /// @throws refusal if the reading would be off the scale
     constexpr Scale reading(parcel const& liquid) const {
         return reading(liquid.composition(), liquid.temperature());
     }

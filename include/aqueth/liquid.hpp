@@ -7,7 +7,7 @@
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 /// A liquid without an amount: a composition at a temperature. Operations that compute an amount take one, so
 /// that a temperature cannot be passed for another.
@@ -18,7 +18,7 @@ public:
     /// @param strength    strength in any basis
     /// @param temperature temperature, where the mixture is liquid, -20 to 40 °C
     /// @return the liquid
-    /// @throws range_error if the temperature is outside its range
+    /// @throws refusal if the temperature is outside its range
     template <strength_basis Strength>
     static constexpr liquid of(Strength strength, units::temperature temperature) {
         return liquid({to<mass_fraction>(strength).value(), temperature.celsius()});
@@ -44,9 +44,9 @@ private:
 
 /// @param temperature 0 to 40 °C
 /// @return pure water at that temperature
-/// @throws range_error if the temperature is outside its range
+/// @throws refusal if the temperature is outside its range
 constexpr liquid water_at(units::temperature temperature) {
     return liquid::of(mass_fraction(0.0), temperature);
 }
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

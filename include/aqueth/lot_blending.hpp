@@ -23,7 +23,7 @@
 #include <utility>
 #include <vector>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 /// A lot that a blend may use.
 struct lot {
@@ -187,7 +187,7 @@ private:
 ///                            to 40 °C
 /// @param volume              volume wanted at that temperature; as much as possible if left out
 /// @return what to take of each lot; the blend
-/// @throws range_error if no blend within the limits has that strength (the bounds are the nearest that can
+/// @throws refusal if no blend within the limits has that strength (the bounds are the nearest that can
 ///         be reached) or volume, a lot's least mass is negative or more than there is, or the temperature is
 ///         outside its range
 /// @par Source
@@ -251,7 +251,7 @@ lot_blend blend_to_strength(std::span<lot const> lots, Target target, units::tem
 ///                            to 40 °C
 /// @param volume              volume wanted at that temperature; as much as possible if left out
 /// @return what to take of each parcel; the blend
-/// @throws range_error if no blend has that strength (the bounds are the nearest that can be reached) or
+/// @throws refusal if no blend has that strength (the bounds are the nearest that can be reached) or
 ///         volume, or the temperature is outside its range
 /// @par Source
 /// as `blend_to_strength` of lots
@@ -264,4 +264,4 @@ lot_blend blend_to_strength(std::initializer_list<parcel> parcels, Target target
     return blend_to_strength(std::span<lot const>(lots), target, product_temperature, volume);
 }
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

@@ -20,7 +20,7 @@
 #include <utility>
 #include <vector>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 /// A measured pair of liquid and vapour in equilibrium, with the boiling temperature if it was measured too.
 struct measured_point {
@@ -71,7 +71,7 @@ public:
     /// @param points   at least four, of different liquid composition; pure liquids (0 and 1) are allowed and
     ///                 used only for the temperature; either all or none with a temperature
     /// @param pressure absolute pressure of the measurement, 1.6 to 198 kPa
-    /// @throws range_error if there are too few points, two have the same liquid, a vapour is 0 or 1 over a
+    /// @throws refusal if there are too few points, two have the same liquid, a vapour is 0 or 1 over a
     ///         liquid that is not, only some have temperatures, or the pressure is outside its range
     measured_equilibrium(std::vector<measured_point> points, units::pressure pressure)
         : pressure_(pressure), points_(sorted(std::move(points))), ln_alpha_(volatility()) {
@@ -97,7 +97,7 @@ public:
 
     /// @param liquid mole fraction of the liquid, within the measured range
     /// @return mole fraction of the vapour over it
-    /// @throws range_error if the liquid is outside the measured range
+    /// @throws refusal if the liquid is outside the measured range
     mole_fraction vapour(mole_fraction liquid) const {
         double const x = liquid.value();
         require_range(property, argument::mole_fraction_of_the_liquid, liquid.percent(), mole_fraction::unit,
@@ -107,7 +107,7 @@ public:
     }
     /// @param liquid mole fraction of the liquid, within the measured range
     /// @return boiling temperature
-    /// @throws range_error if the liquid is outside the measured range or no temperatures were measured
+    /// @throws refusal if the liquid is outside the measured range or no temperatures were measured
     units::temperature temperature(mole_fraction liquid) const {
         require_range(property, argument::number_of_measured_temperatures,
                       has_temperature() ? static_cast<double>(points_.size()) : 0.0, "", 4.0, 1e9);
@@ -250,4 +250,4 @@ private:
     std::optional<numeric::monotone_cubic> celsius_;
 };
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

@@ -15,7 +15,7 @@
 #include <utility>
 #include <vector>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 /// Error: a text is not the table that was expected. The message names the line and the column.
 class text_error : public std::runtime_error {
@@ -175,7 +175,7 @@ public:
     /// @param reason what is wrong
     /// @throws text_error always
     [[noreturn]] static void fail(std::size_t line, std::string column, std::string const& reason) {
-        raise(text_error(line, std::move(column), reason));
+        raise_error(text_error(line, std::move(column), reason));
     }
 
     /// @param text any text
@@ -359,4 +359,4 @@ private:
     std::vector<line> comments_;
 };
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

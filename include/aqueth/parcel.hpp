@@ -9,7 +9,7 @@
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 /// A parcel of liquid: a mass of an ethanol-water mixture at a temperature. Every operation takes and returns
 /// parcels.
@@ -24,7 +24,7 @@ public:
     /// @param strength    strength in any basis
     /// @param temperature temperature, where the mixture is liquid, -20 to 40 °C
     /// @return the parcel
-    /// @throws range_error if the mass is negative or not finite, or the temperature is outside its range
+    /// @throws refusal if the mass is negative or not finite, or the temperature is outside its range
     template <strength_basis Strength>
     static constexpr parcel of(units::mass mass, Strength strength, units::temperature temperature) {
         return of({mass.value(), to<aqueth::mass_fraction>(strength).value(), temperature.celsius()});
@@ -33,7 +33,7 @@ public:
     /// @param strength    strength in any basis
     /// @param temperature temperature, where the mixture is liquid, -20 to 40 °C
     /// @return the parcel
-    /// @throws range_error if the volume is negative or not finite, or the temperature is outside its range
+    /// @throws refusal if the volume is negative or not finite, or the temperature is outside its range
     template <strength_basis Strength>
     static constexpr parcel of(units::volume volume, Strength strength, units::temperature temperature) {
         auto const made = plain::detail::parcel_by_cubic_metres(
@@ -45,7 +45,7 @@ public:
     /// @param water       amount of water, 0 or more; not both amounts can be 0
     /// @param temperature temperature, where the mixture is liquid, -20 to 40 °C
     /// @return the parcel
-    /// @throws range_error if an amount is negative or not finite, both are 0, or the temperature is outside
+    /// @throws refusal if an amount is negative or not finite, both are 0, or the temperature is outside
     ///         its range
     /// @par Source
     /// molar masses @ref source_molar_mass
@@ -56,7 +56,7 @@ public:
     }
     /// @param numbers mass, mass fraction and temperature, as the functions of `aqueth::plain` answer
     /// @return the parcel
-    /// @throws range_error if the mass is negative or not finite, or the mass fraction or the temperature is
+    /// @throws refusal if the mass is negative or not finite, or the mass fraction or the temperature is
     ///         outside its range
     static constexpr parcel of(plain::parcel<double> const& numbers) {
         detail::accept("parcel", plain::parcel_range(numbers));
@@ -65,14 +65,14 @@ public:
     /// @param mass mass, 0 or more
     /// @param kind composition and temperature
     /// @return the parcel
-    /// @throws range_error if the mass is negative or not finite
+    /// @throws refusal if the mass is negative or not finite
     static constexpr parcel of(units::mass mass, aqueth::liquid const& kind) {
         return of(mass, kind.composition(), kind.temperature());
     }
     /// @param volume volume as measured at the liquid's temperature, 0 or more
     /// @param kind   composition and temperature
     /// @return the parcel
-    /// @throws range_error if the volume is negative or not finite
+    /// @throws refusal if the volume is negative or not finite
     static constexpr parcel of(units::volume volume, aqueth::liquid const& kind) {
         return of(volume, kind.composition(), kind.temperature());
     }
@@ -111,7 +111,7 @@ public:
     constexpr units::volume volume() const { return volume(temperature()); }
     /// @param t temperature, where the mixture is liquid, -20 to 40 °C
     /// @return volume the parcel has at t
-    /// @throws range_error if the temperature is outside its range
+    /// @throws refusal if the temperature is outside its range
     constexpr units::volume volume(units::temperature t) const {
         return detail::answer("density", plain::detail::volume_m3(numbers_, t.celsius())) * cubic_metre;
     }
@@ -133,13 +133,13 @@ public:
 
     /// @param t temperature, where the mixture is liquid, -20 to 40 °C
     /// @return the same liquid at another temperature
-    /// @throws range_error if the temperature is outside its range
+    /// @throws refusal if the temperature is outside its range
     constexpr parcel at(units::temperature t) const {
         return of({numbers_.mass_kg, numbers_.mass_fraction, t.celsius()});
     }
     /// @param mass mass, 0 or more
     /// @return another amount of the same liquid at the same temperature
-    /// @throws range_error if the mass is negative or not finite
+    /// @throws refusal if the mass is negative or not finite
     constexpr parcel with_mass(units::mass mass) const {
         return of({mass.value(), numbers_.mass_fraction, numbers_.celsius});
     }
@@ -159,9 +159,9 @@ private:
 /// @param mass        mass of the water, 0 or more
 /// @param temperature 0 to 40 °C
 /// @return a parcel of pure water
-/// @throws range_error if the mass is negative or not finite, or the temperature is outside its range
+/// @throws refusal if the mass is negative or not finite, or the temperature is outside its range
 constexpr parcel water(units::mass mass, units::temperature temperature) {
     return parcel::of(mass, mass_fraction(0.0), temperature);
 }
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

@@ -9,7 +9,7 @@
 
 #include <compare>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 /// The reference of a specific gravity t1/t2.
 struct gravity_reference {
@@ -25,7 +25,7 @@ public:
     static constexpr char const* unit = "";                  ///< no unit
 
     /// @param value the ratio, 0.5 to 2
-    /// @throws range_error if outside that range or not a number
+    /// @throws refusal if outside that range or not a number
     explicit constexpr specific_gravity(double value) : value_(value) {
         detail::accept("specific gravity", plain::specific_gravity_range(value));
     }
@@ -51,7 +51,7 @@ constexpr plain::gravity_reference<double> plain_reference(gravity_reference con
 /// @param w         mass fraction of ethanol
 /// @param reference temperatures of liquid and water (each where it is liquid, up to 40 °C), vacuum or air
 /// @return specific gravity t1/t2
-/// @throws range_error if a temperature is outside its range
+/// @throws refusal if a temperature is outside its range
 /// @par Source
 /// @ref source_oiml_r22, its own water; buoyancy @ref source_oiml_d28
 constexpr specific_gravity specific_gravity_of(mass_fraction w, gravity_reference const& reference) {
@@ -63,7 +63,7 @@ constexpr specific_gravity specific_gravity_of(mass_fraction w, gravity_referenc
 /// @param value     specific gravity t1/t2, between those of pure ethanol and of water at t1
 /// @param reference temperatures of liquid and water, vacuum or air
 /// @return mass fraction
-/// @throws range_error if a temperature or the specific gravity is outside its range
+/// @throws refusal if a temperature or the specific gravity is outside its range
 /// @par Source
 /// as `specific_gravity_of`
 constexpr mass_fraction mass_fraction_from_specific_gravity(specific_gravity value,
@@ -73,4 +73,4 @@ constexpr mass_fraction mass_fraction_from_specific_gravity(specific_gravity val
     return mass_fraction_from_density(rho * kilogram_per_cubic_metre, reference.liquid);
 }
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

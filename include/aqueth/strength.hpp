@@ -7,7 +7,7 @@
 
 #include <type_traits>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 namespace detail {
 
@@ -28,7 +28,7 @@ constexpr double plain_number(Basis strength) {
 ///                basic_mass_concentration<...> or us_proof
 /// @param strength the strength to convert
 /// @return the same mixture in the wanted basis
-/// @throws range_error if a mass concentration is above that of pure ethanol
+/// @throws refusal if a mass concentration is above that of pure ethanol
 /// @par Accuracy
 /// There and back closes within a few units of the last place. Against measurements as `density`: 0.1 kg/m3
 /// is 0.02 to 0.09 % vol at 20 °C, up to 0.14 at 0 °C and 0.24 at -10 °C.
@@ -46,4 +46,4 @@ constexpr Target to(Source strength) {
     }
 }
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
+#include <aqueth/version.hpp>
+
 #include <compare>
 
 #include <boost/units/quantity.hpp>
@@ -16,7 +18,7 @@
 #include <boost/units/systems/si/volume.hpp>
 
 /// Quantity types of the public interface: Boost.Units quantities of double, and the affine temperature.
-namespace aqueth::units {
+namespace aqueth::inline AQUETH_ABI::units {
 
 namespace si = boost::units::si;
 
@@ -84,9 +86,9 @@ private:
     double celsius_;
 };
 
-}  // namespace aqueth::units
+}  // namespace aqueth::inline AQUETH_ABI::units
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 /// @param degrees temperature in °C
 /// @return the temperature; not checked here, each function checks the range of its own source
@@ -125,7 +127,7 @@ inline constexpr auto gram_per_cubic_centimetre = units::mass_density::from_valu
 inline constexpr auto cubic_centimetre_per_mole = units::molar_volume::from_value(1e-6);    ///< cm3/mol
 inline constexpr auto kelvins = units::temperature_difference::from_value(1.0);     ///< K, a difference
 inline constexpr auto per_kelvin = units::cubic_expansion::from_value(1.0);         ///< 1/K
-inline constexpr auto pascal = units::pressure::from_value(1.0);                    ///< Pa
+inline constexpr auto newton_per_square_metre = units::pressure::from_value(1.0);   ///< Pa
 inline constexpr auto hectopascal = units::pressure::from_value(100.0);             ///< hPa, the same as mbar
 inline constexpr auto kilopascal = units::pressure::from_value(1000.0);             ///< kPa
 inline constexpr auto bar = units::pressure::from_value(1e5);                       ///< bar, exact
@@ -168,4 +170,4 @@ template <class Unit>
     return quantity.value() / unit.value();
 }
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

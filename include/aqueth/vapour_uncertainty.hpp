@@ -18,7 +18,7 @@
 /// The model follows the static pressures, so the library states the difference as a standard uncertainty and
 /// does not correct it.
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 namespace detail {
 
@@ -43,7 +43,7 @@ inline double require_measured_vapours(char const* property, units::pressure p) 
 /// @param liquid strength of the liquid, in any basis
 /// @param p      absolute pressure, 25 to 300 kPa
 /// @return relative standard uncertainty: 0.105 over weak washes, 0.04 over a liquid of 50 % mol
-/// @throws range_error if the pressure is outside that range: too few vapours were measured there
+/// @throws refusal if the pressure is outside that range: too few vapours were measured there
 /// @par Accuracy
 /// good to a third: five to seven sets of measurements, each counting once
 /// @par Source
@@ -58,7 +58,7 @@ template <strength_basis Strength>
 /// Standard uncertainty of the vapour of an equilibrium: y (1 - y) times that of the relative volatility.
 /// @param e result of `bubble_point`, `dew_point` or `coexistence`, at 25 to 300 kPa
 /// @return standard uncertainty of the mole fraction of the vapour: 0.02 over x = 0.07, 0.003 at x = 0.9
-/// @throws range_error if the pressure is outside that range: too few vapours were measured there
+/// @throws refusal if the pressure is outside that range: too few vapours were measured there
 /// @par Accuracy
 /// good to a third; bias and scatter are both in it, by composition in @ref fit_report, section 9
 /// @par Source
@@ -72,7 +72,7 @@ template <strength_basis Strength>
 /// Standard uncertainty of the liquid of an equilibrium whose vapour is known, as `dew_point` finds it.
 /// @param e result of `dew_point`, at 25 kPa or more and where all mixtures boil below 120 °C
 /// @return standard uncertainty of the mole fraction of the liquid
-/// @throws range_error if the pressure is outside its range: too few vapours were measured there
+/// @throws refusal if the pressure is outside its range: too few vapours were measured there
 /// @par Accuracy
 /// as `vapour_uncertainty`, to first order
 /// @par Source
@@ -124,7 +124,7 @@ private:
 /// @param uncertainties how far: -1 is a vapour weaker by one standard uncertainty; -3 to 3. Near the
 ///                      azeotrope less, because the azeotrope stays where it is
 /// @return the equilibrium with another vapour and relative volatility; liquid, temperature and pressure stay
-/// @throws range_error if the pressure or the shift is outside its range
+/// @throws refusal if the pressure or the shift is outside its range
 /// @par Accuracy
 /// as `vapour_uncertainty`
 /// @par Source
@@ -146,7 +146,7 @@ inline equilibrium with_vapour_shifted(equilibrium const& e, double uncertaintie
 /// @param uncertainties how far: -1 is a vapour weaker by one standard uncertainty; -3 to 3. Near the
 ///                      azeotrope less, because the azeotrope stays where it is
 /// @return the curve; boiling temperatures are the model's
-/// @throws range_error if the pressure or the shift is outside its range
+/// @throws refusal if the pressure or the shift is outside its range
 /// @par Accuracy
 /// as `vapour_uncertainty`
 /// @par Source
@@ -155,4 +155,4 @@ inline equilibrium_curve curve_with_vapour_shifted(units::pressure p, double unc
     return equilibrium_curve(p, detail::volatility_shift(p, uncertainties));
 }
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

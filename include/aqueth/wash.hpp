@@ -16,7 +16,7 @@
 #include <compare>
 #include <limits>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 /// Dissolved solids in degrees Plato: grams in 100 g of liquid, counted as sucrose. (Degrees Brix and Balling
 /// mean the same; their classical tables differ in the third decimal.)
@@ -26,7 +26,7 @@ public:
     static constexpr char const* unit = "°P";       ///< as printed
 
     /// @param degrees degrees Plato, 0 to 70
-    /// @throws range_error if outside that range or not a number
+    /// @throws refusal if outside that range or not a number
     explicit constexpr extract(double degrees)
         : degrees_(require_range("extract", argument::extract, degrees, unit, 0.0,
                                  100.0 * correlation::sucrose_density::highest_mass_fraction)) {}
@@ -51,7 +51,7 @@ public:
 
     /// @param degrees degrees Plato, -10 to 70. Below zero the scale continues its equation, as is common
     ///                practice.
-    /// @throws range_error if outside that range or not a number
+    /// @throws refusal if outside that range or not a number
     explicit constexpr apparent_extract(double degrees)
         : degrees_(require_range("extract", argument::apparent_extract, degrees, unit, -10.0, 70.0)) {}
     /// The apparent extract of a liquid without alcohol is its extract.
@@ -69,14 +69,14 @@ private:
 
 /// @param degrees degrees Plato, 0 to 70
 /// @return the extract
-/// @throws range_error if outside that range
+/// @throws refusal if outside that range
 constexpr extract plato(double degrees) { return extract(degrees); }
 
 /// Density of a solution of sucrose in water.
 /// @param e dissolved sugar
 /// @param t temperature, 0 to 40 °C
 /// @return density; for zero extract that of the library's own water
-/// @throws range_error if the temperature is outside its range
+/// @throws refusal if the temperature is outside its range
 /// @par Accuracy
 /// 20 °C, against the CRC Handbook: 0.10 kg/m3 to 40 °P, 0.28 kg/m3 to 70 °P. At other temperatures there was
 /// no measured density to compare with.
@@ -103,7 +103,7 @@ inline specific_gravity specific_gravity_of(apparent_extract e) {
 /// Degrees Plato from specific gravity: the inverse of `specific_gravity_of`.
 /// @param gravity specific gravity 20/20 °C in vacuo, 0.962 to 1.350
 /// @return apparent extract; the extract itself if there is no alcohol
-/// @throws range_error if the gravity is outside that range
+/// @throws refusal if the gravity is outside that range
 /// @par Source
 /// @ref source_sucrose_density
 inline apparent_extract apparent_extract_of(specific_gravity gravity) {
@@ -124,7 +124,7 @@ public:
     /// @param liquid the ethanol and water in it
     /// @param solids mass of the extract, 0 or more, at most 70 % of the whole
     /// @return the wash, at the temperature of the liquid
-    /// @throws range_error if the mass of the extract is outside its range
+    /// @throws refusal if the mass of the extract is outside its range
     static wash of(parcel const& liquid, units::mass solids = units::mass()) {
         require_range("wash", argument::mass_of_the_extract, solids.value(), "kg", 0.0, unlimited);
         double const whole = (liquid.mass() + solids).value();
@@ -136,7 +136,7 @@ public:
     /// @param solids      its (real) extract
     /// @param temperature 0 to 40 °C
     /// @return the wash
-    /// @throws range_error if an argument is outside its range or both do not fit into the volume
+    /// @throws refusal if an argument is outside its range or both do not fit into the volume
     static wash of(units::volume volume, volume_fraction strength, aqueth::extract solids,
                    units::temperature temperature) {
         require_range("wash", argument::volume, in(volume, litre), "L", 0.0, unlimited);
@@ -165,7 +165,7 @@ public:
 
     /// @param t temperature, 0 to 40 °C and not below the freezing point of the liquid
     /// @return density there
-    /// @throws range_error if the temperature is outside its range
+    /// @throws refusal if the temperature is outside its range
     units::mass_density density(units::temperature t) const {
         if (!(mass().value() > 0.0)) {
             detail::require_liquid("wash", liquid_.composition(), t);
@@ -177,7 +177,7 @@ public:
     }
     /// @param t temperature, 0 to 40 °C
     /// @return volume there
-    /// @throws range_error if the temperature is outside its range
+    /// @throws refusal if the temperature is outside its range
     units::volume volume(units::temperature t) const { return mass() / density(t); }
     /// @return volume at its own temperature
     units::volume volume() const { return volume(temperature()); }
@@ -195,7 +195,7 @@ public:
 
     /// @param t temperature, 0 to 40 °C
     /// @return the same wash at another temperature
-    /// @throws range_error if the temperature is outside its range
+    /// @throws refusal if the temperature is outside its range
     wash at(units::temperature t) const { return wash(liquid_.at(t), solids_); }
 
     /// Density by Tabarie's rule. Plain numbers.
@@ -219,7 +219,7 @@ private:
 /// @param b           the other; a parcel as `wash::of(parcel)`
 /// @param temperature temperature of the mixture, 0 to 40 °C and not below its freezing point
 /// @return the mixture; its masses are the sums, and its `strength` follows from them
-/// @throws range_error if both are empty or the temperature is outside its range
+/// @throws refusal if both are empty or the temperature is outside its range
 inline wash mix(wash const& a, wash const& b, units::temperature temperature) {
     return wash::of(mix({a.liquid(), b.liquid()}, temperature).product, a.solids() + b.solids());
 }
@@ -231,7 +231,7 @@ inline wash mix(wash const& a, wash const& b, units::temperature temperature) {
 /// @param meter     the instrument: its reference temperature, the reference of its gravity, its glass
 /// @param alcohol   mass fraction of ethanol, as far as known: 0 before fermentation
 /// @return specific gravity 20/20 °C
-/// @throws range_error if the temperature or the reading is outside its range
+/// @throws refusal if the temperature or the reading is outside its range
 /// @par Accuracy
 /// The expansion is that of sugar solution, or of the ethanol-water mixture with the sugar's share added
 /// (Tabarie's rule at either temperature). Leaving out one percent by mass of alcohol changes the result by
@@ -248,4 +248,4 @@ inline specific_gravity true_gravity(specific_gravity reading, units::temperatur
         detail::answer(property, plain::true_gravity_from_density(rho, t.celsius(), alcohol.value())));
 }
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

@@ -5,14 +5,14 @@
 #include <aqueth/plain/weighing.hpp>
 #include <aqueth/units.hpp>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 /// Indication of an ordinary balance. Balances are adjusted with weights of 8000 kg/m3 in air of 1.2 kg/m3,
 /// so a liquid shows less than its mass, by about 0.11 % (water) to 0.14 % (ethanol).
 /// @param mass true mass of the liquid, 0 or more
 /// @param rho  its density, above 10 kg/m3
 /// @return the balance's indication
-/// @throws range_error if the density is below 10 kg/m3, the mass is negative, or either is no finite number
+/// @throws refusal if the density is below 10 kg/m3, the mass is negative, or either is no finite number
 /// @par Source
 /// @ref source_oiml_d28
 [[nodiscard]] constexpr units::mass balance_indication(units::mass mass, units::mass_density rho) {
@@ -24,7 +24,7 @@ namespace aqueth {
 /// @param indication indication of the balance, 0 or more
 /// @param rho        density of the liquid, above 10 kg/m3
 /// @return true mass
-/// @throws range_error if the density is below 10 kg/m3, the mass is negative, or either is no finite number
+/// @throws refusal if the density is below 10 kg/m3, the mass is negative, or either is no finite number
 /// @par Source
 /// @ref source_oiml_d28
 [[nodiscard]] constexpr units::mass mass_from_balance(units::mass indication, units::mass_density rho) {
@@ -36,7 +36,7 @@ namespace aqueth {
 /// Density "in air", as in tables: the indication of a balance for one cubic metre.
 /// @param rho density, above 10 kg/m3
 /// @return apparent density in kg/m3
-/// @throws range_error if the density is below 10 kg/m3 or not a number
+/// @throws refusal if the density is below 10 kg/m3 or not a number
 /// @par Source
 /// @ref source_oiml_d28
 [[nodiscard]] constexpr units::mass_density density_in_air(units::mass_density rho) {
@@ -44,4 +44,4 @@ namespace aqueth {
            kilogram_per_cubic_metre;
 }
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

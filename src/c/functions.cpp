@@ -64,7 +64,7 @@ extern "C" aqueth_status aqueth_density_kg_m3_array(size_t count, const double* 
                                                     double* kg_m3_result,
                                                     ptrdiff_t kg_m3_stride_of_result,
                                                     unsigned char* refused) {
-    return c::many_by_array(count, refused, [](auto const& mass_fraction, auto const& celsius, auto& result, array::flags valid) { array::density(mass_fraction, celsius, result, valid); }, c::output{kg_m3_result, kg_m3_stride_of_result}, c::input{mass_fraction, mass_fraction_stride}, c::input{celsius, celsius_stride});
+    return c::many_by_array(count, refused, [](auto const& mass_fraction, auto const& celsius, auto& result, arrays::flags valid) { arrays::density(mass_fraction, celsius, result, valid); }, c::output{kg_m3_result, kg_m3_stride_of_result}, c::input{mass_fraction, mass_fraction_stride}, c::input{celsius, celsius_stride});
 }
 
 extern "C" aqueth_status aqueth_mass_fraction_from_density(double kg_m3, double celsius,
@@ -80,7 +80,7 @@ extern "C" aqueth_status aqueth_mass_fraction_from_density_array(size_t count, c
                                                                  double* mass_fraction_result,
                                                                  ptrdiff_t mass_fraction_stride_of_result,
                                                                  unsigned char* refused) {
-    return c::many_by_array(count, refused, [](auto const& kg_m3, auto const& celsius, auto& result, array::flags valid) { array::mass_fraction_from_density(kg_m3, celsius, result, valid); }, c::output{mass_fraction_result, mass_fraction_stride_of_result}, c::input{kg_m3, kg_m3_stride}, c::input{celsius, celsius_stride});
+    return c::many_by_array(count, refused, [](auto const& kg_m3, auto const& celsius, auto& result, arrays::flags valid) { arrays::mass_fraction_from_density(kg_m3, celsius, result, valid); }, c::output{mass_fraction_result, mass_fraction_stride_of_result}, c::input{kg_m3, kg_m3_stride}, c::input{celsius, celsius_stride});
 }
 
 extern "C" aqueth_status aqueth_thermal_expansion_per_kelvin(double mass_fraction, double celsius,

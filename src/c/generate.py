@@ -201,7 +201,7 @@ def wrappers(functions, codes):
         if f.array:
             names = ", ".join(f"auto const& {a.name}" for a in numbers)
             given = ", ".join(a.name for a in numbers)
-            out.append(f"{checks}    return c::many_by_array(count, refused, [{captured}]({names}, auto& result, array::flags valid) "
+            out.append(f"{checks}    return c::many_by_array(count, refused, [{captured}]({names}, auto& result, arrays::flags valid) "
                        f"{{ array::{f.array}({given}, result, valid); }}, {results}, {inputs});\n}}\n")
         else:
             out.append(f"{checks}    return c::many(count, refused, [{captured}]({parameters}) {{ return {f.call}; }}, "

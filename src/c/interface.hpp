@@ -97,7 +97,7 @@ aqueth_status many_by_array(std::size_t count, unsigned char* refused, Ask ask, 
             return std::span<double const>(to, size);
         };
         std::span<double> out(answers, size);
-        ask(part(inputs)..., out, array::flags(valid, size));
+        ask(part(inputs)..., out, arrays::flags(valid, size));
         for (std::size_t k = 0; k < size; ++k) {
             result[begin + k] = valid[k] ? answers[k] : std::numeric_limits<double>::quiet_NaN();
             if (refused != nullptr) refused[begin + k] = valid[k] ? 0 : 1;

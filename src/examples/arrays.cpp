@@ -16,8 +16,8 @@ int main() {
     std::vector<double> strength(reading.size()), mass(reading.size());
     std::array<bool, 5> valid{};
 
-    std::size_t const refused = array::strength(alcoholometer{}, reading, celsius_read, strength, valid);
-    array::to<mass_fraction, volume_fraction>(strength, mass);  // NaN in, NaN out
+    std::size_t const refused = arrays::strength(alcoholometer{}, reading, celsius_read, strength, valid);
+    arrays::to<mass_fraction, volume_fraction>(strength, mass);  // NaN in, NaN out
 
     for (std::size_t i = 0; i < reading.size(); ++i) {
         if (valid[i]) std::printf("%.2f %% vol  %.2f %% mass\n", 100.0 * strength[i], 100.0 * mass[i]);

@@ -34,7 +34,7 @@ int main() {
 
     try {
         blend_to_strength(lots, by_volume(72.0), cellar, 20.0 * litre);
-    } catch (range_error const& error) {
+    } catch (refusal const& error) {
         std::printf("%s\n", error.what());
     }
     // [body]

@@ -12,7 +12,7 @@ void ask(F const& question) {
     try {
         static_cast<void>(question());
         std::printf("answered\n");
-    } catch (aqueth::range_error const& error) {
+    } catch (aqueth::refusal const& error) {
         std::printf("%s\n", error.what());
     }
 }

@@ -58,7 +58,7 @@ int main() try {
     std::puts(
         "/// First guesses for the bubble point at a pressure: sums over i of s^i times polynomial i in v");
     std::puts("/// (lowest power first), for every mixture from 0.01 to 120 °C.");
-    std::puts("namespace aqueth::model::bubble_point_guess {\n");
+    std::puts("namespace aqueth::inline AQUETH_ABI::model::bubble_point_guess {\n");
     std::puts("// clang-format off");
     std::printf("/// 300 K over the bubble temperature, within %.1g.\n",
                 worst_error(all.inverse_temperature, inverse_temperature));

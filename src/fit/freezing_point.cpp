@@ -25,7 +25,7 @@ int main(int argc, char** argv) try {
               "run it again.");
     std::puts("#pragma once\n");
     std::puts("#include <array>\n");
-    std::puts("namespace aqueth::correlation::freezing_point {\n");
+    std::puts("namespace aqueth::inline AQUETH_ABI::correlation::freezing_point {\n");
     std::puts("/// One row of the table.");
     std::puts("struct point {");
     std::puts("    double mass_percent;  ///< ethanol, % mass");

@@ -96,7 +96,7 @@ int main(int argc, char** argv) try {
     std::puts("#pragma once\n");
     std::puts("#include <array>");
     std::puts("#include <tuple>\n");
-    std::puts("namespace aqueth::correlation::oiml_r22 {\n");
+    std::puts("namespace aqueth::inline AQUETH_ABI::correlation::oiml_r22 {\n");
     std::puts("/// Coefficients of OIML R 22, centred: density in kg/m3 is the sum over j of s^j times "
               "polynomial j");
     std::puts("/// in tau (lowest power first), with s = 2 w - 1 and tau = (t - 10 °C)/(30 °C).");

@@ -205,7 +205,7 @@ int main() try {
     std::puts("#include <aqueth/numeric/pair.hpp>\n");
     std::puts("#include <array>");
     std::puts("#include <tuple>\n");
-    std::puts("namespace aqueth::correlation::oiml_r22 {\n");
+    std::puts("namespace aqueth::inline AQUETH_ABI::correlation::oiml_r22 {\n");
     std::puts("// clang-format off");
     print_composition_guess();
     print_composition_table();

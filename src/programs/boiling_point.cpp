@@ -27,7 +27,7 @@ std::optional<units::energy> heat_to_boil(given const& amount, given const& temp
     });
     try {
         return charge.mass() * (enthalpy_of_liquid(w, e.temperature) - cold);
-    } catch (range_error const&) {
+    } catch (refusal const&) {
         return std::nullopt;
     }
 }
@@ -38,7 +38,7 @@ std::optional<double> kilojoules_per_kilogram(equilibrium const& e, units::tempe
         auto const heat =
             enthalpy_of_vapour(e.vapour, e.temperature, e.pressure) - enthalpy_of_liquid(e.vapour, leaving);
         return heat.value() / 1000.0;
-    } catch (range_error const&) {
+    } catch (refusal const&) {
         return std::nullopt;
     }
 }

@@ -123,7 +123,7 @@ struct judgement {
         if (!m.deviation_known) return;
         try {
             needed_readings = aqueth::readings_needed(t, m.series, p);
-        } catch (range_error const&) {  // no number of them is enough
+        } catch (refusal const&) {  // no number of them is enough
         }
     }
 
@@ -168,7 +168,7 @@ struct judgement {
             tolerance_interval const a =
                 acceptance_interval(tolerance, u, confidence, result.degrees_of_freedom);
             text.row("to pass", "{}", to_pass(a, as));
-        } catch (range_error const& e) {
+        } catch (refusal const& e) {
             text.row("to pass", "impossible: the standard uncertainty must first be below {} {}",
                      enough_in_words(e.upper(), u), as.unit);
         }
@@ -190,7 +190,7 @@ struct judgement {
             tolerance_interval const a = acceptance_interval(tolerance, result.standard_uncertainty,
                                                              confidence, result.degrees_of_freedom);
             d["acceptance"] = {finite(a.lower), finite(a.upper)};
-        } catch (range_error const&) {  // no measured value would do
+        } catch (refusal const&) {  // no measured value would do
         }
         if (needed_uncertainty) d["needed_standard_uncertainty"] = *needed_uncertainty;
         if (needed_readings) d["needed_readings"] = *needed_readings;

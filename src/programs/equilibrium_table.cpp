@@ -55,7 +55,7 @@ row make_row(mole_fraction x, std::optional<mole_fraction> y, std::optional<unit
 template <class Known>
 std::vector<row> model_rows(std::vector<mole_fraction> const& liquids, Known known) {
     std::vector<row> rows;
-    std::optional<range_error> no_answer;
+    std::optional<refusal> no_answer;
     bool any = false;
     for (mole_fraction const x : liquids) {
         try {
@@ -66,12 +66,12 @@ std::vector<row> model_rows(std::vector<mole_fraction> const& liquids, Known kno
                 rows.back()[uncertain + 1] = 100.0 * doubt->uncertainty;
             }
             any = true;
-        } catch (range_error const& error) {
+        } catch (refusal const& error) {
             no_answer = error;
             rows.push_back(make_row(x, {}, {}, {}, {}));
         }
     }
-    if (!any) raise(*no_answer);
+    if (!any) raise_error(*no_answer);
     return rows;
 }
 
@@ -82,7 +82,7 @@ std::vector<row> measured_rows(std::vector<mole_fraction> const& liquids,
     auto const if_measured = [](auto const& property) -> decltype(std::optional(property())) {
         try {
             return property();
-        } catch (range_error const&) {
+        } catch (refusal const&) {
             return std::nullopt;
         }
     };

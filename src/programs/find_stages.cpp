@@ -198,10 +198,10 @@ void run(session& s) {
         };
         try {
             refuse_impossible(ratios.back());
-        } catch (range_error const& e) {
+        } catch (refusal const& e) {
             auto const say_so = [&] {
                 if (known) refuse_impossible(*known);
-                raise(e);
+                raise_error(e);
             };
             found.one_run ? on_behalf_of(given_runs.front(), say_so) : say_so();
         }

@@ -80,16 +80,16 @@ std::vector<asked_condition> read_conditions(given const& g) {
     return result;
 }
 
-/// Calls f, and names the condition that causes a range_error.
+/// Calls f, and names the condition that causes a refusal.
 template <class F>
 auto on_behalf_of_one(std::vector<asked_condition> const& asked, F const& f) {
     try {
         return f();
-    } catch (range_error const& e) {
+    } catch (refusal const& e) {
         for (auto const& [from, what] : asked) {
             bool const by_number = what.what() != condition::watched::kept_strength;
             if (e.code() == what.code() && (!by_number || e.value() == what.number()))
-                on_behalf_of(from, [&] { raise(e); });
+                on_behalf_of(from, [&] { raise_error(e); });
         }
         throw;
     }
@@ -371,7 +371,7 @@ struct weaker_run {
             run = distil(charge, s, plan, boiling_curve(curve_with_vapour_shifted(p, -1.0)));
             // A run that ends together with its last cut has a fraction less: there is nothing to compare.
             if (run->fractions.size() != forecast.fractions.size()) run.reset();
-        } catch (range_error const&) {
+        } catch (refusal const&) {
         }
         if (!run)
             why_not = "not known: with a vapour weaker by one standard uncertainty this plan cannot be run";

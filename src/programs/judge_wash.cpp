@@ -111,7 +111,7 @@ template <class F>
 std::string if_it_applies(double to_reference, F const& f) {
     try {
         return fmt::format("{:.2f} % vol", to_reference * f().percent());
-    } catch (range_error const& e) {
+    } catch (refusal const& e) {
         return fmt::format("does not apply ({})", e.what());
     }
 }

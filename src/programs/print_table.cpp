@@ -38,16 +38,16 @@ public:
     auto ask(F const& f) -> std::optional<decltype(f())> {
         try {
             return f();
-        } catch (range_error const& error) {
+        } catch (refusal const& error) {
             if (!first_) first_ = error;
             return std::nullopt;
         }
     }
     bool knows_a_refusal() const { return first_.has_value(); }
-    [[noreturn]] void raise_first() const { raise(*first_); }
+    [[noreturn]] void raise_first() const { raise_error(*first_); }
 
 private:
-    std::optional<range_error> first_;
+    std::optional<refusal> first_;
 };
 
 /// The contents of a table: names of its sides, and the cells of a row, empty where there is no value.
@@ -68,7 +68,7 @@ content density_table(wording const& words, side const& columns, asker& cells) {
         if (!w) return result;
         std::vector<double> const same(t.size(), w->value());
         std::vector<double> rho(t.size());
-        array::density(same, t, rho);  // NaN instead of an exception
+        arrays::density(same, t, rho);  // NaN instead of an exception
         for (std::size_t k = 0; k < t.size(); ++k) {
             if (!std::isnan(rho[k]))
                 result[k] = words.us

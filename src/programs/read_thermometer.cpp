@@ -99,7 +99,7 @@ void say(page& text, json& data, wording const& words, thermometer const& one, b
     try {
         maybe("  pressure ± 1 %", "percent_vol_if_pressure_off_by_1_percent",
               one.under({0.99 * range.pressure}, {1.01 * range.pressure}));
-    } catch (range_error const&) {  // at the ends of what the library knows
+    } catch (refusal const&) {  // at the ends of what the library knows
     }
     row["tells_strength"] = tells_strength(tenth);
     data[pot ? "pot" : "head"] = row;

@@ -126,7 +126,7 @@ void arrays_and_uncertainty() {
     using namespace aqueth;
     std::vector<double> const w{0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7}, t(w.size(), run_time(18.0));
     std::vector<double> rho(w.size());
-    array::density(w, t, rho);
+    arrays::density(w, t, rho);
     double sum = 0.0;
     for (double const each : rho) sum += each;
     show("array_of_densities", arithmetic, sum);

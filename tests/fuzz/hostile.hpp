@@ -91,13 +91,13 @@ private:
     std::size_t left_;
 };
 
-/// Runs what may refuse with a range_error, and holds the error to what it promises.
+/// Runs what may refuse with a refusal, and holds the error to what it promises.
 /// @return what f returned, or nothing if it refused
 template <class F>
 auto unless_refused(F const& f) -> std::optional<decltype(f())> {
     try {
         return f();
-    } catch (range_error const& e) {
+    } catch (refusal const& e) {
         HOSTILE_REQUIRE(!e.property().empty());
         HOSTILE_REQUIRE(!e.argument().empty());
         HOSTILE_REQUIRE(std::string_view(e.what()).find('\n') == std::string_view::npos);

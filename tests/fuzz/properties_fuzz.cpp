@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-// Typed properties of one mixture: refused with a range_error, or finite, in range, the same there and back.
+// Typed properties of one mixture: refused with a refusal, or finite, in range, the same there and back.
 #include "hostile.hpp"
 
 #include <aqueth/aqueth.hpp>

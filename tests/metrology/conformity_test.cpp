@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <aqueth/metrology/conformity.hpp>
 
-#include "expect_range_error.hpp"
+#include "expect_refusal.hpp"
 
 #include <boost/math/distributions/normal.hpp>
 #include <boost/math/distributions/students_t.hpp>
@@ -15,7 +15,7 @@
 namespace aqueth {
 namespace {
 
-using test::expect_range_error;
+using test::expect_refusal;
 
 double const nan = std::numeric_limits<double>::quiet_NaN();
 double const infinity = std::numeric_limits<double>::infinity();
@@ -68,7 +68,7 @@ TEST(AcceptanceInterval, EndsWhereTheConfidenceEnds) {
             }
         }
     }
-    auto const refused = expect_range_error(
+    auto const refused = expect_refusal(
         [] {
             static_cast<void>(acceptance_interval({39.7, 40.3}, 0.16, 0.95));
         },
@@ -96,9 +96,9 @@ TEST(LargestUncertainty, JustConforms) {
         }
     }
     EXPECT_NEAR(largest_uncertainty({39.7, infinity}, 40.0, 0.95), 0.3 / 1.644854, 1e-6);
-    EXPECT_THROW(static_cast<void>(largest_uncertainty({39.7, 40.3}, 40.3, 0.95)), range_error);
+    EXPECT_THROW(static_cast<void>(largest_uncertainty({39.7, 40.3}, 40.3, 0.95)), refusal);
     for (double const bad : {39.699, 40.301, 50.0, nan}) {
-        expect_range_error(
+        expect_refusal(
             [&] {
                 static_cast<void>(largest_uncertainty({39.7, 40.3}, bad, 0.95));
             },
@@ -111,17 +111,16 @@ TEST(ReadingsNeeded, BringTheUncertaintyDown) {
     EXPECT_EQ(readings_needed(0.1, 0.2, 0.06), 7.0);  // 0.04 / 0.0064 = 6.25
     EXPECT_EQ(readings_needed(0.1, 0.0, 0.1), 1.0);
     EXPECT_EQ(readings_needed(0.1, 0.01, 0.05), 1.0);
-    expect_range_error([] { static_cast<void>(readings_needed(0.1, 0.2, 0.1)); }, "readings");
-    expect_range_error([] { static_cast<void>(readings_needed(0.1, 0.2, 0.11)); }, "wanted uncertainty");
-    expect_range_error([] { static_cast<void>(readings_needed(1e-5, 0.2, 0.0)); }, "readings");
+    expect_refusal([] { static_cast<void>(readings_needed(0.1, 0.2, 0.1)); }, "readings");
+    expect_refusal([] { static_cast<void>(readings_needed(0.1, 0.2, 0.11)); }, "wanted uncertainty");
+    expect_refusal([] { static_cast<void>(readings_needed(1e-5, 0.2, 0.0)); }, "readings");
     for (double const bad : {0.0, -0.1, nan}) {
-        expect_range_error([&] { static_cast<void>(readings_needed(bad, 0.2, 0.0)); }, "wanted uncertainty");
+        expect_refusal([&] { static_cast<void>(readings_needed(bad, 0.2, 0.0)); }, "wanted uncertainty");
     }
     for (double const bad : {-0.1, nan}) {
-        expect_range_error([&] { static_cast<void>(readings_needed(0.1, bad, 0.0)); },
-                           "standard deviation of a reading");
-        expect_range_error([&] { static_cast<void>(readings_needed(0.1, 0.2, bad)); },
-                           "systematic uncertainty");
+        expect_refusal([&] { static_cast<void>(readings_needed(0.1, bad, 0.0)); },
+                       "standard deviation of a reading");
+        expect_refusal([&] { static_cast<void>(readings_needed(0.1, 0.2, bad)); }, "systematic uncertainty");
     }
 }
 
@@ -191,7 +190,7 @@ TEST(Conformity, VerdictAndWhatIsNeededAgree) {
         std::optional<double> readings;
         try {
             readings = readings_needed(t, series, confidence);
-        } catch (range_error const& e) {
+        } catch (refusal const& e) {
             // The systematic uncertainty alone is too large, or leaves nearly nothing.
             ASSERT_TRUE(e.argument() == std::string("systematic uncertainty") ||
                         e.argument() == std::string("readings"));
@@ -222,29 +221,29 @@ TEST(Decide, NeverRejectsWhatWasMeasuredInside) {
 TEST(ReadingSeries, RefusesBadInput) {
     auto const these = deviation_known_from::these_readings;
     for (double const bad : {0.0, 1.0, 2.5, 2e6, nan}) {
-        expect_range_error([&] { static_cast<void>(result_of({0.0, bad, 0.1, these, 0.1})); }, "readings");
+        expect_refusal([&] { static_cast<void>(result_of({0.0, bad, 0.1, these, 0.1})); }, "readings");
     }
-    expect_range_error(
+    expect_refusal(
         [&] {
             static_cast<void>(result_of({0.0, 3.0, -0.1, these, 0.1}));
         },
         "standard deviation of a reading");
-    expect_range_error(
+    expect_refusal(
         [&] {
             static_cast<void>(result_of({0.0, 3.0, 0.1, these, nan}));
         },
         "systematic uncertainty");
-    expect_range_error(
+    expect_refusal(
         [&] {
             static_cast<void>(result_of({0.0, 3.0, 0.0, these, 0.0}));
         },
         "standard uncertainty");
-    expect_range_error(
+    expect_refusal(
         [&] {
             static_cast<void>(readings_needed({-1.0, 1.0}, {1.5, 3.0, 0.1, these, 0.1}, 0.95));
         },
         "measured value");
-    expect_range_error(
+    expect_refusal(
         [&] {
             static_cast<void>(readings_needed({-1.0, 1.0}, {0.0, 3.0, 0.1, these, 0.1}, 0.4));
         },
@@ -252,9 +251,9 @@ TEST(ReadingSeries, RefusesBadInput) {
     // The systematic uncertainty leaves 1e-15, which would need too many readings; or nothing.
     double const most = largest_uncertainty({-1.0, 1.0}, 0.0, 0.95);
     reading_series series{0.0, 3.0, 0.1, these, most * (1.0 - 1e-15)};
-    expect_range_error([&] { static_cast<void>(readings_needed({-1.0, 1.0}, series, 0.95)); }, "readings");
+    expect_refusal([&] { static_cast<void>(readings_needed({-1.0, 1.0}, series, 0.95)); }, "readings");
     series.systematic = most * (1.0 + 1e-12);
-    expect_range_error(
+    expect_refusal(
         [&] {
             static_cast<void>(readings_needed({-1.0, 1.0}, series, 0.95));
         },
@@ -290,13 +289,13 @@ TEST(Risks, GoToTheirLimits) {
     EXPECT_NEAR(one_sided.conforming, numeric::normal_probability(1.5), 1e-12);
     EXPECT_GT(one_sided.consumer, 0.0);
     for (double const bad : {0.0, -0.1, nan, 1e-6}) {
-        expect_range_error(
+        expect_refusal(
             [&] {
                 static_cast<void>(risks({39.7, 40.3}, {39.7, 40.3}, 40.0, 0.1, bad));
             },
             "uncertainty over the standard deviation of the process");
     }
-    expect_range_error(
+    expect_refusal(
         [&] {
             static_cast<void>(risks({39.7, 40.3}, {39.7, 40.3}, 40.0, 0.0, 0.1));
         },
@@ -305,43 +304,38 @@ TEST(Risks, GoToTheirLimits) {
 
 TEST(Conformity, RefusesBadInput) {
     tolerance_interval const t{39.7, 40.3};
-    expect_range_error(
+    expect_refusal(
         [] {
             static_cast<void>(conformance_probability({}, {40.0, 0.1}));
         },
         "upper limit of the tolerance");
-    expect_range_error(
+    expect_refusal(
         [] {
             static_cast<void>(conformance_probability({40.3, 39.7}, {40.0, 0.1}));
         },
         "upper limit of the tolerance");
-    expect_range_error(
+    expect_refusal(
         [] {
             static_cast<void>(conformance_probability({nan, 39.7}, {40.0, 0.1}));
         },
         "upper limit of the tolerance");
     for (double const bad : {0.0, -0.1, nan, infinity}) {
-        expect_range_error(
+        expect_refusal(
             [&] {
                 static_cast<void>(conformance_probability(t, {40.0, bad}));
             },
             "standard uncertainty");
-        expect_range_error([&] { static_cast<void>(acceptance_interval(t, bad, 0.95)); },
-                           "standard uncertainty");
+        expect_refusal([&] { static_cast<void>(acceptance_interval(t, bad, 0.95)); }, "standard uncertainty");
     }
     for (double const bad : {nan, infinity}) {
-        expect_range_error(
-            [&] {
-                static_cast<void>(conformance_probability(t, {bad, 0.1}));
-            },
-            "measured value");
+        expect_refusal([&] { static_cast<void>(conformance_probability(t, {bad, 0.1})); }, "measured value");
     }
     for (double const bad : {0.5, 0.3, 0.0, 1.0, 95.0, nan}) {
-        expect_range_error([&] { decide(t, {40.0, 0.1}, bad); }, "confidence");
-        expect_range_error([&] { static_cast<void>(acceptance_interval(t, 0.1, bad)); }, "confidence");
-        expect_range_error([&] { static_cast<void>(largest_uncertainty(t, 40.0, bad)); }, "confidence");
+        expect_refusal([&] { decide(t, {40.0, 0.1}, bad); }, "confidence");
+        expect_refusal([&] { static_cast<void>(acceptance_interval(t, 0.1, bad)); }, "confidence");
+        expect_refusal([&] { static_cast<void>(largest_uncertainty(t, 40.0, bad)); }, "confidence");
     }
-    expect_range_error([&] { decide(t, {40.0, 0.1, 0.5}, 0.95); }, "degrees of freedom");
+    expect_refusal([&] { decide(t, {40.0, 0.1, 0.5}, 0.95); }, "degrees of freedom");
 }
 
 // Found by fuzzing: the middle and half the width of such an interval are rounded.

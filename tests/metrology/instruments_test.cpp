@@ -2,7 +2,7 @@
 #include <aqueth/density.hpp>
 #include <aqueth/metrology/instruments.hpp>
 
-#include "expect_range_error.hpp"
+#include "expect_refusal.hpp"
 #include "published/table.hpp"
 
 #include <gtest/gtest.h>
@@ -17,7 +17,7 @@
 namespace aqueth {
 namespace {
 
-using test::expect_range_error;
+using test::expect_refusal;
 
 double const nan = std::numeric_limits<double>::quiet_NaN();
 
@@ -76,8 +76,8 @@ TEST(InstrumentClasses, BecomeInputsOfABudget) {
     auto const half = reading_error("thermometer", "°C", 0.25);
     EXPECT_NEAR(half.standard_uncertainty(), 0.125 / std::sqrt(3.0), 1e-15);
     for (double const bad : {0.0, -0.1, nan}) {
-        expect_range_error([&] { static_cast<void>(reading_error("thermometer", "°C", bad)); },
-                           "smallest step read");
+        expect_refusal([&] { static_cast<void>(reading_error("thermometer", "°C", bad)); },
+                       "smallest step read");
     }
 }
 
@@ -94,12 +94,12 @@ TEST(BalanceError, GrowsWithTheLoad) {
     EXPECT_NEAR(half_width(2001.0), 3.0, 1e-12);
     EXPECT_NEAR(half_width(9999.0), 3.0, 1e-12);
     for (double const bad : {-1.0, 10001.0, nan}) {
-        expect_range_error([&] { static_cast<void>(balance_error(bad * gram, 1.0 * gram)); },
-                           "load in scale intervals");
+        expect_refusal([&] { static_cast<void>(balance_error(bad * gram, 1.0 * gram)); },
+                       "load in scale intervals");
     }
     for (double const bad : {0.0, -1.0, nan}) {
-        expect_range_error([&] { static_cast<void>(balance_error(100.0 * gram, bad * gram)); },
-                           "verification scale interval");
+        expect_refusal([&] { static_cast<void>(balance_error(100.0 * gram, bad * gram)); },
+                       "verification scale interval");
     }
 }
 
@@ -110,8 +110,8 @@ TEST(TemperatureScaleError, IsAFewMillikelvins) {
     EXPECT_NEAR(temperature_scale_error(celsius(40.0)).standard_uncertainty() * std::sqrt(3.0), 0.010,
                 0.0005);
     for (double const bad : {-20.1, 40.1, nan}) {
-        auto const e = expect_range_error([&] { static_cast<void>(temperature_scale_error(celsius(bad))); },
-                                          "temperature");
+        auto const e =
+            expect_refusal([&] { static_cast<void>(temperature_scale_error(celsius(bad))); }, "temperature");
         EXPECT_EQ(e.reason(), "OIML R 22");
     }
 }
@@ -120,7 +120,7 @@ TEST(ModelErrors, OfTheVapourRefusesWhatIsNoMoleFraction) {
     EXPECT_GT(vapour_error(0.0).standard_uncertainty(), 0.0);
     EXPECT_GT(vapour_error(1.0).standard_uncertainty(), 0.0);
     for (double const bad : {-0.01, 1.01, nan})
-        expect_range_error([&] { static_cast<void>(vapour_error(bad)); }, "mole fraction of the liquid");
+        expect_refusal([&] { static_cast<void>(vapour_error(bad)); }, "mole fraction of the liquid");
 }
 
 // We could not read these tables, so no check claims them as its source. The test compares each row with a
@@ -219,10 +219,10 @@ TEST(BalanceError, EndsOfTheClasses) {
     EXPECT_NEAR(half_width(500.01), 2.0, 1e-12);
     EXPECT_NEAR(half_width(1999.99), 2.0, 1e-12);
     EXPECT_NEAR(half_width(2000.01), 3.0, 1e-12);
-    auto const e = expect_range_error([&] { half_width(10000.01); }, "load in scale intervals");
+    auto const e = expect_refusal([&] { half_width(10000.01); }, "load in scale intervals");
     EXPECT_EQ(e.upper(), 10000.0);
-    auto const interval = expect_range_error(
-        [&] { static_cast<void>(balance_error(1.0 * gram, 0.0 * gram)); }, "verification scale interval");
+    auto const interval = expect_refusal([&] { static_cast<void>(balance_error(1.0 * gram, 0.0 * gram)); },
+                                         "verification scale interval");
     EXPECT_EQ(interval.lower(), 1e-9);
     EXPECT_EQ(interval.upper(), 1e9);
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <aqueth/metrology/labelling.hpp>
 
-#include "expect_range_error.hpp"
+#include "expect_refusal.hpp"
 
 #include <gtest/gtest.h>
 
@@ -11,7 +11,7 @@
 namespace aqueth {
 namespace {
 
-using test::expect_range_error;
+using test::expect_refusal;
 
 // Regulation (EU) No 1169/2011, annex XII, and 27 CFR 19.356 (c) and (d): 39.7 to 40.3 % vol for a label of
 // 40.
@@ -88,10 +88,10 @@ TEST(StrengthTolerances, OfMacerationsAreForWhatContainsThem) {
 TEST(FillLimits, RefuseWhatTheTextsDoNotCover) {
     double const nan = std::numeric_limits<double>::quiet_NaN();
     for (double const bad : {0.0, 4.9, 10001.0, -700.0, nan}) {
-        expect_range_error([&] { static_cast<void>(eu_fill_limits(bad * millilitre)); }, "label volume");
+        expect_refusal([&] { static_cast<void>(eu_fill_limits(bad * millilitre)); }, "label volume");
     }
     for (double const bad : {0.0, -700.0, 1e6, nan}) {
-        expect_range_error([&] { static_cast<void>(us_fill_limits(bad * millilitre)); }, "label volume");
+        expect_refusal([&] { static_cast<void>(us_fill_limits(bad * millilitre)); }, "label volume");
     }
 }
 
@@ -147,12 +147,12 @@ TEST(EuFillLimits, EndsOfTheClasses) {
             << row.label;
     }
     auto const large =
-        expect_range_error([] { static_cast<void>(eu_fill_limits(10000.04 * millilitre)); }, "label volume");
+        expect_refusal([] { static_cast<void>(eu_fill_limits(10000.04 * millilitre)); }, "label volume");
     EXPECT_EQ(large.lower(), 5.0);
     EXPECT_EQ(large.upper(), 10000.0);
     EXPECT_EQ(large.reason(), "Directive 76/211/EEC");
     auto const us =
-        expect_range_error([] { static_cast<void>(us_fill_limits(0.0 * millilitre)); }, "label volume");
+        expect_refusal([] { static_cast<void>(us_fill_limits(0.0 * millilitre)); }, "label volume");
     EXPECT_EQ(us.lower(), 1.0);
     EXPECT_EQ(us.upper(), 1e5);
 }

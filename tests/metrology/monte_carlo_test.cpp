@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <aqueth/metrology/monte_carlo.hpp>
 
-#include "expect_range_error.hpp"
+#include "expect_refusal.hpp"
 
 #include <gtest/gtest.h>
 
@@ -13,7 +13,7 @@
 namespace aqueth {
 namespace {
 
-using test::expect_range_error;
+using test::expect_refusal;
 
 double const nan = std::numeric_limits<double>::quiet_NaN();
 auto const first = [](auto const& x) { return x[0]; };
@@ -100,10 +100,10 @@ TEST(ResultDistribution, CutsIntervals) {
     EXPECT_EQ(shortest.lower, 1.0);
     EXPECT_EQ(shortest.upper, 96.0);
     for (double const bad : {0.0, 1.0, -1.0, nan})
-        expect_range_error([&] { static_cast<void>(d.interval(bad)); }, "probability");
-    expect_range_error([&] { static_cast<void>(d.interval(0.999)); }, "number of results covered");
-    expect_range_error([&] { static_cast<void>(d.shortest_interval(0.001)); }, "number of results covered");
-    expect_range_error([&] { result_distribution({1.0}); }, "number of trials");
+        expect_refusal([&] { static_cast<void>(d.interval(bad)); }, "probability");
+    expect_refusal([&] { static_cast<void>(d.interval(0.999)); }, "number of results covered");
+    expect_refusal([&] { static_cast<void>(d.shortest_interval(0.001)); }, "number of results covered");
+    expect_refusal([&] { result_distribution({1.0}); }, "number of trials");
 }
 
 TEST(AdaptiveMonteCarlo, StopsWhenItHasSettled) {
@@ -121,42 +121,40 @@ TEST(MonteCarlo, RefusesBadInput) {
     std::vector<input_quantity> const inputs{input_quantity::normal("a", "", 1.0, 0.3),
                                              input_quantity::rectangular("b", "", 1.0, 0.3),
                                              input_quantity::normal("c", "", 1.0, 0.3, 9.0)};
-    expect_range_error([&] { static_cast<void>(monte_carlo(first, inputs, 99)); }, "number of trials");
-    expect_range_error([&] { static_cast<void>(monte_carlo(first, inputs, 100000001)); }, "number of trials");
-    expect_range_error([&] { static_cast<void>(monte_carlo(first, {}, 1000)); },
-                       "number of input quantities");
+    expect_refusal([&] { static_cast<void>(monte_carlo(first, inputs, 99)); }, "number of trials");
+    expect_refusal([&] { static_cast<void>(monte_carlo(first, inputs, 100000001)); }, "number of trials");
+    expect_refusal([&] { static_cast<void>(monte_carlo(first, {}, 1000)); }, "number of input quantities");
     correlation_coefficient const bent[] = {{0, 1, 0.5}};
-    expect_range_error([&] { static_cast<void>(monte_carlo(first, inputs, 1000, bent)); },
-                       "greatest correlation of b");
+    expect_refusal([&] { static_cast<void>(monte_carlo(first, inputs, 1000, bent)); },
+                   "greatest correlation of b");
     correlation_coefficient const unsure[] = {{0, 2, -0.5}};
-    expect_range_error([&] { static_cast<void>(monte_carlo(first, inputs, 1000, unsure)); },
-                       "greatest correlation of c");
+    expect_refusal([&] { static_cast<void>(monte_carlo(first, inputs, 1000, unsure)); },
+                   "greatest correlation of c");
     std::vector<input_quantity> const two{input_quantity::normal("x", "", 1.0, 0.3, 2.0)};
-    expect_range_error([&] { static_cast<void>(monte_carlo(first, two, 1000)); }, "degrees of freedom of x");
+    expect_refusal([&] { static_cast<void>(monte_carlo(first, two, 1000)); }, "degrees of freedom of x");
     auto const root = [](auto const& x) { return std::sqrt(x[0] - 1.0); };
-    expect_range_error([&] { static_cast<void>(monte_carlo(root, inputs, 1000)); }, "value of the model");
+    expect_refusal([&] { static_cast<void>(monte_carlo(root, inputs, 1000)); }, "value of the model");
     for (double const bad : {0.0, 1.0, nan}) {
-        expect_range_error([&] { static_cast<void>(adaptive_monte_carlo(first, inputs, bad)); },
-                           "probability");
+        expect_refusal([&] { static_cast<void>(adaptive_monte_carlo(first, inputs, bad)); }, "probability");
     }
     // Two blocks of 100 / (1 - p) trials must fit into 1e8. Beyond that, the code once evaluated the model
     // 5e7 times in vain.
     auto const untried = [](auto const&) -> double { throw std::logic_error("a trial was made"); };
     for (double const bad : {0.9999981, 0.999999, 1.0 - 1e-7}) {
-        auto const e = expect_range_error(
-            [&] { static_cast<void>(adaptive_monte_carlo(untried, inputs, bad)); }, "probability");
+        auto const e = expect_refusal([&] { static_cast<void>(adaptive_monte_carlo(untried, inputs, bad)); },
+                                      "probability");
         EXPECT_NEAR(e.upper(), 0.999998, 1e-12);
     }
     EXPECT_THROW(static_cast<void>(adaptive_monte_carlo(untried, inputs, 0.999998)), std::logic_error);
     for (int const bad : {0, 5, -1}) {
-        expect_range_error([&] { static_cast<void>(adaptive_monte_carlo(first, inputs, 0.95, bad)); },
-                           "significant digits");
+        expect_refusal([&] { static_cast<void>(adaptive_monte_carlo(first, inputs, 0.95, bad)); },
+                       "significant digits");
     }
 }
 
 TEST(NumericalTolerance, RefusesBadInput) {
     for (double const bad : {0.0, -1.0, nan}) {
-        expect_range_error([&] { static_cast<void>(numerical_tolerance(bad, 2)); }, "standard uncertainty");
+        expect_refusal([&] { static_cast<void>(numerical_tolerance(bad, 2)); }, "standard uncertainty");
     }
     EXPECT_DOUBLE_EQ(numerical_tolerance(0.0996, 2), 0.005);   // 0.10
     EXPECT_DOUBLE_EQ(numerical_tolerance(0.0994, 2), 0.0005);  // 0.099

@@ -119,11 +119,13 @@ TEST(PureComponents, IapwsCheckValues) {
             own.add(row.text("temperature_k") + " K", 1e-6 * water::pressure(kelvin),
                     row.printed("pressure_mpa"));
         } else {
-            other.add(row.text("temperature_k") + " K", water::pressure(kelvin) / pascal - 1.0,
+            other.add(row.text("temperature_k") + " K",
+                      water::pressure(kelvin) / newton_per_square_metre - 1.0,
                       row.text("publication") == "R7-97 table 36"
                           ? half("temperature_k") * water::ln_pressure_and_slope(kelvin).slope
-                          : 1e6 * half("pressure_mpa") / pascal);
-            boiling.add(row.text("pressure_mpa") + " MPa", water::temperature(pascal) - kelvin);
+                          : 1e6 * half("pressure_mpa") / newton_per_square_metre);
+            boiling.add(row.text("pressure_mpa") + " MPa",
+                        water::temperature(newton_per_square_metre) - kelvin);
         }
         if (!row.empty("slope_kpa_k")) {
             slopes.add(row.text("temperature_k") + " K",
@@ -152,7 +154,7 @@ TEST(PureComponents, VapourPressureOfEthanol) {
         double const kelvin = row["temperature_k"], pascal = 1e3 * row["pressure_kpa"];
         auto const cell =
             row.text("temperature_k") + " K " + row.text("publication") + " " + row.text("year");
-        double const off = ethanol::pressure(kelvin) / pascal - 1.0;
+        double const off = ethanol::pressure(kelvin) / newton_per_square_metre - 1.0;
         all.add(cell, off);
         if (row.empty("uncertainty_kpa") || row["uncertainty_kpa"] > 0.002 * row["pressure_kpa"]) continue;
         double const uncertainty = row["uncertainty_kpa"] / row["pressure_kpa"];

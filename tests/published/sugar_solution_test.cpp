@@ -190,7 +190,7 @@ TEST(ExciseNotice226, RowsEndWhereTheTableSays) {
                                                specific_gravity(1.0));
             };
             EXPECT_NO_THROW(static_cast<void>(drop(fall + 0.045)));
-            EXPECT_THROW(static_cast<void>(drop(fall + 0.055)), range_error);
+            EXPECT_THROW(static_cast<void>(drop(fall + 0.055)), refusal);
         }
     }
 }

@@ -57,7 +57,7 @@ TEST(TrallesTable, StrengthOfThePrintedGravity) {
             // 0.9991 stands for 0.99904: above the density of water at 60 °F, so there is no such mixture.
             EXPECT_THROW(
                 static_cast<void>(mass_fraction_from_specific_gravity(sg, to_water_at_its_greatest_density)),
-                range_error);
+                refusal);
             usual.leave_out(cell, "0.9991 is water itself, rounded up");
             continue;
         }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <aqueth/still/stages.hpp>
 
-#include "expect_range_error.hpp"
+#include "expect_refusal.hpp"
 
 #include <boost/math/distributions/chi_squared.hpp>
 
@@ -16,7 +16,7 @@
 namespace aqueth {
 namespace {
 
-using test::expect_range_error;
+using test::expect_refusal;
 
 boiling_curve const& sea_level() {
     static boiling_curve const curve(standard_atmosphere);
@@ -69,7 +69,7 @@ TEST(StillEstimate, TheRangeOfOneRunExplainsIt) {
             stage_estimate e{};
             try {
                 e = estimate_stages(std::span(&run, 1), returned, neck::insulated(), u, sea_level());
-            } catch (range_error const&) {
+            } catch (refusal const&) {
                 continue;  // beyond the reach of that reflux
             }
             if (!e.explains) continue;
@@ -244,7 +244,7 @@ TEST(StillEstimate, NearestStagesOfARefluxThatExplainsNothing) {
     EXPECT_GT(all[0].estimate.disagreement, all[1].estimate.disagreement);
     EXPECT_TRUE(std::isinf(all[0].estimate.stages));  // without reflux no stage does anything
     EXPECT_TRUE(all[2].estimate.explains);
-    expect_range_error(
+    expect_refusal(
         [&] {
             static_cast<void>(estimate_stages(std::span<past_run const>(past), reflux::none(),
                                               neck::insulated(), 0.3, sea_level()));
@@ -324,39 +324,39 @@ TEST(StillEstimate, RefusesWhatNoStillGives) {
                                sea_level());
     };
     past[0].strength = by_volume(96.5);
-    auto const strong = expect_range_error(estimate, "measured strength");
+    auto const strong = expect_refusal(estimate, "measured strength");
     EXPECT_LT(strong.upper(), 96.5);
     past[0].strength = by_volume(30.0);
-    auto const weak = expect_range_error(estimate, "measured strength");
+    auto const weak = expect_refusal(estimate, "measured strength");
     EXPECT_GT(weak.lower(), 30.0);
     past[0].collected = 25.0 * litre;
-    expect_range_error(estimate, "collected volume");
-    expect_range_error(
+    expect_refusal(estimate, "collected volume");
+    expect_refusal(
         [&] {
             static_cast<void>(estimate_stages(std::span<past_run const>(), reflux::none(), neck::insulated(),
                                               0.5, sea_level()));
         },
         "number of past runs");
     past[0] = made_by(3.0, reflux::constant(3.0), 1.5);
-    expect_range_error(
+    expect_refusal(
         [&] {
             static_cast<void>(estimate_stages(std::span<past_run const>(past), reflux::none(),
                                               neck::insulated(), 0.0, sea_level()));
         },
         "uncertainty of the strength");
     auto const kept = reflux::constant_strength(by_volume(85), 6.0);  // which a bare pot cannot keep
-    expect_range_error(
+    expect_refusal(
         [&] {
             static_cast<void>(
                 estimate_stages(std::span<past_run const>(past), kept, neck::insulated(), 0.5, sea_level()));
         },
         "strength of the distillate to keep");
     past[0].charge = wash::of(parcel::of(0.0 * litre, by_volume(11), celsius(20)));
-    expect_range_error(estimate, "mass of the charge");
+    expect_refusal(estimate, "mass of the charge");
     past[0].charge = wash::of(parcel::of(25.0 * litre, by_volume(0), celsius(20)));
-    expect_range_error(estimate, "strength of the charge");
+    expect_refusal(estimate, "strength of the charge");
     past[0].charge = wash::of(parcel::of(25.0 * litre, by_volume(98), celsius(20)));
-    expect_range_error(estimate, "strength of the charge");
+    expect_refusal(estimate, "strength of the charge");
 }
 
 }  // namespace

@@ -5,7 +5,7 @@
 #include <aqueth/numeric/real.hpp>
 
 /// Weighing in air: the conventional densities of air and of the weights, and the buoyancy correction.
-namespace aqueth::correlation::air_buoyancy {
+namespace aqueth::inline AQUETH_ABI::correlation::air_buoyancy {
 
 /// Citation, range and accuracy.
 inline constexpr source cited{"OIML D 28, Conventional value of the result of weighing in air, 2004: 20 °C, "
@@ -25,4 +25,4 @@ constexpr T indication_per_mass(T const& rho) {
     return (T(1) - T(air) / rho) / (T(1) - T(air / weights));
 }
 
-}  // namespace aqueth::correlation::air_buoyancy
+}  // namespace aqueth::inline AQUETH_ABI::correlation::air_buoyancy

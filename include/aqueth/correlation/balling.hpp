@@ -11,7 +11,7 @@
 ///
 /// Plain numbers in percent by mass: `oe` original extract, `re` real and `ae` apparent extract (degrees
 /// Plato), `a` alcohol. Nothing is checked; NaN in gives NaN out.
-namespace aqueth::correlation::balling {
+namespace aqueth::inline AQUETH_ABI::correlation::balling {
 
 /// Citation, range and accuracy of the balance.
 inline constexpr source cited{
@@ -108,4 +108,4 @@ constexpr T factor(T const& oe) {
                                T(high.original_extract - low.original_extract);
 }
 
-}  // namespace aqueth::correlation::balling
+}  // namespace aqueth::inline AQUETH_ABI::correlation::balling

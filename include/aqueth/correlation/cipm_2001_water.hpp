@@ -5,7 +5,7 @@
 #include <aqueth/numeric/real.hpp>
 
 /// CIPM-2001 formula for the density of air-free water at 101.325 kPa: the second source for water.
-namespace aqueth::correlation::cipm_2001_water {
+namespace aqueth::inline AQUETH_ABI::correlation::cipm_2001_water {
 
 /// Citation, range and accuracy.
 inline constexpr source cited{
@@ -33,4 +33,4 @@ constexpr T density(T const& t) {
     return T(999.974950) * (T(1) - a * a * (t + T(301.797)) / (T(522528.9) * (t + T(69.34881))));
 }
 
-}  // namespace aqueth::correlation::cipm_2001_water
+}  // namespace aqueth::inline AQUETH_ABI::correlation::cipm_2001_water

@@ -9,7 +9,7 @@
 #include <array>
 #include <cmath>
 
-namespace aqueth::correlation {
+namespace aqueth::inline AQUETH_ABI::correlation {
 
 /// Saturation of ethanol: vapour pressure against temperature, and back.
 ///
@@ -42,4 +42,4 @@ struct ethanol_saturation_poling : wagner_form::saturation<ethanol_saturation_po
     }
 };
 
-}  // namespace aqueth::correlation
+}  // namespace aqueth::inline AQUETH_ABI::correlation

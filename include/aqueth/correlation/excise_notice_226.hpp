@@ -8,7 +8,7 @@
 #include <cstddef>
 
 /// Strength of a fermented wash from its fall in gravity: the rule of the United Kingdom's excise.
-namespace aqueth::correlation::excise_notice_226 {
+namespace aqueth::inline AQUETH_ABI::correlation::excise_notice_226 {
 
 /// Citation, range and accuracy.
 inline constexpr source cited{
@@ -44,4 +44,4 @@ constexpr T percent_vol(T const& fall) {
     return fall * T(rows[k].factor);
 }
 
-}  // namespace aqueth::correlation::excise_notice_226
+}  // namespace aqueth::inline AQUETH_ABI::correlation::excise_notice_226

@@ -6,7 +6,7 @@
 #include <aqueth/correlation/source.hpp>
 
 /// The stoichiometric yield of fermentation: yeast turns all the sugar into ethanol and carbon dioxide.
-namespace aqueth::correlation::fermentation {
+namespace aqueth::inline AQUETH_ABI::correlation::fermentation {
 
 /// Citation, range and accuracy.
 inline constexpr source cited{"J. L. Gay-Lussac (1815): C6H12O6 = 2 C2H5OH + 2 CO2, with the molar masses of "
@@ -34,4 +34,4 @@ inline constexpr double carbon_dioxide_per_ethanol = carbon_dioxide / molar_mass
 /// Balling's yield as a share of the stoichiometric yield of sucrose, 0.90.
 inline constexpr double practical_share = 1.0 / balling::extract_per_alcohol / ethanol_per_disaccharide;
 
-}  // namespace aqueth::correlation::fermentation
+}  // namespace aqueth::inline AQUETH_ABI::correlation::fermentation

@@ -8,7 +8,7 @@
 #include <cstddef>
 
 /// Freezing point of ethanol-water mixtures: where ice begins to form on cooling.
-namespace aqueth::correlation::freezing_point {
+namespace aqueth::inline AQUETH_ABI::correlation::freezing_point {
 
 /// Citation, range and accuracy.
 inline constexpr source cited{
@@ -40,4 +40,4 @@ constexpr T celsius(T const& w) {
                                 T(high.mass_percent - low.mass_percent);
 }
 
-}  // namespace aqueth::correlation::freezing_point
+}  // namespace aqueth::inline AQUETH_ABI::correlation::freezing_point

@@ -4,7 +4,7 @@
 #include <aqueth/correlation/source.hpp>
 
 /// Molar gas constant.
-namespace aqueth::correlation::gas_constant {
+namespace aqueth::inline AQUETH_ABI::correlation::gas_constant {
 
 /// Citation, range and accuracy.
 inline constexpr source cited{
@@ -13,4 +13,4 @@ inline constexpr source cited{
 
 inline constexpr double molar = 8.314462618;  ///< J/(mol K)
 
-}  // namespace aqueth::correlation::gas_constant
+}  // namespace aqueth::inline AQUETH_ABI::correlation::gas_constant

@@ -4,7 +4,7 @@
 #include <aqueth/correlation/source.hpp>
 
 /// Cubic expansion of the glass that hydrometers are made of.
-namespace aqueth::correlation::glass_expansion {
+namespace aqueth::inline AQUETH_ABI::correlation::glass_expansion {
 
 /// Citation, range and accuracy.
 inline constexpr source cited{
@@ -16,4 +16,4 @@ inline constexpr source cited{
 inline constexpr double soda_lime = 25e-6;     ///< 1/K, ISO 1768
 inline constexpr double borosilicate = 10e-6;  ///< 1/K, from memory of glass makers' data
 
-}  // namespace aqueth::correlation::glass_expansion
+}  // namespace aqueth::inline AQUETH_ABI::correlation::glass_expansion

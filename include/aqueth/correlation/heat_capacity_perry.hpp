@@ -11,7 +11,7 @@
 /// Molar heat capacities of pure ethanol and water at constant pressure: liquid and ideal gas.
 ///
 /// Plain numbers: temperature in K, heat capacity in J/(mol K), enthalpy in J/mol.
-namespace aqueth::correlation::heat_capacity_perry {
+namespace aqueth::inline AQUETH_ABI::correlation::heat_capacity_perry {
 
 /// Citation, range and accuracy.
 inline constexpr source cited{
@@ -106,4 +106,4 @@ T water_ideal_gas(T const& t) {
     return detail::hyperbolic(detail::water_ideal_gas, t);
 }
 
-}  // namespace aqueth::correlation::heat_capacity_perry
+}  // namespace aqueth::inline AQUETH_ABI::correlation::heat_capacity_perry

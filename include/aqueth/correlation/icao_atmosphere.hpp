@@ -7,7 +7,7 @@
 #include <cmath>
 
 /// Standard atmosphere of ICAO (= ISO 2533): mean air pressure against altitude, up to 11 km.
-namespace aqueth::correlation::icao_atmosphere {
+namespace aqueth::inline AQUETH_ABI::correlation::icao_atmosphere {
 
 /// Citation, range and accuracy.
 inline constexpr source cited{"ICAO Doc 7488, Manual of the ICAO Standard Atmosphere, troposphere (= ISO "
@@ -43,4 +43,4 @@ T pressure(T const& metres) {
     return T(sea_level_pascal) * pow(T(kelvin / T(sea_level_kelvin)), T(exponent));
 }
 
-}  // namespace aqueth::correlation::icao_atmosphere
+}  // namespace aqueth::inline AQUETH_ABI::correlation::icao_atmosphere

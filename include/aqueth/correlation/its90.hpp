@@ -8,7 +8,7 @@
 #include <array>
 
 /// Difference between the temperature scales ITS-90 (today's thermometers) and IPTS-68 (that of OIML R 22).
-namespace aqueth::correlation::its90 {
+namespace aqueth::inline AQUETH_ABI::correlation::its90 {
 
 /// Citation, range and accuracy.
 inline constexpr source cited{"H. Preston-Thomas, The International Temperature Scale of 1990, Metrologia 27 "
@@ -40,4 +40,4 @@ constexpr T t90_from_t68(T const& t68) {
     return t90;
 }
 
-}  // namespace aqueth::correlation::its90
+}  // namespace aqueth::inline AQUETH_ABI::correlation::its90

@@ -5,7 +5,7 @@
 #include <aqueth/numeric/real.hpp>
 
 /// Molar masses from standard atomic weights.
-namespace aqueth::correlation::molar_mass {
+namespace aqueth::inline AQUETH_ABI::correlation::molar_mass {
 
 /// Citation, range and accuracy.
 inline constexpr source cited{
@@ -43,4 +43,4 @@ constexpr T mixture(T const& w) {
     return T(1) / (w / T(ethanol) + (T(1) - w) / T(water));
 }
 
-}  // namespace aqueth::correlation::molar_mass
+}  // namespace aqueth::inline AQUETH_ABI::correlation::molar_mass

@@ -20,7 +20,7 @@
 /// arguments: NaN in gives NaN out, and outside the range the polynomial is meaningless; `covers` tells. Every
 /// function is generic in the scalar (float to multiprecision and automatic differentiation) and usable in
 /// constant expressions.
-namespace aqueth::correlation::oiml_r22 {
+namespace aqueth::inline AQUETH_ABI::correlation::oiml_r22 {
 
 /// Citation, range and accuracy.
 inline constexpr source cited{
@@ -231,4 +231,4 @@ constexpr T volume_fraction_from_mass_fraction(T const& w, T const& t) {
     return w * at_t.density(w) / at_t.density(T(1));
 }
 
-}  // namespace aqueth::correlation::oiml_r22
+}  // namespace aqueth::inline AQUETH_ABI::correlation::oiml_r22

@@ -24,7 +24,7 @@
 /// - For other scalars bracketing alone.
 /// - For loops over arrays guesses and steps without a table or a branch, in parts.
 
-namespace aqueth::correlation::oiml_r22 {
+namespace aqueth::inline AQUETH_ABI::correlation::oiml_r22 {
 
 inline constexpr double middle_density = 890.0;              ///< kg/m3; origin of the guesses' density
 inline constexpr double density_span = 120.0;                ///< kg/m3; its unit
@@ -497,4 +497,4 @@ constexpr T compact_mass_fraction_from_density(T const& rho, T const& t) {
     return w < T(0) ? T(0) : (w > T(1) ? T(1) : w);
 }
 
-}  // namespace aqueth::correlation::oiml_r22
+}  // namespace aqueth::inline AQUETH_ABI::correlation::oiml_r22

@@ -7,7 +7,7 @@
 #include <array>
 #include <tuple>
 
-namespace aqueth::correlation::oiml_r22 {
+namespace aqueth::inline AQUETH_ABI::correlation::oiml_r22 {
 
 // clang-format off
 /// Numerator of the first guess of s = 2 w - 1 for liquid mixtures: the sum over i of x^i
@@ -571,4 +571,4 @@ inline constexpr std::array<std::array<numeric::pair<double>, 5>, 128> density_r
 }};  // within 1e-17
 // clang-format on
 
-}  // namespace aqueth::correlation::oiml_r22
+}  // namespace aqueth::inline AQUETH_ABI::correlation::oiml_r22

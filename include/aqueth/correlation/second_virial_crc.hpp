@@ -10,7 +10,7 @@
 /// Second virial coefficients of water and ethanol vapour, after a handbook.
 ///
 /// Plain numbers: temperature in K, coefficient in m3/mol.
-namespace aqueth::correlation::second_virial_crc {
+namespace aqueth::inline AQUETH_ABI::correlation::second_virial_crc {
 
 /// Citation, range and accuracy.
 inline constexpr source cited{
@@ -77,4 +77,4 @@ constexpr virial_coefficient<T> ethanol(T const& t) {
     return detail::evaluate(detail::ethanol, t);
 }
 
-}  // namespace aqueth::correlation::second_virial_crc
+}  // namespace aqueth::inline AQUETH_ABI::correlation::second_virial_crc

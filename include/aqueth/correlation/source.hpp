@@ -4,7 +4,7 @@
 #include <aqueth/numeric/floating_point.hpp>
 
 /// First floor: correlations, one file per published source; plain numbers, no units, no checks.
-namespace aqueth::correlation {
+namespace aqueth::inline AQUETH_ABI::correlation {
 
 /// Where a correlation comes from, as data that programs can print and the documentation lists.
 struct source {
@@ -13,4 +13,4 @@ struct source {
     char const* accuracy;  ///< accuracy, and the data it is compared with
 };
 
-}  // namespace aqueth::correlation
+}  // namespace aqueth::inline AQUETH_ABI::correlation

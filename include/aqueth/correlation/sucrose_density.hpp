@@ -9,7 +9,7 @@
 #include <cstddef>
 
 /// Density of a sucrose solution less that of water.
-namespace aqueth::correlation::sucrose_density {
+namespace aqueth::inline AQUETH_ABI::correlation::sucrose_density {
 
 /// Citation, range and accuracy.
 inline constexpr source cited{
@@ -61,4 +61,4 @@ constexpr numeric::value_and_slope<T> excess(T const& w, T const& t) {
     return numeric::polynomial_with_slope(in_w, w);
 }
 
-}  // namespace aqueth::correlation::sucrose_density
+}  // namespace aqueth::inline AQUETH_ABI::correlation::sucrose_density

@@ -11,7 +11,7 @@
 /// The form of the saturation equations: ln(p/pc) = (Tc/T) f(th), th = 1 - T/Tc, after W. Wagner.
 ///
 /// Plain numbers: temperature in K, pressure in Pa. Nothing is checked, NaN in gives NaN out.
-namespace aqueth::correlation::wagner_form {
+namespace aqueth::inline AQUETH_ABI::correlation::wagner_form {
 
 /// @param f        callable: th -> f and its derivative, numeric::value_and_slope
 /// @param critical_kelvin critical temperature, K
@@ -102,4 +102,4 @@ struct saturation {
     }
 };
 
-}  // namespace aqueth::correlation::wagner_form
+}  // namespace aqueth::inline AQUETH_ABI::correlation::wagner_form

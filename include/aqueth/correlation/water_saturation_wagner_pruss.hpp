@@ -9,7 +9,7 @@
 #include <array>
 #include <cmath>
 
-namespace aqueth::correlation {
+namespace aqueth::inline AQUETH_ABI::correlation {
 
 /// Saturation of water: vapour pressure against temperature, and back.
 ///
@@ -45,4 +45,4 @@ struct water_saturation_wagner_pruss : wagner_form::saturation<water_saturation_
     }
 };
 
-}  // namespace aqueth::correlation
+}  // namespace aqueth::inline AQUETH_ABI::correlation

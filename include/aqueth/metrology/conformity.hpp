@@ -14,7 +14,7 @@
 /// @file
 /// Conformity assessment of a measured item with a tolerance: JCGM 106:2012. Plain numbers, all in one unit.
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 /// Citation, range and accuracy of the decisions.
 inline constexpr correlation::source jcgm_106_cited{
@@ -41,8 +41,8 @@ inline constexpr char const* conformity = "conformity";
 
 inline void require_tolerance(tolerance_interval const& t) {
     if (!(t.lower < t.upper) || (t.lower == -unlimited && t.upper == unlimited)) {
-        raise(range_error(conformity, argument::upper_limit_of_the_tolerance, t.upper, "", t.lower, unlimited,
-                          "above the lower one, and one of them finite"));
+        raise_error(refusal(conformity, argument::upper_limit_of_the_tolerance, t.upper, "", t.lower,
+                            unlimited, "above the lower one, and one of them finite"));
     }
 }
 
@@ -80,7 +80,7 @@ inline double below(double limit, measurement_result const& m) {
 /// @param tolerance permitted values
 /// @param measured  measured value with its uncertainty
 /// @return conformance probability, 0 to 1
-/// @throws range_error if an argument is outside its range
+/// @throws refusal if an argument is outside its range
 /// @par Source
 /// JCGM 106:2012, 7.1 to 7.4, @ref source_jcgm_106
 [[nodiscard]] inline double conformance_probability(tolerance_interval const& tolerance,
@@ -98,7 +98,7 @@ inline double below(double limit, measurement_result const& m) {
 /// @param confidence           probability wanted, 0.51 to 0.999999
 /// @param degrees_of_freedom   of the uncertainty, 1 or more
 /// @return acceptance interval (guarded acceptance)
-/// @throws range_error if an argument is outside its range, or the uncertainty is too large for any measured
+/// @throws refusal if an argument is outside its range, or the uncertainty is too large for any measured
 ///         value
 /// @par Source
 /// JCGM 106:2012, 8.3.2, @ref source_jcgm_106
@@ -121,8 +121,8 @@ inline tolerance_interval acceptance_interval(tolerance_interval const& toleranc
     };
     if (lacking(0.0) < 0.0) {
         double const largest = half / numeric::student_quantile(0.5 + 0.5 * confidence, nu);
-        raise(range_error(detail::conformity, argument::standard_uncertainty, standard_uncertainty, "", 0.0,
-                          largest, "for that confidence within that tolerance"));
+        raise_error(refusal(detail::conformity, argument::standard_uncertainty, standard_uncertainty, "", 0.0,
+                            largest, "for that confidence within that tolerance"));
     }
     double const reach = numeric::bracketed_root(lacking, 0.0, half, 0.0);
     double const middle = tolerance.lower + half;
@@ -143,7 +143,7 @@ enum class conformity_decision {
 /// @param measured   measured value with its uncertainty
 /// @param confidence probability wanted, 0.51 to 0.999999
 /// @return decision
-/// @throws range_error if an argument is outside its range
+/// @throws refusal if an argument is outside its range
 /// @par Source
 /// JCGM 106:2012, 8.3, @ref source_jcgm_106
 inline conformity_decision decide(tolerance_interval const& tolerance, measurement_result const& measured,
@@ -164,7 +164,7 @@ inline conformity_decision decide(tolerance_interval const& tolerance, measureme
 /// @param confidence         probability wanted, 0.51 to 0.999999
 /// @param degrees_of_freedom of the uncertainty, 1 or more: the same as for `decide`
 /// @return largest standard uncertainty, above 0
-/// @throws range_error if an argument is outside its range, or the value is not inside the tolerance
+/// @throws refusal if an argument is outside its range, or the value is not inside the tolerance
 /// @par Source
 /// JCGM 106:2012, 7.4, solved for the uncertainty, @ref source_jcgm_106
 [[nodiscard]] inline double largest_uncertainty(tolerance_interval const& tolerance, double measured,
@@ -172,8 +172,8 @@ inline conformity_decision decide(tolerance_interval const& tolerance, measureme
     detail::require_tolerance(tolerance);
     detail::require_confidence(confidence);
     if (!(tolerance.lower < measured && measured < tolerance.upper)) {
-        raise(range_error(detail::conformity, argument::measured_value, measured, "", tolerance.lower,
-                          tolerance.upper, "inside the tolerance"));
+        raise_error(refusal(detail::conformity, argument::measured_value, measured, "", tolerance.lower,
+                            tolerance.upper, "inside the tolerance"));
     }
     double const nearer = (std::min)(measured - tolerance.lower, tolerance.upper - measured);
     detail::require_result({measured, nearer, degrees_of_freedom});
@@ -193,7 +193,7 @@ inline conformity_decision decide(tolerance_interval const& tolerance, measureme
 /// @param repeatability standard deviation of one reading, 0 or more
 /// @param systematic    standard uncertainty that all readings share, 0 or more
 /// @return whole number of readings, 1 or more
-/// @throws range_error if an argument is outside its range, the systematic uncertainty alone is too large, or
+/// @throws refusal if an argument is outside its range, the systematic uncertainty alone is too large, or
 ///         more than a million readings would be needed
 /// @par Source
 /// GUM 4.2.3 and 5.1.2, @ref source_gum
@@ -205,8 +205,8 @@ inline conformity_decision decide(tolerance_interval const& tolerance, measureme
                   unlimited);
     double const room = (wanted - systematic) * (wanted + systematic);
     if (systematic > wanted) {
-        raise(range_error(property, argument::wanted_uncertainty, wanted, "", systematic, unlimited,
-                          "more than the systematic uncertainty"));
+        raise_error(refusal(property, argument::wanted_uncertainty, wanted, "", systematic, unlimited,
+                            "more than the systematic uncertainty"));
     }
     if (repeatability == 0.0) return 1.0;
     double const needed = std::ceil(repeatability * repeatability / room * (1.0 - 1e-12));
@@ -231,7 +231,7 @@ struct reading_series {
 /// Result of a series of readings: mean, standard uncertainty, effective degrees of freedom.
 /// @param readings series, its deviation or its systematic uncertainty above 0
 /// @return measurement result
-/// @throws range_error if a member of the series is outside its range
+/// @throws refusal if a member of the series is outside its range
 /// @par Source
 /// GUM 4.2.3, 5.1.2 and G.4.1 (Welch-Satterthwaite), @ref source_gum
 inline measurement_result result_of(reading_series const& readings) {
@@ -257,7 +257,7 @@ inline measurement_result result_of(reading_series const& readings) {
 /// @param readings   series, its mean inside the tolerance
 /// @param confidence probability wanted, 0.51 to 0.999999
 /// @return least whole number of readings; 2 or more if the deviation is that of the readings
-/// @throws range_error if an argument is outside its range, the mean is not inside the tolerance, the
+/// @throws refusal if an argument is outside its range, the mean is not inside the tolerance, the
 ///         systematic uncertainty alone is too large, or more than a million would be needed
 /// @par Source
 /// JCGM 106:2012, 8.3.2, and GUM G.4.1, solved for the number of readings, @ref source_jcgm_106
@@ -268,8 +268,8 @@ inline measurement_result result_of(reading_series const& readings) {
     // The systematic uncertainty, which more readings cannot reduce.
     double const most = largest_uncertainty(tolerance, now.estimate, confidence);
     if (readings.systematic > most) {
-        raise(range_error(property, argument::systematic_uncertainty, readings.systematic, "", 0.0, most,
-                          "less, or no number of readings is enough"));
+        raise_error(refusal(property, argument::systematic_uncertainty, readings.systematic, "", 0.0, most,
+                            "less, or no number of readings is enough"));
     }
     auto const enough = [&](double count) {
         reading_series series = readings;
@@ -281,8 +281,8 @@ inline measurement_result result_of(reading_series const& readings) {
     if (!enough(1e6)) {
         double const room = (most - readings.systematic) * (most + readings.systematic);
         double const at_least = readings.deviation * readings.deviation / room;
-        raise(range_error(property, argument::readings, (std::max)(1e6 + 1.0, at_least), "", fewest, 1e6,
-                          "scatter and systematic uncertainty require more"));
+        raise_error(refusal(property, argument::readings, (std::max)(1e6 + 1.0, at_least), "", fewest, 1e6,
+                            "scatter and systematic uncertainty require more"));
     }
     // The uncertainty falls monotonically with the number of readings and with their degrees of freedom:
     // bisection.
@@ -312,7 +312,7 @@ struct [[nodiscard]] global_risks {
 /// @param process_deviation    its standard deviation, above 0
 /// @param standard_uncertainty of a measurement, 1e-4 to 1e4 times the standard deviation
 /// @return risks, 0 to 1
-/// @throws range_error if an argument is outside its range
+/// @throws refusal if an argument is outside its range
 /// @par Accuracy
 /// Numerical integration, to about 1e-9.
 /// @par Source
@@ -345,4 +345,4 @@ inline global_risks risks(tolerance_interval const& tolerance, tolerance_interva
             (std::max)(0.0, conforming - accepted_between(low, high))};
 }
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

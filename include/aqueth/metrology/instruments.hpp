@@ -13,7 +13,7 @@
 #include <string_view>
 #include <utility>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 /// A class of instruments with its maximum permissible error. An instrument's own certificate is better than
 /// its class.
@@ -116,7 +116,7 @@ inline input_quantity error_of(instrument_class const& of) {
 /// @param unit     unit of the division, for the budget
 /// @param division smallest step that is read, above 0: the last digit of a display, half a division by eye
 /// @return input quantity of estimate 0, rectangular, half a step to either side
-/// @throws range_error if the division is not positive and finite
+/// @throws refusal if the division is not positive and finite
 /// @par Source
 /// GUM F.2.2.1, @ref source_gum
 inline input_quantity reading_error(std::string name, std::string unit, double division) {
@@ -130,7 +130,7 @@ inline input_quantity reading_error(std::string name, std::string unit, double d
 /// @param verification_scale_interval e, as engraved, above 0
 /// @param name                        name of the balance or its purpose, for the budget
 /// @return input quantity of estimate 0, in kg, rectangular
-/// @throws range_error if the interval is not positive or the load is outside the range
+/// @throws refusal if the interval is not positive or the load is outside the range
 /// @par Source
 /// UK SI 1995/1907, schedule 2, paragraph 4 (= Directive 90/384/EEC, OIML R 76): 0.5 e to 500 e, 1 e to 2000
 /// e, 1.5 e above, in service twice as much; @ref source_instruments
@@ -160,7 +160,7 @@ inline input_quantity formula_error() {
 /// scales, to either side.
 /// @param t temperature, -20 to 40 °C
 /// @return input quantity of estimate 0, in K, rectangular
-/// @throws range_error if the temperature is outside the range
+/// @throws refusal if the temperature is outside the range
 /// @par Source
 /// @ref source_its90
 inline input_quantity temperature_scale_error(units::temperature t) {
@@ -173,7 +173,7 @@ inline input_quantity temperature_scale_error(units::temperature t) {
 /// @param x mole fraction of ethanol in the liquid, 0 to 1
 /// @return input quantity of estimate 0, in ln(alpha), normal: the error of the logarithm of the model's
 ///         relative volatility, for `measurement_model::vapour_over` at 25 to 300 kPa
-/// @throws range_error if the mole fraction is outside its range
+/// @throws refusal if the mole fraction is outside its range
 /// @par Accuracy
 /// good to a third
 /// @par Source
@@ -192,4 +192,4 @@ inline input_quantity glass_expansion_of_soda_lime() {
     return input_quantity::rectangular("expansion of the glass", "1/K", 25e-6, 2e-6);
 }
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

@@ -15,7 +15,7 @@
 /// Legal tolerances of labels. The figures are guidance: laws change, other rules also apply, and local law
 /// decides.
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 /// Permitted difference of a drink's strength from its label.
 struct strength_tolerance {
@@ -97,7 +97,7 @@ inline double millilitres_on_label(units::volume label, double least, double mos
 /// tolerable negative error (by the tests of annex II about one in forty), none by more than twice that.
 /// @param label volume on the label, 5 mL to 10 L
 /// @return limits
-/// @throws range_error if the volume is outside the range
+/// @throws refusal if the volume is outside the range
 /// @par Source
 /// Council Directive 76/211/EEC, annex I, 1 and 2.4, @ref source_76_211_eec
 inline fill_limits eu_fill_limits(units::volume label) {
@@ -127,7 +127,7 @@ inline constexpr char const* us_label_temperature_remark =
 /// Bottles of distilled spirits in the United States, volumes at 60 °F.
 /// @param label volume on the label, 1 mL to 100 L
 /// @return limits; in a batch about as many bottles may be overfilled as underfilled
-/// @throws range_error if the volume is outside the range
+/// @throws refusal if the volume is outside the range
 /// @par Source
 /// 27 CFR 19.356 (b), @ref source_label_tolerances; 60 °F by @ref source_us_label_volume
 inline fill_limits us_fill_limits(units::volume label) {
@@ -143,4 +143,4 @@ inline fill_limits us_fill_limits(units::volume label) {
             us_label_temperature_remark};
 }
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

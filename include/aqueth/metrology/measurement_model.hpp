@@ -16,7 +16,7 @@
 /// and q a volume fraction at 20 °C, both 0 to 1.
 /// @par Source
 /// @ref source_oiml_r22
-namespace aqueth::measurement_model {
+namespace aqueth::inline AQUETH_ABI::measurement_model {
 
 namespace r22 = correlation::oiml_r22;
 
@@ -92,4 +92,4 @@ T vapour_over(T const& x, T const& p, T const& volatility_error = T(0.0)) {
     return alpha * x / (T(1.0) + (alpha - T(1.0)) * x);
 }
 
-}  // namespace aqueth::measurement_model
+}  // namespace aqueth::inline AQUETH_ABI::measurement_model

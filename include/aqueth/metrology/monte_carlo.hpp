@@ -16,7 +16,7 @@
 #include <utility>
 #include <vector>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 /// Citation, range and accuracy of the propagation of distributions.
 inline constexpr correlation::source jcgm_101_cited{
@@ -35,7 +35,7 @@ struct [[nodiscard]] coverage_interval {
 class [[nodiscard]] result_distribution {
 public:
     /// @param values results of the trials, at least two, finite; in any order
-    /// @throws range_error if there are fewer than two
+    /// @throws refusal if there are fewer than two
     explicit result_distribution(std::vector<double> values) : sorted_(std::move(values)) {
         require_range("Monte Carlo", argument::number_of_trials, static_cast<double>(sorted_.size()), "", 2.0,
                       unlimited);
@@ -52,7 +52,7 @@ public:
 
     /// @param probability coverage probability, 0.001 to 0.999999
     /// @return the interval that leaves the same probability on either side
-    /// @throws range_error if the probability is outside its range, or there are too few trials for it
+    /// @throws refusal if the probability is outside its range, or there are too few trials for it
     coverage_interval interval(double probability) const {
         std::size_t const q = covered(probability);
         std::size_t const r = (sorted_.size() - q + 1) / 2;  // the r-th, counted from 1
@@ -60,7 +60,7 @@ public:
     }
     /// @param probability coverage probability, 0.001 to 0.999999
     /// @return the shortest interval
-    /// @throws range_error as `interval`
+    /// @throws refusal as `interval`
     coverage_interval shortest_interval(double probability) const {
         std::size_t const q = covered(probability);
         std::size_t best = 0;
@@ -107,7 +107,7 @@ public:
             bool const correlated = r_.any_with(i);
             correlated_.push_back(correlated);
             if (correlated && !(normal && nu == unlimited)) {
-                raise(range_error(
+                raise_error(refusal(
                     "Monte Carlo",
                     {argument::correlation_coefficient, "greatest correlation of " + inputs[i].name()},
                     greatest(i), "", 0.0, 0.0,
@@ -198,7 +198,7 @@ inline constexpr double most_trials = 1e8;      ///< of a Monte Carlo evaluation
 /// @param correlations pairs that are not independent: both normal, with infinite degrees of freedom
 /// @param seed         of the random numbers
 /// @return distribution of the result
-/// @throws range_error if there is no input, the number of trials is outside its range, the coefficients
+/// @throws refusal if there is no input, the number of trials is outside its range, the coefficients
 ///         cannot hold together, a correlated input is not normal, a normal input has fewer than three
 ///         degrees of freedom, a trial is not finite; and whatever the model raises
 /// @par Accuracy
@@ -223,7 +223,7 @@ monte_carlo(Model const& model, std::span<input_quantity const> inputs, std::siz
 /// @param standard_uncertainty above 0, finite
 /// @param significant_digits   number of significant digits, 1 to 4
 /// @return numerical tolerance, in the unit of the uncertainty
-/// @throws range_error if an argument is outside its range
+/// @throws refusal if an argument is outside its range
 /// @par Source
 /// JCGM 101:2008, 7.9.2, @ref source_jcgm_101
 [[nodiscard]] inline double numerical_tolerance(double standard_uncertainty, int significant_digits) {
@@ -246,7 +246,7 @@ monte_carlo(Model const& model, std::span<input_quantity const> inputs, std::siz
 /// @param correlations       as `monte_carlo`
 /// @param seed               of the random numbers
 /// @return distribution of the result
-/// @throws range_error as `monte_carlo`, or if 1e8 trials do not settle it
+/// @throws refusal as `monte_carlo`, or if 1e8 trials do not settle it
 /// @par Source
 /// JCGM 101:2008, 7.9.4, @ref source_jcgm_101
 template <class Model>
@@ -302,7 +302,7 @@ struct [[nodiscard]] validation {
 /// @param probability        coverage probability, 0.001 to 0.999999
 /// @param significant_digits significant digits of the uncertainty, 1 to 4
 /// @return differences, and whether they are within the tolerance
-/// @throws range_error if an argument is outside its range or the budget has no uncertainty
+/// @throws refusal if an argument is outside its range or the budget has no uncertainty
 /// @par Source
 /// JCGM 101:2008, 8.1, @ref source_jcgm_101
 inline validation validate(uncertainty_budget const& budget, result_distribution const& trials,
@@ -315,4 +315,4 @@ inline validation validate(uncertainty_budget const& budget, result_distribution
     return {tolerance, lower, upper, lower <= tolerance && upper <= tolerance};
 }
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

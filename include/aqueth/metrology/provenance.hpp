@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
-namespace aqueth {
+#include <aqueth/version.hpp>
+
+namespace aqueth::inline AQUETH_ABI {
 
 /// How far a figure's source was seen.
 enum class provenance {
@@ -23,4 +25,4 @@ constexpr char const* name_of(provenance p) noexcept {
     return "common practice";
 }
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

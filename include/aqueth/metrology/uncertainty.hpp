@@ -17,7 +17,7 @@
 #include <utility>
 #include <vector>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 /// Citation, range and accuracy of the law of propagation of uncertainty.
 inline constexpr correlation::source gum_cited{
@@ -71,7 +71,7 @@ public:
     /// @param standard_uncertainty 0 or more
     /// @param degrees_of_freedom   1 or more; infinite if the uncertainty itself is certain
     /// @return the input quantity
-    /// @throws range_error if a number is outside its range
+    /// @throws refusal if a number is outside its range
     static input_quantity normal(std::string name, std::string unit, double estimate,
                                  double standard_uncertainty, double degrees_of_freedom = unlimited) {
         return {std::move(name),      std::move(unit),    estimate,          standard_uncertainty,
@@ -85,7 +85,7 @@ public:
     /// @param coverage_factor      above 0; 2 for about 95 %
     /// @param degrees_of_freedom   1 or more
     /// @return the input quantity
-    /// @throws range_error if a number is outside its range
+    /// @throws refusal if a number is outside its range
     static input_quantity expanded(std::string name, std::string unit, double estimate,
                                    double expanded_uncertainty, double coverage_factor,
                                    double degrees_of_freedom = unlimited) {
@@ -101,7 +101,7 @@ public:
     /// @param half_width         from the middle to a limit, 0 or more
     /// @param degrees_of_freedom 1 or more; for limits that are themselves doubtful (GUM G.4.2)
     /// @return the input quantity, with standard uncertainty half_width / sqrt(3)
-    /// @throws range_error if a number is outside its range
+    /// @throws refusal if a number is outside its range
     static input_quantity rectangular(std::string name, std::string unit, double estimate, double half_width,
                                       double degrees_of_freedom = unlimited) {
         return {std::move(name),           std::move(unit),    estimate,          half_width / std::sqrt(3.0),
@@ -127,7 +127,7 @@ public:
     /// @param unit     unit of the readings, for the budget
     /// @param readings at least two finite numbers
     /// @return the input quantity, with one degree of freedom less than there are readings
-    /// @throws range_error if there are fewer than two readings, or one is not finite
+    /// @throws refusal if there are fewer than two readings, or one is not finite
     static input_quantity repeated(std::string name, std::string unit, std::span<double const> readings) {
         double const n = static_cast<double>(readings.size());
         require_range(name, argument::number_of_readings, n, "", 2.0, unlimited,
@@ -182,7 +182,7 @@ struct correlation_coefficient {
 /// @param one   readings of one quantity, at least two that differ
 /// @param other readings of the other, as many, in the same order, at least two that differ
 /// @return correlation coefficient, -1 to 1
-/// @throws range_error if there are fewer than two pairs, the numbers of readings differ, or there is no
+/// @throws refusal if there are fewer than two pairs, the numbers of readings differ, or there is no
 ///         spread
 [[nodiscard]] inline double correlation_of_readings(std::span<double const> one,
                                                     std::span<double const> other) {
@@ -260,8 +260,8 @@ private:
         }
     }
     [[noreturn]] static void refuse(double pivot) {
-        raise(range_error(property, argument::least_pivot_of_the_matrix, pivot, "", 0.0, unlimited,
-                          "the correlation matrix must be positive semidefinite"));
+        raise_error(refusal(property, argument::least_pivot_of_the_matrix, pivot, "", 0.0, unlimited,
+                            "the correlation matrix must be positive semidefinite"));
     }
 
     std::size_t size_;
@@ -296,7 +296,7 @@ struct [[nodiscard]] uncertainty_budget {
     /// @param probability coverage probability, 0.001 to 0.999999
     /// @return coverage factor: quantile of Student's t, effective degrees of freedom rounded down (GUM
     ///         G.6.4)
-    /// @throws range_error if the probability is outside its range, or there are no effective degrees of
+    /// @throws refusal if the probability is outside its range, or there are no effective degrees of
     ///         freedom
     double coverage_factor(double probability) const {
         detail::require_probability("coverage factor", probability);
@@ -310,7 +310,7 @@ struct [[nodiscard]] uncertainty_budget {
     /// @param probability coverage probability, 0.001 to 0.999999
     /// @return expanded uncertainty: half the length of the interval, about the estimate, that covers the
     ///         quantity with that probability
-    /// @throws range_error as `coverage_factor`
+    /// @throws refusal as `coverage_factor`
     double expanded_uncertainty(double probability) const {
         return coverage_factor(probability) * standard_uncertainty;
     }
@@ -411,7 +411,7 @@ slope ridders(F const& f, double x, double step) {
 /// @param inputs       at least one
 /// @param correlations pairs that are not independent; all others are
 /// @return result, combined standard uncertainty, and the budget
-/// @throws range_error if there is no input, the coefficients cannot hold together, or the model has no
+/// @throws refusal if there is no input, the coefficients cannot hold together, or the model has no
 ///         finite value or derivative at the estimates
 /// @par Accuracy
 /// First order: exact for a linear model. `monte_carlo` shows the effect of the curvature of a model.
@@ -445,7 +445,7 @@ uncertainty_budget propagate(Model const& model, std::span<input_quantity const>
 /// @param inputs       at least one
 /// @param correlations pairs that are not independent; all others are
 /// @return result, combined standard uncertainty, and the budget
-/// @throws range_error as `propagate`, or if the errors of the sensitivities could move the uncertainty by
+/// @throws refusal as `propagate`, or if the errors of the sensitivities could move the uncertainty by
 ///         more than 1 %: the model is not smooth; use `monte_carlo`
 /// @par Source
 /// JCGM 100:2008 (GUM), 5.1.3 note 2, with the extrapolation of C. J. F. Ridders, Advances in Engineering
@@ -488,7 +488,7 @@ uncertainty_budget propagate_by_differences(Model const& model, std::span<input_
 /// @param other        budget of another, from the same inputs in the same order
 /// @param correlations of the inputs, as given to both
 /// @return correlation coefficient of the results, -1 to 1
-/// @throws range_error if the budgets have different numbers of lines, a result has no uncertainty, or the
+/// @throws refusal if the budgets have different numbers of lines, a result has no uncertainty, or the
 ///         coefficients cannot hold together
 [[nodiscard]] inline double
 correlation_of_results(uncertainty_budget const& one, uncertainty_budget const& other,
@@ -512,4 +512,4 @@ correlation_of_results(uncertainty_budget const& one, uncertainty_budget const& 
     return (std::min)(1.0, (std::max)(-1.0, value));
 }
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

@@ -22,7 +22,7 @@
 /// so that heats, saturation pressures and virial coefficients agree with each other. The effect of pressure
 /// on the liquid (about 6 J/mol at 0.1 MPa) is neglected. Plain numbers: x and y mole fractions of ethanol,
 /// temperature in K, pressure in Pa, J/mol and J/(mol K). Nothing is checked, NaN in gives NaN out.
-namespace aqueth::model::enthalpy {
+namespace aqueth::inline AQUETH_ABI::model::enthalpy {
 
 /// Citation, range and accuracy.
 inline constexpr correlation::source cited{
@@ -147,4 +147,4 @@ T vapour_heat_capacity(T const& y, T const& t, T const& p) {
            z * correlation::heat_capacity_perry::water_ideal_gas(t) - t * p * curvature;
 }
 
-}  // namespace aqueth::model::enthalpy
+}  // namespace aqueth::inline AQUETH_ABI::model::enthalpy

@@ -12,7 +12,7 @@
 /// equation, dh = T (dp/dT) (R T/p + B - v), with the saturation pressure and calorimetric values decides
 /// between them; two rounded constants are enough. Enthalpies, pressures and virial coefficients then agree
 /// by construction. Plain numbers: temperature in K, coefficient in m3/mol.
-namespace aqueth::model::ethanol_second_virial {
+namespace aqueth::inline AQUETH_ABI::model::ethanol_second_virial {
 
 /// Citation, range and accuracy.
 inline constexpr correlation::source cited{
@@ -41,4 +41,4 @@ constexpr correlation::second_virial_crc::virial_coefficient<T> coefficient(T co
     return {value, T(-6) * value / t, T(42) * value / (t * t)};
 }
 
-}  // namespace aqueth::model::ethanol_second_virial
+}  // namespace aqueth::inline AQUETH_ABI::model::ethanol_second_virial

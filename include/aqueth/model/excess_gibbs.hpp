@@ -14,7 +14,7 @@
 ///
 /// Form: skewed_redlich_kister.hpp. Plain numbers: x the mole fraction of ethanol, temperature in K, J/mol
 /// and J/(mol K). Nothing is checked, NaN in gives NaN out.
-namespace aqueth::model::excess_gibbs {
+namespace aqueth::inline AQUETH_ABI::model::excess_gibbs {
 
 /// Citation, range and accuracy.
 inline constexpr correlation::source cited{
@@ -88,4 +88,4 @@ excess_property<T> heat_capacity(T const& x, T const& t) {
     return {r * c.molar, r * c.ethanol, r * c.water, r * c.curvature};
 }
 
-}  // namespace aqueth::model::excess_gibbs
+}  // namespace aqueth::inline AQUETH_ABI::model::excess_gibbs

@@ -19,7 +19,7 @@
 /// with the saturation pressures p_i and the molar volumes v_i of the pure liquids. Component 1 is ethanol, 2
 /// water. Plain numbers: x and y the mole fractions of ethanol in liquid and vapour, temperature in K,
 /// pressure in Pa. Nothing is checked, NaN in gives NaN out.
-namespace aqueth::model::modified_raoult {
+namespace aqueth::inline AQUETH_ABI::model::modified_raoult {
 
 /// Citation, range and accuracy.
 inline constexpr correlation::source cited{
@@ -160,4 +160,4 @@ bubble_point<T> bubble(T const& x, T const& ln_gamma1, T const& ln_gamma2, T con
     return {p, y, log(p1 / p2) + ln_gamma1 - ln_gamma2 + e.ethanol - e.water};
 }
 
-}  // namespace aqueth::model::modified_raoult
+}  // namespace aqueth::inline AQUETH_ABI::model::modified_raoult

@@ -22,7 +22,7 @@
 ///
 /// Component 1 is ethanol, component 2 water. Plain numbers: x the mole fraction of ethanol, temperature in
 /// K. Nothing is checked, NaN in gives NaN out.
-namespace aqueth::model::skewed_redlich_kister {
+namespace aqueth::inline AQUETH_ABI::model::skewed_redlich_kister {
 
 /// The factors of the four coefficients of a term: in G/(R T), in H/(R T) and in Cp/R.
 template <numeric::real T>
@@ -76,4 +76,4 @@ excess_property<T> series(T const& x, double skew, int terms, Q const& q) {
             T(2) * ((x2 - x) * first - sum) + x * x2 * second};
 }
 
-}  // namespace aqueth::model::skewed_redlich_kister
+}  // namespace aqueth::inline AQUETH_ABI::model::skewed_redlich_kister

@@ -16,7 +16,7 @@
 /// memory).
 ///
 /// Plain numbers: x is the mole fraction of ethanol in the liquid. Nothing is checked, NaN in gives NaN out.
-namespace aqueth::model::vapour_deviations {
+namespace aqueth::inline AQUETH_ABI::model::vapour_deviations {
 
 /// Citation, range and accuracy.
 inline constexpr correlation::source cited{
@@ -48,4 +48,4 @@ constexpr numeric::value_and_slope<T> uncertainty(T const& x) {
     return {T(bands.back().uncertainty), T(0)};
 }
 
-}  // namespace aqueth::model::vapour_deviations
+}  // namespace aqueth::inline AQUETH_ABI::model::vapour_deviations

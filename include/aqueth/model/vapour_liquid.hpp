@@ -19,7 +19,7 @@
 /// Plain numbers: x and y the mole fractions of ethanol in liquid and vapour, temperature in K, pressure in
 /// Pa. Nothing is checked, NaN in gives NaN out. Generic in the scalar; with one that carries derivatives
 /// every result carries its own. The solvers end at rounding, so no result depends on a tolerance.
-namespace aqueth::model::vapour_liquid {
+namespace aqueth::inline AQUETH_ABI::model::vapour_liquid {
 
 /// Citation, range and accuracy.
 inline constexpr correlation::source cited{
@@ -291,4 +291,4 @@ equilibrium<T> azeotrope_at_pressure(T const& p) {
                                 [](equilibrium<T> const& e) { return along_isobar(e).ln_alpha_x; });
 }
 
-}  // namespace aqueth::model::vapour_liquid
+}  // namespace aqueth::inline AQUETH_ABI::model::vapour_liquid

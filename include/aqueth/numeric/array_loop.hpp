@@ -35,7 +35,7 @@
 ///
 /// A latency-bound loop is split into short loops, which pass on their numbers in arrays of a block's length.
 /// A processor overlaps many elements of a short loop, and fewer than two of a long one.
-namespace aqueth::numeric {
+namespace aqueth::inline AQUETH_ABI::numeric {
 
 /// @param x any value
 /// @return its bits, as another type of the same size: std::bit_cast, which some standard libraries lack
@@ -283,4 +283,4 @@ std::size_t for_each_element(Operation const& operation, std::array<T const*, N>
     return refused;
 }
 
-}  // namespace aqueth::numeric
+}  // namespace aqueth::inline AQUETH_ABI::numeric

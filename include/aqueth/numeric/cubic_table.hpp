@@ -8,7 +8,7 @@
 #include <cstddef>
 #include <vector>
 
-namespace aqueth::numeric {
+namespace aqueth::inline AQUETH_ABI::numeric {
 
 /// Tabulated functions of a fraction from 0 to 1, for inner loops: cubic Hermite interpolation of values and
 /// slopes. The grid is uniform in x (1 + s)/(x + s), s = 1/10. It is finer at the weak end, where aqueous
@@ -79,4 +79,4 @@ private:
     std::vector<row> nodes_;
 };
 
-}  // namespace aqueth::numeric
+}  // namespace aqueth::inline AQUETH_ABI::numeric

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
+#include <aqueth/version.hpp>
+
 #include <cmath>
 #include <limits>
 
-namespace aqueth::numeric {
+namespace aqueth::inline AQUETH_ABI::numeric {
 
 /// A number and its derivative: forward automatic differentiation, first order, in one direction.
 ///
@@ -80,7 +82,7 @@ struct dual {
     /// @endcond
 };
 
-}  // namespace aqueth::numeric
+}  // namespace aqueth::inline AQUETH_ABI::numeric
 
 /// Rounding and range are those of the value.
 template <>

@@ -13,6 +13,8 @@
 #error "aqueth needs NaN and infinity: add -fno-finite-math-only behind -ffast-math, -Ofast or the like"
 #endif
 
+#include <aqueth/version.hpp>
+
 #include <limits>
 
 static_assert(std::numeric_limits<double>::is_iec559 && std::numeric_limits<double>::digits == 53,

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
+#include <aqueth/version.hpp>
+
 /// @file
 /// One program can hold code for several generations of a processor and choose at run time. The
 /// consumer's compiler flags stay unchanged: only the functions marked here use newer instructions.
@@ -14,7 +16,7 @@
 #define AQUETH_CHOOSES_INSTRUCTIONS 0
 #endif
 
-namespace aqueth::numeric {
+namespace aqueth::inline AQUETH_ABI::numeric {
 
 #if AQUETH_CHOOSES_INSTRUCTIONS && !defined(__FMA__)
 namespace detail {
@@ -41,4 +43,4 @@ template <class F, class... T>
     return f(x...);
 }
 
-}  // namespace aqueth::numeric
+}  // namespace aqueth::inline AQUETH_ABI::numeric

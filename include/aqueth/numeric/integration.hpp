@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
-namespace aqueth::numeric {
+#include <aqueth/version.hpp>
+
+namespace aqueth::inline AQUETH_ABI::numeric {
 
 /// Integral by Simpson's rule: exact for a cubic; the error falls with the fourth power of the intervals.
 /// @param f         callable: double -> double
@@ -21,4 +23,4 @@ constexpr double simpson(F const& f, double lower, double upper, int intervals) 
     return sum * (upper - lower) / (3.0 * intervals);
 }
 
-}  // namespace aqueth::numeric
+}  // namespace aqueth::inline AQUETH_ABI::numeric

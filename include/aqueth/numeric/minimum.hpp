@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
+#include <aqueth/version.hpp>
+
 #include <numbers>
 
-namespace aqueth::numeric {
+namespace aqueth::inline AQUETH_ABI::numeric {
 
 /// Finds where a function with one valley is least, by golden section: one value of the function for each
 /// division of the range by 1.618.
@@ -38,4 +40,4 @@ constexpr double minimum(F const& f, double lower, double upper, double width) {
     return 0.5 * (lower + upper);
 }
 
-}  // namespace aqueth::numeric
+}  // namespace aqueth::inline AQUETH_ABI::numeric

@@ -9,7 +9,7 @@
 #include <vector>
 
 /// Cubics between two nodes, given by the values and slopes there, and what keeps them monotone.
-namespace aqueth::numeric {
+namespace aqueth::inline AQUETH_ABI::numeric {
 
 /// Cubic over the unit interval.
 /// @param a      value and slope at 0
@@ -85,4 +85,4 @@ private:
     std::vector<value_and_slope<double>> points_;
 };
 
-}  // namespace aqueth::numeric
+}  // namespace aqueth::inline AQUETH_ABI::numeric

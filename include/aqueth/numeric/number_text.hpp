@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
+#include <aqueth/version.hpp>
+
 #include <charconv>
 #include <cmath>
 #include <optional>
@@ -16,7 +18,7 @@
 #endif
 
 /// Numbers as text and back, the same in every locale.
-namespace aqueth::numeric {
+namespace aqueth::inline AQUETH_ABI::numeric {
 
 /// @param value  any number
 /// @param digits significant digits, 1 to 17
@@ -54,4 +56,4 @@ inline std::optional<double> number_in(std::string_view text) {
     return std::isfinite(value) ? std::optional(value) : std::nullopt;
 }
 
-}  // namespace aqueth::numeric
+}  // namespace aqueth::inline AQUETH_ABI::numeric

@@ -12,7 +12,7 @@
 /// Polynomials by halves: the even and the odd powers are two polynomials in the square, which a processor
 /// evaluates in parallel. That halves the latency of one evaluation. Over arrays the elements already fill
 /// the vectors, and `polynomial` needs fewer operations.
-namespace aqueth::numeric {
+namespace aqueth::inline AQUETH_ABI::numeric {
 
 /// Two numbers that take part in the same operations.
 /// @tparam T scalar type
@@ -145,4 +145,4 @@ constexpr taylor_terms<T, 3> halved_polynomial_taylor(std::array<Pair, N> const&
     return {x * o0 + e0, T(2) * x * e1 + (T(2) * u * o1 + o0), x * (T(3) * o1 + u4 * o2) + (u4 * e2 + e1)};
 }
 
-}  // namespace aqueth::numeric
+}  // namespace aqueth::inline AQUETH_ABI::numeric

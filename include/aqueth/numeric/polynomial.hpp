@@ -16,7 +16,7 @@
 /// Every sum is unrolled at compile time, because at -O2 compilers vectorize only straight-line code. The
 /// code writes `a * b + c`, which the compiler may contract to a fused multiply-add where the target has one.
 /// std::fma would call the C library on other targets.
-namespace aqueth::numeric {
+namespace aqueth::inline AQUETH_ABI::numeric {
 
 /// A value and its first derivative.
 /// @tparam T scalar type
@@ -196,4 +196,4 @@ constexpr taylor_terms<T, Terms> polynomial_taylor(std::array<T, N> const& c, T 
     return detail::taylor<Terms>(c, x, std::make_index_sequence<N - 1>{});
 }
 
-}  // namespace aqueth::numeric
+}  // namespace aqueth::inline AQUETH_ABI::numeric

@@ -11,7 +11,7 @@
 /// The distributions that uncertainties are stated with: the standard normal one, Student's t and chi squared.
 ///
 /// Boost.Math has them for every distribution; its quantile of t costs 2 s of compile time in every file.
-namespace aqueth::numeric {
+namespace aqueth::inline AQUETH_ABI::numeric {
 
 /// @param z any number
 /// @return density of the standard normal distribution at z
@@ -84,4 +84,4 @@ inline double chi_squared_quantile(double p, double degrees_of_freedom) {
     return degrees_of_freedom * root * root * root;
 }
 
-}  // namespace aqueth::numeric
+}  // namespace aqueth::inline AQUETH_ABI::numeric

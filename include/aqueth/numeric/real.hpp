@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
+#include <aqueth/version.hpp>
+
 #include <limits>
 
-namespace aqueth::numeric {
+namespace aqueth::inline AQUETH_ABI::numeric {
 
 /// A scalar for formulas: any number type except the integers, in which 0.8 is 0.
 ///
@@ -22,4 +24,4 @@ constexpr bool is_nan(T const& x) {
     return !(x == x);
 }
 
-}  // namespace aqueth::numeric
+}  // namespace aqueth::inline AQUETH_ABI::numeric

@@ -8,7 +8,7 @@
 #include <concepts>
 #include <limits>
 
-namespace aqueth::numeric {
+namespace aqueth::inline AQUETH_ABI::numeric {
 
 /// Finds the root of a monotone function inside a bracket by Newton's method, falling back to bisection.
 ///
@@ -151,4 +151,4 @@ T bracketed_root(F const& f, T lower, T upper, T width) {
     return std::abs(fa) < std::abs(fb) ? a : b;
 }
 
-}  // namespace aqueth::numeric
+}  // namespace aqueth::inline AQUETH_ABI::numeric

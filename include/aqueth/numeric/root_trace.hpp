@@ -6,7 +6,7 @@
 #include <cmath>
 #include <limits>
 
-namespace aqueth::numeric {
+namespace aqueth::inline AQUETH_ABI::numeric {
 
 /// Root finder with memory, for functions that change little from call to call: starts the secant method from
 /// the extrapolated previous root and falls back to bracketing. There is one root, so memory only saves time.
@@ -22,13 +22,13 @@ public:
     double find(F const& f, double key, double lower, double upper, Width const& width) {
         double const guess = root_ + (key - key_) * drift_;  // NaN in the beginning: compared quietly
         double root = std::isgreater(guess, lower) && std::isless(guess, upper)
-                          ? near(f, guess, lower, upper, width(guess))
+                          ? root_by_secants(f, guess, lower, upper, width(guess))
                           : nothing;
         if (std::isnan(root)) {
             steepness_ = nothing;
             double const rough = bracketed_root(f, lower, upper, 1e-6 * (upper - lower));
             if (std::isnan(rough)) return nothing;
-            root = near(f, rough, lower, upper, width(rough));
+            root = root_by_secants(f, rough, lower, upper, width(rough));
             if (std::isnan(root)) root = bracketed_root(f, lower, upper, width(rough));
         }
         remember(key, root);
@@ -40,7 +40,7 @@ private:
 
     /// the root by the secant method, or NaN if it is not near
     template <class F>
-    double near(F const& f, double guess, double lower, double upper, double width) {
+    double root_by_secants(F const& f, double guess, double lower, double upper, double width) {
         double a = guess;
         double fa = f(a);
         double steepness = steepness_;
@@ -84,4 +84,4 @@ private:
     double steepness_ = nothing;  // of the function at the root
 };
 
-}  // namespace aqueth::numeric
+}  // namespace aqueth::inline AQUETH_ABI::numeric

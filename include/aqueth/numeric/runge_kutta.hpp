@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
+#include <aqueth/version.hpp>
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -10,7 +12,7 @@
 ///
 /// Boost.Odeint holds the same method and many more. It costs four seconds of compile time in every file that
 /// includes it; the run of a still needs one step of one method, which is thirty lines.
-namespace aqueth::numeric {
+namespace aqueth::inline AQUETH_ABI::numeric {
 
 /// The unknowns of a system of N equations, or their slopes.
 template <std::size_t N>
@@ -104,4 +106,4 @@ inline double next_step(double h, double error, double tolerance) {
     return h * (std::min)(4.0, (std::max)(0.2, factor));
 }
 
-}  // namespace aqueth::numeric
+}  // namespace aqueth::inline AQUETH_ABI::numeric

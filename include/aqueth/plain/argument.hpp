@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
-namespace aqueth {
+#include <aqueth/version.hpp>
+
+namespace aqueth::inline AQUETH_ABI {
 
 /// The quantity that an error is about: a code for programs that word the message themselves or ask for
 /// another value. Each code is named like its words (`name_of`). Compare by name: the numbers behind the
@@ -291,4 +293,4 @@ constexpr char const* name_of(argument a) noexcept {
     return "argument";
 }
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

@@ -4,7 +4,7 @@
 #include <aqueth/correlation/icao_atmosphere.hpp>
 #include <aqueth/plain/status.hpp>
 
-namespace aqueth::plain {
+namespace aqueth::inline AQUETH_ABI::plain {
 
 /// Mean air pressure at an altitude, where nothing better is known than the place. A barometer knows better:
 /// weather moves the pressure by up to 4 %.
@@ -21,4 +21,4 @@ checked<T> air_pressure_kpa(T altitude_metres) {
     return {icao::pressure(altitude_metres) / T(1000), {}};
 }
 
-}  // namespace aqueth::plain
+}  // namespace aqueth::inline AQUETH_ABI::plain

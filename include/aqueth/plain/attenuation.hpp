@@ -14,7 +14,7 @@
 #include <limits>
 #include <type_traits>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 /// Kinds of sugar for a wash.
 enum class sugar {
@@ -24,9 +24,9 @@ enum class sugar {
                          ///< practice)
 };
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI
 
-namespace aqueth::plain {
+namespace aqueth::inline AQUETH_ABI::plain {
 
 /// The greatest strength asked of yeast. Common practice: yeast ends below it. (G. P. Casey, C. A. Magnus and
 /// W. M. Ingledew, Applied and Environmental Microbiology 48 (1984) 639, reached 16.2 % vol with well-fed
@@ -336,4 +336,4 @@ checked<sugar_plan<T>> sugar_needed(T litres, T volume_fraction, sugar kind = su
             {}};
 }
 
-}  // namespace aqueth::plain
+}  // namespace aqueth::inline AQUETH_ABI::plain

@@ -13,7 +13,7 @@
 #include <limits>
 #include <type_traits>
 
-namespace aqueth::plain {
+namespace aqueth::inline AQUETH_ABI::plain {
 
 /// The outcome of a mixing: the product and the contraction.
 template <number T>
@@ -501,4 +501,4 @@ constexpr status dilute_in_additions(parcel<T> const& spirit, T target_mass_frac
                                        &product_celsius);
 }
 
-}  // namespace aqueth::plain
+}  // namespace aqueth::inline AQUETH_ABI::plain

@@ -9,7 +9,7 @@
 #include <limits>
 #include <type_traits>
 
-namespace aqueth::plain {
+namespace aqueth::inline AQUETH_ABI::plain {
 
 /// Bottles that a parcel fills.
 template <number T>
@@ -119,4 +119,4 @@ checked<bottling<T>> fill_bottles(parcel<T> const& spirit, T label_litres, T ref
             {}};
 }
 
-}  // namespace aqueth::plain
+}  // namespace aqueth::inline AQUETH_ABI::plain

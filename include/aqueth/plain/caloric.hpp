@@ -11,7 +11,7 @@
 #include <cmath>
 #include <limits>
 
-namespace aqueth::plain {
+namespace aqueth::inline AQUETH_ABI::plain {
 
 namespace detail {
 
@@ -163,4 +163,4 @@ checked<T> liquid_celsius_from_enthalpy(T mass_fraction, T j_kg) {
     return {found < highest ? found : highest, {}};  // rounding only: it can be asked for again
 }
 
-}  // namespace aqueth::plain
+}  // namespace aqueth::inline AQUETH_ABI::plain

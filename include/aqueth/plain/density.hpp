@@ -8,7 +8,7 @@
 #include <aqueth/plain/freezing.hpp>
 #include <aqueth/plain/status.hpp>
 
-namespace aqueth::plain {
+namespace aqueth::inline AQUETH_ABI::plain {
 
 /// Density of a mixture by the general formula of OIML R 22.
 /// @param mass_fraction of ethanol, 0 to 1
@@ -145,4 +145,4 @@ constexpr checked<T> water_density_cipm_2001_kg_m3(T celsius) {
     return {cipm::density(celsius), {}};
 }
 
-}  // namespace aqueth::plain
+}  // namespace aqueth::inline AQUETH_ABI::plain

@@ -10,7 +10,7 @@
 #include <limits>
 #include <type_traits>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 /// The side of the azeotrope: a temperature and a pressure alone allow one mixture on each side.
 enum class azeotrope_side {
@@ -18,9 +18,9 @@ enum class azeotrope_side {
     ethanol_rich  ///< stronger than the azeotrope
 };
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI
 
-namespace aqueth::plain {
+namespace aqueth::inline AQUETH_ABI::plain {
 
 /// A liquid and a vapour in equilibrium. Not a number where there is no answer.
 /// @tparam T float or double
@@ -339,4 +339,4 @@ checked<activity_coefficients<T>> activity_coefficients_of(T mole_fraction, T ce
     return {{std::exp(g.ethanol), std::exp(g.water)}, {}};
 }
 
-}  // namespace aqueth::plain
+}  // namespace aqueth::inline AQUETH_ABI::plain

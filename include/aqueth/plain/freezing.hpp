@@ -5,7 +5,7 @@
 #include <aqueth/correlation/oiml_r22.hpp>
 #include <aqueth/plain/status.hpp>
 
-namespace aqueth::plain {
+namespace aqueth::inline AQUETH_ABI::plain {
 
 /// Freezing point of a mixture.
 /// @param mass_fraction of ethanol, 0 to 0.68
@@ -53,4 +53,4 @@ constexpr status liquid_range(T mass_fraction, T celsius) {
                   cut_by_ice ? limit::liquid_above_freezing_point : limit::oiml_r22);
 }
 
-}  // namespace aqueth::plain
+}  // namespace aqueth::inline AQUETH_ABI::plain

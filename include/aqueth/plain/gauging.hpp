@@ -5,7 +5,7 @@
 #include <aqueth/plain/strength.hpp>
 #include <aqueth/plain/weighing.hpp>
 
-namespace aqueth::plain {
+namespace aqueth::inline AQUETH_ABI::plain {
 
 inline constexpr double kg_per_pound = 0.45359237;          ///< avoirdupois pound, exact
 inline constexpr double m3_per_us_gallon = 0.003785411784;  ///< 231 cubic inches, exact
@@ -68,4 +68,4 @@ constexpr checked<T> volume_factor_to_60_fahrenheit(T us_proof, T celsius) {
 }
 /// @}
 
-}  // namespace aqueth::plain
+}  // namespace aqueth::inline AQUETH_ABI::plain

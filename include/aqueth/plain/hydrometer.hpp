@@ -10,7 +10,7 @@
 
 #include <type_traits>
 
-namespace aqueth::plain {
+namespace aqueth::inline AQUETH_ABI::plain {
 
 template <basis_of_strength Basis, number T>
 struct strength_graduation;
@@ -354,4 +354,4 @@ using density_hydrometer = hydrometer<density_graduation<T>>;
 template <number T>
 using gravity_hydrometer = hydrometer<gravity_graduation<T>>;
 
-}  // namespace aqueth::plain
+}  // namespace aqueth::inline AQUETH_ABI::plain

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
-namespace aqueth {
+#include <aqueth/version.hpp>
+
+namespace aqueth::inline AQUETH_ABI {
 
 /// The reason for the range of an argument: a published source or a condition, as a code. Its words are those
 /// of `name_of`. Compare by name: the numbers behind the names change from version to version.
@@ -112,4 +114,4 @@ constexpr char const* name_of(limit set_by) noexcept {
     return "";
 }
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

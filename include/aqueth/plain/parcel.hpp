@@ -8,7 +8,7 @@
 
 #include <limits>
 
-namespace aqueth::plain {
+namespace aqueth::inline AQUETH_ABI::plain {
 
 /// A liquid without its amount. The numbers are not checked until a function uses them.
 template <number T>
@@ -195,4 +195,4 @@ constexpr checked<T> water_mol(parcel<T> const& of_this) {
     return {detail::water_mol(of_this), {}};
 }
 
-}  // namespace aqueth::plain
+}  // namespace aqueth::inline AQUETH_ABI::plain

@@ -5,7 +5,7 @@
 #include <aqueth/plain/density.hpp>
 #include <aqueth/plain/status.hpp>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 /// Whether the two weighings behind a specific gravity are corrected to vacuum.
 enum class medium {
@@ -104,4 +104,4 @@ constexpr checked<T> mass_fraction_from_specific_gravity(T specific_gravity,
 
 }  // namespace plain
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

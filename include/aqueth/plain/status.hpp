@@ -15,7 +15,7 @@
 /// and its valid range. The typed functions of the floor above call these, add units to the value and throw
 /// from the status, so every range is checked in one place. Fractions run from 0 to 1. Functions are for
 /// `float` and `double`.
-namespace aqueth::plain {
+namespace aqueth::inline AQUETH_ABI::plain {
 
 /// The scalars of this floor.
 template <class T>
@@ -85,4 +85,4 @@ constexpr checked<T> no_answer(status const& why) {
     }
 }
 
-}  // namespace aqueth::plain
+}  // namespace aqueth::inline AQUETH_ABI::plain

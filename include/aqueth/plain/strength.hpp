@@ -9,7 +9,7 @@
 #include <limits>
 #include <type_traits>
 
-namespace aqueth::plain {
+namespace aqueth::inline AQUETH_ABI::plain {
 
 /// @name Reference temperatures
 /// Types, so that OIML R 22 at a reference temperature is worked out at compile time. Any type with such a
@@ -381,4 +381,4 @@ constexpr checked<T> convert(T strength, strength_scale from, strength_scale to)
     return {with_basis(to, [&](auto basis) { return basis.from_mass_fraction(w); }), {}};
 }
 
-}  // namespace aqueth::plain
+}  // namespace aqueth::inline AQUETH_ABI::plain

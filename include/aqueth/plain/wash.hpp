@@ -12,7 +12,7 @@
 #include <limits>
 #include <type_traits>
 
-namespace aqueth::plain {
+namespace aqueth::inline AQUETH_ABI::plain {
 
 namespace detail {
 
@@ -207,4 +207,4 @@ checked<T> true_gravity_from_density(T kg_m3, T celsius, T ethanol_mass_fraction
             {}};
 }
 
-}  // namespace aqueth::plain
+}  // namespace aqueth::inline AQUETH_ABI::plain

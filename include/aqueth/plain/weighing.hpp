@@ -4,7 +4,7 @@
 #include <aqueth/correlation/air_buoyancy.hpp>
 #include <aqueth/plain/status.hpp>
 
-namespace aqueth::plain {
+namespace aqueth::inline AQUETH_ABI::plain {
 
 namespace detail {
 
@@ -57,4 +57,4 @@ constexpr checked<T> density_in_air_kg_m3(T kg_m3) {
     return balance_indication_kg(kg_m3, kg_m3);
 }
 
-}  // namespace aqueth::plain
+}  // namespace aqueth::inline AQUETH_ABI::plain

@@ -6,7 +6,7 @@
 
 #include <cmath>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 /// The column between boiler and condenser: a number of equilibrium stages, without the boiler. The boiler is
 /// one more stage, so a pot without a column separates once.
@@ -21,7 +21,7 @@ public:
     /// @param number theoretical stages above the boiler, 0 to 100; a fraction is a topmost stage of that
     ///               efficiency
     /// @return the column
-    /// @throws range_error if the number is outside that range
+    /// @throws refusal if the number is outside that range
     static column of_stages(double number) {
         require_range("column", argument::number_of_stages, number, "", 0.0, most_stages);
         double const whole = std::floor(number);
@@ -31,7 +31,7 @@ public:
     /// @param efficiency Murphree vapour efficiency of each, above 0 to 1; common practice for small plates
     ///                   is 0.5 to 0.7
     /// @return the column
-    /// @throws range_error if an argument is outside its range
+    /// @throws refusal if an argument is outside its range
     static column of_plates(int number, double efficiency) {
         require_range("column", argument::number_of_plates, number, "", 0.0, most_stages);
         require_range("column", argument::murphree_efficiency, efficiency, "", 0.01, 1.0);
@@ -42,7 +42,7 @@ public:
     ///               practice for columns under 0.6 m wide: about the width, not below 0.3 m (from memory of
     ///               Kister, Distillation Design, 1992); fine laboratory packing does better
     /// @return the column
-    /// @throws range_error if an argument is not positive, or there are more than 100 stages
+    /// @throws refusal if an argument is not positive, or there are more than 100 stages
     static column of_packing(units::length height, units::length hetp) {
         require_range("column", argument::height_of_the_packing, height.value(), "m", 1e-3, unlimited);
         require_range("column", argument::height_equivalent_to_a_theoretical_plate, hetp.value(), "m", 1e-3,
@@ -79,7 +79,7 @@ public:
     /// @param share share of the vapour's moles that condenses, 0 to 0.9; the neck's heat loss in W divided
     ///              by the power that boils the pot
     /// @return the neck
-    /// @throws range_error if the share is outside that range
+    /// @throws refusal if the share is outside that range
     static neck condensing(double share) {
         require_range("neck", argument::share_of_the_vapour_that_condenses, share, "", 0.0, greatest_share);
         return neck(share);
@@ -101,4 +101,4 @@ enum class flow_model {
     enthalpy_balance
 };
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

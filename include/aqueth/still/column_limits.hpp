@@ -12,7 +12,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 namespace detail {
 
@@ -31,9 +31,9 @@ separation require_separation(char const* property, M const& mixture, Still stil
                   100.0 * limit, "below the azeotrope at this pressure");
     if (!(from <= up_to && up_to.value() < limit)) {
         auto const shown = [](double x) { return to<Distillate>(mole_fraction(x)).number(); };
-        raise(range_error(property, argument::strength_of_the_distillate, distillate.number(),
-                          Distillate::unit, shown(from.value()), shown(limit * (1.0 - 1e-9)),
-                          "from that of the still to below the azeotrope at this pressure"));
+        raise_error(refusal(property, argument::strength_of_the_distillate, distillate.number(),
+                            Distillate::unit, shown(from.value()), shown(limit * (1.0 - 1e-9)),
+                            "from that of the still to below the azeotrope at this pressure"));
     }
     return {from.value(), up_to.value()};
 }
@@ -46,7 +46,7 @@ separation require_separation(char const* property, M const& mixture, Still stil
 /// @param distillate strength of the distillate, below 1
 /// @param volatility relative volatility of ethanol to water, above 1
 /// @return number of stages, including the still
-/// @throws range_error if an argument is outside its range
+/// @throws refusal if an argument is outside its range
 /// @par Source
 /// @ref source_columns (Fenske)
 template <strength_basis Still, strength_basis Distillate>
@@ -67,7 +67,7 @@ template <strength_basis Still, strength_basis Distillate>
 ///                     reflux
 /// @param flow         how the flows inside are found
 /// @return theoretical stages above the boiler; the last one counted in part, by its Murphree efficiency
-/// @throws range_error if a strength is outside its range or the reflux ratio not above the least one
+/// @throws refusal if a strength is outside its range or the reflux ratio not above the least one
 template <boiling_mixture M, strength_basis Still, strength_basis Distillate>
 [[nodiscard]] double stages_needed(M const& mixture, Still still, Distillate distillate, double reflux_ratio,
                                    flow_model flow = flow_model::constant_molar_overflow);
@@ -77,7 +77,7 @@ template <boiling_mixture M, strength_basis Still, strength_basis Distillate>
 /// @param still      strength in the still, below the azeotrope
 /// @param distillate strength of the distillate, below the azeotrope
 /// @return theoretical stages above the boiler; the last one counted in part, by its Murphree efficiency
-/// @throws range_error if a strength is outside its range
+/// @throws refusal if a strength is outside its range
 template <boiling_mixture M, strength_basis Still, strength_basis Distillate>
 [[nodiscard]] double minimum_stages(M const& mixture, Still still, Distillate distillate) {
     return stages_needed(mixture, still, distillate, unlimited);
@@ -90,7 +90,7 @@ template <boiling_mixture M, strength_basis Still, strength_basis Distillate>
 /// @param still      strength in the still, below the azeotrope
 /// @param distillate strength of the distillate, below the azeotrope
 /// @return reflux ratio; 0 if the vapour over the still is strong enough
-/// @throws range_error if a strength is outside its range
+/// @throws refusal if a strength is outside its range
 template <boiling_mixture M, strength_basis Still, strength_basis Distillate>
 [[nodiscard]] double minimum_reflux(M const& mixture, Still still, Distillate distillate) {
     auto const [x, d] = detail::require_separation("minimum reflux", mixture, still, distillate);
@@ -121,8 +121,8 @@ template <boiling_mixture M, strength_basis Still, strength_basis Distillate>
     if (mixture.vapour(x) >= d) return 0.0;
     double const least = minimum_reflux(mixture, still, distillate);
     if (!(reflux_ratio > least)) {
-        raise(range_error("stages", argument::reflux_ratio, reflux_ratio, "", least, unlimited,
-                          "above the minimum reflux of this separation"));
+        raise_error(refusal("stages", argument::reflux_ratio, reflux_ratio, "", least, unlimited,
+                            "above the minimum reflux of this separation"));
     }
     double const phi = detail::internal_reflux_of(reflux_ratio, 0.0);
     auto const top = [&, x = x, d = d](double stages) {
@@ -133,8 +133,8 @@ template <boiling_mixture M, strength_basis Still, strength_basis Distillate>
     while (top(whole) < d) {
         whole += 1.0;
         if (whole > column::most_stages) {
-            raise(range_error("stages", argument::number_of_stages_above, column::most_stages, "", 0.0,
-                              column::most_stages - 1.0, "the reflux is too close to the least one"));
+            raise_error(refusal("stages", argument::number_of_stages_above, column::most_stages, "", 0.0,
+                                column::most_stages - 1.0, "the reflux is too close to the least one"));
         }
     }
     double const before = top(whole - 1.0);
@@ -150,7 +150,7 @@ template <boiling_mixture M, strength_basis Still, strength_basis Distillate>
 /// @param flow         how the flows inside are found
 /// @param n            the neck on the column
 /// @return strength of the distillate
-/// @throws range_error if the strength or the reflux ratio is outside its range
+/// @throws refusal if the strength or the reflux ratio is outside its range
 template <boiling_mixture M, strength_basis Still>
 mole_fraction distillate_strength(M const& mixture, column const& c, Still still, double reflux_ratio,
                                   flow_model flow = flow_model::constant_molar_overflow,
@@ -162,4 +162,4 @@ mole_fraction distillate_strength(M const& mixture, column const& c, Still still
     return mole_fraction(detail::column_solver<M>(mixture, c, n, flow).distillate(x, phi));
 }
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

@@ -13,7 +13,7 @@
 
 #include <cmath>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 /// A heated pot.
 struct vessel {
@@ -28,7 +28,7 @@ struct vessel {
     units::temperature room = celsius(20.0);  ///< temperature of the room, -40 to 60 °C
 
     /// Checks the ranges above; every function that heats calls it.
-    /// @throws range_error if one of the figures is outside its range
+    /// @throws refusal if one of the figures is outside its range
     void require_possible() const {
         require_range("pot", argument::power, power.value(), "W", 1e-3, 1e9, "a pot must be heated");
         require_range("pot", argument::heat_capacity, heat_capacity.value(), "J/K", 0.0, 1e9);
@@ -67,7 +67,7 @@ struct amounts {
 /// @param charge   the wash, not empty
 /// @param pressure absolute pressure, 5 to 170 kPa
 /// @return boiling temperature
-/// @throws range_error if the charge is empty, more than half of it extract, or the pressure outside its
+/// @throws refusal if the charge is empty, more than half of it extract, or the pressure outside its
 ///         range
 /// @par Accuracy
 /// 0.3 K, the spread of laboratories. Extract counts as sucrose by Raoult's law, which raises the boiling
@@ -89,7 +89,7 @@ inline units::temperature boiling_temperature(wash const& charge, units::pressur
 /// @param target temperature wanted, from that of the charge to 115 °C; its boiling temperature at most,
 ///               which is not checked here
 /// @return heat and time; nothing evaporates
-/// @throws range_error if the target is outside that range or out of reach of the pot's power
+/// @throws refusal if the target is outside that range or out of reach of the pot's power
 /// @par Accuracy
 /// Heat capacity of the mixture 1 %; of extract 1.67 kJ/(kg K) + 0.0075 per °C (sugar handbooks, read second
 /// hand). In practice the loss coefficient dominates.
@@ -141,4 +141,4 @@ inline heating heat(wash const& charge, vessel const& pot, units::temperature ta
     return {start, target, to_liquid, to_vessel, supplied - to_liquid - to_vessel, supplied, duration};
 }
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

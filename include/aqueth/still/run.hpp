@@ -18,7 +18,7 @@
 #include <optional>
 #include <vector>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 /// The state of a run at a moment.
 struct [[nodiscard]] run_point {
@@ -164,7 +164,7 @@ inline run_balance balance_of(wash const& charge, std::vector<run_fraction> cons
 /// @param mixture  the equilibrium at the pressure of the day: a `boiling_curve`
 /// @param progress callable: run_progress -> void; called after every step and every point
 /// @return fractions, residue, times, heat, balances and the points asked for
-/// @throws range_error if the charge is empty, holds no ethanol or more than the azeotrope; there are too
+/// @throws refusal if the charge is empty, holds no ethanol or more than the azeotrope; there are too
 ///         many cuts, ends or points; the power is not above the pot's heat loss, or would need more than a
 ///         million hours to boil the charge away; the greatest reflux cannot keep a strength; a cut or an end
 ///         is already met at its start, or is not met when 2 % of the charge's moles are left (the bounds
@@ -230,7 +230,7 @@ distillation distil(wash const& charge, still const& s, run_plan const& plan, M 
 /// @param plan    cuts and ends
 /// @param mixture the equilibrium at the pressure of the day: a `boiling_curve`
 /// @return as above
-/// @throws range_error as above
+/// @throws refusal as above
 template <boiling_mixture M>
 distillation distil(wash const& charge, still const& s, run_plan const& plan, M const& mixture) {
     return distil(charge, s, plan, mixture, [](run_progress const&) {});
@@ -242,10 +242,10 @@ distillation distil(wash const& charge, still const& s, run_plan const& plan, M 
 /// @param plan     cuts and ends
 /// @param pressure absolute pressure, 5 to 170 kPa
 /// @return as `distil`
-/// @throws range_error as `distil`, or if the pressure is outside its range
+/// @throws refusal as `distil`, or if the pressure is outside its range
 inline distillation distil(parcel const& charge, still const& s, run_plan const& plan,
                            units::pressure pressure = standard_atmosphere) {
     return distil(wash::of(charge), s, plan, boiling_curve(pressure));
 }
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

@@ -8,7 +8,7 @@
 
 #include <vector>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 /// An event that ends a fraction or the run.
 class [[nodiscard]] condition {
@@ -46,14 +46,14 @@ public:
     }
     /// @param volume distillate at 20 °C, since the fraction began for a cut, since the run began for its end
     /// @return the condition
-    /// @throws range_error if the volume is not positive
+    /// @throws refusal if the volume is not positive
     static condition collected(units::volume volume) {
         require_range("condition", argument::volume_to_collect, in(volume, litre), "L", 1e-9, unlimited);
         return condition(watched::collected_volume, volume.value(), in(volume, litre), "L");
     }
     /// @param duration since the fraction began for a cut; for the end of the run since it began to boil
     /// @return the condition
-    /// @throws range_error if the duration is not positive
+    /// @throws refusal if the duration is not positive
     static condition elapsed(units::time duration) {
         require_range("condition", argument::time_to_elapse, in(duration, minute), "min", 1e-6, unlimited);
         return condition(watched::elapsed_time, duration.value(), in(duration, minute), "min");
@@ -131,4 +131,4 @@ struct run_progress {
     double recorded;   ///< afterwards: share of the points that is recorded
 };
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

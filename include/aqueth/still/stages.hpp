@@ -26,7 +26,7 @@
 #include <string>
 #include <vector>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 /// Measurements of an earlier run.
 struct past_run {
@@ -206,9 +206,9 @@ public:
                           unlimited);
             units::volume const most = 0.97 * p.charge.liquid().volume(celsius(20)) - p.discarded;
             if (p.collected >= most) {
-                raise(range_error("estimate of stages", argument::collected_volume, in(p.collected, litre),
-                                  "L", 0.0, in(most, litre),
-                                  "the charge less the first fraction and what must stay in the pot"));
+                raise_error(refusal("estimate of stages", argument::collected_volume, in(p.collected, litre),
+                                    "L", 0.0, in(most, litre),
+                                    "the charge less the first fraction and what must stay in the pot"));
             }
             measured_ += p.strength.percent() / count();
             if (x > amounts(strongest().charge).mole_fraction())
@@ -295,7 +295,7 @@ private:
 /// @param uncertainty standard uncertainty of each of the measured strengths, 0.01 to 5 % vol
 /// @param mixture     the equilibrium at the pressure of the day
 /// @return the stages, their range, and whether they explain the runs
-/// @throws range_error if there is no run, a charge holds no ethanol or is not below the azeotrope, a volume
+/// @throws refusal if there is no run, a charge holds no ethanol or is not below the azeotrope, a volume
 ///         is not positive or larger than possible, or the mean strength is outside the strengths of a bare
 ///         pot to 20 stages, which are the bounds of the error
 /// @par Accuracy
@@ -327,7 +327,7 @@ stage_estimate estimate_stages(std::span<past_run const> past, reflux const& ret
 /// @param mixture     the equilibrium at the pressure of the day
 /// @param progress    callable: std::size_t -> void; called after each ratio with the number of ratios tried
 /// @return the ratios in their order, each with its nearest stages, explaining or not
-/// @throws range_error as `estimate_stages`, except for the strength: a ratio that cannot give it has a
+/// @throws refusal as `estimate_stages`, except for the strength: a ratio that cannot give it has a
 /// disagreement instead
 template <boiling_mixture M, std::invocable<std::size_t> Progress>
 [[nodiscard]] std::vector<still_candidate>
@@ -349,7 +349,7 @@ nearest_stages(std::span<past_run const> past, std::span<double const> ratios, n
 /// @param uncertainty as above
 /// @param mixture     as above
 /// @return as above
-/// @throws range_error as above
+/// @throws refusal as above
 template <boiling_mixture M>
 [[nodiscard]] std::vector<still_candidate> nearest_stages(std::span<past_run const> past,
                                                           std::span<double const> ratios, neck const& n,
@@ -364,7 +364,7 @@ template <boiling_mixture M>
 /// @param uncertainty as `nearest_stages`
 /// @param mixture     as `nearest_stages`
 /// @return the ratios with which some number of stages explains the runs, with those stages
-/// @throws range_error as `nearest_stages`
+/// @throws refusal as `nearest_stages`
 template <boiling_mixture M>
 [[nodiscard]] std::vector<still_candidate> reflux_candidates(std::span<past_run const> past,
                                                              std::span<double const> ratios, neck const& n,
@@ -375,4 +375,4 @@ template <boiling_mixture M>
     return result;
 }
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

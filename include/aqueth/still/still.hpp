@@ -7,7 +7,7 @@
 #include <aqueth/still/heating.hpp>
 #include <aqueth/strength.hpp>
 
-namespace aqueth {
+namespace aqueth::inline AQUETH_ABI {
 
 /// The reflux: the liquid that the condenser returns to the column.
 class [[nodiscard]] reflux {
@@ -16,7 +16,7 @@ public:
     static reflux none() { return constant(0.0); }
     /// @param ratio liquid returned per distillate taken, 0 to 1000
     /// @return a constant reflux ratio
-    /// @throws range_error if the ratio is outside that range
+    /// @throws refusal if the ratio is outside that range
     static reflux constant(double ratio) {
         require_range("reflux", argument::reflux_ratio, ratio, "", 0.0, 1000.0);
         return reflux(ratio, -1.0);
@@ -26,7 +26,7 @@ public:
     /// @param strength       strength that the distillate keeps
     /// @param greatest_ratio the ratio not to exceed, 0 to 1000
     /// @return the reflux
-    /// @throws range_error if the ratio is outside that range
+    /// @throws refusal if the ratio is outside that range
     template <strength_basis Strength>
     static reflux constant_strength(Strength strength, double greatest_ratio) {
         require_range("reflux", argument::greatest_reflux_ratio, greatest_ratio, "", 0.0, 1000.0);
@@ -68,4 +68,4 @@ struct still {
     aqueth::neck neck = aqueth::neck::insulated();          ///< the neck from there to the condenser
 };
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI

@@ -25,7 +25,7 @@ std::optional<model_doubt> doubt_about(equilibrium const& e, mole_fraction x,
         return model_doubt{mole_fraction((std::max)(0.0, x.value() - u)),
                            mole_fraction((std::min)(1.0, x.value() + u)), u,
                            relative_volatility_uncertainty(e.liquid, e.pressure)};
-    } catch (range_error const&) {
+    } catch (refusal const&) {
         return std::nullopt;
     }
 }
@@ -52,7 +52,7 @@ json to_json(mole_fraction x) {
 std::optional<equilibrium> azeotrope_at(units::pressure p) {
     try {
         return azeotrope(p);
-    } catch (range_error const&) {
+    } catch (refusal const&) {
         return std::nullopt;
     }
 }

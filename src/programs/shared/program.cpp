@@ -241,7 +241,7 @@ int session::run(std::function<void(session&)> const& body) {
         return print();
     } catch (bad_input const& error) {
         return fail(2, error.what());
-    } catch (range_error const& error) {
+    } catch (refusal const& error) {
         return fail(2, error.what());
     } catch (failure const& error) {
         return fail(1, error.what());

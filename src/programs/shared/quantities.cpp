@@ -55,7 +55,7 @@ std::string printable(std::string_view any_text) {
 
 std::string label(given const& g) { return fmt::format("{} '{}'", g.name, printable(g.text)); }
 
-range_error named_after(given const& g, range_error const& e) {
+refusal named_after(given const& g, refusal const& e) {
     std::string_view const text = trimmed(g.text);
     bool const fahrenheits = e.unit() == "°C" && !text.empty() && (text.back() == 'F' || text.back() == 'f');
     auto const shown = [&](double value) { return fahrenheits ? 32.0 + 1.8 * value : value; };
@@ -233,7 +233,7 @@ parcel make_parcel(amount const& how_much, mass_fraction w, given const& tempera
 }
 
 units::pressure read_pressure(given const& g) {
-    return read_in_si(g, pressures, {"a pressure", pressure_units}) * pascal;
+    return read_in_si(g, pressures, {"a pressure", pressure_units}) * newton_per_square_metre;
 }
 
 units::length read_altitude(given const& g) {

@@ -49,14 +49,14 @@ std::string label(given const& g);
 [[noreturn]] void refuse(given const& g, std::string const& why);
 
 /// The error with the option as its property. A temperature written in °F is reported in °F.
-range_error named_after(given const& g, range_error const& e);
+refusal named_after(given const& g, refusal const& e);
 
-/// Calls f, and reports a range_error as an error of this option.
+/// Calls f, and reports a refusal as an error of this option.
 template <class F>
 auto on_behalf_of(given const& g, F const& f) {
     try {
         return f();
-    } catch (range_error const& e) {
+    } catch (refusal const& e) {
         throw bad_input(named_after(g, e).what());
     }
 }
@@ -67,14 +67,14 @@ struct origin {
     given const& option;
 };
 
-/// Calls f, and reports a range_error as an error of the option that caused it.
+/// Calls f, and reports a refusal as an error of the option that caused it.
 template <class F>
 auto on_behalf_of(std::initializer_list<origin> origins, F const& f) {
     try {
         return f();
-    } catch (range_error const& e) {
+    } catch (refusal const& e) {
         for (origin const& each : origins) {
-            if (each.argument == e.code()) on_behalf_of(each.option, [&] { raise(e); });
+            if (each.argument == e.code()) on_behalf_of(each.option, [&] { raise_error(e); });
         }
         throw;
     }
@@ -132,7 +132,7 @@ inline constexpr unit_names masses[] = {
     {"lb lbs pound pounds", pound.value()},
 };
 inline constexpr unit_names pressures[] = {
-    {"pa", pascal.value()},
+    {"pa", newton_per_square_metre.value()},
     {"hpa mbar millibar", hectopascal.value()},
     {"kpa", kilopascal.value()},
     {"bar", bar.value()},

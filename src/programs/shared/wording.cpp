@@ -132,7 +132,7 @@ json to_json(blend const& b) {
 std::optional<parcel> fresh_mixture(std::span<parcel const> parts) {
     try {
         return mix(parts).product;
-    } catch (range_error const&) {
+    } catch (refusal const&) {
         return std::nullopt;
     }
 }

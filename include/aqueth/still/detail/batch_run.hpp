@@ -29,7 +29,7 @@
 /// The machinery of a batch distillation in plain numbers: moles, K, J, s. `run.hpp` is the typed
 /// interface.
 
-namespace aqueth::detail {
+namespace aqueth::inline AQUETH_ABI::detail {
 
 /// Mass in kg and mass fraction of ethanol of so many moles of ethanol and water together, of which so many
 /// are ethanol. Rounding below nothing or above all is cut off.
@@ -219,8 +219,8 @@ private:
         double const power = still_.pot.power.value();
         double const least = lost / 0.999;
         if (!(power > least)) {
-            raise(range_error("distillation", argument::power, power, "W", least, unlimited,
-                              "above what the boiling pot loses to the room"));
+            raise_error(refusal("distillation", argument::power, power, "W", least, unlimited,
+                                "above what the boiling pot loses to the room"));
         }
         return power - lost;
     }
@@ -230,18 +230,18 @@ private:
         if (seconds <= longest) return;
         double const power = still_.pot.power.value();
         double const lost = power - net_power(boiling(x(), moles()));
-        raise(range_error("distillation", argument::power, power, "W",
-                          lost + (power - lost) * seconds / longest, unlimited,
-                          "so that boiling away the charge takes no more than a million hours"));
+        raise_error(refusal("distillation", argument::power, power, "W",
+                            lost + (power - lost) * seconds / longest, unlimited,
+                            "so that boiling away the charge takes no more than a million hours"));
     }
 
     void require_kept(double x) const {
         reflux const& r = still_.returned;
         double const weakest = column_.distillate(x, still_.neck.share());
         if (weakest <= r.kept() && r.kept() <= strongest(x)) return;
-        raise(range_error("distillation", argument::strength_of_the_distillate_to_keep, r.number(), r.unit(),
-                          r.shown(weakest), r.shown(strongest(x)),
-                          "from no reflux to the greatest one at the start of the run"));
+        raise_error(refusal("distillation", argument::strength_of_the_distillate_to_keep, r.number(),
+                            r.unit(), r.shown(weakest), r.shown(strongest(x)),
+                            "from no reflux to the greatest one at the start of the run"));
     }
 
     still still_;
@@ -457,11 +457,11 @@ private:
         if (falls(c) ? threshold(c) < nearest : threshold(c) > nearest) return;
         double const bound = shown(c, nearest);
         bool const kept = c.what() == watched::distillate_strength && r.keeps_strength();
-        raise(range_error("distillation", c.code(), number(c), unit(c), falls(c) ? 0.0 : bound,
-                          falls(c) ? bound : unlimited,
-                          kept ? "it is already met at the start, as the reflux keeps that strength; wait "
-                                 "until the strength is lost"
-                               : "it is already met at the start of the run or of the fraction"));
+        raise_error(refusal("distillation", c.code(), number(c), unit(c), falls(c) ? 0.0 : bound,
+                            falls(c) ? bound : unlimited,
+                            kept ? "it is already met at the start, as the reflux keeps that strength; wait "
+                                   "until the strength is lost"
+                                 : "it is already met at the start of the run or of the fraction"));
     }
     [[noreturn]] void raise_unreached(batch_point const& p) const {
         condition const* const cut = next_cut();
@@ -475,9 +475,9 @@ private:
                                 char const* reason) const {
         double const first = shown(c, seen(c, since, since));
         double const last = shown(c, seen(c, since, p));
-        raise(range_error("distillation", c.code(), number(c), unit(c), (std::min)(first, last),
-                          (std::max)(first, last),
-                          std::string("the values that the run passes through, up to ") + reason));
+        raise_error(refusal("distillation", c.code(), number(c), unit(c), (std::min)(first, last),
+                            (std::max)(first, last),
+                            std::string("the values that the run passes through, up to ") + reason));
     }
 
     Batch const& batch_;
@@ -490,4 +490,4 @@ private:
     mutable std::size_t cursor_ = 0;  // points are requested in their order
 };
 
-}  // namespace aqueth::detail
+}  // namespace aqueth::inline AQUETH_ABI::detail

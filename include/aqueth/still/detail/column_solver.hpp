@@ -12,7 +12,7 @@
 #include <cmath>
 #include <limits>
 
-namespace aqueth::detail {
+namespace aqueth::inline AQUETH_ABI::detail {
 
 /// Liquid over vapour at the top of a column.
 /// @param ratio liquid that the condenser returns per distillate taken, may be infinite
@@ -290,4 +290,4 @@ private:
     double azeotrope_;
 };
 
-}  // namespace aqueth::detail
+}  // namespace aqueth::inline AQUETH_ABI::detail
