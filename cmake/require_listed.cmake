@@ -85,7 +85,7 @@ function(aqueth_require_folders)
     file(STRINGS "${header}" lines REGEX "^#include <aqueth/")
     foreach(line IN LISTS lines)
       string(REGEX REPLACE "^#include <aqueth/(.*)[.]hpp>.*" "\\1" included "${line}")
-      if(included STREQUAL version)  # whose namespace everything stands in
+      if(included STREQUAL "version")  # whose namespace everything stands in
         continue()
       endif()
       set(from .)

@@ -43,7 +43,46 @@ typedef enum aqueth_argument {
     AQUETH_ARGUMENT_OTHER = 0,
     AQUETH_ARGUMENT_DENSITY = 1,
     AQUETH_ARGUMENT_MASS_FRACTION = 2,
-    AQUETH_ARGUMENT_TEMPERATURE = 3
+    AQUETH_ARGUMENT_TEMPERATURE = 3,
+    AQUETH_ARGUMENT_ALCOHOLIC_STRENGTH_BY_VOLUME = 4,
+    AQUETH_ARGUMENT_ALTITUDE = 5,
+    AQUETH_ARGUMENT_AMOUNT_OF_ETHANOL = 6,
+    AQUETH_ARGUMENT_AMOUNT_OF_ETHANOL_AND_WATER = 7,
+    AQUETH_ARGUMENT_AMOUNT_OF_WATER = 8,
+    AQUETH_ARGUMENT_APPARENT_EXTRACT = 9,
+    AQUETH_ARGUMENT_CUBIC_EXPANSION_OF_THE_INSTRUMENT = 10,
+    AQUETH_ARGUMENT_DENSITY_BEHIND_THE_READING = 11,
+    AQUETH_ARGUMENT_DENSITY_IT_FLOATS_BY = 12,
+    AQUETH_ARGUMENT_ETHANOL_BESIDE_THIS_EXTRACT = 13,
+    AQUETH_ARGUMENT_EXTRACT = 14,
+    AQUETH_ARGUMENT_FALL = 15,
+    AQUETH_ARGUMENT_FINAL_GRAVITY = 16,
+    AQUETH_ARGUMENT_INDICATION = 17,
+    AQUETH_ARGUMENT_LABEL_VOLUME = 18,
+    AQUETH_ARGUMENT_MASS = 19,
+    AQUETH_ARGUMENT_MASS_CONCENTRATION = 20,
+    AQUETH_ARGUMENT_MASS_OF_ALL_PARCELS = 21,
+    AQUETH_ARGUMENT_MOLE_FRACTION = 22,
+    AQUETH_ARGUMENT_NUMBER_OF_ADDITIONS = 23,
+    AQUETH_ARGUMENT_NUMBER_OF_PARCELS = 24,
+    AQUETH_ARGUMENT_ORIGINAL_EXTRACT = 25,
+    AQUETH_ARGUMENT_PRESSURE = 26,
+    AQUETH_ARGUMENT_PROOF = 27,
+    AQUETH_ARGUMENT_READING = 28,
+    AQUETH_ARGUMENT_REAL_EXTRACT = 29,
+    AQUETH_ARGUMENT_REFERENCE_TEMPERATURE = 30,
+    AQUETH_ARGUMENT_SHARE_OF_THE_STOICHIOMETRIC_YIELD = 31,
+    AQUETH_ARGUMENT_SPECIFIC_ENTHALPY = 32,
+    AQUETH_ARGUMENT_SPECIFIC_GRAVITY = 33,
+    AQUETH_ARGUMENT_STRENGTH = 34,
+    AQUETH_ARGUMENT_STRENGTH_OF_THE_DILUENT = 35,
+    AQUETH_ARGUMENT_STRENGTH_OF_THE_STRONGER_SPIRIT = 36,
+    AQUETH_ARGUMENT_STRENGTH_SCALE = 37,
+    AQUETH_ARGUMENT_STRONGER_SPIRIT_ABOVE_THE_TARGET_BY = 38,
+    AQUETH_ARGUMENT_TARGET_STRENGTH = 39,
+    AQUETH_ARGUMENT_TEMPERATURE_OF_A_PART = 40,
+    AQUETH_ARGUMENT_TEMPERATURE_OF_THE_MIXTURE_WITHOUT_LOSS_OF_HEAT = 41,
+    AQUETH_ARGUMENT_VOLUME = 42
 } aqueth_argument;
 
 /* What sets the range of an argument. */
@@ -53,8 +92,78 @@ typedef enum aqueth_limit {
     AQUETH_LIMIT_CRC_HANDBOOK = 2,
     AQUETH_LIMIT_LIQUID_ABOVE_FREEZING_POINT = 3,
     AQUETH_LIMIT_OIML_R22 = 4,
-    AQUETH_LIMIT_OIML_R22_ETHANOL_TO_WATER = 5
+    AQUETH_LIMIT_OIML_R22_ETHANOL_TO_WATER = 5,
+    AQUETH_LIMIT_ALL_FERMENTED_TO_NONE = 6,
+    AQUETH_LIMIT_ALL_FERMENTED_TO_NONE_AT_THAT_TEMPERATURE = 7,
+    AQUETH_LIMIT_AZEOTROPE_EXISTS = 8,
+    AQUETH_LIMIT_AZEOTROPE_EXISTS_TO_120_CELSIUS = 9,
+    AQUETH_LIMIT_BALLING = 10,
+    AQUETH_LIMIT_BALLING_PRINTED_TABLE = 11,
+    AQUETH_LIMIT_BEGINS_ABOVE_30_PLATO = 12,
+    AQUETH_LIMIT_BOTTLES_COUNTED = 13,
+    AQUETH_LIMIT_BOTTLES_COUNTED_IN_SINGLE_PRECISION = 14,
+    AQUETH_LIMIT_DILUENT_ONLY_WEAKENS = 15,
+    AQUETH_LIMIT_EXCISE_NOTICE_226 = 16,
+    AQUETH_LIMIT_FROM_THE_DILUENT_TO_THE_STOCK = 17,
+    AQUETH_LIMIT_FROM_THE_PARCEL_TO_THE_STRONGER_SPIRIT = 18,
+    AQUETH_LIMIT_HEAT_CAPACITIES_OF_THE_PURE_LIQUIDS = 19,
+    AQUETH_LIMIT_HEATS_OF_MIXING = 20,
+    AQUETH_LIMIT_HYDROMETER_LIQUIDS = 21,
+    AQUETH_LIMIT_HYDROMETER_SCALE_ENDS = 22,
+    AQUETH_LIMIT_HYDROMETER_WATER_TO_ETHANOL = 23,
+    AQUETH_LIMIT_ICAO_STANDARD_ATMOSPHERE = 24,
+    AQUETH_LIMIT_LIQUID_TO_116_85_CELSIUS = 25,
+    AQUETH_LIMIT_NO_AMOUNT_REACHES_THE_STRONGER_SPIRIT = 26,
+    AQUETH_LIMIT_NO_EXTRACT_TO_70_PLATO = 27,
+    AQUETH_LIMIT_NO_STRONGER_THAN_THE_SPIRIT = 28,
+    AQUETH_LIMIT_NO_WEAKER_THAN_THE_PARCEL = 29,
+    AQUETH_LIMIT_NOTHING_FERMENTED = 30,
+    AQUETH_LIMIT_NOTHING_LEFT_TO_NOTHING_FERMENTED = 31,
+    AQUETH_LIMIT_OIML_R22_AND_HEATS_OF_MIXING = 32,
+    AQUETH_LIMIT_OIML_R22_PURE_ETHANOL = 33,
+    AQUETH_LIMIT_OIML_R22_WATER_LIQUID = 34,
+    AQUETH_LIMIT_PLATO_SCALE = 35,
+    AQUETH_LIMIT_PURE_LIQUID_TO_AZEOTROPE = 36,
+    AQUETH_LIMIT_ROOM_BESIDE_EXTRACT = 37,
+    AQUETH_LIMIT_VAPOUR_CONDENSES_ABOVE = 38,
+    AQUETH_LIMIT_VAPOUR_LIQUID_EQUILIBRIUM = 39,
+    AQUETH_LIMIT_WATER_ONLY_WEAKENS = 40,
+    AQUETH_LIMIT_YEAST_COMMON_PRACTICE = 41
 } aqueth_limit;
+
+/* The scale of a strength. */
+typedef enum aqueth_strength_scale {
+    AQUETH_STRENGTH_SCALE_MASS_FRACTION = 0,
+    AQUETH_STRENGTH_SCALE_MOLE_FRACTION = 1,
+    AQUETH_STRENGTH_SCALE_VOLUME_FRACTION_AT_20_CELSIUS = 2,
+    AQUETH_STRENGTH_SCALE_VOLUME_FRACTION_AT_15_CELSIUS = 3,
+    AQUETH_STRENGTH_SCALE_VOLUME_FRACTION_AT_15_56_CELSIUS = 4,
+    AQUETH_STRENGTH_SCALE_VOLUME_FRACTION_AT_60_FAHRENHEIT = 5,
+    AQUETH_STRENGTH_SCALE_US_PROOF = 6,
+    AQUETH_STRENGTH_SCALE_GRAMS_PER_100_ML_AT_20_CELSIUS = 7,
+    AQUETH_STRENGTH_SCALE_GRAMS_PER_100_ML_AT_15_CELSIUS = 8,
+    AQUETH_STRENGTH_SCALE_GRAMS_PER_100_ML_AT_15_56_CELSIUS = 9,
+    AQUETH_STRENGTH_SCALE_GRAMS_PER_100_ML_AT_60_FAHRENHEIT = 10
+} aqueth_strength_scale;
+
+/* Whether weighings are corrected to vacuum. */
+typedef enum aqueth_medium {
+    AQUETH_MEDIUM_VACUUM = 0,
+    AQUETH_MEDIUM_AIR = 1
+} aqueth_medium;
+
+/* The side of the azeotrope. */
+typedef enum aqueth_azeotrope_side {
+    AQUETH_AZEOTROPE_SIDE_WATER_RICH = 0,
+    AQUETH_AZEOTROPE_SIDE_ETHANOL_RICH = 1
+} aqueth_azeotrope_side;
+
+/* Kinds of sugar. */
+typedef enum aqueth_sugar {
+    AQUETH_SUGAR_SUCROSE = 0,
+    AQUETH_SUGAR_HEXOSE = 1,
+    AQUETH_SUGAR_GLUCOSE_MONOHYDRATE = 2
+} aqueth_sugar;
 
 
 
@@ -170,6 +279,952 @@ AQUETH_API aqueth_status aqueth_freezing_celsius_array(size_t count, const doubl
                                                        double* celsius_result,
                                                        ptrdiff_t celsius_stride_of_result,
                                                        unsigned char* refused);
+
+/* A strength on another scale: by mass, by moles, by volume at a reference temperature, proof, concentration.
+ * strength  0 to 1 of the scale
+ * from      a value of aqueth_strength_scale
+ * to        a value of aqueth_strength_scale */
+AQUETH_API aqueth_status aqueth_convert_strength(double strength, int from, int to,
+                                                 double* strength_result, aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_convert_strength_array(size_t count, const double* strength,
+                                                       ptrdiff_t strength_stride, int from, int to,
+                                                       double* strength_result,
+                                                       ptrdiff_t strength_stride_of_result,
+                                                       unsigned char* refused);
+
+/* Specific gravity t1/t2 of a mixture, in vacuo or as weighed in air.
+ * mass_fraction   0 to 1
+ * liquid_celsius  -20 to 40 °C
+ * water_celsius   0 to 40 °C
+ * weighed_in      a value of aqueth_medium */
+AQUETH_API aqueth_status aqueth_specific_gravity_of(double mass_fraction, double liquid_celsius,
+                                                    double water_celsius, int weighed_in,
+                                                    double* specific_gravity_result,
+                                                    aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_specific_gravity_of_array(size_t count, const double* mass_fraction,
+                                                          ptrdiff_t mass_fraction_stride,
+                                                          const double* liquid_celsius,
+                                                          ptrdiff_t liquid_celsius_stride,
+                                                          const double* water_celsius,
+                                                          ptrdiff_t water_celsius_stride,
+                                                          int weighed_in,
+                                                          double* specific_gravity_result,
+                                                          ptrdiff_t specific_gravity_stride_of_result,
+                                                          unsigned char* refused);
+
+/* Mass fraction from the specific gravity t1/t2.
+ * specific_gravity  0.79 to 1
+ * liquid_celsius    -20 to 40 °C
+ * water_celsius     0 to 40 °C
+ * weighed_in        a value of aqueth_medium */
+AQUETH_API aqueth_status aqueth_mass_fraction_from_specific_gravity(double specific_gravity,
+                                                                    double liquid_celsius,
+                                                                    double water_celsius,
+                                                                    int weighed_in,
+                                                                    double* mass_fraction_result,
+                                                                    aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_mass_fraction_from_specific_gravity_array(size_t count,
+                                                                          const double* specific_gravity,
+                                                                          ptrdiff_t specific_gravity_stride,
+                                                                          const double* liquid_celsius,
+                                                                          ptrdiff_t liquid_celsius_stride,
+                                                                          const double* water_celsius,
+                                                                          ptrdiff_t water_celsius_stride,
+                                                                          int weighed_in,
+                                                                          double* mass_fraction_result,
+                                                                          ptrdiff_t mass_fraction_stride_of_result,
+                                                                          unsigned char* refused);
+
+/* What an ordinary balance shows for a mass in air, OIML D 28.
+ * mass_kg  0 or more, kg
+ * kg_m3    10 to 1000000 kg/m3 */
+AQUETH_API aqueth_status aqueth_balance_indication_kg(double mass_kg, double kg_m3,
+                                                      double* kg_result, aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_balance_indication_kg_array(size_t count, const double* mass_kg,
+                                                            ptrdiff_t mass_kg_stride,
+                                                            const double* kg_m3,
+                                                            ptrdiff_t kg_m3_stride,
+                                                            double* kg_result,
+                                                            ptrdiff_t kg_stride_of_result,
+                                                            unsigned char* refused);
+
+/* Mass from the indication of an ordinary balance, OIML D 28.
+ * indication_kg  0 or more, kg
+ * kg_m3          10 to 1000000 kg/m3 */
+AQUETH_API aqueth_status aqueth_mass_from_balance_kg(double indication_kg, double kg_m3,
+                                                     double* kg_result, aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_mass_from_balance_kg_array(size_t count,
+                                                           const double* indication_kg,
+                                                           ptrdiff_t indication_kg_stride,
+                                                           const double* kg_m3,
+                                                           ptrdiff_t kg_m3_stride,
+                                                           double* kg_result,
+                                                           ptrdiff_t kg_stride_of_result,
+                                                           unsigned char* refused);
+
+/* Apparent density, mass per volume as weighed in air, OIML D 28.
+ * kg_m3  10 to 1000000 kg/m3 */
+AQUETH_API aqueth_status aqueth_density_in_air_kg_m3(double kg_m3, double* kg_m3_result,
+                                                     aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_density_in_air_kg_m3_array(size_t count, const double* kg_m3,
+                                                           ptrdiff_t kg_m3_stride,
+                                                           double* kg_m3_result,
+                                                           ptrdiff_t kg_m3_stride_of_result,
+                                                           unsigned char* refused);
+
+/* True strength, on the scale of the instrument, from what a hydrometer for spirit shows at a temperature.
+ * reading           0 to 1 of the scale
+ * celsius           -20 to 40 °C
+ * scale             a value of aqueth_strength_scale
+ * glass_per_kelvin  0 to 0.0003 1/K */
+AQUETH_API aqueth_status aqueth_strength_from_reading(double reading, double celsius, int scale,
+                                                      double glass_per_kelvin,
+                                                      double* strength_result,
+                                                      aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_strength_from_reading_array(size_t count, const double* reading,
+                                                            ptrdiff_t reading_stride,
+                                                            const double* celsius,
+                                                            ptrdiff_t celsius_stride, int scale,
+                                                            const double* glass_per_kelvin,
+                                                            ptrdiff_t glass_per_kelvin_stride,
+                                                            double* strength_result,
+                                                            ptrdiff_t strength_stride_of_result,
+                                                            unsigned char* refused);
+
+/* What a hydrometer for spirit shows in a mixture at a temperature.
+ * mass_fraction     0 to 1
+ * celsius           -20 to 40 °C
+ * scale             a value of aqueth_strength_scale
+ * glass_per_kelvin  0 to 0.0003 1/K */
+AQUETH_API aqueth_status aqueth_reading_of_strength(double mass_fraction, double celsius, int scale,
+                                                    double glass_per_kelvin, double* reading_result,
+                                                    aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_reading_of_strength_array(size_t count, const double* mass_fraction,
+                                                          ptrdiff_t mass_fraction_stride,
+                                                          const double* celsius,
+                                                          ptrdiff_t celsius_stride, int scale,
+                                                          const double* glass_per_kelvin,
+                                                          ptrdiff_t glass_per_kelvin_stride,
+                                                          double* reading_result,
+                                                          ptrdiff_t reading_stride_of_result,
+                                                          unsigned char* refused);
+
+/* Density from what a density hydrometer shows at a temperature.
+ * reading_kg_m3      500 to 1500 kg/m3
+ * celsius            -20 to 40 °C
+ * reference_celsius  0 to 40 °C
+ * glass_per_kelvin   0 to 0.0003 1/K */
+AQUETH_API aqueth_status aqueth_density_from_reading_kg_m3(double reading_kg_m3, double celsius,
+                                                           double reference_celsius,
+                                                           double glass_per_kelvin,
+                                                           double* kg_m3_result,
+                                                           aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_density_from_reading_kg_m3_array(size_t count,
+                                                                 const double* reading_kg_m3,
+                                                                 ptrdiff_t reading_kg_m3_stride,
+                                                                 const double* celsius,
+                                                                 ptrdiff_t celsius_stride,
+                                                                 const double* reference_celsius,
+                                                                 ptrdiff_t reference_celsius_stride,
+                                                                 const double* glass_per_kelvin,
+                                                                 ptrdiff_t glass_per_kelvin_stride,
+                                                                 double* kg_m3_result,
+                                                                 ptrdiff_t kg_m3_stride_of_result,
+                                                                 unsigned char* refused);
+
+/* Mass of a volume of a mixture.
+ * litres         0 or more, L
+ * mass_fraction  0 to 1
+ * celsius        -20 to 40 °C */
+AQUETH_API aqueth_status aqueth_mass_of_volume_kg(double litres, double mass_fraction,
+                                                  double celsius, double* kg_result,
+                                                  aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_mass_of_volume_kg_array(size_t count, const double* litres,
+                                                        ptrdiff_t litres_stride,
+                                                        const double* mass_fraction,
+                                                        ptrdiff_t mass_fraction_stride,
+                                                        const double* celsius,
+                                                        ptrdiff_t celsius_stride, double* kg_result,
+                                                        ptrdiff_t kg_stride_of_result,
+                                                        unsigned char* refused);
+
+/* Volume of a mass of a mixture at a temperature.
+ * mass_kg        0 or more, kg
+ * mass_fraction  0 to 1
+ * celsius        -20 to 40 °C
+ * at_celsius     -20 to 40 °C */
+AQUETH_API aqueth_status aqueth_volume_litres(double mass_kg, double mass_fraction, double celsius,
+                                              double at_celsius, double* litres_result,
+                                              aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_volume_litres_array(size_t count, const double* mass_kg,
+                                                    ptrdiff_t mass_kg_stride,
+                                                    const double* mass_fraction,
+                                                    ptrdiff_t mass_fraction_stride,
+                                                    const double* celsius, ptrdiff_t celsius_stride,
+                                                    const double* at_celsius,
+                                                    ptrdiff_t at_celsius_stride,
+                                                    double* litres_result,
+                                                    ptrdiff_t litres_stride_of_result,
+                                                    unsigned char* refused);
+
+/* Volume that the ethanol of a mixture has on its own at a reference temperature.
+ * mass_kg            0 or more, kg
+ * mass_fraction      0 to 1
+ * celsius            -20 to 40 °C
+ * reference_celsius  0 to 40 °C */
+AQUETH_API aqueth_status aqueth_pure_alcohol_litres(double mass_kg, double mass_fraction,
+                                                    double celsius, double reference_celsius,
+                                                    double* litres_result, aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_pure_alcohol_litres_array(size_t count, const double* mass_kg,
+                                                          ptrdiff_t mass_kg_stride,
+                                                          const double* mass_fraction,
+                                                          ptrdiff_t mass_fraction_stride,
+                                                          const double* celsius,
+                                                          ptrdiff_t celsius_stride,
+                                                          const double* reference_celsius,
+                                                          ptrdiff_t reference_celsius_stride,
+                                                          double* litres_result,
+                                                          ptrdiff_t litres_stride_of_result,
+                                                          unsigned char* refused);
+
+/* Two liquids mixed without loss of heat.
+ * a_kg             0 or more, kg
+ * a_mass_fraction  0 to 1
+ * a_celsius        0 to 40 °C
+ * b_kg             0 or more, kg
+ * b_mass_fraction  0 to 1
+ * b_celsius        0 to 40 °C */
+AQUETH_API aqueth_status aqueth_mix(double a_kg, double a_mass_fraction, double a_celsius,
+                                    double b_kg, double b_mass_fraction, double b_celsius,
+                                    double* product_kg_result, double* product_mass_fraction_result,
+                                    double* product_celsius_result,
+                                    double* contraction_litres_result, aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_mix_array(size_t count, const double* a_kg, ptrdiff_t a_kg_stride,
+                                          const double* a_mass_fraction,
+                                          ptrdiff_t a_mass_fraction_stride, const double* a_celsius,
+                                          ptrdiff_t a_celsius_stride, const double* b_kg,
+                                          ptrdiff_t b_kg_stride, const double* b_mass_fraction,
+                                          ptrdiff_t b_mass_fraction_stride, const double* b_celsius,
+                                          ptrdiff_t b_celsius_stride, double* product_kg_result,
+                                          ptrdiff_t product_kg_stride_of_result,
+                                          double* product_mass_fraction_result,
+                                          ptrdiff_t product_mass_fraction_stride_of_result,
+                                          double* product_celsius_result,
+                                          ptrdiff_t product_celsius_stride_of_result,
+                                          double* contraction_litres_result,
+                                          ptrdiff_t contraction_litres_stride_of_result,
+                                          unsigned char* refused);
+
+/* Water or weaker spirit to add to a spirit for a strength.
+ * spirit_kg              0 or more, kg
+ * spirit_mass_fraction   0 to 1
+ * spirit_celsius         -20 to 40 °C
+ * target_mass_fraction   0 to 1
+ * diluent_mass_fraction  0 to 1
+ * diluent_celsius        -20 to 40 °C
+ * product_celsius        -20 to 40 °C */
+AQUETH_API aqueth_status aqueth_dilute(double spirit_kg, double spirit_mass_fraction,
+                                       double spirit_celsius, double target_mass_fraction,
+                                       double diluent_mass_fraction, double diluent_celsius,
+                                       double product_celsius, double* added_kg_result,
+                                       double* product_kg_result,
+                                       double* product_mass_fraction_result,
+                                       double* product_celsius_result,
+                                       double* contraction_litres_result, aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_dilute_array(size_t count, const double* spirit_kg,
+                                             ptrdiff_t spirit_kg_stride,
+                                             const double* spirit_mass_fraction,
+                                             ptrdiff_t spirit_mass_fraction_stride,
+                                             const double* spirit_celsius,
+                                             ptrdiff_t spirit_celsius_stride,
+                                             const double* target_mass_fraction,
+                                             ptrdiff_t target_mass_fraction_stride,
+                                             const double* diluent_mass_fraction,
+                                             ptrdiff_t diluent_mass_fraction_stride,
+                                             const double* diluent_celsius,
+                                             ptrdiff_t diluent_celsius_stride,
+                                             const double* product_celsius,
+                                             ptrdiff_t product_celsius_stride,
+                                             double* added_kg_result,
+                                             ptrdiff_t added_kg_stride_of_result,
+                                             double* product_kg_result,
+                                             ptrdiff_t product_kg_stride_of_result,
+                                             double* product_mass_fraction_result,
+                                             ptrdiff_t product_mass_fraction_stride_of_result,
+                                             double* product_celsius_result,
+                                             ptrdiff_t product_celsius_stride_of_result,
+                                             double* contraction_litres_result,
+                                             ptrdiff_t contraction_litres_stride_of_result,
+                                             unsigned char* refused);
+
+/* Stronger spirit to add to a spirit for a strength.
+ * weak_kg               0 or more, kg
+ * weak_mass_fraction    0 to 1
+ * weak_celsius          -20 to 40 °C
+ * target_mass_fraction  0 to 1
+ * stock_mass_fraction   0 to 1
+ * stock_celsius         -20 to 40 °C
+ * product_celsius       -20 to 40 °C */
+AQUETH_API aqueth_status aqueth_fortify(double weak_kg, double weak_mass_fraction,
+                                        double weak_celsius, double target_mass_fraction,
+                                        double stock_mass_fraction, double stock_celsius,
+                                        double product_celsius, double* added_kg_result,
+                                        double* product_kg_result,
+                                        double* product_mass_fraction_result,
+                                        double* product_celsius_result,
+                                        double* contraction_litres_result, aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_fortify_array(size_t count, const double* weak_kg,
+                                              ptrdiff_t weak_kg_stride,
+                                              const double* weak_mass_fraction,
+                                              ptrdiff_t weak_mass_fraction_stride,
+                                              const double* weak_celsius,
+                                              ptrdiff_t weak_celsius_stride,
+                                              const double* target_mass_fraction,
+                                              ptrdiff_t target_mass_fraction_stride,
+                                              const double* stock_mass_fraction,
+                                              ptrdiff_t stock_mass_fraction_stride,
+                                              const double* stock_celsius,
+                                              ptrdiff_t stock_celsius_stride,
+                                              const double* product_celsius,
+                                              ptrdiff_t product_celsius_stride,
+                                              double* added_kg_result,
+                                              ptrdiff_t added_kg_stride_of_result,
+                                              double* product_kg_result,
+                                              ptrdiff_t product_kg_stride_of_result,
+                                              double* product_mass_fraction_result,
+                                              ptrdiff_t product_mass_fraction_stride_of_result,
+                                              double* product_celsius_result,
+                                              ptrdiff_t product_celsius_stride_of_result,
+                                              double* contraction_litres_result,
+                                              ptrdiff_t contraction_litres_stride_of_result,
+                                              unsigned char* refused);
+
+/* Stock and water for a volume of a strength.
+ * litres                 0 or more, L
+ * product_celsius        -20 to 40 °C
+ * target_mass_fraction   0 to 1
+ * stock_mass_fraction    0 to 1
+ * stock_celsius          -20 to 40 °C
+ * diluent_mass_fraction  0 to 1
+ * diluent_celsius        -20 to 40 °C */
+AQUETH_API aqueth_status aqueth_make_up_by_volume(double litres, double product_celsius,
+                                                  double target_mass_fraction,
+                                                  double stock_mass_fraction, double stock_celsius,
+                                                  double diluent_mass_fraction,
+                                                  double diluent_celsius, double* spirit_kg_result,
+                                                  double* diluent_kg_result,
+                                                  aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_make_up_by_volume_array(size_t count, const double* litres,
+                                                        ptrdiff_t litres_stride,
+                                                        const double* product_celsius,
+                                                        ptrdiff_t product_celsius_stride,
+                                                        const double* target_mass_fraction,
+                                                        ptrdiff_t target_mass_fraction_stride,
+                                                        const double* stock_mass_fraction,
+                                                        ptrdiff_t stock_mass_fraction_stride,
+                                                        const double* stock_celsius,
+                                                        ptrdiff_t stock_celsius_stride,
+                                                        const double* diluent_mass_fraction,
+                                                        ptrdiff_t diluent_mass_fraction_stride,
+                                                        const double* diluent_celsius,
+                                                        ptrdiff_t diluent_celsius_stride,
+                                                        double* spirit_kg_result,
+                                                        ptrdiff_t spirit_kg_stride_of_result,
+                                                        double* diluent_kg_result,
+                                                        ptrdiff_t diluent_kg_stride_of_result,
+                                                        unsigned char* refused);
+
+/* Stock and water for a mass of a strength.
+ * mass_kg                0 or more, kg
+ * product_celsius        -20 to 40 °C
+ * target_mass_fraction   0 to 1
+ * stock_mass_fraction    0 to 1
+ * stock_celsius          -20 to 40 °C
+ * diluent_mass_fraction  0 to 1
+ * diluent_celsius        -20 to 40 °C */
+AQUETH_API aqueth_status aqueth_make_up_by_mass(double mass_kg, double product_celsius,
+                                                double target_mass_fraction,
+                                                double stock_mass_fraction, double stock_celsius,
+                                                double diluent_mass_fraction,
+                                                double diluent_celsius, double* spirit_kg_result,
+                                                double* diluent_kg_result, aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_make_up_by_mass_array(size_t count, const double* mass_kg,
+                                                      ptrdiff_t mass_kg_stride,
+                                                      const double* product_celsius,
+                                                      ptrdiff_t product_celsius_stride,
+                                                      const double* target_mass_fraction,
+                                                      ptrdiff_t target_mass_fraction_stride,
+                                                      const double* stock_mass_fraction,
+                                                      ptrdiff_t stock_mass_fraction_stride,
+                                                      const double* stock_celsius,
+                                                      ptrdiff_t stock_celsius_stride,
+                                                      const double* diluent_mass_fraction,
+                                                      ptrdiff_t diluent_mass_fraction_stride,
+                                                      const double* diluent_celsius,
+                                                      ptrdiff_t diluent_celsius_stride,
+                                                      double* spirit_kg_result,
+                                                      ptrdiff_t spirit_kg_stride_of_result,
+                                                      double* diluent_kg_result,
+                                                      ptrdiff_t diluent_kg_stride_of_result,
+                                                      unsigned char* refused);
+
+/* Volume to fill at a temperature so that a bottle holds its label volume at the reference temperature.
+ * label_litres       0.000000001 or more, L
+ * mass_fraction      0 to 1
+ * filling_celsius    -20 to 40 °C
+ * reference_celsius  0 to 40 °C */
+AQUETH_API aqueth_status aqueth_fill_litres(double label_litres, double mass_fraction,
+                                            double filling_celsius, double reference_celsius,
+                                            double* litres_result, aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_fill_litres_array(size_t count, const double* label_litres,
+                                                  ptrdiff_t label_litres_stride,
+                                                  const double* mass_fraction,
+                                                  ptrdiff_t mass_fraction_stride,
+                                                  const double* filling_celsius,
+                                                  ptrdiff_t filling_celsius_stride,
+                                                  const double* reference_celsius,
+                                                  ptrdiff_t reference_celsius_stride,
+                                                  double* litres_result,
+                                                  ptrdiff_t litres_stride_of_result,
+                                                  unsigned char* refused);
+
+/* Bottles that a spirit fills, and what is left.
+ * mass_kg            0 or more, kg
+ * mass_fraction      0 to 1
+ * celsius            -20 to 40 °C
+ * label_litres       0.000000001 or more, L
+ * reference_celsius  0 to 40 °C */
+AQUETH_API aqueth_status aqueth_fill_bottles(double mass_kg, double mass_fraction, double celsius,
+                                             double label_litres, double reference_celsius,
+                                             double* count_result, double* fill_litres_result,
+                                             double* fill_mass_kg_result,
+                                             double* remainder_kg_result, aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_fill_bottles_array(size_t count, const double* mass_kg,
+                                                   ptrdiff_t mass_kg_stride,
+                                                   const double* mass_fraction,
+                                                   ptrdiff_t mass_fraction_stride,
+                                                   const double* celsius, ptrdiff_t celsius_stride,
+                                                   const double* label_litres,
+                                                   ptrdiff_t label_litres_stride,
+                                                   const double* reference_celsius,
+                                                   ptrdiff_t reference_celsius_stride,
+                                                   double* count_result,
+                                                   ptrdiff_t count_stride_of_result,
+                                                   double* fill_litres_result,
+                                                   ptrdiff_t fill_litres_stride_of_result,
+                                                   double* fill_mass_kg_result,
+                                                   ptrdiff_t fill_mass_kg_stride_of_result,
+                                                   double* remainder_kg_result,
+                                                   ptrdiff_t remainder_kg_stride_of_result,
+                                                   unsigned char* refused);
+
+/* Boiling liquid and its vapour at a temperature.
+ * mole_fraction  0 to 1
+ * celsius        0.01 to 120 °C */
+AQUETH_API aqueth_status aqueth_bubble_point_at_celsius(double mole_fraction, double celsius,
+                                                        double* celsius_result, double* kpa_result,
+                                                        double* liquid_mole_fraction_result,
+                                                        double* vapour_mole_fraction_result,
+                                                        double* relative_volatility_result,
+                                                        aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_bubble_point_at_celsius_array(size_t count,
+                                                              const double* mole_fraction,
+                                                              ptrdiff_t mole_fraction_stride,
+                                                              const double* celsius,
+                                                              ptrdiff_t celsius_stride,
+                                                              double* celsius_result,
+                                                              ptrdiff_t celsius_stride_of_result,
+                                                              double* kpa_result,
+                                                              ptrdiff_t kpa_stride_of_result,
+                                                              double* liquid_mole_fraction_result,
+                                                              ptrdiff_t liquid_mole_fraction_stride_of_result,
+                                                              double* vapour_mole_fraction_result,
+                                                              ptrdiff_t vapour_mole_fraction_stride_of_result,
+                                                              double* relative_volatility_result,
+                                                              ptrdiff_t relative_volatility_stride_of_result,
+                                                              unsigned char* refused);
+
+/* Boiling liquid and its vapour at a pressure.
+ * mole_fraction  0 to 1
+ * kpa            1.7 to 190 kPa */
+AQUETH_API aqueth_status aqueth_bubble_point_at_kpa(double mole_fraction, double kpa,
+                                                    double* celsius_result, double* kpa_result,
+                                                    double* liquid_mole_fraction_result,
+                                                    double* vapour_mole_fraction_result,
+                                                    double* relative_volatility_result,
+                                                    aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_bubble_point_at_kpa_array(size_t count, const double* mole_fraction,
+                                                          ptrdiff_t mole_fraction_stride,
+                                                          const double* kpa, ptrdiff_t kpa_stride,
+                                                          double* celsius_result,
+                                                          ptrdiff_t celsius_stride_of_result,
+                                                          double* kpa_result,
+                                                          ptrdiff_t kpa_stride_of_result,
+                                                          double* liquid_mole_fraction_result,
+                                                          ptrdiff_t liquid_mole_fraction_stride_of_result,
+                                                          double* vapour_mole_fraction_result,
+                                                          ptrdiff_t vapour_mole_fraction_stride_of_result,
+                                                          double* relative_volatility_result,
+                                                          ptrdiff_t relative_volatility_stride_of_result,
+                                                          unsigned char* refused);
+
+/* Vapour and the first liquid to condense from it at a temperature.
+ * mole_fraction  0 to 1
+ * celsius        0.01 to 120 °C */
+AQUETH_API aqueth_status aqueth_dew_point_at_celsius(double mole_fraction, double celsius,
+                                                     double* celsius_result, double* kpa_result,
+                                                     double* liquid_mole_fraction_result,
+                                                     double* vapour_mole_fraction_result,
+                                                     double* relative_volatility_result,
+                                                     aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_dew_point_at_celsius_array(size_t count,
+                                                           const double* mole_fraction,
+                                                           ptrdiff_t mole_fraction_stride,
+                                                           const double* celsius,
+                                                           ptrdiff_t celsius_stride,
+                                                           double* celsius_result,
+                                                           ptrdiff_t celsius_stride_of_result,
+                                                           double* kpa_result,
+                                                           ptrdiff_t kpa_stride_of_result,
+                                                           double* liquid_mole_fraction_result,
+                                                           ptrdiff_t liquid_mole_fraction_stride_of_result,
+                                                           double* vapour_mole_fraction_result,
+                                                           ptrdiff_t vapour_mole_fraction_stride_of_result,
+                                                           double* relative_volatility_result,
+                                                           ptrdiff_t relative_volatility_stride_of_result,
+                                                           unsigned char* refused);
+
+/* Vapour and the first liquid to condense from it at a pressure.
+ * mole_fraction  0 to 1
+ * kpa            1.7 to 190 kPa */
+AQUETH_API aqueth_status aqueth_dew_point_at_kpa(double mole_fraction, double kpa,
+                                                 double* celsius_result, double* kpa_result,
+                                                 double* liquid_mole_fraction_result,
+                                                 double* vapour_mole_fraction_result,
+                                                 double* relative_volatility_result,
+                                                 aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_dew_point_at_kpa_array(size_t count, const double* mole_fraction,
+                                                       ptrdiff_t mole_fraction_stride,
+                                                       const double* kpa, ptrdiff_t kpa_stride,
+                                                       double* celsius_result,
+                                                       ptrdiff_t celsius_stride_of_result,
+                                                       double* kpa_result,
+                                                       ptrdiff_t kpa_stride_of_result,
+                                                       double* liquid_mole_fraction_result,
+                                                       ptrdiff_t liquid_mole_fraction_stride_of_result,
+                                                       double* vapour_mole_fraction_result,
+                                                       ptrdiff_t vapour_mole_fraction_stride_of_result,
+                                                       double* relative_volatility_result,
+                                                       ptrdiff_t relative_volatility_stride_of_result,
+                                                       unsigned char* refused);
+
+/* Azeotrope at a temperature.
+ * celsius  29 to 120 °C */
+AQUETH_API aqueth_status aqueth_azeotrope_at_celsius(double celsius, double* celsius_result,
+                                                     double* kpa_result,
+                                                     double* liquid_mole_fraction_result,
+                                                     double* vapour_mole_fraction_result,
+                                                     double* relative_volatility_result,
+                                                     aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_azeotrope_at_celsius_array(size_t count, const double* celsius,
+                                                           ptrdiff_t celsius_stride,
+                                                           double* celsius_result,
+                                                           ptrdiff_t celsius_stride_of_result,
+                                                           double* kpa_result,
+                                                           ptrdiff_t kpa_stride_of_result,
+                                                           double* liquid_mole_fraction_result,
+                                                           ptrdiff_t liquid_mole_fraction_stride_of_result,
+                                                           double* vapour_mole_fraction_result,
+                                                           ptrdiff_t vapour_mole_fraction_stride_of_result,
+                                                           double* relative_volatility_result,
+                                                           ptrdiff_t relative_volatility_stride_of_result,
+                                                           unsigned char* refused);
+
+/* Azeotrope at a pressure.
+ * kpa  11 to 400 kPa */
+AQUETH_API aqueth_status aqueth_azeotrope_at_kpa(double kpa, double* celsius_result,
+                                                 double* kpa_result,
+                                                 double* liquid_mole_fraction_result,
+                                                 double* vapour_mole_fraction_result,
+                                                 double* relative_volatility_result,
+                                                 aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_azeotrope_at_kpa_array(size_t count, const double* kpa,
+                                                       ptrdiff_t kpa_stride, double* celsius_result,
+                                                       ptrdiff_t celsius_stride_of_result,
+                                                       double* kpa_result,
+                                                       ptrdiff_t kpa_stride_of_result,
+                                                       double* liquid_mole_fraction_result,
+                                                       ptrdiff_t liquid_mole_fraction_stride_of_result,
+                                                       double* vapour_mole_fraction_result,
+                                                       ptrdiff_t vapour_mole_fraction_stride_of_result,
+                                                       double* relative_volatility_result,
+                                                       ptrdiff_t relative_volatility_stride_of_result,
+                                                       unsigned char* refused);
+
+/* Liquid and vapour that coexist at a temperature and a pressure, on one side of the azeotrope.
+ * celsius  0.01 to 120 °C
+ * kpa      0.7 to 400 kPa
+ * side     a value of aqueth_azeotrope_side */
+AQUETH_API aqueth_status aqueth_coexistence(double celsius, double kpa, int side,
+                                            double* celsius_result, double* kpa_result,
+                                            double* liquid_mole_fraction_result,
+                                            double* vapour_mole_fraction_result,
+                                            double* relative_volatility_result,
+                                            aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_coexistence_array(size_t count, const double* celsius,
+                                                  ptrdiff_t celsius_stride, const double* kpa,
+                                                  ptrdiff_t kpa_stride, int side,
+                                                  double* celsius_result,
+                                                  ptrdiff_t celsius_stride_of_result,
+                                                  double* kpa_result,
+                                                  ptrdiff_t kpa_stride_of_result,
+                                                  double* liquid_mole_fraction_result,
+                                                  ptrdiff_t liquid_mole_fraction_stride_of_result,
+                                                  double* vapour_mole_fraction_result,
+                                                  ptrdiff_t vapour_mole_fraction_stride_of_result,
+                                                  double* relative_volatility_result,
+                                                  ptrdiff_t relative_volatility_stride_of_result,
+                                                  unsigned char* refused);
+
+/* How a mixture parts into liquid and vapour; a mole fraction is not a number where there is none.
+ * mole_fraction  0 to 1
+ * celsius        0.01 to 120 °C
+ * kpa            0.000001 to 1000000 kPa */
+AQUETH_API aqueth_status aqueth_isothermal_flash(double mole_fraction, double celsius, double kpa,
+                                                 double* vapour_fraction_result,
+                                                 double* liquid_mole_fraction_result,
+                                                 double* vapour_mole_fraction_result,
+                                                 aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_isothermal_flash_array(size_t count, const double* mole_fraction,
+                                                       ptrdiff_t mole_fraction_stride,
+                                                       const double* celsius,
+                                                       ptrdiff_t celsius_stride, const double* kpa,
+                                                       ptrdiff_t kpa_stride,
+                                                       double* vapour_fraction_result,
+                                                       ptrdiff_t vapour_fraction_stride_of_result,
+                                                       double* liquid_mole_fraction_result,
+                                                       ptrdiff_t liquid_mole_fraction_stride_of_result,
+                                                       double* vapour_mole_fraction_result,
+                                                       ptrdiff_t vapour_mole_fraction_stride_of_result,
+                                                       unsigned char* refused);
+
+/* Activity coefficients in the liquid.
+ * mole_fraction  0 to 1
+ * celsius        0.01 to 120 °C */
+AQUETH_API aqueth_status aqueth_activity_coefficients_of(double mole_fraction, double celsius,
+                                                         double* ethanol_result,
+                                                         double* water_result,
+                                                         aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_activity_coefficients_of_array(size_t count,
+                                                               const double* mole_fraction,
+                                                               ptrdiff_t mole_fraction_stride,
+                                                               const double* celsius,
+                                                               ptrdiff_t celsius_stride,
+                                                               double* ethanol_result,
+                                                               ptrdiff_t ethanol_stride_of_result,
+                                                               double* water_result,
+                                                               ptrdiff_t water_stride_of_result,
+                                                               unsigned char* refused);
+
+/* Heat of mixing, excess enthalpy.
+ * mass_fraction  0 to 1
+ * celsius        0 to 116.85 °C */
+AQUETH_API aqueth_status aqueth_excess_enthalpy_j_mol(double mass_fraction, double celsius,
+                                                      double* j_mol_result,
+                                                      aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_excess_enthalpy_j_mol_array(size_t count,
+                                                            const double* mass_fraction,
+                                                            ptrdiff_t mass_fraction_stride,
+                                                            const double* celsius,
+                                                            ptrdiff_t celsius_stride,
+                                                            double* j_mol_result,
+                                                            ptrdiff_t j_mol_stride_of_result,
+                                                            unsigned char* refused);
+
+/* Specific heat capacity of a liquid mixture.
+ * mass_fraction  0 to 1
+ * celsius        0 to 116.85 °C */
+AQUETH_API aqueth_status aqueth_specific_heat_capacity_j_kg_k(double mass_fraction, double celsius,
+                                                              double* j_kg_k_result,
+                                                              aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_specific_heat_capacity_j_kg_k_array(size_t count,
+                                                                    const double* mass_fraction,
+                                                                    ptrdiff_t mass_fraction_stride,
+                                                                    const double* celsius,
+                                                                    ptrdiff_t celsius_stride,
+                                                                    double* j_kg_k_result,
+                                                                    ptrdiff_t j_kg_k_stride_of_result,
+                                                                    unsigned char* refused);
+
+/* Specific enthalpy of a liquid mixture, pure liquids zero at 0 °C.
+ * mass_fraction  0 to 1
+ * celsius        0 to 116.85 °C */
+AQUETH_API aqueth_status aqueth_enthalpy_of_liquid_j_kg(double mass_fraction, double celsius,
+                                                        double* j_kg_result,
+                                                        aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_enthalpy_of_liquid_j_kg_array(size_t count,
+                                                              const double* mass_fraction,
+                                                              ptrdiff_t mass_fraction_stride,
+                                                              const double* celsius,
+                                                              ptrdiff_t celsius_stride,
+                                                              double* j_kg_result,
+                                                              ptrdiff_t j_kg_stride_of_result,
+                                                              unsigned char* refused);
+
+/* Specific enthalpy of a vapour, pure liquids zero at 0 °C.
+ * mass_fraction  0 to 1
+ * celsius        0 to 116.85 °C
+ * kpa            0 to 170 kPa */
+AQUETH_API aqueth_status aqueth_enthalpy_of_vapour_j_kg(double mass_fraction, double celsius,
+                                                        double kpa, double* j_kg_result,
+                                                        aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_enthalpy_of_vapour_j_kg_array(size_t count,
+                                                              const double* mass_fraction,
+                                                              ptrdiff_t mass_fraction_stride,
+                                                              const double* celsius,
+                                                              ptrdiff_t celsius_stride,
+                                                              const double* kpa,
+                                                              ptrdiff_t kpa_stride,
+                                                              double* j_kg_result,
+                                                              ptrdiff_t j_kg_stride_of_result,
+                                                              unsigned char* refused);
+
+/* Temperature of a liquid mixture from its specific enthalpy.
+ * mass_fraction  0 to 1
+ * j_kg           0 to 500000 J/kg */
+AQUETH_API aqueth_status aqueth_liquid_celsius_from_enthalpy(double mass_fraction, double j_kg,
+                                                             double* celsius_result,
+                                                             aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_liquid_celsius_from_enthalpy_array(size_t count,
+                                                                   const double* mass_fraction,
+                                                                   ptrdiff_t mass_fraction_stride,
+                                                                   const double* j_kg,
+                                                                   ptrdiff_t j_kg_stride,
+                                                                   double* celsius_result,
+                                                                   ptrdiff_t celsius_stride_of_result,
+                                                                   unsigned char* refused);
+
+/* Weight per volume in air at 60 °F.
+ * us_proof  0 to 200 US proof */
+AQUETH_API aqueth_status aqueth_weight_per_volume_kg_m3(double us_proof, double* kg_m3_result,
+                                                        aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_weight_per_volume_kg_m3_array(size_t count, const double* us_proof,
+                                                              ptrdiff_t us_proof_stride,
+                                                              double* kg_m3_result,
+                                                              ptrdiff_t kg_m3_stride_of_result,
+                                                              unsigned char* refused);
+
+/* US gallons at 60 °F in a pound weighed in air.
+ * us_proof  0 to 200 US proof */
+AQUETH_API aqueth_status aqueth_wine_gallons_per_pound(double us_proof, double* gallons_result,
+                                                       aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_wine_gallons_per_pound_array(size_t count, const double* us_proof,
+                                                             ptrdiff_t us_proof_stride,
+                                                             double* gallons_result,
+                                                             ptrdiff_t gallons_stride_of_result,
+                                                             unsigned char* refused);
+
+/* Proof gallons in a pound weighed in air.
+ * us_proof  0 to 200 US proof */
+AQUETH_API aqueth_status aqueth_proof_gallons_per_pound(double us_proof, double* gallons_result,
+                                                        aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_proof_gallons_per_pound_array(size_t count, const double* us_proof,
+                                                              ptrdiff_t us_proof_stride,
+                                                              double* gallons_result,
+                                                              ptrdiff_t gallons_stride_of_result,
+                                                              unsigned char* refused);
+
+/* Factor from a volume at a temperature to the volume at 60 °F.
+ * us_proof  0 to 200 US proof
+ * celsius   -20 to 40 °C */
+AQUETH_API aqueth_status aqueth_volume_factor_to_60_fahrenheit(double us_proof, double celsius,
+                                                               double* factor_result,
+                                                               aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_volume_factor_to_60_fahrenheit_array(size_t count,
+                                                                     const double* us_proof,
+                                                                     ptrdiff_t us_proof_stride,
+                                                                     const double* celsius,
+                                                                     ptrdiff_t celsius_stride,
+                                                                     double* factor_result,
+                                                                     ptrdiff_t factor_stride_of_result,
+                                                                     unsigned char* refused);
+
+/* Air pressure at an altitude, ICAO standard atmosphere.
+ * altitude_metres  -500 to 5000 m */
+AQUETH_API aqueth_status aqueth_air_pressure_kpa(double altitude_metres, double* kpa_result,
+                                                 aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_air_pressure_kpa_array(size_t count, const double* altitude_metres,
+                                                       ptrdiff_t altitude_metres_stride,
+                                                       double* kpa_result,
+                                                       ptrdiff_t kpa_stride_of_result,
+                                                       unsigned char* refused);
+
+/* Density of a sugar solution.
+ * plato    0 to 70 °P
+ * celsius  0 to 40 °C */
+AQUETH_API aqueth_status aqueth_sucrose_density_kg_m3(double plato, double celsius,
+                                                      double* kg_m3_result,
+                                                      aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_sucrose_density_kg_m3_array(size_t count, const double* plato,
+                                                            ptrdiff_t plato_stride,
+                                                            const double* celsius,
+                                                            ptrdiff_t celsius_stride,
+                                                            double* kg_m3_result,
+                                                            ptrdiff_t kg_m3_stride_of_result,
+                                                            unsigned char* refused);
+
+/* Specific gravity 20/20 °C of an extract.
+ * plato  -10 to 70 °P */
+AQUETH_API aqueth_status aqueth_specific_gravity_from_plato(double plato,
+                                                            double* specific_gravity_result,
+                                                            aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_specific_gravity_from_plato_array(size_t count, const double* plato,
+                                                                  ptrdiff_t plato_stride,
+                                                                  double* specific_gravity_result,
+                                                                  ptrdiff_t specific_gravity_stride_of_result,
+                                                                  unsigned char* refused);
+
+/* Extract from the specific gravity 20/20 °C.
+ * specific_gravity  0.97 to 1.34 */
+AQUETH_API aqueth_status aqueth_plato_from_specific_gravity(double specific_gravity,
+                                                            double* plato_result,
+                                                            aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_plato_from_specific_gravity_array(size_t count,
+                                                                  const double* specific_gravity,
+                                                                  ptrdiff_t specific_gravity_stride,
+                                                                  double* plato_result,
+                                                                  ptrdiff_t plato_stride_of_result,
+                                                                  unsigned char* refused);
+
+/* Density of a wash of ethanol, water and extract.
+ * ethanol_mass_fraction  0 to 1
+ * plato                  0 to 70 °P
+ * celsius                0 to 40 °C */
+AQUETH_API aqueth_status aqueth_wash_density_kg_m3(double ethanol_mass_fraction, double plato,
+                                                   double celsius, double* kg_m3_result,
+                                                   aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_wash_density_kg_m3_array(size_t count,
+                                                         const double* ethanol_mass_fraction,
+                                                         ptrdiff_t ethanol_mass_fraction_stride,
+                                                         const double* plato,
+                                                         ptrdiff_t plato_stride,
+                                                         const double* celsius,
+                                                         ptrdiff_t celsius_stride,
+                                                         double* kg_m3_result,
+                                                         ptrdiff_t kg_m3_stride_of_result,
+                                                         unsigned char* refused);
+
+/* Real extract from original and apparent extract, Balling.
+ * original_plato  0 to 70 °P
+ * apparent_plato  -10 to 70 °P */
+AQUETH_API aqueth_status aqueth_real_extract_plato(double original_plato, double apparent_plato,
+                                                   double* plato_result, aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_real_extract_plato_array(size_t count, const double* original_plato,
+                                                         ptrdiff_t original_plato_stride,
+                                                         const double* apparent_plato,
+                                                         ptrdiff_t apparent_plato_stride,
+                                                         double* plato_result,
+                                                         ptrdiff_t plato_stride_of_result,
+                                                         unsigned char* refused);
+
+/* Apparent attenuation.
+ * original_plato  0.01 to 70 °P
+ * now_plato       -10 to 70 °P */
+AQUETH_API aqueth_status aqueth_apparent_attenuation(double original_plato, double now_plato,
+                                                     double* attenuation_result,
+                                                     aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_apparent_attenuation_array(size_t count,
+                                                           const double* original_plato,
+                                                           ptrdiff_t original_plato_stride,
+                                                           const double* now_plato,
+                                                           ptrdiff_t now_plato_stride,
+                                                           double* attenuation_result,
+                                                           ptrdiff_t attenuation_stride_of_result,
+                                                           unsigned char* refused);
+
+/* Alcohol by mass of a fermented wash, Balling.
+ * original_plato  0 to 70 °P
+ * real_plato      0 to 70 °P */
+AQUETH_API aqueth_status aqueth_mass_fraction_by_balling(double original_plato, double real_plato,
+                                                         double* mass_fraction_result,
+                                                         aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_mass_fraction_by_balling_array(size_t count,
+                                                               const double* original_plato,
+                                                               ptrdiff_t original_plato_stride,
+                                                               const double* real_plato,
+                                                               ptrdiff_t real_plato_stride,
+                                                               double* mass_fraction_result,
+                                                               ptrdiff_t mass_fraction_stride_of_result,
+                                                               unsigned char* refused);
+
+/* Alcohol by volume from the fall of the gravity.
+ * original_gravity  1 to 1.15
+ * final_gravity     0.98 to 1.15 */
+AQUETH_API aqueth_status aqueth_volume_fraction_by_gravity_fall(double original_gravity,
+                                                                double final_gravity,
+                                                                double* volume_fraction_result,
+                                                                aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_volume_fraction_by_gravity_fall_array(size_t count,
+                                                                      const double* original_gravity,
+                                                                      ptrdiff_t original_gravity_stride,
+                                                                      const double* final_gravity,
+                                                                      ptrdiff_t final_gravity_stride,
+                                                                      double* volume_fraction_result,
+                                                                      ptrdiff_t volume_fraction_stride_of_result,
+                                                                      unsigned char* refused);
+
+/* Strength and extract of a wash from its gravities.
+ * original_gravity  1 to 1.15
+ * final_gravity     0.98 to 1.15 */
+AQUETH_API aqueth_status aqueth_fermented_wash_from_gravity(double original_gravity,
+                                                            double final_gravity,
+                                                            double* volume_fraction_result,
+                                                            double* ethanol_mass_fraction_result,
+                                                            double* plato_result,
+                                                            aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_fermented_wash_from_gravity_array(size_t count,
+                                                                  const double* original_gravity,
+                                                                  ptrdiff_t original_gravity_stride,
+                                                                  const double* final_gravity,
+                                                                  ptrdiff_t final_gravity_stride,
+                                                                  double* volume_fraction_result,
+                                                                  ptrdiff_t volume_fraction_stride_of_result,
+                                                                  double* ethanol_mass_fraction_result,
+                                                                  ptrdiff_t ethanol_mass_fraction_stride_of_result,
+                                                                  double* plato_result,
+                                                                  ptrdiff_t plato_stride_of_result,
+                                                                  unsigned char* refused);
+
+/* Sugar and water for a wash of a wanted strength and volume.
+ * litres           0 or more, L
+ * volume_fraction  0 to 0.2
+ * kind             a value of aqueth_sugar
+ * yield            0.5 to 1 */
+AQUETH_API aqueth_status aqueth_sugar_needed(double litres, double volume_fraction, int kind,
+                                             double yield, double* least_kg_result,
+                                             double* practical_kg_result,
+                                             double* carbon_dioxide_kg_result,
+                                             double* original_plato_result,
+                                             double* specific_gravity_result,
+                                             double* water_kg_result, aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_sugar_needed_array(size_t count, const double* litres,
+                                                   ptrdiff_t litres_stride,
+                                                   const double* volume_fraction,
+                                                   ptrdiff_t volume_fraction_stride, int kind,
+                                                   const double* yield, ptrdiff_t yield_stride,
+                                                   double* least_kg_result,
+                                                   ptrdiff_t least_kg_stride_of_result,
+                                                   double* practical_kg_result,
+                                                   ptrdiff_t practical_kg_stride_of_result,
+                                                   double* carbon_dioxide_kg_result,
+                                                   ptrdiff_t carbon_dioxide_kg_stride_of_result,
+                                                   double* original_plato_result,
+                                                   ptrdiff_t original_plato_stride_of_result,
+                                                   double* specific_gravity_result,
+                                                   ptrdiff_t specific_gravity_stride_of_result,
+                                                   double* water_kg_result,
+                                                   ptrdiff_t water_kg_stride_of_result,
+                                                   unsigned char* refused);
 
 #ifdef __cplusplus
 }

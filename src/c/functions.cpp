@@ -5,12 +5,109 @@
 
 namespace aqueth::c {
 
+bool is_strength_scale(int code) noexcept {
+    return code >= 0 && code < 11;
+}
+
+strength_scale strength_scale_of(int code) noexcept {
+    switch (code) {
+    case 0: return strength_scale::mass_fraction;
+    case 1: return strength_scale::mole_fraction;
+    case 2: return strength_scale::volume_fraction_at_20_celsius;
+    case 3: return strength_scale::volume_fraction_at_15_celsius;
+    case 4: return strength_scale::volume_fraction_at_15_56_celsius;
+    case 5: return strength_scale::volume_fraction_at_60_fahrenheit;
+    case 6: return strength_scale::us_proof;
+    case 7: return strength_scale::grams_per_100_ml_at_20_celsius;
+    case 8: return strength_scale::grams_per_100_ml_at_15_celsius;
+    case 9: return strength_scale::grams_per_100_ml_at_15_56_celsius;
+    case 10: return strength_scale::grams_per_100_ml_at_60_fahrenheit;
+    default: return {};
+    }
+}
+
+bool is_medium(int code) noexcept {
+    return code >= 0 && code < 2;
+}
+
+medium medium_of(int code) noexcept {
+    switch (code) {
+    case 0: return medium::vacuum;
+    case 1: return medium::air;
+    default: return {};
+    }
+}
+
+bool is_azeotrope_side(int code) noexcept {
+    return code >= 0 && code < 2;
+}
+
+azeotrope_side azeotrope_side_of(int code) noexcept {
+    switch (code) {
+    case 0: return azeotrope_side::water_rich;
+    case 1: return azeotrope_side::ethanol_rich;
+    default: return {};
+    }
+}
+
+bool is_sugar(int code) noexcept {
+    return code >= 0 && code < 3;
+}
+
+sugar sugar_of(int code) noexcept {
+    switch (code) {
+    case 0: return sugar::sucrose;
+    case 1: return sugar::hexose;
+    case 2: return sugar::glucose_monohydrate;
+    default: return {};
+    }
+}
+
 int code_of(aqueth::argument code) noexcept {
     switch (code) {
     case aqueth::argument::other: return 0;
     case aqueth::argument::density: return 1;
     case aqueth::argument::mass_fraction: return 2;
     case aqueth::argument::temperature: return 3;
+    case aqueth::argument::alcoholic_strength_by_volume: return 4;
+    case aqueth::argument::altitude: return 5;
+    case aqueth::argument::amount_of_ethanol: return 6;
+    case aqueth::argument::amount_of_ethanol_and_water: return 7;
+    case aqueth::argument::amount_of_water: return 8;
+    case aqueth::argument::apparent_extract: return 9;
+    case aqueth::argument::cubic_expansion_of_the_instrument: return 10;
+    case aqueth::argument::density_behind_the_reading: return 11;
+    case aqueth::argument::density_it_floats_by: return 12;
+    case aqueth::argument::ethanol_beside_this_extract: return 13;
+    case aqueth::argument::extract: return 14;
+    case aqueth::argument::fall: return 15;
+    case aqueth::argument::final_gravity: return 16;
+    case aqueth::argument::indication: return 17;
+    case aqueth::argument::label_volume: return 18;
+    case aqueth::argument::mass: return 19;
+    case aqueth::argument::mass_concentration: return 20;
+    case aqueth::argument::mass_of_all_parcels: return 21;
+    case aqueth::argument::mole_fraction: return 22;
+    case aqueth::argument::number_of_additions: return 23;
+    case aqueth::argument::number_of_parcels: return 24;
+    case aqueth::argument::original_extract: return 25;
+    case aqueth::argument::pressure: return 26;
+    case aqueth::argument::proof: return 27;
+    case aqueth::argument::reading: return 28;
+    case aqueth::argument::real_extract: return 29;
+    case aqueth::argument::reference_temperature: return 30;
+    case aqueth::argument::share_of_the_stoichiometric_yield: return 31;
+    case aqueth::argument::specific_enthalpy: return 32;
+    case aqueth::argument::specific_gravity: return 33;
+    case aqueth::argument::strength: return 34;
+    case aqueth::argument::strength_of_the_diluent: return 35;
+    case aqueth::argument::strength_of_the_stronger_spirit: return 36;
+    case aqueth::argument::strength_scale: return 37;
+    case aqueth::argument::stronger_spirit_above_the_target_by: return 38;
+    case aqueth::argument::target_strength: return 39;
+    case aqueth::argument::temperature_of_a_part: return 40;
+    case aqueth::argument::temperature_of_the_mixture_without_loss_of_heat: return 41;
+    case aqueth::argument::volume: return 42;
     default: return 0;
     }
 }
@@ -21,6 +118,45 @@ char const* argument_name(int code) noexcept {
     case 1: return name_of(aqueth::argument::density);
     case 2: return name_of(aqueth::argument::mass_fraction);
     case 3: return name_of(aqueth::argument::temperature);
+    case 4: return name_of(aqueth::argument::alcoholic_strength_by_volume);
+    case 5: return name_of(aqueth::argument::altitude);
+    case 6: return name_of(aqueth::argument::amount_of_ethanol);
+    case 7: return name_of(aqueth::argument::amount_of_ethanol_and_water);
+    case 8: return name_of(aqueth::argument::amount_of_water);
+    case 9: return name_of(aqueth::argument::apparent_extract);
+    case 10: return name_of(aqueth::argument::cubic_expansion_of_the_instrument);
+    case 11: return name_of(aqueth::argument::density_behind_the_reading);
+    case 12: return name_of(aqueth::argument::density_it_floats_by);
+    case 13: return name_of(aqueth::argument::ethanol_beside_this_extract);
+    case 14: return name_of(aqueth::argument::extract);
+    case 15: return name_of(aqueth::argument::fall);
+    case 16: return name_of(aqueth::argument::final_gravity);
+    case 17: return name_of(aqueth::argument::indication);
+    case 18: return name_of(aqueth::argument::label_volume);
+    case 19: return name_of(aqueth::argument::mass);
+    case 20: return name_of(aqueth::argument::mass_concentration);
+    case 21: return name_of(aqueth::argument::mass_of_all_parcels);
+    case 22: return name_of(aqueth::argument::mole_fraction);
+    case 23: return name_of(aqueth::argument::number_of_additions);
+    case 24: return name_of(aqueth::argument::number_of_parcels);
+    case 25: return name_of(aqueth::argument::original_extract);
+    case 26: return name_of(aqueth::argument::pressure);
+    case 27: return name_of(aqueth::argument::proof);
+    case 28: return name_of(aqueth::argument::reading);
+    case 29: return name_of(aqueth::argument::real_extract);
+    case 30: return name_of(aqueth::argument::reference_temperature);
+    case 31: return name_of(aqueth::argument::share_of_the_stoichiometric_yield);
+    case 32: return name_of(aqueth::argument::specific_enthalpy);
+    case 33: return name_of(aqueth::argument::specific_gravity);
+    case 34: return name_of(aqueth::argument::strength);
+    case 35: return name_of(aqueth::argument::strength_of_the_diluent);
+    case 36: return name_of(aqueth::argument::strength_of_the_stronger_spirit);
+    case 37: return name_of(aqueth::argument::strength_scale);
+    case 38: return name_of(aqueth::argument::stronger_spirit_above_the_target_by);
+    case 39: return name_of(aqueth::argument::target_strength);
+    case 40: return name_of(aqueth::argument::temperature_of_a_part);
+    case 41: return name_of(aqueth::argument::temperature_of_the_mixture_without_loss_of_heat);
+    case 42: return name_of(aqueth::argument::volume);
     default: return nullptr;
     }
 }
@@ -33,6 +169,42 @@ int code_of(aqueth::limit code) noexcept {
     case aqueth::limit::liquid_above_freezing_point: return 3;
     case aqueth::limit::oiml_r22: return 4;
     case aqueth::limit::oiml_r22_ethanol_to_water: return 5;
+    case aqueth::limit::all_fermented_to_none: return 6;
+    case aqueth::limit::all_fermented_to_none_at_that_temperature: return 7;
+    case aqueth::limit::azeotrope_exists: return 8;
+    case aqueth::limit::azeotrope_exists_to_120_celsius: return 9;
+    case aqueth::limit::balling: return 10;
+    case aqueth::limit::balling_printed_table: return 11;
+    case aqueth::limit::begins_above_30_plato: return 12;
+    case aqueth::limit::bottles_counted: return 13;
+    case aqueth::limit::bottles_counted_in_single_precision: return 14;
+    case aqueth::limit::diluent_only_weakens: return 15;
+    case aqueth::limit::excise_notice_226: return 16;
+    case aqueth::limit::from_the_diluent_to_the_stock: return 17;
+    case aqueth::limit::from_the_parcel_to_the_stronger_spirit: return 18;
+    case aqueth::limit::heat_capacities_of_the_pure_liquids: return 19;
+    case aqueth::limit::heats_of_mixing: return 20;
+    case aqueth::limit::hydrometer_liquids: return 21;
+    case aqueth::limit::hydrometer_scale_ends: return 22;
+    case aqueth::limit::hydrometer_water_to_ethanol: return 23;
+    case aqueth::limit::icao_standard_atmosphere: return 24;
+    case aqueth::limit::liquid_to_116_85_celsius: return 25;
+    case aqueth::limit::no_amount_reaches_the_stronger_spirit: return 26;
+    case aqueth::limit::no_extract_to_70_plato: return 27;
+    case aqueth::limit::no_stronger_than_the_spirit: return 28;
+    case aqueth::limit::no_weaker_than_the_parcel: return 29;
+    case aqueth::limit::nothing_fermented: return 30;
+    case aqueth::limit::nothing_left_to_nothing_fermented: return 31;
+    case aqueth::limit::oiml_r22_and_heats_of_mixing: return 32;
+    case aqueth::limit::oiml_r22_pure_ethanol: return 33;
+    case aqueth::limit::oiml_r22_water_liquid: return 34;
+    case aqueth::limit::plato_scale: return 35;
+    case aqueth::limit::pure_liquid_to_azeotrope: return 36;
+    case aqueth::limit::room_beside_extract: return 37;
+    case aqueth::limit::vapour_condenses_above: return 38;
+    case aqueth::limit::vapour_liquid_equilibrium: return 39;
+    case aqueth::limit::water_only_weakens: return 40;
+    case aqueth::limit::yeast_common_practice: return 41;
     default: return 0;
     }
 }
@@ -45,6 +217,42 @@ char const* limit_name(int code) noexcept {
     case 3: return name_of(aqueth::limit::liquid_above_freezing_point);
     case 4: return name_of(aqueth::limit::oiml_r22);
     case 5: return name_of(aqueth::limit::oiml_r22_ethanol_to_water);
+    case 6: return name_of(aqueth::limit::all_fermented_to_none);
+    case 7: return name_of(aqueth::limit::all_fermented_to_none_at_that_temperature);
+    case 8: return name_of(aqueth::limit::azeotrope_exists);
+    case 9: return name_of(aqueth::limit::azeotrope_exists_to_120_celsius);
+    case 10: return name_of(aqueth::limit::balling);
+    case 11: return name_of(aqueth::limit::balling_printed_table);
+    case 12: return name_of(aqueth::limit::begins_above_30_plato);
+    case 13: return name_of(aqueth::limit::bottles_counted);
+    case 14: return name_of(aqueth::limit::bottles_counted_in_single_precision);
+    case 15: return name_of(aqueth::limit::diluent_only_weakens);
+    case 16: return name_of(aqueth::limit::excise_notice_226);
+    case 17: return name_of(aqueth::limit::from_the_diluent_to_the_stock);
+    case 18: return name_of(aqueth::limit::from_the_parcel_to_the_stronger_spirit);
+    case 19: return name_of(aqueth::limit::heat_capacities_of_the_pure_liquids);
+    case 20: return name_of(aqueth::limit::heats_of_mixing);
+    case 21: return name_of(aqueth::limit::hydrometer_liquids);
+    case 22: return name_of(aqueth::limit::hydrometer_scale_ends);
+    case 23: return name_of(aqueth::limit::hydrometer_water_to_ethanol);
+    case 24: return name_of(aqueth::limit::icao_standard_atmosphere);
+    case 25: return name_of(aqueth::limit::liquid_to_116_85_celsius);
+    case 26: return name_of(aqueth::limit::no_amount_reaches_the_stronger_spirit);
+    case 27: return name_of(aqueth::limit::no_extract_to_70_plato);
+    case 28: return name_of(aqueth::limit::no_stronger_than_the_spirit);
+    case 29: return name_of(aqueth::limit::no_weaker_than_the_parcel);
+    case 30: return name_of(aqueth::limit::nothing_fermented);
+    case 31: return name_of(aqueth::limit::nothing_left_to_nothing_fermented);
+    case 32: return name_of(aqueth::limit::oiml_r22_and_heats_of_mixing);
+    case 33: return name_of(aqueth::limit::oiml_r22_pure_ethanol);
+    case 34: return name_of(aqueth::limit::oiml_r22_water_liquid);
+    case 35: return name_of(aqueth::limit::plato_scale);
+    case 36: return name_of(aqueth::limit::pure_liquid_to_azeotrope);
+    case 37: return name_of(aqueth::limit::room_beside_extract);
+    case 38: return name_of(aqueth::limit::vapour_condenses_above);
+    case 39: return name_of(aqueth::limit::vapour_liquid_equilibrium);
+    case 40: return name_of(aqueth::limit::water_only_weakens);
+    case 41: return name_of(aqueth::limit::yeast_common_practice);
     default: return nullptr;
     }
 }
@@ -164,4 +372,1071 @@ extern "C" aqueth_status aqueth_freezing_celsius_array(size_t count, const doubl
                                                        unsigned char* refused) {
     return c::many(count, refused, [](double mass_fraction) { return plain::freezing_celsius(mass_fraction); }, [](auto const& value) { return std::array{value}; },
         std::array{c::output{celsius_result, celsius_stride_of_result}}, c::input{mass_fraction, mass_fraction_stride});
+}
+
+extern "C" aqueth_status aqueth_convert_strength(double strength, int from, int to,
+                                                 double* strength_result, aqueth_refusal* refusal) {
+    if (!c::is_strength_scale(from)) return AQUETH_BAD_CALL;
+    if (!c::is_strength_scale(to)) return AQUETH_BAD_CALL;
+    return c::one(plain::convert(strength, c::strength_scale_of(from), c::strength_scale_of(to)), refusal, [](auto const& value) { return std::array{value}; }, strength_result);
+}
+
+extern "C" aqueth_status aqueth_convert_strength_array(size_t count, const double* strength,
+                                                       ptrdiff_t strength_stride, int from, int to,
+                                                       double* strength_result,
+                                                       ptrdiff_t strength_stride_of_result,
+                                                       unsigned char* refused) {
+    if (!c::is_strength_scale(from)) return AQUETH_BAD_CALL;
+    if (!c::is_strength_scale(to)) return AQUETH_BAD_CALL;
+    return c::many(count, refused, [from, to](double strength) { return plain::convert(strength, c::strength_scale_of(from), c::strength_scale_of(to)); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{strength_result, strength_stride_of_result}}, c::input{strength, strength_stride});
+}
+
+extern "C" aqueth_status aqueth_specific_gravity_of(double mass_fraction, double liquid_celsius,
+                                                    double water_celsius, int weighed_in,
+                                                    double* specific_gravity_result,
+                                                    aqueth_refusal* refusal) {
+    if (!c::is_medium(weighed_in)) return AQUETH_BAD_CALL;
+    return c::one(plain::specific_gravity_of(mass_fraction, plain::gravity_reference<double>{liquid_celsius, water_celsius, c::medium_of(weighed_in)}), refusal, [](auto const& value) { return std::array{value}; }, specific_gravity_result);
+}
+
+extern "C" aqueth_status aqueth_specific_gravity_of_array(size_t count, const double* mass_fraction,
+                                                          ptrdiff_t mass_fraction_stride,
+                                                          const double* liquid_celsius,
+                                                          ptrdiff_t liquid_celsius_stride,
+                                                          const double* water_celsius,
+                                                          ptrdiff_t water_celsius_stride,
+                                                          int weighed_in,
+                                                          double* specific_gravity_result,
+                                                          ptrdiff_t specific_gravity_stride_of_result,
+                                                          unsigned char* refused) {
+    if (!c::is_medium(weighed_in)) return AQUETH_BAD_CALL;
+    return c::many(count, refused, [weighed_in](double mass_fraction, double liquid_celsius, double water_celsius) { return plain::specific_gravity_of(mass_fraction, plain::gravity_reference<double>{liquid_celsius, water_celsius, c::medium_of(weighed_in)}); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{specific_gravity_result, specific_gravity_stride_of_result}}, c::input{mass_fraction, mass_fraction_stride}, c::input{liquid_celsius, liquid_celsius_stride}, c::input{water_celsius, water_celsius_stride});
+}
+
+extern "C" aqueth_status aqueth_mass_fraction_from_specific_gravity(double specific_gravity,
+                                                                    double liquid_celsius,
+                                                                    double water_celsius,
+                                                                    int weighed_in,
+                                                                    double* mass_fraction_result,
+                                                                    aqueth_refusal* refusal) {
+    if (!c::is_medium(weighed_in)) return AQUETH_BAD_CALL;
+    return c::one(plain::mass_fraction_from_specific_gravity(specific_gravity, plain::gravity_reference<double>{liquid_celsius, water_celsius, c::medium_of(weighed_in)}), refusal, [](auto const& value) { return std::array{value}; }, mass_fraction_result);
+}
+
+extern "C" aqueth_status aqueth_mass_fraction_from_specific_gravity_array(size_t count,
+                                                                          const double* specific_gravity,
+                                                                          ptrdiff_t specific_gravity_stride,
+                                                                          const double* liquid_celsius,
+                                                                          ptrdiff_t liquid_celsius_stride,
+                                                                          const double* water_celsius,
+                                                                          ptrdiff_t water_celsius_stride,
+                                                                          int weighed_in,
+                                                                          double* mass_fraction_result,
+                                                                          ptrdiff_t mass_fraction_stride_of_result,
+                                                                          unsigned char* refused) {
+    if (!c::is_medium(weighed_in)) return AQUETH_BAD_CALL;
+    return c::many(count, refused, [weighed_in](double specific_gravity, double liquid_celsius, double water_celsius) { return plain::mass_fraction_from_specific_gravity(specific_gravity, plain::gravity_reference<double>{liquid_celsius, water_celsius, c::medium_of(weighed_in)}); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{mass_fraction_result, mass_fraction_stride_of_result}}, c::input{specific_gravity, specific_gravity_stride}, c::input{liquid_celsius, liquid_celsius_stride}, c::input{water_celsius, water_celsius_stride});
+}
+
+extern "C" aqueth_status aqueth_balance_indication_kg(double mass_kg, double kg_m3,
+                                                      double* kg_result, aqueth_refusal* refusal) {
+    return c::one(plain::balance_indication_kg(mass_kg, kg_m3), refusal, [](auto const& value) { return std::array{value}; }, kg_result);
+}
+
+extern "C" aqueth_status aqueth_balance_indication_kg_array(size_t count, const double* mass_kg,
+                                                            ptrdiff_t mass_kg_stride,
+                                                            const double* kg_m3,
+                                                            ptrdiff_t kg_m3_stride,
+                                                            double* kg_result,
+                                                            ptrdiff_t kg_stride_of_result,
+                                                            unsigned char* refused) {
+    return c::many(count, refused, [](double mass_kg, double kg_m3) { return plain::balance_indication_kg(mass_kg, kg_m3); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{kg_result, kg_stride_of_result}}, c::input{mass_kg, mass_kg_stride}, c::input{kg_m3, kg_m3_stride});
+}
+
+extern "C" aqueth_status aqueth_mass_from_balance_kg(double indication_kg, double kg_m3,
+                                                     double* kg_result, aqueth_refusal* refusal) {
+    return c::one(plain::mass_from_balance_kg(indication_kg, kg_m3), refusal, [](auto const& value) { return std::array{value}; }, kg_result);
+}
+
+extern "C" aqueth_status aqueth_mass_from_balance_kg_array(size_t count,
+                                                           const double* indication_kg,
+                                                           ptrdiff_t indication_kg_stride,
+                                                           const double* kg_m3,
+                                                           ptrdiff_t kg_m3_stride,
+                                                           double* kg_result,
+                                                           ptrdiff_t kg_stride_of_result,
+                                                           unsigned char* refused) {
+    return c::many(count, refused, [](double indication_kg, double kg_m3) { return plain::mass_from_balance_kg(indication_kg, kg_m3); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{kg_result, kg_stride_of_result}}, c::input{indication_kg, indication_kg_stride}, c::input{kg_m3, kg_m3_stride});
+}
+
+extern "C" aqueth_status aqueth_density_in_air_kg_m3(double kg_m3, double* kg_m3_result,
+                                                     aqueth_refusal* refusal) {
+    return c::one(plain::density_in_air_kg_m3(kg_m3), refusal, [](auto const& value) { return std::array{value}; }, kg_m3_result);
+}
+
+extern "C" aqueth_status aqueth_density_in_air_kg_m3_array(size_t count, const double* kg_m3,
+                                                           ptrdiff_t kg_m3_stride,
+                                                           double* kg_m3_result,
+                                                           ptrdiff_t kg_m3_stride_of_result,
+                                                           unsigned char* refused) {
+    return c::many(count, refused, [](double kg_m3) { return plain::density_in_air_kg_m3(kg_m3); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{kg_m3_result, kg_m3_stride_of_result}}, c::input{kg_m3, kg_m3_stride});
+}
+
+extern "C" aqueth_status aqueth_strength_from_reading(double reading, double celsius, int scale,
+                                                      double glass_per_kelvin,
+                                                      double* strength_result,
+                                                      aqueth_refusal* refusal) {
+    if (!c::is_strength_scale(scale)) return AQUETH_BAD_CALL;
+    return c::one(plain::hydrometer(plain::chosen_strength_graduation<double>{c::strength_scale_of(scale)}, glass_per_kelvin).strength(reading, celsius, c::strength_scale_of(scale)), refusal, [](auto const& value) { return std::array{value}; }, strength_result);
+}
+
+extern "C" aqueth_status aqueth_strength_from_reading_array(size_t count, const double* reading,
+                                                            ptrdiff_t reading_stride,
+                                                            const double* celsius,
+                                                            ptrdiff_t celsius_stride, int scale,
+                                                            const double* glass_per_kelvin,
+                                                            ptrdiff_t glass_per_kelvin_stride,
+                                                            double* strength_result,
+                                                            ptrdiff_t strength_stride_of_result,
+                                                            unsigned char* refused) {
+    if (!c::is_strength_scale(scale)) return AQUETH_BAD_CALL;
+    return c::many(count, refused, [scale](double reading, double celsius, double glass_per_kelvin) { return plain::hydrometer(plain::chosen_strength_graduation<double>{c::strength_scale_of(scale)}, glass_per_kelvin).strength(reading, celsius, c::strength_scale_of(scale)); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{strength_result, strength_stride_of_result}}, c::input{reading, reading_stride}, c::input{celsius, celsius_stride}, c::input{glass_per_kelvin, glass_per_kelvin_stride});
+}
+
+extern "C" aqueth_status aqueth_reading_of_strength(double mass_fraction, double celsius, int scale,
+                                                    double glass_per_kelvin, double* reading_result,
+                                                    aqueth_refusal* refusal) {
+    if (!c::is_strength_scale(scale)) return AQUETH_BAD_CALL;
+    return c::one(plain::hydrometer(plain::chosen_strength_graduation<double>{c::strength_scale_of(scale)}, glass_per_kelvin).reading(mass_fraction, celsius), refusal, [](auto const& value) { return std::array{value}; }, reading_result);
+}
+
+extern "C" aqueth_status aqueth_reading_of_strength_array(size_t count, const double* mass_fraction,
+                                                          ptrdiff_t mass_fraction_stride,
+                                                          const double* celsius,
+                                                          ptrdiff_t celsius_stride, int scale,
+                                                          const double* glass_per_kelvin,
+                                                          ptrdiff_t glass_per_kelvin_stride,
+                                                          double* reading_result,
+                                                          ptrdiff_t reading_stride_of_result,
+                                                          unsigned char* refused) {
+    if (!c::is_strength_scale(scale)) return AQUETH_BAD_CALL;
+    return c::many(count, refused, [scale](double mass_fraction, double celsius, double glass_per_kelvin) { return plain::hydrometer(plain::chosen_strength_graduation<double>{c::strength_scale_of(scale)}, glass_per_kelvin).reading(mass_fraction, celsius); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{reading_result, reading_stride_of_result}}, c::input{mass_fraction, mass_fraction_stride}, c::input{celsius, celsius_stride}, c::input{glass_per_kelvin, glass_per_kelvin_stride});
+}
+
+extern "C" aqueth_status aqueth_density_from_reading_kg_m3(double reading_kg_m3, double celsius,
+                                                           double reference_celsius,
+                                                           double glass_per_kelvin,
+                                                           double* kg_m3_result,
+                                                           aqueth_refusal* refusal) {
+    return c::one(plain::hydrometer(plain::density_graduation<double>{reference_celsius}, glass_per_kelvin).density_kg_m3(reading_kg_m3, celsius), refusal, [](auto const& value) { return std::array{value}; }, kg_m3_result);
+}
+
+extern "C" aqueth_status aqueth_density_from_reading_kg_m3_array(size_t count,
+                                                                 const double* reading_kg_m3,
+                                                                 ptrdiff_t reading_kg_m3_stride,
+                                                                 const double* celsius,
+                                                                 ptrdiff_t celsius_stride,
+                                                                 const double* reference_celsius,
+                                                                 ptrdiff_t reference_celsius_stride,
+                                                                 const double* glass_per_kelvin,
+                                                                 ptrdiff_t glass_per_kelvin_stride,
+                                                                 double* kg_m3_result,
+                                                                 ptrdiff_t kg_m3_stride_of_result,
+                                                                 unsigned char* refused) {
+    return c::many(count, refused, [](double reading_kg_m3, double celsius, double reference_celsius, double glass_per_kelvin) { return plain::hydrometer(plain::density_graduation<double>{reference_celsius}, glass_per_kelvin).density_kg_m3(reading_kg_m3, celsius); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{kg_m3_result, kg_m3_stride_of_result}}, c::input{reading_kg_m3, reading_kg_m3_stride}, c::input{celsius, celsius_stride}, c::input{reference_celsius, reference_celsius_stride}, c::input{glass_per_kelvin, glass_per_kelvin_stride});
+}
+
+extern "C" aqueth_status aqueth_mass_of_volume_kg(double litres, double mass_fraction,
+                                                  double celsius, double* kg_result,
+                                                  aqueth_refusal* refusal) {
+    return c::one(plain::parcel_by_volume(litres, mass_fraction, celsius), refusal, [](auto const& value) { return std::array{value.mass_kg}; }, kg_result);
+}
+
+extern "C" aqueth_status aqueth_mass_of_volume_kg_array(size_t count, const double* litres,
+                                                        ptrdiff_t litres_stride,
+                                                        const double* mass_fraction,
+                                                        ptrdiff_t mass_fraction_stride,
+                                                        const double* celsius,
+                                                        ptrdiff_t celsius_stride, double* kg_result,
+                                                        ptrdiff_t kg_stride_of_result,
+                                                        unsigned char* refused) {
+    return c::many(count, refused, [](double litres, double mass_fraction, double celsius) { return plain::parcel_by_volume(litres, mass_fraction, celsius); }, [](auto const& value) { return std::array{value.mass_kg}; },
+        std::array{c::output{kg_result, kg_stride_of_result}}, c::input{litres, litres_stride}, c::input{mass_fraction, mass_fraction_stride}, c::input{celsius, celsius_stride});
+}
+
+extern "C" aqueth_status aqueth_volume_litres(double mass_kg, double mass_fraction, double celsius,
+                                              double at_celsius, double* litres_result,
+                                              aqueth_refusal* refusal) {
+    return c::one(plain::volume_litres(plain::parcel<double>{mass_kg, mass_fraction, celsius}, at_celsius), refusal, [](auto const& value) { return std::array{value}; }, litres_result);
+}
+
+extern "C" aqueth_status aqueth_volume_litres_array(size_t count, const double* mass_kg,
+                                                    ptrdiff_t mass_kg_stride,
+                                                    const double* mass_fraction,
+                                                    ptrdiff_t mass_fraction_stride,
+                                                    const double* celsius, ptrdiff_t celsius_stride,
+                                                    const double* at_celsius,
+                                                    ptrdiff_t at_celsius_stride,
+                                                    double* litres_result,
+                                                    ptrdiff_t litres_stride_of_result,
+                                                    unsigned char* refused) {
+    return c::many(count, refused, [](double mass_kg, double mass_fraction, double celsius, double at_celsius) { return plain::volume_litres(plain::parcel<double>{mass_kg, mass_fraction, celsius}, at_celsius); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{litres_result, litres_stride_of_result}}, c::input{mass_kg, mass_kg_stride}, c::input{mass_fraction, mass_fraction_stride}, c::input{celsius, celsius_stride}, c::input{at_celsius, at_celsius_stride});
+}
+
+extern "C" aqueth_status aqueth_pure_alcohol_litres(double mass_kg, double mass_fraction,
+                                                    double celsius, double reference_celsius,
+                                                    double* litres_result,
+                                                    aqueth_refusal* refusal) {
+    return c::one(plain::pure_alcohol_litres(plain::parcel<double>{mass_kg, mass_fraction, celsius}, reference_celsius), refusal, [](auto const& value) { return std::array{value}; }, litres_result);
+}
+
+extern "C" aqueth_status aqueth_pure_alcohol_litres_array(size_t count, const double* mass_kg,
+                                                          ptrdiff_t mass_kg_stride,
+                                                          const double* mass_fraction,
+                                                          ptrdiff_t mass_fraction_stride,
+                                                          const double* celsius,
+                                                          ptrdiff_t celsius_stride,
+                                                          const double* reference_celsius,
+                                                          ptrdiff_t reference_celsius_stride,
+                                                          double* litres_result,
+                                                          ptrdiff_t litres_stride_of_result,
+                                                          unsigned char* refused) {
+    return c::many(count, refused, [](double mass_kg, double mass_fraction, double celsius, double reference_celsius) { return plain::pure_alcohol_litres(plain::parcel<double>{mass_kg, mass_fraction, celsius}, reference_celsius); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{litres_result, litres_stride_of_result}}, c::input{mass_kg, mass_kg_stride}, c::input{mass_fraction, mass_fraction_stride}, c::input{celsius, celsius_stride}, c::input{reference_celsius, reference_celsius_stride});
+}
+
+extern "C" aqueth_status aqueth_mix(double a_kg, double a_mass_fraction, double a_celsius,
+                                    double b_kg, double b_mass_fraction, double b_celsius,
+                                    double* product_kg_result, double* product_mass_fraction_result,
+                                    double* product_celsius_result,
+                                    double* contraction_litres_result, aqueth_refusal* refusal) {
+    return c::one(c::mix_two({a_kg, a_mass_fraction, a_celsius}, {b_kg, b_mass_fraction, b_celsius}), refusal, [](auto const& value) { return std::array{value.product.mass_kg, value.product.mass_fraction, value.product.celsius, value.contraction_litres}; }, product_kg_result, product_mass_fraction_result, product_celsius_result, contraction_litres_result);
+}
+
+extern "C" aqueth_status aqueth_mix_array(size_t count, const double* a_kg, ptrdiff_t a_kg_stride,
+                                          const double* a_mass_fraction,
+                                          ptrdiff_t a_mass_fraction_stride, const double* a_celsius,
+                                          ptrdiff_t a_celsius_stride, const double* b_kg,
+                                          ptrdiff_t b_kg_stride, const double* b_mass_fraction,
+                                          ptrdiff_t b_mass_fraction_stride, const double* b_celsius,
+                                          ptrdiff_t b_celsius_stride, double* product_kg_result,
+                                          ptrdiff_t product_kg_stride_of_result,
+                                          double* product_mass_fraction_result,
+                                          ptrdiff_t product_mass_fraction_stride_of_result,
+                                          double* product_celsius_result,
+                                          ptrdiff_t product_celsius_stride_of_result,
+                                          double* contraction_litres_result,
+                                          ptrdiff_t contraction_litres_stride_of_result,
+                                          unsigned char* refused) {
+    return c::many(count, refused, [](double a_kg, double a_mass_fraction, double a_celsius, double b_kg, double b_mass_fraction, double b_celsius) { return c::mix_two({a_kg, a_mass_fraction, a_celsius}, {b_kg, b_mass_fraction, b_celsius}); }, [](auto const& value) { return std::array{value.product.mass_kg, value.product.mass_fraction, value.product.celsius, value.contraction_litres}; },
+        std::array{c::output{product_kg_result, product_kg_stride_of_result}, c::output{product_mass_fraction_result, product_mass_fraction_stride_of_result}, c::output{product_celsius_result, product_celsius_stride_of_result}, c::output{contraction_litres_result, contraction_litres_stride_of_result}}, c::input{a_kg, a_kg_stride}, c::input{a_mass_fraction, a_mass_fraction_stride}, c::input{a_celsius, a_celsius_stride}, c::input{b_kg, b_kg_stride}, c::input{b_mass_fraction, b_mass_fraction_stride}, c::input{b_celsius, b_celsius_stride});
+}
+
+extern "C" aqueth_status aqueth_dilute(double spirit_kg, double spirit_mass_fraction,
+                                       double spirit_celsius, double target_mass_fraction,
+                                       double diluent_mass_fraction, double diluent_celsius,
+                                       double product_celsius, double* added_kg_result,
+                                       double* product_kg_result,
+                                       double* product_mass_fraction_result,
+                                       double* product_celsius_result,
+                                       double* contraction_litres_result, aqueth_refusal* refusal) {
+    return c::one(plain::dilute(plain::parcel<double>{spirit_kg, spirit_mass_fraction, spirit_celsius}, target_mass_fraction, plain::liquid<double>{diluent_mass_fraction, diluent_celsius}, product_celsius), refusal, [](auto const& value) { return std::array{value.addition.mass_kg, value.product.mass_kg, value.product.mass_fraction, value.product.celsius, value.contraction_litres}; }, added_kg_result, product_kg_result, product_mass_fraction_result, product_celsius_result, contraction_litres_result);
+}
+
+extern "C" aqueth_status aqueth_dilute_array(size_t count, const double* spirit_kg,
+                                             ptrdiff_t spirit_kg_stride,
+                                             const double* spirit_mass_fraction,
+                                             ptrdiff_t spirit_mass_fraction_stride,
+                                             const double* spirit_celsius,
+                                             ptrdiff_t spirit_celsius_stride,
+                                             const double* target_mass_fraction,
+                                             ptrdiff_t target_mass_fraction_stride,
+                                             const double* diluent_mass_fraction,
+                                             ptrdiff_t diluent_mass_fraction_stride,
+                                             const double* diluent_celsius,
+                                             ptrdiff_t diluent_celsius_stride,
+                                             const double* product_celsius,
+                                             ptrdiff_t product_celsius_stride,
+                                             double* added_kg_result,
+                                             ptrdiff_t added_kg_stride_of_result,
+                                             double* product_kg_result,
+                                             ptrdiff_t product_kg_stride_of_result,
+                                             double* product_mass_fraction_result,
+                                             ptrdiff_t product_mass_fraction_stride_of_result,
+                                             double* product_celsius_result,
+                                             ptrdiff_t product_celsius_stride_of_result,
+                                             double* contraction_litres_result,
+                                             ptrdiff_t contraction_litres_stride_of_result,
+                                             unsigned char* refused) {
+    return c::many(count, refused, [](double spirit_kg, double spirit_mass_fraction, double spirit_celsius, double target_mass_fraction, double diluent_mass_fraction, double diluent_celsius, double product_celsius) { return plain::dilute(plain::parcel<double>{spirit_kg, spirit_mass_fraction, spirit_celsius}, target_mass_fraction, plain::liquid<double>{diluent_mass_fraction, diluent_celsius}, product_celsius); }, [](auto const& value) { return std::array{value.addition.mass_kg, value.product.mass_kg, value.product.mass_fraction, value.product.celsius, value.contraction_litres}; },
+        std::array{c::output{added_kg_result, added_kg_stride_of_result}, c::output{product_kg_result, product_kg_stride_of_result}, c::output{product_mass_fraction_result, product_mass_fraction_stride_of_result}, c::output{product_celsius_result, product_celsius_stride_of_result}, c::output{contraction_litres_result, contraction_litres_stride_of_result}}, c::input{spirit_kg, spirit_kg_stride}, c::input{spirit_mass_fraction, spirit_mass_fraction_stride}, c::input{spirit_celsius, spirit_celsius_stride}, c::input{target_mass_fraction, target_mass_fraction_stride}, c::input{diluent_mass_fraction, diluent_mass_fraction_stride}, c::input{diluent_celsius, diluent_celsius_stride}, c::input{product_celsius, product_celsius_stride});
+}
+
+extern "C" aqueth_status aqueth_fortify(double weak_kg, double weak_mass_fraction,
+                                        double weak_celsius, double target_mass_fraction,
+                                        double stock_mass_fraction, double stock_celsius,
+                                        double product_celsius, double* added_kg_result,
+                                        double* product_kg_result,
+                                        double* product_mass_fraction_result,
+                                        double* product_celsius_result,
+                                        double* contraction_litres_result,
+                                        aqueth_refusal* refusal) {
+    return c::one(plain::fortify(plain::parcel<double>{weak_kg, weak_mass_fraction, weak_celsius}, target_mass_fraction, plain::liquid<double>{stock_mass_fraction, stock_celsius}, product_celsius), refusal, [](auto const& value) { return std::array{value.addition.mass_kg, value.product.mass_kg, value.product.mass_fraction, value.product.celsius, value.contraction_litres}; }, added_kg_result, product_kg_result, product_mass_fraction_result, product_celsius_result, contraction_litres_result);
+}
+
+extern "C" aqueth_status aqueth_fortify_array(size_t count, const double* weak_kg,
+                                              ptrdiff_t weak_kg_stride,
+                                              const double* weak_mass_fraction,
+                                              ptrdiff_t weak_mass_fraction_stride,
+                                              const double* weak_celsius,
+                                              ptrdiff_t weak_celsius_stride,
+                                              const double* target_mass_fraction,
+                                              ptrdiff_t target_mass_fraction_stride,
+                                              const double* stock_mass_fraction,
+                                              ptrdiff_t stock_mass_fraction_stride,
+                                              const double* stock_celsius,
+                                              ptrdiff_t stock_celsius_stride,
+                                              const double* product_celsius,
+                                              ptrdiff_t product_celsius_stride,
+                                              double* added_kg_result,
+                                              ptrdiff_t added_kg_stride_of_result,
+                                              double* product_kg_result,
+                                              ptrdiff_t product_kg_stride_of_result,
+                                              double* product_mass_fraction_result,
+                                              ptrdiff_t product_mass_fraction_stride_of_result,
+                                              double* product_celsius_result,
+                                              ptrdiff_t product_celsius_stride_of_result,
+                                              double* contraction_litres_result,
+                                              ptrdiff_t contraction_litres_stride_of_result,
+                                              unsigned char* refused) {
+    return c::many(count, refused, [](double weak_kg, double weak_mass_fraction, double weak_celsius, double target_mass_fraction, double stock_mass_fraction, double stock_celsius, double product_celsius) { return plain::fortify(plain::parcel<double>{weak_kg, weak_mass_fraction, weak_celsius}, target_mass_fraction, plain::liquid<double>{stock_mass_fraction, stock_celsius}, product_celsius); }, [](auto const& value) { return std::array{value.addition.mass_kg, value.product.mass_kg, value.product.mass_fraction, value.product.celsius, value.contraction_litres}; },
+        std::array{c::output{added_kg_result, added_kg_stride_of_result}, c::output{product_kg_result, product_kg_stride_of_result}, c::output{product_mass_fraction_result, product_mass_fraction_stride_of_result}, c::output{product_celsius_result, product_celsius_stride_of_result}, c::output{contraction_litres_result, contraction_litres_stride_of_result}}, c::input{weak_kg, weak_kg_stride}, c::input{weak_mass_fraction, weak_mass_fraction_stride}, c::input{weak_celsius, weak_celsius_stride}, c::input{target_mass_fraction, target_mass_fraction_stride}, c::input{stock_mass_fraction, stock_mass_fraction_stride}, c::input{stock_celsius, stock_celsius_stride}, c::input{product_celsius, product_celsius_stride});
+}
+
+extern "C" aqueth_status aqueth_make_up_by_volume(double litres, double product_celsius,
+                                                  double target_mass_fraction,
+                                                  double stock_mass_fraction, double stock_celsius,
+                                                  double diluent_mass_fraction,
+                                                  double diluent_celsius, double* spirit_kg_result,
+                                                  double* diluent_kg_result,
+                                                  aqueth_refusal* refusal) {
+    return c::one(plain::make_up_by_volume(litres, product_celsius, target_mass_fraction, plain::liquid<double>{stock_mass_fraction, stock_celsius}, plain::liquid<double>{diluent_mass_fraction, diluent_celsius}), refusal, [](auto const& value) { return std::array{value.spirit.mass_kg, value.diluent.mass_kg}; }, spirit_kg_result, diluent_kg_result);
+}
+
+extern "C" aqueth_status aqueth_make_up_by_volume_array(size_t count, const double* litres,
+                                                        ptrdiff_t litres_stride,
+                                                        const double* product_celsius,
+                                                        ptrdiff_t product_celsius_stride,
+                                                        const double* target_mass_fraction,
+                                                        ptrdiff_t target_mass_fraction_stride,
+                                                        const double* stock_mass_fraction,
+                                                        ptrdiff_t stock_mass_fraction_stride,
+                                                        const double* stock_celsius,
+                                                        ptrdiff_t stock_celsius_stride,
+                                                        const double* diluent_mass_fraction,
+                                                        ptrdiff_t diluent_mass_fraction_stride,
+                                                        const double* diluent_celsius,
+                                                        ptrdiff_t diluent_celsius_stride,
+                                                        double* spirit_kg_result,
+                                                        ptrdiff_t spirit_kg_stride_of_result,
+                                                        double* diluent_kg_result,
+                                                        ptrdiff_t diluent_kg_stride_of_result,
+                                                        unsigned char* refused) {
+    return c::many(count, refused, [](double litres, double product_celsius, double target_mass_fraction, double stock_mass_fraction, double stock_celsius, double diluent_mass_fraction, double diluent_celsius) { return plain::make_up_by_volume(litres, product_celsius, target_mass_fraction, plain::liquid<double>{stock_mass_fraction, stock_celsius}, plain::liquid<double>{diluent_mass_fraction, diluent_celsius}); }, [](auto const& value) { return std::array{value.spirit.mass_kg, value.diluent.mass_kg}; },
+        std::array{c::output{spirit_kg_result, spirit_kg_stride_of_result}, c::output{diluent_kg_result, diluent_kg_stride_of_result}}, c::input{litres, litres_stride}, c::input{product_celsius, product_celsius_stride}, c::input{target_mass_fraction, target_mass_fraction_stride}, c::input{stock_mass_fraction, stock_mass_fraction_stride}, c::input{stock_celsius, stock_celsius_stride}, c::input{diluent_mass_fraction, diluent_mass_fraction_stride}, c::input{diluent_celsius, diluent_celsius_stride});
+}
+
+extern "C" aqueth_status aqueth_make_up_by_mass(double mass_kg, double product_celsius,
+                                                double target_mass_fraction,
+                                                double stock_mass_fraction, double stock_celsius,
+                                                double diluent_mass_fraction,
+                                                double diluent_celsius, double* spirit_kg_result,
+                                                double* diluent_kg_result,
+                                                aqueth_refusal* refusal) {
+    return c::one(plain::make_up_by_mass(mass_kg, target_mass_fraction, plain::liquid<double>{stock_mass_fraction, stock_celsius}, plain::liquid<double>{diluent_mass_fraction, diluent_celsius}, product_celsius), refusal, [](auto const& value) { return std::array{value.spirit.mass_kg, value.diluent.mass_kg}; }, spirit_kg_result, diluent_kg_result);
+}
+
+extern "C" aqueth_status aqueth_make_up_by_mass_array(size_t count, const double* mass_kg,
+                                                      ptrdiff_t mass_kg_stride,
+                                                      const double* product_celsius,
+                                                      ptrdiff_t product_celsius_stride,
+                                                      const double* target_mass_fraction,
+                                                      ptrdiff_t target_mass_fraction_stride,
+                                                      const double* stock_mass_fraction,
+                                                      ptrdiff_t stock_mass_fraction_stride,
+                                                      const double* stock_celsius,
+                                                      ptrdiff_t stock_celsius_stride,
+                                                      const double* diluent_mass_fraction,
+                                                      ptrdiff_t diluent_mass_fraction_stride,
+                                                      const double* diluent_celsius,
+                                                      ptrdiff_t diluent_celsius_stride,
+                                                      double* spirit_kg_result,
+                                                      ptrdiff_t spirit_kg_stride_of_result,
+                                                      double* diluent_kg_result,
+                                                      ptrdiff_t diluent_kg_stride_of_result,
+                                                      unsigned char* refused) {
+    return c::many(count, refused, [](double mass_kg, double product_celsius, double target_mass_fraction, double stock_mass_fraction, double stock_celsius, double diluent_mass_fraction, double diluent_celsius) { return plain::make_up_by_mass(mass_kg, target_mass_fraction, plain::liquid<double>{stock_mass_fraction, stock_celsius}, plain::liquid<double>{diluent_mass_fraction, diluent_celsius}, product_celsius); }, [](auto const& value) { return std::array{value.spirit.mass_kg, value.diluent.mass_kg}; },
+        std::array{c::output{spirit_kg_result, spirit_kg_stride_of_result}, c::output{diluent_kg_result, diluent_kg_stride_of_result}}, c::input{mass_kg, mass_kg_stride}, c::input{product_celsius, product_celsius_stride}, c::input{target_mass_fraction, target_mass_fraction_stride}, c::input{stock_mass_fraction, stock_mass_fraction_stride}, c::input{stock_celsius, stock_celsius_stride}, c::input{diluent_mass_fraction, diluent_mass_fraction_stride}, c::input{diluent_celsius, diluent_celsius_stride});
+}
+
+extern "C" aqueth_status aqueth_fill_litres(double label_litres, double mass_fraction,
+                                            double filling_celsius, double reference_celsius,
+                                            double* litres_result, aqueth_refusal* refusal) {
+    return c::one(plain::fill_litres(label_litres, mass_fraction, filling_celsius, reference_celsius), refusal, [](auto const& value) { return std::array{value}; }, litres_result);
+}
+
+extern "C" aqueth_status aqueth_fill_litres_array(size_t count, const double* label_litres,
+                                                  ptrdiff_t label_litres_stride,
+                                                  const double* mass_fraction,
+                                                  ptrdiff_t mass_fraction_stride,
+                                                  const double* filling_celsius,
+                                                  ptrdiff_t filling_celsius_stride,
+                                                  const double* reference_celsius,
+                                                  ptrdiff_t reference_celsius_stride,
+                                                  double* litres_result,
+                                                  ptrdiff_t litres_stride_of_result,
+                                                  unsigned char* refused) {
+    return c::many(count, refused, [](double label_litres, double mass_fraction, double filling_celsius, double reference_celsius) { return plain::fill_litres(label_litres, mass_fraction, filling_celsius, reference_celsius); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{litres_result, litres_stride_of_result}}, c::input{label_litres, label_litres_stride}, c::input{mass_fraction, mass_fraction_stride}, c::input{filling_celsius, filling_celsius_stride}, c::input{reference_celsius, reference_celsius_stride});
+}
+
+extern "C" aqueth_status aqueth_fill_bottles(double mass_kg, double mass_fraction, double celsius,
+                                             double label_litres, double reference_celsius,
+                                             double* count_result, double* fill_litres_result,
+                                             double* fill_mass_kg_result,
+                                             double* remainder_kg_result, aqueth_refusal* refusal) {
+    return c::one(plain::fill_bottles(plain::parcel<double>{mass_kg, mass_fraction, celsius}, label_litres, reference_celsius), refusal, [](auto const& value) { return std::array{value.count, value.fill_litres, value.fill_mass_kg, value.remainder.mass_kg}; }, count_result, fill_litres_result, fill_mass_kg_result, remainder_kg_result);
+}
+
+extern "C" aqueth_status aqueth_fill_bottles_array(size_t count, const double* mass_kg,
+                                                   ptrdiff_t mass_kg_stride,
+                                                   const double* mass_fraction,
+                                                   ptrdiff_t mass_fraction_stride,
+                                                   const double* celsius, ptrdiff_t celsius_stride,
+                                                   const double* label_litres,
+                                                   ptrdiff_t label_litres_stride,
+                                                   const double* reference_celsius,
+                                                   ptrdiff_t reference_celsius_stride,
+                                                   double* count_result,
+                                                   ptrdiff_t count_stride_of_result,
+                                                   double* fill_litres_result,
+                                                   ptrdiff_t fill_litres_stride_of_result,
+                                                   double* fill_mass_kg_result,
+                                                   ptrdiff_t fill_mass_kg_stride_of_result,
+                                                   double* remainder_kg_result,
+                                                   ptrdiff_t remainder_kg_stride_of_result,
+                                                   unsigned char* refused) {
+    return c::many(count, refused, [](double mass_kg, double mass_fraction, double celsius, double label_litres, double reference_celsius) { return plain::fill_bottles(plain::parcel<double>{mass_kg, mass_fraction, celsius}, label_litres, reference_celsius); }, [](auto const& value) { return std::array{value.count, value.fill_litres, value.fill_mass_kg, value.remainder.mass_kg}; },
+        std::array{c::output{count_result, count_stride_of_result}, c::output{fill_litres_result, fill_litres_stride_of_result}, c::output{fill_mass_kg_result, fill_mass_kg_stride_of_result}, c::output{remainder_kg_result, remainder_kg_stride_of_result}}, c::input{mass_kg, mass_kg_stride}, c::input{mass_fraction, mass_fraction_stride}, c::input{celsius, celsius_stride}, c::input{label_litres, label_litres_stride}, c::input{reference_celsius, reference_celsius_stride});
+}
+
+extern "C" aqueth_status aqueth_bubble_point_at_celsius(double mole_fraction, double celsius,
+                                                        double* celsius_result, double* kpa_result,
+                                                        double* liquid_mole_fraction_result,
+                                                        double* vapour_mole_fraction_result,
+                                                        double* relative_volatility_result,
+                                                        aqueth_refusal* refusal) {
+    return c::one(plain::bubble_point_at_celsius(mole_fraction, celsius), refusal, [](auto const& value) { return std::array{value.celsius, value.kpa, value.liquid_mole_fraction, value.vapour_mole_fraction, value.relative_volatility}; }, celsius_result, kpa_result, liquid_mole_fraction_result, vapour_mole_fraction_result, relative_volatility_result);
+}
+
+extern "C" aqueth_status aqueth_bubble_point_at_celsius_array(size_t count,
+                                                              const double* mole_fraction,
+                                                              ptrdiff_t mole_fraction_stride,
+                                                              const double* celsius,
+                                                              ptrdiff_t celsius_stride,
+                                                              double* celsius_result,
+                                                              ptrdiff_t celsius_stride_of_result,
+                                                              double* kpa_result,
+                                                              ptrdiff_t kpa_stride_of_result,
+                                                              double* liquid_mole_fraction_result,
+                                                              ptrdiff_t liquid_mole_fraction_stride_of_result,
+                                                              double* vapour_mole_fraction_result,
+                                                              ptrdiff_t vapour_mole_fraction_stride_of_result,
+                                                              double* relative_volatility_result,
+                                                              ptrdiff_t relative_volatility_stride_of_result,
+                                                              unsigned char* refused) {
+    return c::many(count, refused, [](double mole_fraction, double celsius) { return plain::bubble_point_at_celsius(mole_fraction, celsius); }, [](auto const& value) { return std::array{value.celsius, value.kpa, value.liquid_mole_fraction, value.vapour_mole_fraction, value.relative_volatility}; },
+        std::array{c::output{celsius_result, celsius_stride_of_result}, c::output{kpa_result, kpa_stride_of_result}, c::output{liquid_mole_fraction_result, liquid_mole_fraction_stride_of_result}, c::output{vapour_mole_fraction_result, vapour_mole_fraction_stride_of_result}, c::output{relative_volatility_result, relative_volatility_stride_of_result}}, c::input{mole_fraction, mole_fraction_stride}, c::input{celsius, celsius_stride});
+}
+
+extern "C" aqueth_status aqueth_bubble_point_at_kpa(double mole_fraction, double kpa,
+                                                    double* celsius_result, double* kpa_result,
+                                                    double* liquid_mole_fraction_result,
+                                                    double* vapour_mole_fraction_result,
+                                                    double* relative_volatility_result,
+                                                    aqueth_refusal* refusal) {
+    return c::one(plain::bubble_point_at_kpa(mole_fraction, kpa), refusal, [](auto const& value) { return std::array{value.celsius, value.kpa, value.liquid_mole_fraction, value.vapour_mole_fraction, value.relative_volatility}; }, celsius_result, kpa_result, liquid_mole_fraction_result, vapour_mole_fraction_result, relative_volatility_result);
+}
+
+extern "C" aqueth_status aqueth_bubble_point_at_kpa_array(size_t count, const double* mole_fraction,
+                                                          ptrdiff_t mole_fraction_stride,
+                                                          const double* kpa, ptrdiff_t kpa_stride,
+                                                          double* celsius_result,
+                                                          ptrdiff_t celsius_stride_of_result,
+                                                          double* kpa_result,
+                                                          ptrdiff_t kpa_stride_of_result,
+                                                          double* liquid_mole_fraction_result,
+                                                          ptrdiff_t liquid_mole_fraction_stride_of_result,
+                                                          double* vapour_mole_fraction_result,
+                                                          ptrdiff_t vapour_mole_fraction_stride_of_result,
+                                                          double* relative_volatility_result,
+                                                          ptrdiff_t relative_volatility_stride_of_result,
+                                                          unsigned char* refused) {
+    return c::many(count, refused, [](double mole_fraction, double kpa) { return plain::bubble_point_at_kpa(mole_fraction, kpa); }, [](auto const& value) { return std::array{value.celsius, value.kpa, value.liquid_mole_fraction, value.vapour_mole_fraction, value.relative_volatility}; },
+        std::array{c::output{celsius_result, celsius_stride_of_result}, c::output{kpa_result, kpa_stride_of_result}, c::output{liquid_mole_fraction_result, liquid_mole_fraction_stride_of_result}, c::output{vapour_mole_fraction_result, vapour_mole_fraction_stride_of_result}, c::output{relative_volatility_result, relative_volatility_stride_of_result}}, c::input{mole_fraction, mole_fraction_stride}, c::input{kpa, kpa_stride});
+}
+
+extern "C" aqueth_status aqueth_dew_point_at_celsius(double mole_fraction, double celsius,
+                                                     double* celsius_result, double* kpa_result,
+                                                     double* liquid_mole_fraction_result,
+                                                     double* vapour_mole_fraction_result,
+                                                     double* relative_volatility_result,
+                                                     aqueth_refusal* refusal) {
+    return c::one(plain::dew_point_at_celsius(mole_fraction, celsius), refusal, [](auto const& value) { return std::array{value.celsius, value.kpa, value.liquid_mole_fraction, value.vapour_mole_fraction, value.relative_volatility}; }, celsius_result, kpa_result, liquid_mole_fraction_result, vapour_mole_fraction_result, relative_volatility_result);
+}
+
+extern "C" aqueth_status aqueth_dew_point_at_celsius_array(size_t count,
+                                                           const double* mole_fraction,
+                                                           ptrdiff_t mole_fraction_stride,
+                                                           const double* celsius,
+                                                           ptrdiff_t celsius_stride,
+                                                           double* celsius_result,
+                                                           ptrdiff_t celsius_stride_of_result,
+                                                           double* kpa_result,
+                                                           ptrdiff_t kpa_stride_of_result,
+                                                           double* liquid_mole_fraction_result,
+                                                           ptrdiff_t liquid_mole_fraction_stride_of_result,
+                                                           double* vapour_mole_fraction_result,
+                                                           ptrdiff_t vapour_mole_fraction_stride_of_result,
+                                                           double* relative_volatility_result,
+                                                           ptrdiff_t relative_volatility_stride_of_result,
+                                                           unsigned char* refused) {
+    return c::many(count, refused, [](double mole_fraction, double celsius) { return plain::dew_point_at_celsius(mole_fraction, celsius); }, [](auto const& value) { return std::array{value.celsius, value.kpa, value.liquid_mole_fraction, value.vapour_mole_fraction, value.relative_volatility}; },
+        std::array{c::output{celsius_result, celsius_stride_of_result}, c::output{kpa_result, kpa_stride_of_result}, c::output{liquid_mole_fraction_result, liquid_mole_fraction_stride_of_result}, c::output{vapour_mole_fraction_result, vapour_mole_fraction_stride_of_result}, c::output{relative_volatility_result, relative_volatility_stride_of_result}}, c::input{mole_fraction, mole_fraction_stride}, c::input{celsius, celsius_stride});
+}
+
+extern "C" aqueth_status aqueth_dew_point_at_kpa(double mole_fraction, double kpa,
+                                                 double* celsius_result, double* kpa_result,
+                                                 double* liquid_mole_fraction_result,
+                                                 double* vapour_mole_fraction_result,
+                                                 double* relative_volatility_result,
+                                                 aqueth_refusal* refusal) {
+    return c::one(plain::dew_point_at_kpa(mole_fraction, kpa), refusal, [](auto const& value) { return std::array{value.celsius, value.kpa, value.liquid_mole_fraction, value.vapour_mole_fraction, value.relative_volatility}; }, celsius_result, kpa_result, liquid_mole_fraction_result, vapour_mole_fraction_result, relative_volatility_result);
+}
+
+extern "C" aqueth_status aqueth_dew_point_at_kpa_array(size_t count, const double* mole_fraction,
+                                                       ptrdiff_t mole_fraction_stride,
+                                                       const double* kpa, ptrdiff_t kpa_stride,
+                                                       double* celsius_result,
+                                                       ptrdiff_t celsius_stride_of_result,
+                                                       double* kpa_result,
+                                                       ptrdiff_t kpa_stride_of_result,
+                                                       double* liquid_mole_fraction_result,
+                                                       ptrdiff_t liquid_mole_fraction_stride_of_result,
+                                                       double* vapour_mole_fraction_result,
+                                                       ptrdiff_t vapour_mole_fraction_stride_of_result,
+                                                       double* relative_volatility_result,
+                                                       ptrdiff_t relative_volatility_stride_of_result,
+                                                       unsigned char* refused) {
+    return c::many(count, refused, [](double mole_fraction, double kpa) { return plain::dew_point_at_kpa(mole_fraction, kpa); }, [](auto const& value) { return std::array{value.celsius, value.kpa, value.liquid_mole_fraction, value.vapour_mole_fraction, value.relative_volatility}; },
+        std::array{c::output{celsius_result, celsius_stride_of_result}, c::output{kpa_result, kpa_stride_of_result}, c::output{liquid_mole_fraction_result, liquid_mole_fraction_stride_of_result}, c::output{vapour_mole_fraction_result, vapour_mole_fraction_stride_of_result}, c::output{relative_volatility_result, relative_volatility_stride_of_result}}, c::input{mole_fraction, mole_fraction_stride}, c::input{kpa, kpa_stride});
+}
+
+extern "C" aqueth_status aqueth_azeotrope_at_celsius(double celsius, double* celsius_result,
+                                                     double* kpa_result,
+                                                     double* liquid_mole_fraction_result,
+                                                     double* vapour_mole_fraction_result,
+                                                     double* relative_volatility_result,
+                                                     aqueth_refusal* refusal) {
+    return c::one(plain::azeotrope_at_celsius(celsius), refusal, [](auto const& value) { return std::array{value.celsius, value.kpa, value.liquid_mole_fraction, value.vapour_mole_fraction, value.relative_volatility}; }, celsius_result, kpa_result, liquid_mole_fraction_result, vapour_mole_fraction_result, relative_volatility_result);
+}
+
+extern "C" aqueth_status aqueth_azeotrope_at_celsius_array(size_t count, const double* celsius,
+                                                           ptrdiff_t celsius_stride,
+                                                           double* celsius_result,
+                                                           ptrdiff_t celsius_stride_of_result,
+                                                           double* kpa_result,
+                                                           ptrdiff_t kpa_stride_of_result,
+                                                           double* liquid_mole_fraction_result,
+                                                           ptrdiff_t liquid_mole_fraction_stride_of_result,
+                                                           double* vapour_mole_fraction_result,
+                                                           ptrdiff_t vapour_mole_fraction_stride_of_result,
+                                                           double* relative_volatility_result,
+                                                           ptrdiff_t relative_volatility_stride_of_result,
+                                                           unsigned char* refused) {
+    return c::many(count, refused, [](double celsius) { return plain::azeotrope_at_celsius(celsius); }, [](auto const& value) { return std::array{value.celsius, value.kpa, value.liquid_mole_fraction, value.vapour_mole_fraction, value.relative_volatility}; },
+        std::array{c::output{celsius_result, celsius_stride_of_result}, c::output{kpa_result, kpa_stride_of_result}, c::output{liquid_mole_fraction_result, liquid_mole_fraction_stride_of_result}, c::output{vapour_mole_fraction_result, vapour_mole_fraction_stride_of_result}, c::output{relative_volatility_result, relative_volatility_stride_of_result}}, c::input{celsius, celsius_stride});
+}
+
+extern "C" aqueth_status aqueth_azeotrope_at_kpa(double kpa, double* celsius_result,
+                                                 double* kpa_result,
+                                                 double* liquid_mole_fraction_result,
+                                                 double* vapour_mole_fraction_result,
+                                                 double* relative_volatility_result,
+                                                 aqueth_refusal* refusal) {
+    return c::one(plain::azeotrope_at_kpa(kpa), refusal, [](auto const& value) { return std::array{value.celsius, value.kpa, value.liquid_mole_fraction, value.vapour_mole_fraction, value.relative_volatility}; }, celsius_result, kpa_result, liquid_mole_fraction_result, vapour_mole_fraction_result, relative_volatility_result);
+}
+
+extern "C" aqueth_status aqueth_azeotrope_at_kpa_array(size_t count, const double* kpa,
+                                                       ptrdiff_t kpa_stride, double* celsius_result,
+                                                       ptrdiff_t celsius_stride_of_result,
+                                                       double* kpa_result,
+                                                       ptrdiff_t kpa_stride_of_result,
+                                                       double* liquid_mole_fraction_result,
+                                                       ptrdiff_t liquid_mole_fraction_stride_of_result,
+                                                       double* vapour_mole_fraction_result,
+                                                       ptrdiff_t vapour_mole_fraction_stride_of_result,
+                                                       double* relative_volatility_result,
+                                                       ptrdiff_t relative_volatility_stride_of_result,
+                                                       unsigned char* refused) {
+    return c::many(count, refused, [](double kpa) { return plain::azeotrope_at_kpa(kpa); }, [](auto const& value) { return std::array{value.celsius, value.kpa, value.liquid_mole_fraction, value.vapour_mole_fraction, value.relative_volatility}; },
+        std::array{c::output{celsius_result, celsius_stride_of_result}, c::output{kpa_result, kpa_stride_of_result}, c::output{liquid_mole_fraction_result, liquid_mole_fraction_stride_of_result}, c::output{vapour_mole_fraction_result, vapour_mole_fraction_stride_of_result}, c::output{relative_volatility_result, relative_volatility_stride_of_result}}, c::input{kpa, kpa_stride});
+}
+
+extern "C" aqueth_status aqueth_coexistence(double celsius, double kpa, int side,
+                                            double* celsius_result, double* kpa_result,
+                                            double* liquid_mole_fraction_result,
+                                            double* vapour_mole_fraction_result,
+                                            double* relative_volatility_result,
+                                            aqueth_refusal* refusal) {
+    if (!c::is_azeotrope_side(side)) return AQUETH_BAD_CALL;
+    return c::one(plain::coexistence(celsius, kpa, c::azeotrope_side_of(side)), refusal, [](auto const& value) { return std::array{value.celsius, value.kpa, value.liquid_mole_fraction, value.vapour_mole_fraction, value.relative_volatility}; }, celsius_result, kpa_result, liquid_mole_fraction_result, vapour_mole_fraction_result, relative_volatility_result);
+}
+
+extern "C" aqueth_status aqueth_coexistence_array(size_t count, const double* celsius,
+                                                  ptrdiff_t celsius_stride, const double* kpa,
+                                                  ptrdiff_t kpa_stride, int side,
+                                                  double* celsius_result,
+                                                  ptrdiff_t celsius_stride_of_result,
+                                                  double* kpa_result,
+                                                  ptrdiff_t kpa_stride_of_result,
+                                                  double* liquid_mole_fraction_result,
+                                                  ptrdiff_t liquid_mole_fraction_stride_of_result,
+                                                  double* vapour_mole_fraction_result,
+                                                  ptrdiff_t vapour_mole_fraction_stride_of_result,
+                                                  double* relative_volatility_result,
+                                                  ptrdiff_t relative_volatility_stride_of_result,
+                                                  unsigned char* refused) {
+    if (!c::is_azeotrope_side(side)) return AQUETH_BAD_CALL;
+    return c::many(count, refused, [side](double celsius, double kpa) { return plain::coexistence(celsius, kpa, c::azeotrope_side_of(side)); }, [](auto const& value) { return std::array{value.celsius, value.kpa, value.liquid_mole_fraction, value.vapour_mole_fraction, value.relative_volatility}; },
+        std::array{c::output{celsius_result, celsius_stride_of_result}, c::output{kpa_result, kpa_stride_of_result}, c::output{liquid_mole_fraction_result, liquid_mole_fraction_stride_of_result}, c::output{vapour_mole_fraction_result, vapour_mole_fraction_stride_of_result}, c::output{relative_volatility_result, relative_volatility_stride_of_result}}, c::input{celsius, celsius_stride}, c::input{kpa, kpa_stride});
+}
+
+extern "C" aqueth_status aqueth_isothermal_flash(double mole_fraction, double celsius, double kpa,
+                                                 double* vapour_fraction_result,
+                                                 double* liquid_mole_fraction_result,
+                                                 double* vapour_mole_fraction_result,
+                                                 aqueth_refusal* refusal) {
+    return c::one(plain::isothermal_flash(mole_fraction, celsius, kpa), refusal, [](auto const& value) { return std::array{value.vapour_fraction, value.liquid_mole_fraction, value.vapour_mole_fraction}; }, vapour_fraction_result, liquid_mole_fraction_result, vapour_mole_fraction_result);
+}
+
+extern "C" aqueth_status aqueth_isothermal_flash_array(size_t count, const double* mole_fraction,
+                                                       ptrdiff_t mole_fraction_stride,
+                                                       const double* celsius,
+                                                       ptrdiff_t celsius_stride, const double* kpa,
+                                                       ptrdiff_t kpa_stride,
+                                                       double* vapour_fraction_result,
+                                                       ptrdiff_t vapour_fraction_stride_of_result,
+                                                       double* liquid_mole_fraction_result,
+                                                       ptrdiff_t liquid_mole_fraction_stride_of_result,
+                                                       double* vapour_mole_fraction_result,
+                                                       ptrdiff_t vapour_mole_fraction_stride_of_result,
+                                                       unsigned char* refused) {
+    return c::many(count, refused, [](double mole_fraction, double celsius, double kpa) { return plain::isothermal_flash(mole_fraction, celsius, kpa); }, [](auto const& value) { return std::array{value.vapour_fraction, value.liquid_mole_fraction, value.vapour_mole_fraction}; },
+        std::array{c::output{vapour_fraction_result, vapour_fraction_stride_of_result}, c::output{liquid_mole_fraction_result, liquid_mole_fraction_stride_of_result}, c::output{vapour_mole_fraction_result, vapour_mole_fraction_stride_of_result}}, c::input{mole_fraction, mole_fraction_stride}, c::input{celsius, celsius_stride}, c::input{kpa, kpa_stride});
+}
+
+extern "C" aqueth_status aqueth_activity_coefficients_of(double mole_fraction, double celsius,
+                                                         double* ethanol_result,
+                                                         double* water_result,
+                                                         aqueth_refusal* refusal) {
+    return c::one(plain::activity_coefficients_of(mole_fraction, celsius), refusal, [](auto const& value) { return std::array{value.ethanol, value.water}; }, ethanol_result, water_result);
+}
+
+extern "C" aqueth_status aqueth_activity_coefficients_of_array(size_t count,
+                                                               const double* mole_fraction,
+                                                               ptrdiff_t mole_fraction_stride,
+                                                               const double* celsius,
+                                                               ptrdiff_t celsius_stride,
+                                                               double* ethanol_result,
+                                                               ptrdiff_t ethanol_stride_of_result,
+                                                               double* water_result,
+                                                               ptrdiff_t water_stride_of_result,
+                                                               unsigned char* refused) {
+    return c::many(count, refused, [](double mole_fraction, double celsius) { return plain::activity_coefficients_of(mole_fraction, celsius); }, [](auto const& value) { return std::array{value.ethanol, value.water}; },
+        std::array{c::output{ethanol_result, ethanol_stride_of_result}, c::output{water_result, water_stride_of_result}}, c::input{mole_fraction, mole_fraction_stride}, c::input{celsius, celsius_stride});
+}
+
+extern "C" aqueth_status aqueth_excess_enthalpy_j_mol(double mass_fraction, double celsius,
+                                                      double* j_mol_result,
+                                                      aqueth_refusal* refusal) {
+    return c::one(plain::excess_enthalpy_j_mol(mass_fraction, celsius), refusal, [](auto const& value) { return std::array{value}; }, j_mol_result);
+}
+
+extern "C" aqueth_status aqueth_excess_enthalpy_j_mol_array(size_t count,
+                                                            const double* mass_fraction,
+                                                            ptrdiff_t mass_fraction_stride,
+                                                            const double* celsius,
+                                                            ptrdiff_t celsius_stride,
+                                                            double* j_mol_result,
+                                                            ptrdiff_t j_mol_stride_of_result,
+                                                            unsigned char* refused) {
+    return c::many(count, refused, [](double mass_fraction, double celsius) { return plain::excess_enthalpy_j_mol(mass_fraction, celsius); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{j_mol_result, j_mol_stride_of_result}}, c::input{mass_fraction, mass_fraction_stride}, c::input{celsius, celsius_stride});
+}
+
+extern "C" aqueth_status aqueth_specific_heat_capacity_j_kg_k(double mass_fraction, double celsius,
+                                                              double* j_kg_k_result,
+                                                              aqueth_refusal* refusal) {
+    return c::one(plain::specific_heat_capacity_j_kg_k(mass_fraction, celsius), refusal, [](auto const& value) { return std::array{value}; }, j_kg_k_result);
+}
+
+extern "C" aqueth_status aqueth_specific_heat_capacity_j_kg_k_array(size_t count,
+                                                                    const double* mass_fraction,
+                                                                    ptrdiff_t mass_fraction_stride,
+                                                                    const double* celsius,
+                                                                    ptrdiff_t celsius_stride,
+                                                                    double* j_kg_k_result,
+                                                                    ptrdiff_t j_kg_k_stride_of_result,
+                                                                    unsigned char* refused) {
+    return c::many(count, refused, [](double mass_fraction, double celsius) { return plain::specific_heat_capacity_j_kg_k(mass_fraction, celsius); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{j_kg_k_result, j_kg_k_stride_of_result}}, c::input{mass_fraction, mass_fraction_stride}, c::input{celsius, celsius_stride});
+}
+
+extern "C" aqueth_status aqueth_enthalpy_of_liquid_j_kg(double mass_fraction, double celsius,
+                                                        double* j_kg_result,
+                                                        aqueth_refusal* refusal) {
+    return c::one(plain::enthalpy_of_liquid_j_kg(mass_fraction, celsius), refusal, [](auto const& value) { return std::array{value}; }, j_kg_result);
+}
+
+extern "C" aqueth_status aqueth_enthalpy_of_liquid_j_kg_array(size_t count,
+                                                              const double* mass_fraction,
+                                                              ptrdiff_t mass_fraction_stride,
+                                                              const double* celsius,
+                                                              ptrdiff_t celsius_stride,
+                                                              double* j_kg_result,
+                                                              ptrdiff_t j_kg_stride_of_result,
+                                                              unsigned char* refused) {
+    return c::many(count, refused, [](double mass_fraction, double celsius) { return plain::enthalpy_of_liquid_j_kg(mass_fraction, celsius); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{j_kg_result, j_kg_stride_of_result}}, c::input{mass_fraction, mass_fraction_stride}, c::input{celsius, celsius_stride});
+}
+
+extern "C" aqueth_status aqueth_enthalpy_of_vapour_j_kg(double mass_fraction, double celsius,
+                                                        double kpa, double* j_kg_result,
+                                                        aqueth_refusal* refusal) {
+    return c::one(plain::enthalpy_of_vapour_j_kg(mass_fraction, celsius, kpa), refusal, [](auto const& value) { return std::array{value}; }, j_kg_result);
+}
+
+extern "C" aqueth_status aqueth_enthalpy_of_vapour_j_kg_array(size_t count,
+                                                              const double* mass_fraction,
+                                                              ptrdiff_t mass_fraction_stride,
+                                                              const double* celsius,
+                                                              ptrdiff_t celsius_stride,
+                                                              const double* kpa,
+                                                              ptrdiff_t kpa_stride,
+                                                              double* j_kg_result,
+                                                              ptrdiff_t j_kg_stride_of_result,
+                                                              unsigned char* refused) {
+    return c::many(count, refused, [](double mass_fraction, double celsius, double kpa) { return plain::enthalpy_of_vapour_j_kg(mass_fraction, celsius, kpa); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{j_kg_result, j_kg_stride_of_result}}, c::input{mass_fraction, mass_fraction_stride}, c::input{celsius, celsius_stride}, c::input{kpa, kpa_stride});
+}
+
+extern "C" aqueth_status aqueth_liquid_celsius_from_enthalpy(double mass_fraction, double j_kg,
+                                                             double* celsius_result,
+                                                             aqueth_refusal* refusal) {
+    return c::one(plain::liquid_celsius_from_enthalpy(mass_fraction, j_kg), refusal, [](auto const& value) { return std::array{value}; }, celsius_result);
+}
+
+extern "C" aqueth_status aqueth_liquid_celsius_from_enthalpy_array(size_t count,
+                                                                   const double* mass_fraction,
+                                                                   ptrdiff_t mass_fraction_stride,
+                                                                   const double* j_kg,
+                                                                   ptrdiff_t j_kg_stride,
+                                                                   double* celsius_result,
+                                                                   ptrdiff_t celsius_stride_of_result,
+                                                                   unsigned char* refused) {
+    return c::many(count, refused, [](double mass_fraction, double j_kg) { return plain::liquid_celsius_from_enthalpy(mass_fraction, j_kg); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{celsius_result, celsius_stride_of_result}}, c::input{mass_fraction, mass_fraction_stride}, c::input{j_kg, j_kg_stride});
+}
+
+extern "C" aqueth_status aqueth_weight_per_volume_kg_m3(double us_proof, double* kg_m3_result,
+                                                        aqueth_refusal* refusal) {
+    return c::one(plain::weight_per_volume_kg_m3(us_proof), refusal, [](auto const& value) { return std::array{value}; }, kg_m3_result);
+}
+
+extern "C" aqueth_status aqueth_weight_per_volume_kg_m3_array(size_t count, const double* us_proof,
+                                                              ptrdiff_t us_proof_stride,
+                                                              double* kg_m3_result,
+                                                              ptrdiff_t kg_m3_stride_of_result,
+                                                              unsigned char* refused) {
+    return c::many(count, refused, [](double us_proof) { return plain::weight_per_volume_kg_m3(us_proof); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{kg_m3_result, kg_m3_stride_of_result}}, c::input{us_proof, us_proof_stride});
+}
+
+extern "C" aqueth_status aqueth_wine_gallons_per_pound(double us_proof, double* gallons_result,
+                                                       aqueth_refusal* refusal) {
+    return c::one(plain::wine_gallons_per_pound(us_proof), refusal, [](auto const& value) { return std::array{value}; }, gallons_result);
+}
+
+extern "C" aqueth_status aqueth_wine_gallons_per_pound_array(size_t count, const double* us_proof,
+                                                             ptrdiff_t us_proof_stride,
+                                                             double* gallons_result,
+                                                             ptrdiff_t gallons_stride_of_result,
+                                                             unsigned char* refused) {
+    return c::many(count, refused, [](double us_proof) { return plain::wine_gallons_per_pound(us_proof); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{gallons_result, gallons_stride_of_result}}, c::input{us_proof, us_proof_stride});
+}
+
+extern "C" aqueth_status aqueth_proof_gallons_per_pound(double us_proof, double* gallons_result,
+                                                        aqueth_refusal* refusal) {
+    return c::one(plain::proof_gallons_per_pound(us_proof), refusal, [](auto const& value) { return std::array{value}; }, gallons_result);
+}
+
+extern "C" aqueth_status aqueth_proof_gallons_per_pound_array(size_t count, const double* us_proof,
+                                                              ptrdiff_t us_proof_stride,
+                                                              double* gallons_result,
+                                                              ptrdiff_t gallons_stride_of_result,
+                                                              unsigned char* refused) {
+    return c::many(count, refused, [](double us_proof) { return plain::proof_gallons_per_pound(us_proof); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{gallons_result, gallons_stride_of_result}}, c::input{us_proof, us_proof_stride});
+}
+
+extern "C" aqueth_status aqueth_volume_factor_to_60_fahrenheit(double us_proof, double celsius,
+                                                               double* factor_result,
+                                                               aqueth_refusal* refusal) {
+    return c::one(plain::volume_factor_to_60_fahrenheit(us_proof, celsius), refusal, [](auto const& value) { return std::array{value}; }, factor_result);
+}
+
+extern "C" aqueth_status aqueth_volume_factor_to_60_fahrenheit_array(size_t count,
+                                                                     const double* us_proof,
+                                                                     ptrdiff_t us_proof_stride,
+                                                                     const double* celsius,
+                                                                     ptrdiff_t celsius_stride,
+                                                                     double* factor_result,
+                                                                     ptrdiff_t factor_stride_of_result,
+                                                                     unsigned char* refused) {
+    return c::many(count, refused, [](double us_proof, double celsius) { return plain::volume_factor_to_60_fahrenheit(us_proof, celsius); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{factor_result, factor_stride_of_result}}, c::input{us_proof, us_proof_stride}, c::input{celsius, celsius_stride});
+}
+
+extern "C" aqueth_status aqueth_air_pressure_kpa(double altitude_metres, double* kpa_result,
+                                                 aqueth_refusal* refusal) {
+    return c::one(plain::air_pressure_kpa(altitude_metres), refusal, [](auto const& value) { return std::array{value}; }, kpa_result);
+}
+
+extern "C" aqueth_status aqueth_air_pressure_kpa_array(size_t count, const double* altitude_metres,
+                                                       ptrdiff_t altitude_metres_stride,
+                                                       double* kpa_result,
+                                                       ptrdiff_t kpa_stride_of_result,
+                                                       unsigned char* refused) {
+    return c::many(count, refused, [](double altitude_metres) { return plain::air_pressure_kpa(altitude_metres); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{kpa_result, kpa_stride_of_result}}, c::input{altitude_metres, altitude_metres_stride});
+}
+
+extern "C" aqueth_status aqueth_sucrose_density_kg_m3(double plato, double celsius,
+                                                      double* kg_m3_result,
+                                                      aqueth_refusal* refusal) {
+    return c::one(plain::sucrose_density_kg_m3(plato, celsius), refusal, [](auto const& value) { return std::array{value}; }, kg_m3_result);
+}
+
+extern "C" aqueth_status aqueth_sucrose_density_kg_m3_array(size_t count, const double* plato,
+                                                            ptrdiff_t plato_stride,
+                                                            const double* celsius,
+                                                            ptrdiff_t celsius_stride,
+                                                            double* kg_m3_result,
+                                                            ptrdiff_t kg_m3_stride_of_result,
+                                                            unsigned char* refused) {
+    return c::many(count, refused, [](double plato, double celsius) { return plain::sucrose_density_kg_m3(plato, celsius); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{kg_m3_result, kg_m3_stride_of_result}}, c::input{plato, plato_stride}, c::input{celsius, celsius_stride});
+}
+
+extern "C" aqueth_status aqueth_specific_gravity_from_plato(double plato,
+                                                            double* specific_gravity_result,
+                                                            aqueth_refusal* refusal) {
+    return c::one(plain::specific_gravity_from_plato(plato), refusal, [](auto const& value) { return std::array{value}; }, specific_gravity_result);
+}
+
+extern "C" aqueth_status aqueth_specific_gravity_from_plato_array(size_t count, const double* plato,
+                                                                  ptrdiff_t plato_stride,
+                                                                  double* specific_gravity_result,
+                                                                  ptrdiff_t specific_gravity_stride_of_result,
+                                                                  unsigned char* refused) {
+    return c::many(count, refused, [](double plato) { return plain::specific_gravity_from_plato(plato); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{specific_gravity_result, specific_gravity_stride_of_result}}, c::input{plato, plato_stride});
+}
+
+extern "C" aqueth_status aqueth_plato_from_specific_gravity(double specific_gravity,
+                                                            double* plato_result,
+                                                            aqueth_refusal* refusal) {
+    return c::one(plain::plato_from_specific_gravity(specific_gravity), refusal, [](auto const& value) { return std::array{value}; }, plato_result);
+}
+
+extern "C" aqueth_status aqueth_plato_from_specific_gravity_array(size_t count,
+                                                                  const double* specific_gravity,
+                                                                  ptrdiff_t specific_gravity_stride,
+                                                                  double* plato_result,
+                                                                  ptrdiff_t plato_stride_of_result,
+                                                                  unsigned char* refused) {
+    return c::many(count, refused, [](double specific_gravity) { return plain::plato_from_specific_gravity(specific_gravity); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{plato_result, plato_stride_of_result}}, c::input{specific_gravity, specific_gravity_stride});
+}
+
+extern "C" aqueth_status aqueth_wash_density_kg_m3(double ethanol_mass_fraction, double plato,
+                                                   double celsius, double* kg_m3_result,
+                                                   aqueth_refusal* refusal) {
+    return c::one(plain::wash_density_kg_m3(ethanol_mass_fraction, plato, celsius), refusal, [](auto const& value) { return std::array{value}; }, kg_m3_result);
+}
+
+extern "C" aqueth_status aqueth_wash_density_kg_m3_array(size_t count,
+                                                         const double* ethanol_mass_fraction,
+                                                         ptrdiff_t ethanol_mass_fraction_stride,
+                                                         const double* plato,
+                                                         ptrdiff_t plato_stride,
+                                                         const double* celsius,
+                                                         ptrdiff_t celsius_stride,
+                                                         double* kg_m3_result,
+                                                         ptrdiff_t kg_m3_stride_of_result,
+                                                         unsigned char* refused) {
+    return c::many(count, refused, [](double ethanol_mass_fraction, double plato, double celsius) { return plain::wash_density_kg_m3(ethanol_mass_fraction, plato, celsius); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{kg_m3_result, kg_m3_stride_of_result}}, c::input{ethanol_mass_fraction, ethanol_mass_fraction_stride}, c::input{plato, plato_stride}, c::input{celsius, celsius_stride});
+}
+
+extern "C" aqueth_status aqueth_real_extract_plato(double original_plato, double apparent_plato,
+                                                   double* plato_result, aqueth_refusal* refusal) {
+    return c::one(plain::real_extract_plato(original_plato, apparent_plato), refusal, [](auto const& value) { return std::array{value}; }, plato_result);
+}
+
+extern "C" aqueth_status aqueth_real_extract_plato_array(size_t count, const double* original_plato,
+                                                         ptrdiff_t original_plato_stride,
+                                                         const double* apparent_plato,
+                                                         ptrdiff_t apparent_plato_stride,
+                                                         double* plato_result,
+                                                         ptrdiff_t plato_stride_of_result,
+                                                         unsigned char* refused) {
+    return c::many(count, refused, [](double original_plato, double apparent_plato) { return plain::real_extract_plato(original_plato, apparent_plato); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{plato_result, plato_stride_of_result}}, c::input{original_plato, original_plato_stride}, c::input{apparent_plato, apparent_plato_stride});
+}
+
+extern "C" aqueth_status aqueth_apparent_attenuation(double original_plato, double now_plato,
+                                                     double* attenuation_result,
+                                                     aqueth_refusal* refusal) {
+    return c::one(plain::apparent_attenuation(original_plato, now_plato), refusal, [](auto const& value) { return std::array{value}; }, attenuation_result);
+}
+
+extern "C" aqueth_status aqueth_apparent_attenuation_array(size_t count,
+                                                           const double* original_plato,
+                                                           ptrdiff_t original_plato_stride,
+                                                           const double* now_plato,
+                                                           ptrdiff_t now_plato_stride,
+                                                           double* attenuation_result,
+                                                           ptrdiff_t attenuation_stride_of_result,
+                                                           unsigned char* refused) {
+    return c::many(count, refused, [](double original_plato, double now_plato) { return plain::apparent_attenuation(original_plato, now_plato); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{attenuation_result, attenuation_stride_of_result}}, c::input{original_plato, original_plato_stride}, c::input{now_plato, now_plato_stride});
+}
+
+extern "C" aqueth_status aqueth_mass_fraction_by_balling(double original_plato, double real_plato,
+                                                         double* mass_fraction_result,
+                                                         aqueth_refusal* refusal) {
+    return c::one(plain::mass_fraction_by_balling(original_plato, real_plato), refusal, [](auto const& value) { return std::array{value}; }, mass_fraction_result);
+}
+
+extern "C" aqueth_status aqueth_mass_fraction_by_balling_array(size_t count,
+                                                               const double* original_plato,
+                                                               ptrdiff_t original_plato_stride,
+                                                               const double* real_plato,
+                                                               ptrdiff_t real_plato_stride,
+                                                               double* mass_fraction_result,
+                                                               ptrdiff_t mass_fraction_stride_of_result,
+                                                               unsigned char* refused) {
+    return c::many(count, refused, [](double original_plato, double real_plato) { return plain::mass_fraction_by_balling(original_plato, real_plato); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{mass_fraction_result, mass_fraction_stride_of_result}}, c::input{original_plato, original_plato_stride}, c::input{real_plato, real_plato_stride});
+}
+
+extern "C" aqueth_status aqueth_volume_fraction_by_gravity_fall(double original_gravity,
+                                                                double final_gravity,
+                                                                double* volume_fraction_result,
+                                                                aqueth_refusal* refusal) {
+    return c::one(plain::volume_fraction_by_gravity_fall(original_gravity, final_gravity), refusal, [](auto const& value) { return std::array{value}; }, volume_fraction_result);
+}
+
+extern "C" aqueth_status aqueth_volume_fraction_by_gravity_fall_array(size_t count,
+                                                                      const double* original_gravity,
+                                                                      ptrdiff_t original_gravity_stride,
+                                                                      const double* final_gravity,
+                                                                      ptrdiff_t final_gravity_stride,
+                                                                      double* volume_fraction_result,
+                                                                      ptrdiff_t volume_fraction_stride_of_result,
+                                                                      unsigned char* refused) {
+    return c::many(count, refused, [](double original_gravity, double final_gravity) { return plain::volume_fraction_by_gravity_fall(original_gravity, final_gravity); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{volume_fraction_result, volume_fraction_stride_of_result}}, c::input{original_gravity, original_gravity_stride}, c::input{final_gravity, final_gravity_stride});
+}
+
+extern "C" aqueth_status aqueth_fermented_wash_from_gravity(double original_gravity,
+                                                            double final_gravity,
+                                                            double* volume_fraction_result,
+                                                            double* ethanol_mass_fraction_result,
+                                                            double* plato_result,
+                                                            aqueth_refusal* refusal) {
+    return c::one(plain::fermented_wash_from_gravity(original_gravity, final_gravity), refusal, [](auto const& value) { return std::array{value.volume_fraction, value.ethanol_mass_fraction, value.plato}; }, volume_fraction_result, ethanol_mass_fraction_result, plato_result);
+}
+
+extern "C" aqueth_status aqueth_fermented_wash_from_gravity_array(size_t count,
+                                                                  const double* original_gravity,
+                                                                  ptrdiff_t original_gravity_stride,
+                                                                  const double* final_gravity,
+                                                                  ptrdiff_t final_gravity_stride,
+                                                                  double* volume_fraction_result,
+                                                                  ptrdiff_t volume_fraction_stride_of_result,
+                                                                  double* ethanol_mass_fraction_result,
+                                                                  ptrdiff_t ethanol_mass_fraction_stride_of_result,
+                                                                  double* plato_result,
+                                                                  ptrdiff_t plato_stride_of_result,
+                                                                  unsigned char* refused) {
+    return c::many(count, refused, [](double original_gravity, double final_gravity) { return plain::fermented_wash_from_gravity(original_gravity, final_gravity); }, [](auto const& value) { return std::array{value.volume_fraction, value.ethanol_mass_fraction, value.plato}; },
+        std::array{c::output{volume_fraction_result, volume_fraction_stride_of_result}, c::output{ethanol_mass_fraction_result, ethanol_mass_fraction_stride_of_result}, c::output{plato_result, plato_stride_of_result}}, c::input{original_gravity, original_gravity_stride}, c::input{final_gravity, final_gravity_stride});
+}
+
+extern "C" aqueth_status aqueth_sugar_needed(double litres, double volume_fraction, int kind,
+                                             double yield, double* least_kg_result,
+                                             double* practical_kg_result,
+                                             double* carbon_dioxide_kg_result,
+                                             double* original_plato_result,
+                                             double* specific_gravity_result,
+                                             double* water_kg_result, aqueth_refusal* refusal) {
+    if (!c::is_sugar(kind)) return AQUETH_BAD_CALL;
+    return c::one(plain::sugar_needed(litres, volume_fraction, c::sugar_of(kind), yield), refusal, [](auto const& value) { return std::array{value.least_kg, value.practical_kg, value.carbon_dioxide_kg, value.original_plato, value.specific_gravity, value.water_kg}; }, least_kg_result, practical_kg_result, carbon_dioxide_kg_result, original_plato_result, specific_gravity_result, water_kg_result);
+}
+
+extern "C" aqueth_status aqueth_sugar_needed_array(size_t count, const double* litres,
+                                                   ptrdiff_t litres_stride,
+                                                   const double* volume_fraction,
+                                                   ptrdiff_t volume_fraction_stride, int kind,
+                                                   const double* yield, ptrdiff_t yield_stride,
+                                                   double* least_kg_result,
+                                                   ptrdiff_t least_kg_stride_of_result,
+                                                   double* practical_kg_result,
+                                                   ptrdiff_t practical_kg_stride_of_result,
+                                                   double* carbon_dioxide_kg_result,
+                                                   ptrdiff_t carbon_dioxide_kg_stride_of_result,
+                                                   double* original_plato_result,
+                                                   ptrdiff_t original_plato_stride_of_result,
+                                                   double* specific_gravity_result,
+                                                   ptrdiff_t specific_gravity_stride_of_result,
+                                                   double* water_kg_result,
+                                                   ptrdiff_t water_kg_stride_of_result,
+                                                   unsigned char* refused) {
+    if (!c::is_sugar(kind)) return AQUETH_BAD_CALL;
+    return c::many(count, refused, [kind](double litres, double volume_fraction, double yield) { return plain::sugar_needed(litres, volume_fraction, c::sugar_of(kind), yield); }, [](auto const& value) { return std::array{value.least_kg, value.practical_kg, value.carbon_dioxide_kg, value.original_plato, value.specific_gravity, value.water_kg}; },
+        std::array{c::output{least_kg_result, least_kg_stride_of_result}, c::output{practical_kg_result, practical_kg_stride_of_result}, c::output{carbon_dioxide_kg_result, carbon_dioxide_kg_stride_of_result}, c::output{original_plato_result, original_plato_stride_of_result}, c::output{specific_gravity_result, specific_gravity_stride_of_result}, c::output{water_kg_result, water_kg_stride_of_result}}, c::input{litres, litres_stride}, c::input{volume_fraction, volume_fraction_stride}, c::input{yield, yield_stride});
 }

@@ -42,12 +42,9 @@ class Function:
 
     @property
     def call(self):
-        names = ", ".join(cpp_argument(a) for a in self.arguments)
-        return self.body or f"plain::{self.name}({names})"
-
-
-def cpp_argument(a):
-    return f"static_cast<plain::{a.enumeration}>({a.name})" if a.enumeration else a.name
+        if not self.body:
+            return f"plain::{self.name}({', '.join(a.name for a in self.arguments)})"
+        return self.body.format(**{a.name: f"c::{a.enumeration}_of({a.name})" for a in self.arguments if a.enumeration})
 
 
 def rows(path):
@@ -64,7 +61,7 @@ def read_functions():
     for row in rows(here / "functions.tsv"):
         arguments = []
         for text in row["arguments"].split("; "):
-            parts = text.split(" ")
+            parts = text.split(" ", 3)
             if len(parts) == 2:
                 arguments.append(Argument(parts[0], enumeration=parts[1]))
             elif len(parts) == 4:
@@ -83,10 +80,22 @@ def enumerators(enumeration, first):
     return [first] + sorted(used - {first})
 
 
-ENUMERATIONS = {
+QUESTIONS = {  # enumerations that arguments have
+    "strength_scale": ("strength.hpp", "The scale of a strength."),
+    "medium": ("specific_gravity.hpp", "Whether weighings are corrected to vacuum."),
+    "azeotrope_side": ("equilibrium.hpp", "The side of the azeotrope."),
+    "sugar": ("attenuation.hpp", "Kinds of sugar."),
+}
+ANSWERS = {  # and that refusals have
     "argument": ("other", "The arguments that are refused."),
     "limit": ("none", "What sets the range of an argument."),
 }
+
+
+def declared(enumeration, header):
+    text = (root / "include/aqueth/plain" / header).read_text()
+    body = re.search(r"enum class %s[^{]*\{(.*?)\};" % enumeration, text, re.S).group(1)
+    return re.findall(r"^\s*(\w+),?\s*$", re.sub(r"//[^\n]*", "", body), re.M)
 
 
 def read_codes():
@@ -96,9 +105,9 @@ def read_codes():
     codes = {}
     for row in rows(path):
         codes.setdefault(row["enumeration"], []).append((int(row["number"]), row["name"]))
-    for enumeration, (first, _) in ENUMERATIONS.items():
+    for enumeration, (first, _) in (ANSWERS | QUESTIONS).items():
         known = codes.setdefault(enumeration, [])
-        now = enumerators(enumeration, first)
+        now = enumerators(enumeration, first) if enumeration in ANSWERS else declared(enumeration, first)
         gone = [name for _, name in known if name not in now]
         if gone:
             sys.exit(f"codes.tsv: {enumeration} has no {', '.join(gone)} any more; a code that programs know stays")
@@ -158,7 +167,7 @@ def prototype(f, array, start, end):
 def c_header(functions, codes):
     template = (here / "c.h.in").read_text()
     parts = []
-    for enumeration, (_, brief) in ENUMERATIONS.items():
+    for enumeration, (_, brief) in (ANSWERS | QUESTIONS).items():
         names = ["    AQUETH_" + (enumeration + "_" + name).upper() + f" = {number}" for number, name in codes[enumeration]]
         parts.append(f"/* {brief} */\ntypedef enum aqueth_{enumeration} {{\n" + ",\n".join(names) +
                      f"\n}} aqueth_{enumeration};\n")
@@ -176,7 +185,13 @@ def c_header(functions, codes):
 def wrappers(functions, codes):
     out = ["// SPDX-License-Identifier: BSL-1.0", "// Made by generate.py from functions.tsv and codes.tsv. Not to be edited.",
            "// clang-format off", '#include "interface.hpp"', "", "namespace aqueth::c {", ""]
-    for enumeration in ENUMERATIONS:
+    for enumeration in QUESTIONS:
+        out += [f"bool is_{enumeration}(int code) noexcept {{",
+                f"    return code >= 0 && code < {len(codes[enumeration])};", "}", "",
+                f"{enumeration} {enumeration}_of(int code) noexcept {{", "    switch (code) {"]
+        out += [f"    case {number}: return {enumeration}::{name};" for number, name in codes[enumeration]]
+        out += ["    default: return {};", "    }", "}", ""]
+    for enumeration in ANSWERS:
         out += [f"int code_of(aqueth::{enumeration} code) noexcept {{", "    switch (code) {"]
         out += [f"    case aqueth::{enumeration}::{name}: return {number};" for number, name in codes[enumeration]]
         out += ["    default: return 0;", "    }", "}", ""]
@@ -187,7 +202,7 @@ def wrappers(functions, codes):
     for f in functions:
         outputs = ", ".join(f"{name}_result" for name, _ in f.results)
         values = ", ".join("value" + ("." + member if member else "") for _, member in f.results)
-        checks = "".join(f"    if (!c::in_{a.enumeration}({a.name})) return AQUETH_BAD_CALL;\n"
+        checks = "".join(f"    if (!c::is_{a.enumeration}({a.name})) return AQUETH_BAD_CALL;\n"
                          for a in f.arguments if a.enumeration)
         out.append(prototype(f, False, 'extern "C" aqueth_status ', " {"))
         out.append(f"{checks}    return c::one({f.call}, refusal, "
@@ -202,7 +217,7 @@ def wrappers(functions, codes):
             names = ", ".join(f"auto const& {a.name}" for a in numbers)
             given = ", ".join(a.name for a in numbers)
             out.append(f"{checks}    return c::many_by_array(count, refused, [{captured}]({names}, auto& result, arrays::flags valid) "
-                       f"{{ array::{f.array}({given}, result, valid); }}, {results}, {inputs});\n}}\n")
+                       f"{{ arrays::{f.array}({given}, result, valid); }}, {results}, {inputs});\n}}\n")
         else:
             out.append(f"{checks}    return c::many(count, refused, [{captured}]({parameters}) {{ return {f.call}; }}, "
                        f"[](auto const& value) {{ return std::array{{{values}}}; }},\n"
@@ -227,7 +242,7 @@ def docs(functions):
     return "\n".join(out) + "\n"
 
 
-def vector_table(functions):
+def vector_table(functions, codes):
     """for tests: every function behind one signature, with the ranges of its arguments"""
     out = ["/* SPDX-License-Identifier: BSL-1.0 */", "/* Made by src/c/generate.py. Not to be edited. */"]
     for f in functions:
@@ -237,18 +252,18 @@ def vector_table(functions):
                    f"    return aqueth_{f.name}({', '.join(arguments + results + ['why'])});\n}}")
     out.append("static const struct function functions[] = {")
     for f in functions:
-        ranges = ", ".join("{0, 0, 1}" if a.enumeration else "{%s, %s, 0}" % (a.low, a.high.replace("inf", "1000"))
+        ranges = ", ".join("{0, %d, 1}" % len(codes[a.enumeration]) if a.enumeration else "{%s, %s, 0}" % (a.low, a.high.replace("inf", "1000"))
                            for a in f.arguments)
         out.append(f'    {{"{f.name}", call_{f.name}, {len(f.arguments)}, {len(f.results)}, {{{ranges}}}}},')
     out.append("};")
     return "\n".join(out) + "\n"
 
 
-def plain_table(functions):
+def plain_table(functions, codes):
     """the same functions without the C interface, to write the vectors with"""
     out = ["// SPDX-License-Identifier: BSL-1.0", "// Made by src/c/generate.py. Not to be edited."]
     for f in functions:
-        ranges = ", ".join("{0, 0, true}" if a.enumeration else "{%s, %s, false}" % (a.low, a.high.replace("inf", "1000"))
+        ranges = ", ".join("{0, %d, true}" % len(codes[a.enumeration]) if a.enumeration else "{%s, %s, false}" % (a.low, a.high.replace("inf", "1000"))
                            for a in f.arguments)
         declared = " ".join(f"auto const {a.name} = static_cast<int>(a[{i}]);" if a.enumeration
                             else f"double const {a.name} = a[{i}];" for i, a in enumerate(f.arguments))
@@ -270,8 +285,8 @@ def main():
         "src/c/functions.cpp": wrappers(functions, codes),
         "src/c/aqueth.map": symbols(functions),
         "docs/c_functions.md": docs(functions),
-        "tests/vectors/c_functions.inc": vector_table(functions),
-        "tests/vectors/plain_functions.inc": plain_table(functions),
+        "tests/vectors/c_functions.inc": vector_table(functions, codes),
+        "tests/vectors/plain_functions.inc": plain_table(functions, codes),
     }
     stale = [name for name, text in files.items()
              if not (root / name).exists() or (root / name).read_text() != text]

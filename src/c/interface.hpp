@@ -4,8 +4,7 @@
 // The library proper is compiled once, here, and shows nothing but the functions of c.h.
 #include <aqueth/array.hpp>
 #include <aqueth/c.h>
-#include <aqueth/plain/density.hpp>
-#include <aqueth/plain/freezing.hpp>
+#include <aqueth/plain/plain.hpp>
 
 #include <algorithm>
 #include <array>
@@ -22,6 +21,23 @@ int code_of(aqueth::argument code) noexcept;
 int code_of(aqueth::limit code) noexcept;
 char const* argument_name(int code) noexcept;
 char const* limit_name(int code) noexcept;
+
+using plain::strength_scale;
+
+bool is_strength_scale(int code) noexcept;
+bool is_medium(int code) noexcept;
+bool is_azeotrope_side(int code) noexcept;
+bool is_sugar(int code) noexcept;
+strength_scale strength_scale_of(int code) noexcept;
+medium medium_of(int code) noexcept;
+azeotrope_side azeotrope_side_of(int code) noexcept;
+sugar sugar_of(int code) noexcept;
+
+/// Two parcels mixed without loss of heat.
+inline plain::checked<plain::blend<double>> mix_two(plain::parcel<double> const& a, plain::parcel<double> const& b) {
+    plain::parcel<double> const both[] = {a, b};
+    return plain::mix(both, 2);
+}
 
 /// Writes why a question was refused, as far as the caller's structure reaches.
 /// @return AQUETH_REFUSED, or AQUETH_BAD_CALL for a structure smaller than the first version's

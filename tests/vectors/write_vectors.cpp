@@ -54,6 +54,10 @@ std::string joined(std::vector<double> const& values) {
     return line;
 }
 
+bool answered(function const& f, std::vector<double> const& arguments) {
+    return f.ask(arguments.data()).status.ok;
+}
+
 void write(function const& f, std::vector<double> const& arguments) {
     auto const answer = f.ask(arguments.data());
     std::printf("%s\t%s\t", f.name, joined(arguments).c_str());
@@ -75,13 +79,16 @@ int main() {
     unsigned const bases[] = {2, 3, 5, 7, 11, 13, 17, 19, 23};
     for (function const& f : functions) {
         std::vector<double> inside(f.arguments.size());
-        for (unsigned k = 1; k <= 24; ++k) {
+        int answers = 0, refusals = 0;
+        for (unsigned k = 1; k < 5000 && answers < 16; ++k) {
             for (std::size_t i = 0; i < inside.size(); ++i) {
                 range const& r = f.arguments[i];
-                inside[i] = r.enumerated ? std::floor(4.0 * spread(k, bases[i]))
-                                         : r.low + (r.high - r.low) * spread(k, bases[i]);
+                double const share = spread(k, bases[i]);
+                inside[i] = r.enumerated ? std::floor(r.high * share) : r.low + (r.high - r.low) * share;
             }
-            write(f, inside);
+            bool const ok = answered(f, inside);
+            if (ok || refusals < 8) write(f, inside);
+            ++(ok ? answers : refusals);
         }
         for (std::size_t i = 0; i < inside.size(); ++i) {  // one argument outside at a time
             range const& r = f.arguments[i];
