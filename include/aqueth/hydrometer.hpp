@@ -34,10 +34,9 @@ concept self_referenced_scale = strength_basis<Scale> && plain::volumetric_basis
 template <class Scale>
 struct graduation {  // strengths
     using plain_type = plain::strength_graduation<typename Scale::plain_basis, double>;
-    static constexpr printed as{Scale::unit, requires(Scale mark){mark.value();
-} ? 100.0 : 1.0
-};  // namespace detail
-};  // namespace aqueth::inline AQUETH_ABI
+    static constexpr printed as{Scale::unit, std::derived_from<Scale, fraction<Scale>> ? 100.0 : 1.0};
+};
+
 template <>
 struct graduation<units::mass_density> {
     using plain_type = plain::density_graduation<double>;
@@ -140,9 +139,8 @@ public:
     /// @throws refusal if the temperature is outside its range, or the reading would be off the scale
     constexpr Scale reading(mass_fraction w, units::temperature t) const {
         auto const found = plain_.reading(w.value(), t.celsius());
-        // what is refused first is the density of the liquid, if it is none
-        detail::accept("density",
-                       found.status.argument == argument::temperature ? found.status : plain::status{});
+        // an error in the temperature is one of the density, which is computed first
+        if (found.status.argument == argument::temperature) detail::accept("density", found.status);
         return mark(answer(found));
     }
     /// Reading of the instrument in a parcel at the parcel's temperature.
@@ -195,4 +193,4 @@ using proof_hydrometer = hydrometer<us_proof>;               ///< US proof at 60
 using density_hydrometer = hydrometer<units::mass_density>;  ///< kg/m3 at a temperature of the user's choice
 using gravity_hydrometer = hydrometer<specific_gravity>;     ///< specific gravity t1/t2
 
-}  // namespace aqueth
+}  // namespace aqueth::inline AQUETH_ABI
