@@ -52,11 +52,13 @@ struct mass_basis {
     static constexpr limit set_by = limit::none;               ///< the range, which is the definition's
     template <number T>
     static constexpr T highest = T(1);  ///< pure ethanol
+    /// @param w mass fraction, 0 to 1
     /// @return the mass fraction
     template <number T>
     static constexpr T to_mass_fraction(T w) {
         return w;
     }
+    /// @param w mass fraction, 0 to 1
     /// @return the strength in this basis
     template <number T>
     static constexpr T from_mass_fraction(T w) {
@@ -70,11 +72,13 @@ struct mole_basis {
     static constexpr limit set_by = limit::none;               ///< the range, which is the definition's
     template <number T>
     static constexpr T highest = T(1);  ///< pure ethanol
+    /// @param x mole fraction, 0 to 1
     /// @return the mass fraction
     template <number T>
     static constexpr T to_mass_fraction(T x) {
         return correlation::molar_mass::mass_fraction_from_mole_fraction(x);
     }
+    /// @param w mass fraction, 0 to 1
     /// @return the strength in this basis
     template <number T>
     static constexpr T from_mass_fraction(T w) {
@@ -92,6 +96,7 @@ struct volume_basis {
     static constexpr limit set_by = limit::none;  ///< the range, which is the definition's
     template <number T>
     static constexpr T highest = T(1);  ///< pure ethanol
+    /// @param q volume fraction, 0 to 1
     /// @return the mass fraction
     template <number T>
     static constexpr T to_mass_fraction(T q) {
@@ -103,6 +108,7 @@ struct volume_basis {
             return r22::mass_fraction_from_concentration(isotherm, q * isotherm.density(T(1)));
         }
     }
+    /// @param w mass fraction, 0 to 1
     /// @return the strength in this basis
     template <number T>
     static constexpr T from_mass_fraction(T w) {
@@ -111,11 +117,13 @@ struct volume_basis {
         T const q = w * (isotherm.density(w) * per_ethanol);
         return q < T(1) ? q : T(1);  // rounding may reach 1 + 1 ulp
     }
+    /// @param q volume fraction, 0 to 1
     /// @return the volume fraction at the reference temperature
     template <number T>
     static constexpr T to_volume_fraction(T q) {
         return q;
     }
+    /// @param q volume fraction, 0 to 1
     /// @return the strength in this basis
     template <number T>
     static constexpr T from_volume_fraction(T q) {
@@ -130,21 +138,25 @@ struct proof_basis {
     static constexpr limit set_by = limit::none;       ///< the range, which is the definition's
     template <number T>
     static constexpr T highest = T(200);  ///< pure ethanol
+    /// @param degrees degrees of proof, 0 to 200
     /// @return the volume fraction at the reference temperature
     template <number T>
     static constexpr T to_volume_fraction(T degrees) {
         return degrees / T(200);
     }
+    /// @param q volume fraction, 0 to 1
     /// @return the strength in this basis
     template <number T>
     static constexpr T from_volume_fraction(T q) {
         return T(200) * q;
     }
+    /// @param degrees degrees of proof, 0 to 200
     /// @return the mass fraction
     template <number T>
     static constexpr T to_mass_fraction(T degrees) {
         return volume_basis<reference>::to_mass_fraction(to_volume_fraction(degrees));
     }
+    /// @param w mass fraction, 0 to 1
     /// @return the strength in this basis
     template <number T>
     static constexpr T from_mass_fraction(T w) {
@@ -162,23 +174,27 @@ struct mass_concentration_basis {
     /// pure ethanol; one constant, so that every use has the same rounding
     template <number T>
     static constexpr T highest = reference_isotherm<Reference, T>.density(T(1)) / T(10);
+    /// @param grams_per_100_ml grams in 100 mL, 0 to pure ethanol
     /// @return the mass fraction
     template <number T>
     static constexpr T to_mass_fraction(T grams_per_100_ml) {
         return correlation::oiml_r22::mass_fraction_from_concentration(reference_isotherm<Reference, T>,
                                                                        T(10) * grams_per_100_ml);
     }
+    /// @param w mass fraction, 0 to 1
     /// @return the strength in this basis
     template <number T>
     static constexpr T from_mass_fraction(T w) {
         T const c = w * reference_isotherm<Reference, T>.density(w) / T(10);
         return c < highest<T> ? c : highest<T>;  // rounding may pass it
     }
+    /// @param grams_per_100_ml grams in 100 mL, 0 to pure ethanol
     /// @return the volume fraction at the reference temperature
     template <number T>
     static constexpr T to_volume_fraction(T grams_per_100_ml) {
         return grams_per_100_ml / highest<T>;
     }
+    /// @param q volume fraction, 0 to 1
     /// @return the strength in this basis
     template <number T>
     static constexpr T from_volume_fraction(T q) {
