@@ -333,8 +333,12 @@ run() {
         strength) group strength operators include/aqueth/plain/strength.hpp strength plain/strength published/us_gauging_manual ;;
         weighing) group weighing operators include/aqueth/plain/weighing.hpp weighing plain/weighing published/us_gauging_manual ;;
         specific-gravity) group specific-gravity operators include/aqueth/plain/specific_gravity.hpp specific_gravity plain/specific_gravity ;;
-        attenuation) group attenuation operators include/aqueth/attenuation.hpp attenuation published/sugar_solution ;;
-        caloric) group caloric operators include/aqueth/caloric.hpp caloric ;;
+        attenuation)
+            group attenuation operators include/aqueth/plain/attenuation.hpp plain/attenuation attenuation \
+                published/sugar_solution
+            group attenuation operators include/aqueth/plain/wash.hpp plain/wash wash
+            ;;
+        caloric) group caloric operators include/aqueth/plain/caloric.hpp plain/caloric caloric ;;
         heating)
             group heating operators include/aqueth/still/heating.hpp heating
             group heating operators include/aqueth/numeric/integration.hpp integration
