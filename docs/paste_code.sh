@@ -69,6 +69,6 @@ for page in README.md docs/*.md docs/*/*.md; do
     fi
 done
 if ((stale)); then
-    echo "stale pages; to paste anew: docs/paste_code.sh ${outputs:+build/test/docs/generated}" >&2
+    echo "stale pages; to paste anew: docs/paste_code.sh${outputs:+ build/test/docs/generated}" >&2
     exit 1
 fi
