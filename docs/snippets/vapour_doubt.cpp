@@ -7,7 +7,7 @@
 
 int main() {
     using namespace aqueth;
-    //! [body]
+    // [body]
     auto const p = 93.8 * kilopascal;
     auto const charge = wash::of(20.0 * litre, by_volume(11.0), plato(0.0), celsius(20.0));
     still const pot{{1.5 * kilowatt}};
@@ -24,5 +24,5 @@ int main() {
             to<volume_fraction>(curve.equilibrium().vapour(to<mole_fraction>(by_volume(11.0)))).percent(),
             in(hearts.volume(celsius(20.0)), litre), hearts.strength().percent());
     }
-    //! [body]
+    // [body]
 }

@@ -33,7 +33,7 @@ int main() {
     show("as much as there can be", blend_to_strength(lots, by_volume(62.0), cellar));
 
     try {
-        blend_to_strength(lots, by_volume(72.0), cellar, 20.0 * litre);
+        show("stronger than any lot", blend_to_strength(lots, by_volume(72.0), cellar, 20.0 * litre));
     } catch (refusal const& error) {
         std::printf("%s\n", error.what());
     }

@@ -28,7 +28,7 @@ outcome collect(double litres, still const& s, boiling_curve const& curve) {
 
 int main() {
     boiling_curve const curve(standard_atmosphere);
-    //! [one]
+    // [one]
     past_run const run{charge(), 100.0 * millilitre, 1.8 * litre, by_volume(88)};
     double const ratios[] = {2.5, 3.0, 4.0, 6.0, 12.0, 50.0};
     std::printf("reflux  stages    1.8 L      0.4 L      3.2 L\n");
@@ -43,5 +43,5 @@ int main() {
                     c.reflux_ratio, c.estimate.stages, same.percent, collect(0.4, s, curve).percent,
                     collect(3.2, s, curve).percent, same.hours);
     }
-    //! [one]
+    // [one]
 }
