@@ -39,7 +39,7 @@ public:
     /// @param quantity what to write
     /// @param context  where to
     /// @return end of the text
-    template <printable Quantity, class Context>
+    template <has_text Quantity, class Context>
     auto format(Quantity const& quantity, Context& context) const {
         auto const put = [&](std::string_view words) {
             context.advance_to(std::copy(words.begin(), words.end(), context.out()));
@@ -87,7 +87,7 @@ private:
 
 #if defined(__cpp_lib_format)
 /// Quantities in std::format.
-template <aqueth::text::printable Quantity>
+template <aqueth::text::has_text Quantity>
 struct std::formatter<Quantity, char> : aqueth::text::quantity_formatter<std::formatter<double, char>> {};
 /// Refusals in std::format.
 template <>
@@ -101,7 +101,7 @@ struct std::formatter<aqueth::plain::status, char>
 
 #if __has_include(<fmt/format.h>)
 /// Quantities in fmt::format.
-template <aqueth::text::printable Quantity>
+template <aqueth::text::has_text Quantity>
 struct fmt::formatter<Quantity, char> : aqueth::text::quantity_formatter<fmt::formatter<double, char>> {};
 /// Refusals in fmt::format.
 template <>

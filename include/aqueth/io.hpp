@@ -19,7 +19,7 @@ namespace aqueth::text {
 /// @param out      where to
 /// @param quantity what to write
 /// @return out
-template <printable Quantity>
+template <has_text Quantity>
 std::ostream& put(std::ostream& out, Quantity const& quantity) {
     std::ostringstream text;
     text.imbue(std::locale::classic());
@@ -37,7 +37,7 @@ namespace aqueth {
 /// @param out      a stream
 /// @param quantity temperature, strength, specific gravity, extract, liquid or parcel
 /// @return out
-template <text::printable Quantity>
+template <text::has_text Quantity>
 std::ostream& operator<<(std::ostream& out, Quantity const& quantity) {
     return text::put(out, quantity);
 }
@@ -65,8 +65,8 @@ namespace boost::units {
 /// @param quantity one of the quantities of aqueth::units
 /// @return out
 template <class Unit>
-    requires aqueth::text::printable<quantity<Unit>>
-std::ostream& operator<<(std::ostream& out, quantity<Unit> const& quantity) {
+requires aqueth::text::has_text<quantity<Unit>> std::ostream& operator<<(std::ostream& out,
+                                                                         quantity<Unit> const& quantity) {
     return aqueth::text::put(out, quantity);
 }
 }  // namespace boost::units

@@ -41,9 +41,10 @@ struct unit_table;
 /// @{
 template <>
 struct unit_table<units::volume> {
-    static constexpr std::string_view what = "a volume";                                            ///< name
-    static constexpr std::string_view names = "mL, cL, dL, L, hL, m3, fl oz or gal (US), imp gal";  ///< listed
-    static constexpr printed_unit printed{"L", litre.value()};                                      ///< written
+    static constexpr std::string_view what = "a volume";  ///< name
+    static constexpr std::string_view names =
+        "mL, cL, dL, L, hL, m3, fl oz or gal (US), imp gal";    ///< listed
+    static constexpr printed_unit printed{"L", litre.value()};  ///< written
     /// read
     static constexpr unit_names rows[] = {
         {"ml cc cm3", millilitre.value()},
@@ -59,8 +60,8 @@ struct unit_table<units::volume> {
 };
 template <>
 struct unit_table<units::mass> {
-    static constexpr std::string_view what = "a mass";            ///< name
-    static constexpr std::string_view names = "g, kg, oz, lb";    ///< listed
+    static constexpr std::string_view what = "a mass";              ///< name
+    static constexpr std::string_view names = "g, kg, oz, lb";      ///< listed
     static constexpr printed_unit printed{"kg", kilogram.value()};  ///< written
     /// read
     static constexpr unit_names rows[] = {
@@ -109,8 +110,9 @@ struct unit_table<units::molar_volume> {
 };
 template <>
 struct unit_table<units::pressure> {
-    static constexpr std::string_view what = "a pressure";                                                ///< name
-    static constexpr std::string_view names = "kPa, hPa, mbar, bar, Pa, mmHg, inHg, atm, psi (absolute)";  ///< listed
+    static constexpr std::string_view what = "a pressure";  ///< name
+    static constexpr std::string_view names =
+        "kPa, hPa, mbar, bar, Pa, mmHg, inHg, atm, psi (absolute)";    ///< listed
     static constexpr printed_unit printed{"kPa", kilopascal.value()};  ///< written
     /// read
     static constexpr unit_names rows[] = {
@@ -150,8 +152,8 @@ struct unit_table<units::time> {
 };
 template <>
 struct unit_table<units::energy> {
-    static constexpr std::string_view what = "a heat";                ///< name
-    static constexpr std::string_view names = "J, kJ, kWh";           ///< listed
+    static constexpr std::string_view what = "a heat";               ///< name
+    static constexpr std::string_view names = "J, kJ, kWh";          ///< listed
     static constexpr printed_unit printed{"kJ", kilojoule.value()};  ///< written
     /// read
     static constexpr unit_names rows[] = {
@@ -165,20 +167,21 @@ struct unit_table<units::power> {
     static constexpr std::string_view what = "a power";        ///< name
     static constexpr std::string_view names = "W, kW";         ///< listed
     static constexpr printed_unit printed{"W", watt.value()};  ///< written
-    static constexpr unit_names rows[] = {{"w watt watts", watt.value()}, {"kw", kilowatt.value()}};  ///< read
+    static constexpr unit_names rows[] = {{"w watt watts", watt.value()},
+                                          {"kw", kilowatt.value()}};  ///< read
 };
 template <>
 struct unit_table<units::heat_capacity> {
-    static constexpr std::string_view what = "a heat capacity";              ///< name
-    static constexpr std::string_view names = "J/K, kJ/K";                   ///< listed
-    static constexpr printed_unit printed{"J/K", joule_per_kelvin.value()};  ///< written
+    static constexpr std::string_view what = "a heat capacity";                                  ///< name
+    static constexpr std::string_view names = "J/K, kJ/K";                                       ///< listed
+    static constexpr printed_unit printed{"J/K", joule_per_kelvin.value()};                      ///< written
     static constexpr unit_names rows[] = {{"j/k", joule_per_kelvin.value()}, {"kj/k", 1000.0}};  ///< read
 };
 template <>
 struct unit_table<units::thermal_conductance> {
-    static constexpr std::string_view what = "a heat loss coefficient";     ///< name
-    static constexpr std::string_view names = "W/K";                        ///< listed
-    static constexpr printed_unit printed{"W/K", watt_per_kelvin.value()};  ///< written
+    static constexpr std::string_view what = "a heat loss coefficient";       ///< name
+    static constexpr std::string_view names = "W/K";                          ///< listed
+    static constexpr printed_unit printed{"W/K", watt_per_kelvin.value()};    ///< written
     static constexpr unit_names rows[] = {{"w/k", watt_per_kelvin.value()}};  ///< read
 };
 template <>
@@ -190,9 +193,9 @@ struct unit_table<units::molar_energy> {
 };
 template <>
 struct unit_table<units::molar_heat_capacity> {
-    static constexpr std::string_view what = "a molar heat capacity";                     ///< name
-    static constexpr std::string_view names = "J/(mol K)";                                ///< listed
-    static constexpr printed_unit printed{"J/(mol K)", joule_per_mole_kelvin.value()};    ///< written
+    static constexpr std::string_view what = "a molar heat capacity";                    ///< name
+    static constexpr std::string_view names = "J/(mol K)";                               ///< listed
+    static constexpr printed_unit printed{"J/(mol K)", joule_per_mole_kelvin.value()};   ///< written
     static constexpr unit_names rows[] = {{"j/(molk)", joule_per_mole_kelvin.value()}};  ///< read
 };
 template <>
@@ -205,9 +208,9 @@ struct unit_table<units::specific_energy> {
 };
 template <>
 struct unit_table<units::specific_heat_capacity> {
-    static constexpr std::string_view what = "a specific heat capacity";                     ///< name
-    static constexpr std::string_view names = "J/(kg K), kJ/(kg K)";                         ///< listed
-    static constexpr printed_unit printed{"J/(kg K)", joule_per_kilogram_kelvin.value()};    ///< written
+    static constexpr std::string_view what = "a specific heat capacity";                   ///< name
+    static constexpr std::string_view names = "J/(kg K), kJ/(kg K)";                       ///< listed
+    static constexpr printed_unit printed{"J/(kg K)", joule_per_kilogram_kelvin.value()};  ///< written
     /// read
     static constexpr unit_names rows[] = {
         {"j/(kgk)", joule_per_kilogram_kelvin.value()},
@@ -216,16 +219,18 @@ struct unit_table<units::specific_heat_capacity> {
 };
 template <>
 struct unit_table<units::cubic_expansion> {
-    static constexpr std::string_view what = "a cubic expansion";      ///< name
-    static constexpr std::string_view names = "/K, like '25e-6 /K'";   ///< listed
-    static constexpr printed_unit printed{"/K", per_kelvin.value()};   ///< written
+    static constexpr std::string_view what = "a cubic expansion";       ///< name
+    static constexpr std::string_view names = "/K, like '25e-6 /K'";    ///< listed
+    static constexpr printed_unit printed{"/K", per_kelvin.value()};    ///< written
     static constexpr unit_names rows[] = {{"/k", per_kelvin.value()}};  ///< read
 };
 /// @}
 
 /// A quantity that has a table of units.
 template <class T>
-concept quantity_with_units = requires { unit_table<T>::printed; };
+concept quantity_with_units = requires {
+    unit_table<T>::printed;
+};
 
 /// A strong type of degrees, as degrees Plato.
 template <class T>
@@ -236,10 +241,10 @@ concept degrees_with_unit = !strength_basis<T> && requires(T const& x) {
 
 /// A number with its unit, as a text has it: "40 % vol at 20 °C".
 struct figure {
-    double number;               ///< in the unit
-    std::string_view unit;       ///< of the number
-    std::string_view condition;  ///< to which the unit refers, for example " at 20 °C"; may be empty
-    double held;                 ///< the number that the library holds
+    double number;                       ///< in the unit
+    std::string_view unit;               ///< of the number
+    std::string_view condition;          ///< to which the unit refers, for example " at 20 °C"; may be empty
+    double held;                         ///< the number that the library holds
     double (*held_from)(double number);  ///< the same of a number in the unit, as `parse` computes it
 };
 
@@ -264,11 +269,10 @@ constexpr std::array<figure, 1> figures_of(units::temperature t) {
 template <quantity_with_units Quantity>
 constexpr std::array<figure, 1> figures_of(Quantity const& quantity) {
     using table = unit_table<Quantity>;
-    return {{{quantity.value() / table::printed.si,
-              table::printed.name,
-              {},
-              quantity.value(),
-              [](double number) { return number * table::printed.si; }}}};
+    return {
+        {{quantity.value() / table::printed.si, table::printed.name, {}, quantity.value(), [](double number) {
+              return number * table::printed.si;
+          }}}};
 }
 /// @param strength a strength in any basis
 /// @return in the unit of its basis, with the reference temperature of a volume
@@ -324,13 +328,15 @@ inline std::string number_of(figure const& f) {
 /// A quantity that can be written: temperatures, all quantities of aqueth::units, strengths, specific
 /// gravity, extracts, liquids and parcels.
 template <class T>
-concept printable = requires(T const& x) { figures_of(x); };
+concept has_text = requires(T const& x) {
+    figures_of(x);
+};
 
 /// Writes a quantity: numbers with their units, separated by commas.
 /// @param quantity what to write
 /// @param number   callable: figure; writes its number
 /// @param words    callable: std::string_view; writes the text
-template <printable Quantity, class Number, class Words>
+template <has_text Quantity, class Number, class Words>
 constexpr void write(Quantity const& quantity, Number const& number, Words const& words) {
     std::string_view between;
     for (figure each : figures_of(quantity)) {
@@ -356,7 +362,7 @@ namespace aqueth {
 ///                 quantity
 /// @return the text
 /// @throws range_error if there are no such digits
-template <text::printable Quantity>
+template <text::has_text Quantity>
 [[nodiscard]] std::string text_of(Quantity const& quantity, int digits) {
     require_range("text", argument::significant_digits, digits, "", 1.0, 17.0);
     std::string result;
@@ -367,7 +373,7 @@ template <text::printable Quantity>
 }
 /// @param quantity as above
 /// @return the text
-template <text::printable Quantity>
+template <text::has_text Quantity>
 [[nodiscard]] std::string text_of(Quantity const& quantity) {
     std::string result;
     text::write(
