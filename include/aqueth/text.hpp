@@ -129,11 +129,13 @@ struct unit_table<units::pressure> {
 };
 template <>
 struct unit_table<units::length> {
-    static constexpr std::string_view what = "an altitude";     ///< name
-    static constexpr std::string_view names = "m, ft";          ///< listed
+    static constexpr std::string_view what = "a length";        ///< name
+    static constexpr std::string_view names = "mm, cm, m, ft";  ///< listed
     static constexpr printed_unit printed{"m", metre.value()};  ///< written
     /// read
     static constexpr unit_names rows[] = {
+        {"mm", 1e-3},
+        {"cm", 1e-2},
         {"m metre metres meter meters", metre.value()},
         {"ft foot feet", foot.value()},
     };
@@ -145,7 +147,7 @@ struct unit_table<units::time> {
     static constexpr printed_unit printed{"min", minute.value()};  ///< written
     /// read
     static constexpr unit_names rows[] = {
-        {"s second seconds", second.value()},
+        {"s sec second seconds", second.value()},
         {"min minute minutes", minute.value()},
         {"h hour hours", hour.value()},
     };

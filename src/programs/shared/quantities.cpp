@@ -107,12 +107,10 @@ parcel make_parcel(amount const& how_much, mass_fraction w, given const& tempera
     return on_behalf_of(temperature, [&] { return make_parcel(how_much, w, t); });
 }
 
-units::pressure read_pressure(given const& g) {
-    return understood(g, [&] { return parse<units::pressure>(g.text); });
-}
+units::pressure read_pressure(given const& g) { return read_as<units::pressure>(g); }
 
 units::length read_altitude(given const& g) {
-    return understood(g, [&] { return parse<units::length>(g.text); });
+    return read_as<units::length>(g, {"an altitude", altitude_units});
 }
 
 units::pressure read_pressure(surroundings const& air) {

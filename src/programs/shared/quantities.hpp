@@ -90,7 +90,7 @@ inline constexpr std::string_view volume_units = unit_table<units::volume>::name
 inline constexpr std::string_view mass_units = unit_table<units::mass>::names;
 inline constexpr std::string_view temperature_units = a_temperature.units;
 inline constexpr std::string_view pressure_units = unit_table<units::pressure>::names;
-inline constexpr std::string_view altitude_units = unit_table<units::length>::names;
+inline constexpr std::string_view altitude_units = "m, ft";
 inline constexpr std::string_view strength_units = a_strength.units;
 
 /// Whether a text has a quantity in US proof, gallons, fluid ounces, pounds or ounces.
@@ -106,6 +106,12 @@ number_and_unit read_number(given const& g, std::string_view text, wanted const&
 
 /// Like read_number, but requires a unit.
 number_and_unit read_quantity(given const& g, std::string_view text, wanted const& w);
+
+/// A quantity; its range is not checked.
+template <quantity_with_units Quantity>
+Quantity read_as(given const& g, wanted const& w = a_quantity<Quantity>) {
+    return understood(g, [&] { return text::read<Quantity>(g.text, w); });
+}
 
 // --- temperatures and amounts ------------------------------------------------------------------------------
 
