@@ -48,7 +48,8 @@ public:
             quantity,
             [&](figure const& f) {
                 if (plain_) return put(number_of(f));
-                context.advance_to(number_.format(f.number, context));
+                Number number = number_;  // whose `format` is not const in every standard library
+                context.advance_to(number.format(f.number, context));
             },
             put);
         return context.out();
@@ -75,8 +76,9 @@ public:
     /// @return end of the text
     template <class Refusal, class Context>
     auto format(Refusal const& refused, Context& context) const {
-        std::string const text = text_of(refused);
-        return text_.format(std::string_view(text), context);
+        std::string const message = text_of(refused);
+        Text formatter = text_;
+        return formatter.format(std::string_view(message), context);
     }
 
 private:
