@@ -56,7 +56,7 @@ function(aqueth_require_real)
   endforeach()
 endfunction()
 
-# aqueth_require_codes(<header>...): stops if a header refuses an argument by its words instead of its code.
+# aqueth_require_codes(<header>...): stops if a header refuses an argument by its text instead of its code.
 function(aqueth_require_codes)
   foreach(header IN LISTS ARGN)
     file(READ "${header}" text)
@@ -68,11 +68,11 @@ endfunction()
 
 # aqueth_require_folders(<header>...): stops if a header includes one of a higher floor. Folders are the floors: the
 # mathematics, published formulas, our own fits, checked functions over numbers, properties and operations, the still.
-# metrology/ stands beside them: of the properties it knows the words alone, and no floor knows it. The front doors may
-# include all.
+# metrology/ stands beside them: it includes the floors up to plain/ and the basic types; no floor includes it. The front
+# doors may include all.
 function(aqueth_require_folders)
   set(floors numeric correlation model plain . still still/detail metrology)
-  set(words error units composition version)
+  set(basic_types error units composition version)
   foreach(header IN LISTS ARGN)
     if(header MATCHES "/(aqueth|array)[.]hpp$")
       continue()
@@ -92,7 +92,7 @@ function(aqueth_require_folders)
       list(FIND floors "${from}" lower)
       set(allowed FALSE)
       if(folder STREQUAL metrology)
-        if(from MATCHES "^(numeric|correlation|model|plain|metrology)$" OR included IN_LIST words)
+        if(from MATCHES "^(numeric|correlation|model|plain|metrology)$" OR included IN_LIST basic_types)
           set(allowed TRUE)
         endif()
       elseif(lower GREATER_EQUAL 0 AND NOT from STREQUAL metrology

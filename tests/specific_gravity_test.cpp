@@ -38,14 +38,16 @@ TEST(SpecificGravity, AirMakesALightLiquidLighter) {
 
 TEST(SpecificGravity, RefusesTheImpossible) {
     gravity_reference const reference{};
-    expect_range_error([&] { mass_fraction_from_specific_gravity(specific_gravity(0.7), reference); },
-                       "density");
-    expect_range_error([] { specific_gravity(0.1); }, "specific gravity");
-    expect_range_error([] { specific_gravity{std::numeric_limits<double>::quiet_NaN()}; },
+    expect_range_error(
+        [&] { static_cast<void>(mass_fraction_from_specific_gravity(specific_gravity(0.7), reference)); },
+        "density");
+    expect_range_error([] { static_cast<void>(specific_gravity(0.1)); }, "specific gravity");
+    expect_range_error([] { static_cast<void>(specific_gravity{std::numeric_limits<double>::quiet_NaN()}); },
                        "specific gravity");
     expect_range_error(
         [] {
-            specific_gravity_of(by_mass(50.0), gravity_reference{celsius(20.0), celsius(-1.0)});
+            static_cast<void>(
+                specific_gravity_of(by_mass(50.0), gravity_reference{celsius(20.0), celsius(-1.0)}));
         },
         "temperature");
 }

@@ -81,8 +81,8 @@ TEST(Strength, ReferenceTemperaturesDifferByLessThanATenthOfAPercent) {
 
 TEST(Strength, RefusesMoreThanPureEthanol) {
     // 78.924 g/100 mL is pure ethanol at 20 °C; 79.5 passes as a number but is no mixture.
-    auto const error =
-        expect_range_error([] { to<mass_fraction>(grams_per_100_millilitres(79.5)); }, "mass concentration");
+    auto const error = expect_range_error(
+        [] { static_cast<void>(to<mass_fraction>(grams_per_100_millilitres(79.5))); }, "mass concentration");
     EXPECT_NEAR(error.upper(), 78.924, 5e-4);
 }
 

@@ -2,8 +2,8 @@
 #pragma once
 
 /// @file
-/// The front door: the whole typed, scalar interface except measured_equilibrium.hpp, whose interpolation
-/// from Boost.Math would slow every build. Include single headers for shorter builds.
+/// The front door: the whole typed, scalar interface except tables of measured points (number_table.hpp,
+/// equilibrium_points.hpp, measured_equilibrium.hpp). Include single headers for shorter builds.
 
 /// @namespace aqueth
 /// Properties of ethanol-water mixtures and the distiller's operations on them: the typed interface.
@@ -45,7 +45,7 @@
 #include <aqueth/strength.hpp>            // every basis into every other
 #include <aqueth/vapour_uncertainty.hpp>  // uncertainty of the strength of a vapour
 #include <aqueth/weighing.hpp>            // indications of a balance in air
-// words
+// basic types
 #include <aqueth/composition.hpp>  // the strong types of strength
 #include <aqueth/error.hpp>        // the one error type
 #include <aqueth/units.hpp>        // quantities, temperature, units

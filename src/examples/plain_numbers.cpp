@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-// The floor of plain numbers: no units, no checks, any scalar, constant expressions.
+// Published formulas over plain numbers: no units, no checks, any scalar, constant expressions.
 #include <aqueth/correlation/oiml_r22.hpp>
 #include <aqueth/correlation/oiml_r22_inverse.hpp>
 #include <aqueth/strength.hpp>

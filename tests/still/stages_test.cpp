@@ -246,8 +246,8 @@ TEST(StillEstimate, NearestStagesOfARefluxThatExplainsNothing) {
     EXPECT_TRUE(all[2].estimate.explains);
     expect_range_error(
         [&] {
-            estimate_stages(std::span<past_run const>(past), reflux::none(), neck::insulated(), 0.3,
-                            sea_level());
+            static_cast<void>(estimate_stages(std::span<past_run const>(past), reflux::none(),
+                                              neck::insulated(), 0.3, sea_level()));
         },
         "measured strength");
 }
@@ -282,8 +282,9 @@ TEST(StillEstimate, TellsHowManyRatiosAreTried) {
     std::array const past{made_by(3.0, reflux::constant(3.0), 1.5)};
     std::array const ratios{1.0, 3.0, 6.0};
     std::vector<std::size_t> told;
-    nearest_stages(std::span<past_run const>(past), std::span<double const>(ratios), neck::insulated(), 0.3,
-                   sea_level(), [&](std::size_t tried) { told.push_back(tried); });
+    static_cast<void>(nearest_stages(std::span<past_run const>(past), std::span<double const>(ratios),
+                                     neck::insulated(), 0.3, sea_level(),
+                                     [&](std::size_t tried) { told.push_back(tried); }));
     EXPECT_EQ(told, (std::vector<std::size_t>{1, 2, 3}));
 }
 
@@ -319,8 +320,8 @@ TEST(StillEstimate, SaysWhenNoNumberOfStagesIsTooMany) {
 TEST(StillEstimate, RefusesWhatNoStillGives) {
     std::array past{made_by(3.0, reflux::constant(3.0), 1.5)};
     auto const estimate = [&] {
-        estimate_stages(std::span<past_run const>(past), reflux::constant(3.0), neck::insulated(), 0.5,
-                        sea_level());
+        return estimate_stages(std::span<past_run const>(past), reflux::constant(3.0), neck::insulated(), 0.5,
+                               sea_level());
     };
     past[0].strength = by_volume(96.5);
     auto const strong = expect_range_error(estimate, "measured strength");
@@ -332,19 +333,23 @@ TEST(StillEstimate, RefusesWhatNoStillGives) {
     expect_range_error(estimate, "collected volume");
     expect_range_error(
         [&] {
-            estimate_stages(std::span<past_run const>(), reflux::none(), neck::insulated(), 0.5, sea_level());
+            static_cast<void>(estimate_stages(std::span<past_run const>(), reflux::none(), neck::insulated(),
+                                              0.5, sea_level()));
         },
         "number of past runs");
     past[0] = made_by(3.0, reflux::constant(3.0), 1.5);
     expect_range_error(
         [&] {
-            estimate_stages(std::span<past_run const>(past), reflux::none(), neck::insulated(), 0.0,
-                            sea_level());
+            static_cast<void>(estimate_stages(std::span<past_run const>(past), reflux::none(),
+                                              neck::insulated(), 0.0, sea_level()));
         },
         "uncertainty of the strength");
     auto const kept = reflux::constant_strength(by_volume(85), 6.0);  // which a bare pot cannot keep
     expect_range_error(
-        [&] { estimate_stages(std::span<past_run const>(past), kept, neck::insulated(), 0.5, sea_level()); },
+        [&] {
+            static_cast<void>(
+                estimate_stages(std::span<past_run const>(past), kept, neck::insulated(), 0.5, sea_level()));
+        },
         "strength of the distillate to keep");
     past[0].charge = wash::of(parcel::of(0.0 * litre, by_volume(11), celsius(20)));
     expect_range_error(estimate, "mass of the charge");

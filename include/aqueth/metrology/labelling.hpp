@@ -22,10 +22,10 @@ struct strength_tolerance {
     char const* key;               ///< short name, for programs
     char const* drinks;            ///< which drinks
     double percent_vol;            ///< permitted difference, plus or minus, % vol
-    units::temperature reference;  ///< temperature that the strength is stated for
-    provenance seen;               ///< how far the source was seen
+    units::temperature reference;  ///< reference temperature of the strength
+    provenance seen;               ///< how the figure was obtained
     char const* citation;          ///< where it stands
-    char const* remark;            ///< what else the text says of it
+    char const* remark;            ///< further conditions in the text
 };
 
 /// Tolerances in law, as of when they were read. Local law decides.
