@@ -36,9 +36,9 @@ struct printed_unit {
 template <class Quantity>
 struct unit_table;
 
-/// @name Units of each quantity
-/// Case does not matter in a text, so that no unit may differ from another by its case alone: MJ and mJ.
-/// @{
+// Case does not matter in a text, so no unit of a table may differ from another by its case alone, as MJ and mJ.
+
+/// of volumes
 template <>
 struct unit_table<units::volume> {
     static constexpr std::string_view what = "a volume";  ///< name
@@ -58,6 +58,7 @@ struct unit_table<units::volume> {
         {"impgal ukgal", imperial_gallon.value()},
     };
 };
+/// of masses
 template <>
 struct unit_table<units::mass> {
     static constexpr std::string_view what = "a mass";              ///< name
@@ -71,6 +72,7 @@ struct unit_table<units::mass> {
         {"lb lbs pound pounds", pound.value()},
     };
 };
+/// of amounts of substance
 template <>
 struct unit_table<units::amount> {
     static constexpr std::string_view what = "an amount of substance";  ///< name
@@ -79,6 +81,7 @@ struct unit_table<units::amount> {
     /// read
     static constexpr unit_names rows[] = {{"mol mole moles", mole.value()}, {"kmol", kilomole.value()}};
 };
+/// of densities
 template <>
 struct unit_table<units::mass_density> {
     static constexpr std::string_view what = "a density";                              ///< name
@@ -90,6 +93,7 @@ struct unit_table<units::mass_density> {
         {"g/cm3 g/ml kg/l", gram_per_cubic_centimetre.value()},
     };
 };
+/// of differences of temperatures
 template <>
 struct unit_table<units::temperature_difference> {
     static constexpr std::string_view what = "a difference of temperatures";  ///< name
@@ -101,6 +105,7 @@ struct unit_table<units::temperature_difference> {
         {"f degf fahrenheit", 5.0 / 9.0},
     };
 };
+/// of molar volumes
 template <>
 struct unit_table<units::molar_volume> {
     static constexpr std::string_view what = "a molar volume";                            ///< name
@@ -108,6 +113,7 @@ struct unit_table<units::molar_volume> {
     static constexpr printed_unit printed{"cm3/mol", cubic_centimetre_per_mole.value()};  ///< written
     static constexpr unit_names rows[] = {{"cm3/mol ml/mol", cubic_centimetre_per_mole.value()}};  ///< read
 };
+/// of pressures
 template <>
 struct unit_table<units::pressure> {
     static constexpr std::string_view what = "a pressure";  ///< name
@@ -127,6 +133,7 @@ struct unit_table<units::pressure> {
         {"psi psia", pound_force_per_square_inch.value()},
     };
 };
+/// of lengths
 template <>
 struct unit_table<units::length> {
     static constexpr std::string_view what = "a length";        ///< name
@@ -140,6 +147,7 @@ struct unit_table<units::length> {
         {"ft foot feet", foot.value()},
     };
 };
+/// of times
 template <>
 struct unit_table<units::time> {
     static constexpr std::string_view what = "a time";             ///< name
@@ -152,6 +160,7 @@ struct unit_table<units::time> {
         {"h hour hours", hour.value()},
     };
 };
+/// of energies
 template <>
 struct unit_table<units::energy> {
     static constexpr std::string_view what = "a heat";               ///< name
@@ -164,6 +173,7 @@ struct unit_table<units::energy> {
         {"kwh", kilowatt_hour.value()},
     };
 };
+/// of powers
 template <>
 struct unit_table<units::power> {
     static constexpr std::string_view what = "a power";        ///< name
@@ -172,6 +182,7 @@ struct unit_table<units::power> {
     static constexpr unit_names rows[] = {{"w watt watts", watt.value()},
                                           {"kw", kilowatt.value()}};  ///< read
 };
+/// of heat capacities
 template <>
 struct unit_table<units::heat_capacity> {
     static constexpr std::string_view what = "a heat capacity";                                  ///< name
@@ -179,6 +190,7 @@ struct unit_table<units::heat_capacity> {
     static constexpr printed_unit printed{"J/K", joule_per_kelvin.value()};                      ///< written
     static constexpr unit_names rows[] = {{"j/k", joule_per_kelvin.value()}, {"kj/k", 1000.0}};  ///< read
 };
+/// of heat loss coefficients
 template <>
 struct unit_table<units::thermal_conductance> {
     static constexpr std::string_view what = "a heat loss coefficient";       ///< name
@@ -186,6 +198,7 @@ struct unit_table<units::thermal_conductance> {
     static constexpr printed_unit printed{"W/K", watt_per_kelvin.value()};    ///< written
     static constexpr unit_names rows[] = {{"w/k", watt_per_kelvin.value()}};  ///< read
 };
+/// of molar energies
 template <>
 struct unit_table<units::molar_energy> {
     static constexpr std::string_view what = "a molar energy";               ///< name
@@ -193,6 +206,7 @@ struct unit_table<units::molar_energy> {
     static constexpr printed_unit printed{"J/mol", joule_per_mole.value()};  ///< written
     static constexpr unit_names rows[] = {{"j/mol", joule_per_mole.value()}, {"kj/mol", 1000.0}};  ///< read
 };
+/// of molar heat capacities
 template <>
 struct unit_table<units::molar_heat_capacity> {
     static constexpr std::string_view what = "a molar heat capacity";                    ///< name
@@ -200,6 +214,7 @@ struct unit_table<units::molar_heat_capacity> {
     static constexpr printed_unit printed{"J/(mol K)", joule_per_mole_kelvin.value()};   ///< written
     static constexpr unit_names rows[] = {{"j/(molk)", joule_per_mole_kelvin.value()}};  ///< read
 };
+/// of specific energies
 template <>
 struct unit_table<units::specific_energy> {
     static constexpr std::string_view what = "a specific energy";               ///< name
@@ -208,6 +223,7 @@ struct unit_table<units::specific_energy> {
     /// read
     static constexpr unit_names rows[] = {{"j/kg", joule_per_kilogram.value()}, {"kj/kg", 1000.0}};
 };
+/// of specific heat capacities
 template <>
 struct unit_table<units::specific_heat_capacity> {
     static constexpr std::string_view what = "a specific heat capacity";                   ///< name
@@ -219,6 +235,7 @@ struct unit_table<units::specific_heat_capacity> {
         {"kj/(kgk)", 1000.0},
     };
 };
+/// of cubic expansions
 template <>
 struct unit_table<units::cubic_expansion> {
     static constexpr std::string_view what = "a cubic expansion";       ///< name
@@ -226,7 +243,6 @@ struct unit_table<units::cubic_expansion> {
     static constexpr printed_unit printed{"/K", per_kelvin.value()};    ///< written
     static constexpr unit_names rows[] = {{"/k", per_kelvin.value()}};  ///< read
 };
-/// @}
 
 /// A quantity that has a table of units.
 template <class T>
