@@ -103,6 +103,16 @@ TEST(BoilingCurve, MeasuredVolatilityTakesTheModelsPlaceWhereItWasMeasured) {
     EXPECT_NEAR(ratio(0.8), ratio(0.99), 1e-6);
 }
 
+TEST(BoilingCurve, TypedFunctionsAreThoseOfItsEquilibrium) {
+    boiling_curve const curve(standard_atmosphere);
+    for (double const x : compositions()) {
+        mole_fraction const liquid(x);
+        EXPECT_EQ(curve.vapour(liquid).value(), curve.vapour(x));
+        EXPECT_EQ(curve.liquid(curve.vapour(liquid)).value(), curve.liquid(curve.vapour(x)));
+        EXPECT_EQ(curve.temperature(liquid), curve.equilibrium().temperature(liquid));
+    }
+}
+
 TEST(BoilingCurve, RefusesPressuresOutsideItsRange) {
     for (double const kpa : {0.0, -1.0, 4.9, 171.0, std::nan("")})
         expect_refusal([&] { boiling_curve curve(kpa * kilopascal); }, "pressure");

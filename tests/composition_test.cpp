@@ -65,5 +65,14 @@ TEST(Composition, ErrorNamesQuantityValueAndRange) {
         "strength: alcoholic strength by volume 120 % vol at 20 °C is outside 0 to 100 % vol at 20 °C");
 }
 
+TEST(Composition, ReadsAStrengthByTheFunctionThatMakesIt) {
+    EXPECT_EQ(in(by_volume(40), by_volume), 40.0);
+    EXPECT_EQ(in(by_volume<at_60_fahrenheit>(40), by_volume), 40.0);
+    EXPECT_EQ(in(by_mass(33), by_mass), 33.0);
+    EXPECT_EQ(in(by_moles(12.5), by_moles), 12.5);
+    EXPECT_EQ(in(proof(86), proof), 86.0);
+    EXPECT_EQ(in(grams_per_100_millilitres<at_15_celsius>(30), grams_per_100_millilitres), 30.0);
+}
+
 }  // namespace
 }  // namespace aqueth

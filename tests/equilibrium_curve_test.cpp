@@ -75,6 +75,19 @@ TEST(EquilibriumCurve, PlainNumbersAreThoseOfTheQuantities) {
     }
 }
 
+TEST(EquilibriumCurve, TheLiquidUnderAVapourIsThatOfTheDewPoint) {
+    for (auto const& pressure : {90 * kilopascal, standard_atmosphere}) {
+        equilibrium_curve const curve(pressure);
+        for (double const y : {0.0, 0.01, 0.2, 0.5, 0.7, 0.87, 0.95, 1.0}) {
+            mole_fraction const x = curve.liquid(mole_fraction(y));
+            auto const dew = dew_point(mole_fraction(y), pressure);
+            // the error of the tabulated vapour, over its slope, which is 0.4 and more
+            EXPECT_NEAR(x.value(), dew.liquid.value(), 1e-6) << y;
+            EXPECT_NEAR(in(curve.temperature(x), celsius), in(dew.temperature, celsius), 1e-4) << y;
+        }
+    }
+}
+
 TEST(EquilibriumCurve, SlopesAreThoseOfTheCurve) {
     equilibrium_curve const curve(standard_atmosphere);
     for (double const x : {1e-4, 0.01, 0.1, 0.4, 0.8, 0.95}) {

@@ -41,6 +41,27 @@ TEST(Units, ReadsAQuantityInAnyUnitOfItsKind) {
     EXPECT_DOUBLE_EQ(in(1.0 * gram_per_cubic_centimetre, kilogram_per_cubic_metre), 1000.0);
 }
 
+template <class... Unit>
+constexpr bool whole_numbers_count(Unit const&... unit) {
+    return ((2 * unit == 2.0 * unit && unit * 3u == unit * 3.0 && unit / 4L == unit / 4.0) && ...);
+}
+static_assert(whole_numbers_count(
+    kilogram, gram, pound, ounce, mole, kilomole, cubic_metre, hectolitre, litre, centilitre, millilitre,
+    us_gallon, us_fluid_ounce, imperial_gallon, kilogram_per_cubic_metre, gram_per_cubic_centimetre,
+    cubic_centimetre_per_mole, kelvins, per_kelvin, hectopascal, kilopascal, bar, standard_atmosphere,
+    millimetre_of_mercury, inch_of_mercury, torr, pound_force_per_square_inch, metre, foot, second, minute,
+    hour, joule, kilojoule, megajoule, kilowatt_hour, watt, kilowatt, joule_per_kelvin, watt_per_kelvin,
+    joule_per_mole, joule_per_mole_kelvin, joule_per_kilogram, joule_per_kilogram_kelvin));
+
+constexpr units::temperature rankine(double degrees) { return kelvin(degrees / 1.8); }
+
+TEST(Units, ReadsATemperatureOnTheScaleOfTheFunctionThatMakesIt) {
+    EXPECT_EQ(in(celsius(20), celsius), 20.0);
+    EXPECT_EQ(in(celsius(20), fahrenheit), 68.0);
+    EXPECT_EQ(in(celsius(20), kelvin), 293.15);
+    EXPECT_NEAR(in(celsius(100), rankine), 671.67, 1e-9);  // 212 + 459.67
+}
+
 TEST(Units, KelvinAndCelsiusDifferByTheIcePointOnly) {
     for (double t = -20.0; t <= 40.0; t += 0.25) EXPECT_NEAR(kelvin(celsius(t).kelvin()).celsius(), t, 6e-14);
 }

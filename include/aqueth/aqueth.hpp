@@ -3,7 +3,8 @@
 
 /// @file
 /// The front door: the whole typed, scalar interface except tables of measured points (number_table.hpp,
-/// equilibrium_points.hpp, measured_equilibrium.hpp). Include single headers for shorter builds.
+/// equilibrium_points.hpp, measured_equilibrium.hpp) and quantities as texts (text.hpp, io.hpp, format.hpp,
+/// parse.hpp). Include single headers for shorter builds.
 
 /// @namespace aqueth
 /// Properties of ethanol-water mixtures and the distiller's operations on them: the typed interface.

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <aqueth/boiling_pressure.hpp>
+#include <aqueth/composition.hpp>
 #include <aqueth/equilibrium_curve.hpp>
 #include <aqueth/model/enthalpy.hpp>
 #include <aqueth/model/excess_gibbs.hpp>
@@ -47,6 +48,20 @@ public:
     equilibrium_curve const& equilibrium() const { return equilibrium_; }
     /// @return the pressure of the curve
     units::pressure pressure() const { return equilibrium_.pressure(); }
+
+    /// @name Quantities
+    /// @{
+
+    /// @param liquid mole fraction of the liquid
+    /// @return mole fraction of the vapour over it
+    mole_fraction vapour(mole_fraction liquid) const { return equilibrium_.vapour(liquid); }
+    /// @param vapour mole fraction of the vapour
+    /// @return mole fraction of the liquid that it rises from: the inverse of `vapour`
+    mole_fraction liquid(mole_fraction vapour) const { return equilibrium_.liquid(vapour); }
+    /// @param liquid mole fraction of the liquid
+    /// @return temperature at which it boils
+    units::temperature temperature(mole_fraction liquid) const { return equilibrium_.temperature(liquid); }
+    /// @}
 
     /// @name Plain numbers, as a boiling_mixture
     /// Of x and y, the mole fractions of ethanol in liquid and vapour, 0 to 1; not checked.

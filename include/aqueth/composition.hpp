@@ -7,6 +7,7 @@
 
 #include <compare>
 #include <concepts>
+#include <type_traits>
 
 namespace aqueth::inline AQUETH_ABI {
 
@@ -226,6 +227,15 @@ constexpr us_proof proof(double degrees) { return us_proof(degrees); }
 template <class Reference = at_20_celsius>
 constexpr basic_mass_concentration<Reference> grams_per_100_millilitres(double grams) {
     return basic_mass_concentration<Reference>(grams);
+}
+
+/// Reads a strength as a number of the unit in which its basis is written. The unit is named by the function
+/// that makes such a strength; `to` gives the strength in another basis.
+/// @param strength a strength
+/// @return percent, degrees of proof or g/100 mL: `in(by_volume(40), by_volume)` is 40
+template <strength_basis Strength>
+[[nodiscard]] constexpr double in(Strength strength, std::type_identity_t<Strength> (*)(double)) {
+    return strength.number();
 }
 
 }  // namespace aqueth::inline AQUETH_ABI

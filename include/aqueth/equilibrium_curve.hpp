@@ -78,6 +78,9 @@ public:
     /// @param liquid mole fraction of the liquid
     /// @return mole fraction of the vapour over it
     mole_fraction vapour(mole_fraction liquid) const { return mole_fraction(vapour(liquid.value())); }
+    /// @param vapour mole fraction of the vapour
+    /// @return mole fraction of the liquid that it rises from: the inverse of `vapour`
+    mole_fraction liquid(mole_fraction vapour) const { return mole_fraction(liquid(vapour.value())); }
     /// @param liquid mole fraction of the liquid
     /// @return temperature at which it boils
     units::temperature temperature(mole_fraction liquid) const {

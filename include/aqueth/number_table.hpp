@@ -17,7 +17,8 @@
 
 namespace aqueth::inline AQUETH_ABI {
 
-/// Error: a text is not the table that was expected. The message names the line and the column.
+/// Error: a text is not the table or the quantity that was expected. For a table, the message names the line
+/// and the column.
 class text_error : public std::runtime_error {
 public:
     /// @param text any text

@@ -4,6 +4,7 @@
 #include <aqueth/version.hpp>
 
 #include <compare>
+#include <concepts>
 
 #include <boost/units/quantity.hpp>
 #include <boost/units/systems/si/amount.hpp>
@@ -88,6 +89,37 @@ private:
 
 }  // namespace aqueth::inline AQUETH_ABI::units
 
+// Here, because arguments of these types make the compiler look here. Boost has only the operators for doubles.
+namespace boost::units {
+
+/// A whole number that counts units.
+template <class T>
+concept whole_number = std::integral<T> && !std::same_as<T, bool>;
+
+/// @param number how many
+/// @param unit   of a unit or another quantity: `2 * litre`
+/// @return the multiple
+template <whole_number Number, class Unit>
+constexpr quantity<Unit> operator*(Number number, quantity<Unit> const& unit) {
+    return static_cast<double>(number) * unit;
+}
+/// @param unit   a unit or another quantity
+/// @param number how many of it
+/// @return the multiple
+template <whole_number Number, class Unit>
+constexpr quantity<Unit> operator*(quantity<Unit> const& unit, Number number) {
+    return unit * static_cast<double>(number);
+}
+/// @param all    a quantity
+/// @param number into how many parts
+/// @return one part
+template <whole_number Number, class Unit>
+constexpr quantity<Unit> operator/(quantity<Unit> const& all, Number number) {
+    return all / static_cast<double>(number);
+}
+
+}  // namespace boost::units
+
 namespace aqueth::inline AQUETH_ABI {
 
 /// @param degrees temperature in °C
@@ -105,7 +137,7 @@ constexpr units::temperature fahrenheit(double degrees) noexcept {
 }
 
 /// @name Units
-/// Each is one unit of its quantity: `2.0 * litre` makes a volume, `in(v, millilitre)` reads one.
+/// Each is one unit of its quantity: `2 * litre` makes a volume, `in(v, millilitre)` reads one.
 /// @{
 inline constexpr auto kilogram = units::mass::from_value(1.0);                ///< kg
 inline constexpr auto gram = units::mass::from_value(1e-3);                   ///< g
@@ -168,6 +200,17 @@ template <class Unit>
 [[nodiscard]] constexpr double in(boost::units::quantity<Unit> const& quantity,
                                   boost::units::quantity<Unit> const& unit) {
     return quantity.value() / unit.value();
+}
+
+/// Reads a temperature on a scale. The scale is named by the function that makes a temperature of it.
+/// @param t     a temperature
+/// @param scale `celsius`, `kelvin` or `fahrenheit`, or another function that is linear
+/// @return the number on that scale: `in(celsius(20), fahrenheit)` is 68
+[[nodiscard]] constexpr double in(units::temperature t, units::temperature (*scale)(double)) {
+    if (scale == celsius) return t.celsius();
+    if (scale == kelvin) return t.kelvin();
+    if (scale == fahrenheit) return t.fahrenheit();
+    return (t - scale(0.0)) / (scale(1.0) - scale(0.0));
 }
 
 }  // namespace aqueth::inline AQUETH_ABI

@@ -34,7 +34,8 @@ azeotrope_side azeotrope_side_of(int code) noexcept;
 sugar sugar_of(int code) noexcept;
 
 /// Two parcels mixed without loss of heat.
-inline plain::checked<plain::blend<double>> mix_two(plain::parcel<double> const& a, plain::parcel<double> const& b) {
+inline plain::checked<plain::blend<double>> mix_two(plain::parcel<double> const& a,
+                                                    plain::parcel<double> const& b) {
     plain::parcel<double> const both[] = {a, b};
     return plain::mix(both, 2);
 }

@@ -60,7 +60,7 @@ condition read_condition(given const& g) {
         if (hot) return condition::boiling_temperature(read_any_temperature(rest));
         if (word == "collected") return condition::collected(read_volume(rest));
         if (word == "elapsed")
-            return condition::elapsed(read_in_si(rest, durations, {"a time", "s, min or h"}) * second);
+            return condition::elapsed(read_as<units::time>(rest, {"a time", "s, min or h"}));
         refuse(g,
                "expected 'distillate' and a strength, 'pot' and a strength or a temperature, 'collected' and "
                "a volume, 'elapsed' and a time, or 'strength lost'");
@@ -162,7 +162,7 @@ struct still_options {
         if (packing.present) {
             if (!hetp.present) throw bad_input("--packing needs --hetp");
             auto const height = [](given const& g) {
-                return read_in_si(g, heights, {"a height", "m, cm, mm or ft"}) * metre;
+                return read_as<units::length>(g, {"a height", "m, cm, mm or ft"});
             };
             return on_behalf_of({{argument::height_of_the_packing, packing},
                                  {argument::height_equivalent_to_a_theoretical_plate, hetp},
@@ -179,10 +179,9 @@ struct still_options {
     }
     still read() const {
         refuse_what_does_not_apply();
-        still result{{read_in_si(power, powers, {"a power", "W or kW"}) * watt}};
-        result.pot.heat_capacity =
-            read_in_si(heat, heat_capacities, {"a heat capacity", "J/K or kJ/K"}) * joule_per_kelvin;
-        result.pot.loss = read_in_si(loss, conductances, {"a heat loss", "W/K"}) * watt_per_kelvin;
+        still result{{read_as<units::power>(power, {"a power", "W or kW"})}};
+        result.pot.heat_capacity = read_as<units::heat_capacity>(heat, {"a heat capacity", "J/K or kJ/K"});
+        result.pot.loss = read_as<units::thermal_conductance>(loss, {"a heat loss", "W/K"});
         result.pot.room = read_any_temperature(room);
         on_behalf_of({{argument::power, power},
                       {argument::heat_capacity, heat},

@@ -82,7 +82,7 @@ refuses(boiling_point.gauge_pressure "boiling_point --strength '8 %vol' --pressu
 refuses(boiling_point.temperature_as_pressure "boiling_point --strength '8 %vol' --pressure '20 C'"
     "'C' is the unit of a temperature; expected a pressure")
 refuses(boiling_point.altitude_as_pressure "boiling_point --strength '8 %vol' --pressure '600 m'"
-    "'m' is the unit of an altitude; expected a pressure")
+    "'m' is the unit of a length; expected a pressure")
 refuses(boiling_point.pressure_as_altitude "boiling_point --strength '8 %vol' --altitude '900 hPa'"
     "'hPa' is the unit of a pressure; expected an altitude: m, ft")
 refuses(boiling_point.pressure_as_strength "boiling_point --strength '8 kPa'"

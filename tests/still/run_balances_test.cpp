@@ -45,6 +45,37 @@ TEST(SimpleDistillation, ClosedFormForConstantVolatility) {
     }
 }
 
+TEST(ColumnDistillation, ReportsAmountsOfSubstance) {
+    run_plan plan = until(condition::still_strength(by_volume(1)));
+    plan.cuts = {{condition::collected(100 * millilitre), false}};
+    auto const charge = quillbeck_charge();
+    auto const r = distil(charge, quillbeck(), plan, 100 * kilopascal);
+    double const all = moles(charge.liquid());
+    EXPECT_EQ(in(r.fractions.front().begin.distilled, mole), 0.0);
+    EXPECT_NEAR(in(r.fractions.front().begin.left, mole), all, 1e-9 * all);
+    units::amount sum;
+    for (run_fraction const& each : r.fractions) {
+        // the product's mass and composition hold the same amount
+        EXPECT_NEAR(in(each.amount(), mole), moles(each.product), 1e-9 * all);
+        EXPECT_NEAR(in(each.end.distilled + each.end.left, mole), all, 1e-9 * all);
+        sum += each.amount();
+    }
+    EXPECT_NEAR(in(sum, mole), in(r.fractions.back().end.distilled, mole), 1e-9 * all);
+    EXPECT_NEAR(in(r.fractions.back().end.left, mole), moles(r.residue.liquid()), 1e-9 * all);
+}
+
+TEST(ColumnDistillation, TheLibrarysOwnEquilibriumNeedsOnlyThePressure) {
+    auto const plan = until(condition::collected(1 * litre));
+    auto const wash_run = [&](auto const&... air) {
+        return distil(quillbeck_charge(), quillbeck(), plan, air...).kept_alcohol();
+    };
+    EXPECT_EQ(wash_run(), wash_run(sea_level()));
+    EXPECT_EQ(wash_run(90 * kilopascal), wash_run(boiling_curve(90 * kilopascal)));
+    parcel const spirit = parcel::of(10 * litre, by_volume(30), celsius(20));
+    EXPECT_EQ(distil(spirit, quillbeck(), plan, 90 * kilopascal).kept_alcohol(),
+              distil(wash::of(spirit), quillbeck(), plan, 90 * kilopascal).kept_alcohol());
+}
+
 TEST(ColumnDistillation, EverythingIsConserved) {
     for (auto const flow : {flow_model::constant_molar_overflow, flow_model::enthalpy_balance}) {
         auto s = quillbeck();

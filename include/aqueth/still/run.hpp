@@ -25,6 +25,8 @@ struct [[nodiscard]] run_point {
     units::time elapsed;         ///< since it began to boil
     units::volume collected;     ///< all distillate so far, as one liquid at 20 °C
     units::volume pure_alcohol;  ///< pure alcohol in it at 20 °C
+    units::amount distilled;     ///< ethanol and water in it
+    units::amount left;          ///< ethanol and water left in the still
     mole_fraction still;         ///< composition of the boiling liquid, without extract
     mole_fraction distillate;    ///< composition of the distillate
     units::temperature boiling;  ///< temperature in the pot
@@ -39,6 +41,9 @@ struct run_fraction {
     bool kept;        ///< false if it is to be discarded
     run_point begin;  ///< state when it began
     run_point end;    ///< state when it ended
+
+    /// @return ethanol and water in it
+    units::amount amount() const { return end.distilled - begin.distilled; }
 };
 
 /// Heat balance, from the first warming to the end of the run.
@@ -110,6 +115,8 @@ public:
         return {p.seconds() * second,
                 all.volume(celsius(20)),
                 all.pure_alcohol(),
+                p.distilled * mole,
+                p.left * mole,
                 mole_fraction(p.x()),
                 mole_fraction(d),
                 kelvin(batch_.boiling(p.x(), p.left)),
@@ -236,7 +243,18 @@ distillation distil(wash const& charge, still const& s, run_plan const& plan, M 
     return distil(charge, s, plan, mixture, [](run_progress const&) {});
 }
 
-/// The same for a charge without extract, and the library's own equilibrium.
+/// The same with the library's own equilibrium.
+/// @param charge   the wash, weaker than the azeotrope, at its temperature
+/// @param s        the still
+/// @param plan     cuts and ends
+/// @param pressure absolute pressure, 5 to 170 kPa
+/// @return as `distil`
+/// @throws refusal as `distil`, or if the pressure is outside its range
+inline distillation distil(wash const& charge, still const& s, run_plan const& plan,
+                           units::pressure pressure = standard_atmosphere) {
+    return distil(charge, s, plan, boiling_curve(pressure));
+}
+/// The same for a charge without extract.
 /// @param charge   parcel to distil
 /// @param s        the still
 /// @param plan     cuts and ends
@@ -245,7 +263,7 @@ distillation distil(wash const& charge, still const& s, run_plan const& plan, M 
 /// @throws refusal as `distil`, or if the pressure is outside its range
 inline distillation distil(parcel const& charge, still const& s, run_plan const& plan,
                            units::pressure pressure = standard_atmosphere) {
-    return distil(wash::of(charge), s, plan, boiling_curve(pressure));
+    return distil(wash::of(charge), s, plan, pressure);
 }
 
 }  // namespace aqueth::inline AQUETH_ABI

@@ -7,52 +7,6 @@
 
 namespace program {
 
-bool is_control(char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7f; }
-
-/// How many bytes at the head of a text are one character of UTF-8 that XML takes, too; 0 if they are none.
-static std::size_t length_of_character(std::string_view text) {
-    auto const byte = [&](std::size_t k) {
-        return k < text.size() ? static_cast<unsigned char>(text[k]) : 0u;
-    };
-    unsigned const first = byte(0);
-    if (first < 0x80) return 1;
-    std::size_t const length = first >= 0xc2 && first <= 0xdf   ? 2
-                               : (first & 0xf0) == 0xe0         ? 3
-                               : first >= 0xf0 && first <= 0xf4 ? 4
-                                                                : 0;
-    unsigned code = length == 0 ? 0 : first & (0x7fu >> length);
-    for (std::size_t k = 1; k < length; ++k) {
-        if ((byte(k) & 0xc0) != 0x80) return 0;
-        code = code << 6 | (byte(k) & 0x3fu);
-    }
-    bool const too_long = (length == 3 && code < 0x800) || (length == 4 && code < 0x10000);
-    bool const no_character =
-        (code >= 0xd800 && code <= 0xdfff) || code > 0x10ffff || (code & 0xfffe) == 0xfffe;
-    return too_long || no_character ? 0 : length;
-}
-
-std::string well_formed(std::string_view text) {
-    std::string result;
-    while (!text.empty()) {
-        std::size_t const length = length_of_character(text);
-        result += length == 0 ? std::string_view("\xEF\xBF\xBD") : text.substr(0, length);
-        text.remove_prefix(length == 0 ? 1 : length);
-    }
-    return result;
-}
-
-std::string printable(std::string_view any_text) {
-    std::string const text = well_formed(any_text);
-    std::size_t longest = 60;
-    while (longest < text.size() && (static_cast<unsigned char>(text[longest]) & 0xc0) == 0x80)
-        --longest;  // UTF-8
-    std::string safe = text.substr(0, longest);
-    for (char& c : safe) {
-        if (is_control(c)) c = '?';
-    }
-    return text.size() > longest ? safe + "..." : safe;
-}
-
 std::string label(given const& g) { return fmt::format("{} '{}'", g.name, printable(g.text)); }
 
 refusal named_after(given const& g, refusal const& e) {
@@ -64,15 +18,6 @@ refusal named_after(given const& g, refusal const& e) {
 }
 
 void refuse(given const& g, std::string const& why) { throw bad_input(fmt::format("{}: {}", label(g), why)); }
-
-bool is_digit(char c) { return c >= '0' && c <= '9'; }  // std::isdigit asks the locale
-
-std::string_view trimmed(std::string_view text) {
-    constexpr char const* blanks = " \t\r\n";  // a script with the line ends of another system leaves a CR
-    auto const first = text.find_first_not_of(blanks);
-    if (first == std::string_view::npos) return {};
-    return text.substr(first, text.find_last_not_of(blanks) - first + 1);
-}
 
 bool is_us_customary(std::string_view text) {
     static constexpr std::string_view names =
@@ -96,96 +41,30 @@ bool is_us_customary(std::string_view text) {
     return false;
 }
 
-std::string squeezed(std::string_view unit) {
-    struct {
-        std::string_view from, to;
-    } constexpr replacements[] = {
-        {" ", ""}, {"\t", ""}, {"\u00a0", ""}, {"\u202f", ""}, {"°", ""},
-        {"º", ""}, {"³", "3"}, {"℃", "c"},     {"℉", "f"},
-    };
-    std::string text(unit);
-    for (auto const& r : replacements) {
-        for (auto at = text.find(r.from); at != std::string::npos; at = text.find(r.from)) {
-            text.replace(at, r.from.size(), r.to);
-        }
-    }
-    for (char& c : text) {
-        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-    }
-    return text;
-}
-
-char temperature_scale(std::string const& unit) {
-    if (unit == "c" || unit == "degc" || unit == "celsius") return 'c';
-    if (unit == "f" || unit == "degf" || unit == "fahrenheit") return 'f';
-    if (unit == "k" || unit == "kelvin") return 'k';
-    return 0;
-}
-
-units::temperature temperature_of(double number, char scale) {
-    return scale == 'c' ? celsius(number) : scale == 'f' ? fahrenheit(number) : kelvin(number);
-}
-
 double written(double degrees) { return std::abs(degrees) < 1e-9 ? 0.0 : degrees; }
 
 void refuse_unit(given const& g, std::string_view unit, wanted const& w) {
-    std::string const text = squeezed(unit);
-    std::string_view is;
-    if (find_unit(volumes, text)) is = "a volume";
-    if (find_unit(masses, text)) is = "a mass";
-    if (text.starts_with("sg") || find_unit(notations, text)) is = "a strength";
-    if (temperature_scale(text)) is = "a temperature";
-    if (find_unit(pressures, text)) is = "a pressure";
-    if (find_unit(altitudes, text)) is = "an altitude";
-    if (!is.empty()) refuse(g, fmt::format("'{}' is the unit of {}; {}", printable(unit), is, w.text()));
-    refuse(g, fmt::format("unknown unit '{}'; {}", printable(unit), w.text()));
+    try {
+        text::refuse_unit(unit, w);
+    } catch (text_error const& e) {
+        refuse(g, e.what());
+    }
 }
 
 number_and_unit read_number(given const& g, std::string_view text, wanted const& w) {
-    text = trimmed(text);
-    if (text.empty()) refuse(g, "the value is empty; " + w.text());
-    if (text.front() == '+') text.remove_prefix(1);
-    auto const digit = [](std::string_view s) { return !s.empty() && is_digit(s[0]); };
-    std::string_view const magnitude = text.substr(text.starts_with('-') ? 1 : 0);
-    if (!digit(magnitude) && !(magnitude.starts_with('.') && digit(magnitude.substr(1)))) {
-        refuse(g, "not a number; " + w.text());  // also "nan" and "inf", which from_chars would take
-    }
-    double number = 0.0;
-    auto const [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
-    if (error == std::errc::result_out_of_range)
-        refuse(g, "the number is too large or too small; " + w.text());
-    std::string_view const unit = trimmed(text.substr(static_cast<std::size_t>(end - text.data())));
-    if (digit(unit) || unit.starts_with(',') || unit.starts_with('.') || unit.starts_with('\'')) {
-        refuse(g, "write numbers with a decimal point and no thousands separator: 43.5, 1500");
-    }
-    return {number, unit};
+    return understood(g, [&] { return text::read_number(text, w); });
 }
 
 number_and_unit read_quantity(given const& g, std::string_view text, wanted const& w) {
-    number_and_unit const q = read_number(g, text, w);
-    if (q.unit.empty()) refuse(g, "the unit is missing; " + w.text());
-    return q;
+    return understood(g, [&] { return text::read_quantity(text, w); });
 }
 
 units::temperature read_any_temperature(given const& g, std::string_view text) {
-    wanted const w{"a temperature", temperature_units};
-    number_and_unit const q = read_quantity(g, text, w);
-    char const scale = temperature_scale(squeezed(q.unit));
-    if (!scale) refuse_unit(g, q.unit, w);
-    units::temperature const t = temperature_of(q.number, scale);
-    // what is a number in another unit may be none in celsius
-    if (!std::isfinite(t.celsius())) refuse(g, "the number is too large; " + w.text());
-    return t;
+    return understood(g, [&] { return parse<units::temperature>(text); });
 }
 
 units::temperature read_temperature(given const& g, std::string_view text) {
-    units::temperature const t = read_any_temperature(g, text);
-    namespace r22 = correlation::oiml_r22;
-    on_behalf_of(g, [&] {
-        return require_range("input", "temperature", t.celsius(), "°C", r22::lowest_celsius,
-                             r22::highest_celsius, "OIML R 22");
-    });
-    return t;
+    return understood(g, [&] { return read_reference_temperature(text); });
 }
 
 units::temperature read_any_temperature(given const& g) { return read_any_temperature(g, g.text); }
@@ -201,20 +80,16 @@ units::temperature read_water_temperature(given const& g) {
 amount read_amount(given const& g, std::string_view text, bool volume_only) {
     std::string const any = fmt::format("{}; {}", volume_units, mass_units);
     wanted const w = volume_only ? wanted{"a volume", volume_units} : wanted{"a volume or a mass", any};
-    number_and_unit const q = read_quantity(g, text, w);
-    std::string const unit = squeezed(q.unit);
-    auto const* volume = find_unit(volumes, unit);
-    auto const* mass = volume_only ? nullptr : find_unit(masses, unit);
-    if (!volume && !mass) refuse_unit(g, q.unit, w);
-    return on_behalf_of(g, [&]() -> amount {
-        if (volume) {
-            auto const v = units::volume::from_value(q.number * volume->si);
-            require_range("input", "volume", in(v, litre), "L", 1e-6, 1e9);
-            return v;
+    std::string const unit = squeezed(read_quantity(g, text, w).unit);
+    return understood(g, [&]() -> amount {
+        if (!volume_only && find_unit(unit_table<units::mass>::rows, unit)) {
+            auto const m = text::read<units::mass>(text, w);
+            require_range("input", "mass", in(m, kilogram), "kg", 1e-6, 1e9);
+            return m;
         }
-        auto const m = units::mass::from_value(q.number * mass->si);
-        require_range("input", "mass", in(m, kilogram), "kg", 1e-6, 1e9);
-        return m;
+        auto const v = text::read<units::volume>(text, w);
+        require_range("input", "volume", in(v, litre), "L", 1e-6, 1e9);
+        return v;
     });
 }
 
@@ -232,12 +107,10 @@ parcel make_parcel(amount const& how_much, mass_fraction w, given const& tempera
     return on_behalf_of(temperature, [&] { return make_parcel(how_much, w, t); });
 }
 
-units::pressure read_pressure(given const& g) {
-    return read_in_si(g, pressures, {"a pressure", pressure_units}) * newton_per_square_metre;
-}
+units::pressure read_pressure(given const& g) { return read_as<units::pressure>(g); }
 
 units::length read_altitude(given const& g) {
-    return read_in_si(g, altitudes, {"an altitude", altitude_units}) * metre;
+    return read_as<units::length>(g, {"an altitude", altitude_units});
 }
 
 units::pressure read_pressure(surroundings const& air) {

@@ -17,15 +17,6 @@
 
 namespace program {
 
-inline constexpr unit_names heights[] = {
-    {"m", metre.value()}, {"cm", 0.01}, {"mm", 0.001}, {"ft", foot.value()}};
-inline constexpr unit_names powers[] = {{"w", watt.value()}, {"kw", kilowatt.value()}};
-inline constexpr unit_names durations[] = {{"s sec second seconds", second.value()},
-                                           {"min minute minutes", minute.value()},
-                                           {"h hour hours", hour.value()}};
-inline constexpr unit_names heat_capacities[] = {{"j/k", 1.0}, {"kj/k", 1e3}};
-inline constexpr unit_names conductances[] = {{"w/k", 1.0}};
-
 /// Reads a plain number within limits.
 double read_plain(given const& g, double least, double most);
 

@@ -10,29 +10,6 @@ namespace program {
 
 namespace {
 
-/// Calls f with the tag of a reference temperature.
-template <class F>
-auto with_reference(given const& g, units::temperature t, F const& f) {
-    if (t == at_20_celsius::temperature()) return f(at_20_celsius{});
-    if (t == at_15_celsius::temperature()) return f(at_15_celsius{});
-    if (t == at_15_56_celsius::temperature()) return f(at_15_56_celsius{});
-    if (t == at_60_fahrenheit::temperature()) return f(at_60_fahrenheit{});
-    refuse(g, "the reference temperature must be 20 C, 15 C, 15.56 C or 60 F");
-}
-
-/// A number on a scale, as the library's type for it.
-template <hydrometer_scale Scale>
-Scale mark(notation const& n, double number) {
-    double const value = number * n.factor;
-    if constexpr (std::same_as<Scale, units::mass_density>) {
-        return value * kilogram_per_cubic_metre;
-    } else if constexpr (std::constructible_from<Scale, double> && requires { Scale(0.0).percent(); }) {
-        return Scale(value / 100.0);
-    } else {
-        return Scale(value);
-    }
-}
-
 /// The number that a mark has on a scale: the inverse of mark.
 template <hydrometer_scale Scale>
 double number_on(notation const& n, Scale const& mark) {
@@ -52,12 +29,16 @@ void with_instrument(instrument const& options, F const& f) {
     auto const use = [&](auto const& make) { f(on_behalf_of(options.scale, make), n); };
     switch (n.kind) {
     case basis::volume:
-        return with_reference(options.scale, n.reference, [&](auto tag) {
-            use([&] { return hydrometer<basic_volume_fraction<decltype(tag)>>(glass); });
+        return understood(options.scale, [&] {
+            with_reference(n.reference, [&](auto tag) {
+                use([&] { return hydrometer<basic_volume_fraction<decltype(tag)>>(glass); });
+            });
         });
     case basis::concentration:
-        return with_reference(options.scale, n.reference, [&](auto tag) {
-            use([&] { return hydrometer<basic_mass_concentration<decltype(tag)>>(glass); });
+        return understood(options.scale, [&] {
+            with_reference(n.reference, [&](auto tag) {
+                use([&] { return hydrometer<basic_mass_concentration<decltype(tag)>>(glass); });
+            });
         });
     case basis::mass: return use([&] { return hydrometer<mass_fraction>(n.reference, glass); });
     case basis::moles: return use([&] { return hydrometer<mole_fraction>(n.reference, glass); });
@@ -69,61 +50,10 @@ void with_instrument(instrument const& options, F const& f) {
 
 }  // namespace
 
-mass_fraction composition(strength const& s) {
-    return std::visit([](auto const& each) { return to<mass_fraction>(each); }, s);
-}
-
-gravity_reference read_gravity_reference(given const& g, std::string text) {
-    wanted const w{"a specific gravity", "sg, sg 20/20 C, sg 60/60 F in air"};
-    gravity_reference reference;
-    for (std::string_view const ending : {"inair", "invacuo"}) {
-        if (!text.ends_with(ending)) continue;
-        reference.weighed_in = ending == "inair" ? medium::air : medium::vacuum;
-        text.resize(text.size() - ending.size());
-    }
-    if (text.empty()) return reference;
-    auto const slash = text.find('/');
-    if (slash == std::string::npos) refuse(g, w.text());
-    number_and_unit const water = read_quantity(g, std::string_view(text).substr(slash + 1), w);
-    number_and_unit const liquid = read_number(g, std::string_view(text).substr(0, slash), w);
-    char const water_scale = temperature_scale(std::string(water.unit));
-    char const liquid_scale = liquid.unit.empty() ? water_scale : temperature_scale(std::string(liquid.unit));
-    if (!water_scale || !liquid_scale) refuse(g, w.text());
-    reference.liquid = temperature_of(liquid.number, liquid_scale);
-    reference.water = temperature_of(water.number, water_scale);
-    return reference;
-}
+mass_fraction composition(strength const& s) { return to<mass_fraction>(s); }
 
 notation read_notation(given const& g, std::string_view text) {
-    wanted const w{"a strength", strength_units};
-    auto at = text.find(" at ");
-    auto skip = at == std::string_view::npos ? std::size_t{1} : std::size_t{4};
-    if (at == std::string_view::npos) at = text.find('@');
-    std::string const unit = squeezed(text.substr(0, at));
-    notation result;
-    if (unit.starts_with("sg")) {
-        if (at != std::string_view::npos) refuse(g, "write the two temperatures after 'sg': sg 20/20 C");
-        result.kind = basis::gravity;
-        result.gravity = read_gravity_reference(g, unit.substr(2));
-        result.reference = result.gravity.liquid;
-        result.referenced = unit != "sg";
-        return result;
-    }
-    if (unit == "%") refuse(g, "'%' alone is ambiguous: write %vol, %mass or %mol");
-    auto const* known = find_unit(notations, unit);
-    if (!known) refuse_unit(g, trimmed(text.substr(0, at)), w);
-    result.kind = known->kind;
-    result.factor = known->factor;
-    if (known->kind == basis::proof) result.reference = at_60_fahrenheit::temperature();
-    if (at != std::string_view::npos) {
-        units::temperature const reference = read_temperature(g, text.substr(at + skip));
-        if (known->kind == basis::proof && reference != result.reference) {
-            refuse(g, "US proof is defined at 60 F and at no other temperature");
-        }
-        result.reference = reference;
-        result.referenced = true;
-    }
-    return result;
+    return understood(g, [&] { return text::read_notation(text); });
 }
 
 std::string degrees(units::temperature t) {
@@ -155,36 +85,7 @@ bool same_reference(notation const& a, notation const& b) {
 }
 
 strength read_strength(given const& g) {
-    number_and_unit const q = read_quantity(g, g.text, {"a strength", strength_units});
-    notation const n = read_notation(g, q.unit);
-    if (n.referenced && (n.kind == basis::mass || n.kind == basis::moles)) {
-        refuse(g, fmt::format("a {} fraction does not depend on temperature: leave the reference out",
-                              n.kind == basis::mass ? "mass" : "mole"));
-    }
-    auto const read = [&]() -> strength {
-        switch (n.kind) {
-        case basis::volume:
-            return with_reference(g, n.reference, [&](auto tag) -> strength {
-                return mark<basic_volume_fraction<decltype(tag)>>(n, q.number);
-            });
-        case basis::concentration:
-            return with_reference(g, n.reference, [&](auto tag) -> strength {
-                return mark<basic_mass_concentration<decltype(tag)>>(n, q.number);
-            });
-        case basis::mass: return mark<mass_fraction>(n, q.number);
-        case basis::moles: return mark<mole_fraction>(n, q.number);
-        case basis::proof: return mark<us_proof>(n, q.number);
-        case basis::density:
-            return mass_fraction_from_density(mark<units::mass_density>(n, q.number), n.reference);
-        case basis::gravity: break;
-        }
-        return mass_fraction_from_specific_gravity(mark<specific_gravity>(n, q.number), n.gravity);
-    };
-    return on_behalf_of(g, [&] {
-        strength const result = read();
-        static_cast<void>(composition(result));  // there may be more than pure ethanol has
-        return result;
-    });
+    return understood(g, [&] { return parse<any_strength>(g.text); });
 }
 
 units::cubic_expansion read_expansion(given const& g) {

@@ -18,17 +18,9 @@ namespace program {
 // --- strengths ---------------------------------------------------------------------------------------------
 
 /// A strength in the basis in which it was written, so that messages use the same basis.
-using strength =
-    std::variant<volume_fraction, basic_volume_fraction<at_15_celsius>,
-                 basic_volume_fraction<at_15_56_celsius>, basic_volume_fraction<at_60_fahrenheit>,
-                 mass_fraction, mole_fraction, us_proof, mass_concentration,
-                 basic_mass_concentration<at_15_celsius>, basic_mass_concentration<at_15_56_celsius>,
-                 basic_mass_concentration<at_60_fahrenheit>>;
+using strength = any_strength;
 
 mass_fraction composition(strength const& s);
-
-/// Temperatures of "20/20 C", "60 F/60 F"; "in air" at the end.
-gravity_reference read_gravity_reference(given const& g, std::string text);
 
 /// Reads "%vol", "%vol at 60 F", "proof", "kg/m3 at 15 C", "sg 60/60 F in air".
 notation read_notation(given const& g, std::string_view text);

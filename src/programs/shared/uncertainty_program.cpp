@@ -31,7 +31,7 @@ double read_temperature_difference(given const& g) {
 }
 
 double read_millilitres(given const& g) {
-    double const ml = read_in_si(g, volumes, {"a volume", volume_units}) / millilitre.value();
+    double const ml = in(read_as<units::volume>(g), millilitre);
     return on_behalf_of(g, [&] { return require_range("input", "volume", ml, "mL", 0.0, 1e9); });
 }
 
