@@ -9,7 +9,8 @@ set -euo pipefail
 
 demo=(g++ cmake ninja-build libboost-dev libcli11-dev libfmt-dev nlohmann-json3-dev)
 test=(libgtest-dev libeigen3-dev gnuplot-nox)
-all=(clang clang-format doxygen libbenchmark-dev gcovr g++-i686-linux-gnu g++-s390x-linux-gnu qemu-user)
+all=(clang clang-format doxygen libbenchmark-dev gcovr g++-i686-linux-gnu g++-s390x-linux-gnu qemu-user
+    pkg-config g++-arm-linux-gnueabihf g++-mingw-w64-x86-64-posix wine libc++-dev libc++abi-dev python3)
 
 profile=${1:-all}
 case $profile in

@@ -109,7 +109,7 @@ printf '  %-44s %s\n' "C++, everything as one header" "1.640 kg"
 g++ -std=c++20 -Wall -Wextra -Werror "$consumer/dilution_plain.cpp" -Ione_plain -o plain
 ran "C++, the plain floor as one header" ./plain
 
-if has clang++ && [[ -d /usr/lib/llvm-14/include/c++/v1 ]]; then
+if has clang++ && clang++ -std=c++20 -stdlib=libc++ -fsyntax-only -include vector -x c++ /dev/null 2>/dev/null; then
     clang++ -std=c++20 -stdlib=libc++ "$consumer/dilution_typed.cpp" -I"$prefix/include" -o libcxx
     ran "C++, libc++" ./libcxx
 else
