@@ -141,7 +141,7 @@ if has x86_64-w64-mingw32-g++-posix; then
     export WINEDEBUG=-all WINEPREFIX=$work/wine
     for order in FIRST LAST; do
         for kind in plain typed; do
-            x86_64-w64-mingw32-g++-posix -std=c++20 -DNOMINMAX -DWINDOWS_HEADER_$order -static "$consumer/dilution_$kind.cpp" \
+            x86_64-w64-mingw32-g++-posix -std=c++20 -DWINDOWS_HEADER_$order -static "$consumer/dilution_$kind.cpp" \
                 -I"$prefix/include" -Iboost -o "$kind.exe"
             if has wine; then
                 ran "Windows, $kind, windows.h $order" wine "$kind.exe"
