@@ -150,10 +150,12 @@ if has x86_64-w64-mingw32-g++-posix; then
             fi
         done
     done
-    # The C interface from its two sources.
-    x86_64-w64-mingw32-g++-posix -std=c++20 -O1 -c "$source"/src/c/{aqueth,functions}.cpp -I"$prefix/include" -Iboost
-    x86_64-w64-mingw32-gcc-posix -c "$consumer/dilution.c" -I"$prefix/include"
-    x86_64-w64-mingw32-g++-posix -static aqueth.o functions.o dilution.o -o c.exe
+    # The C interface from its sources.
+    mkdir -p windows_c
+    (cd windows_c &&
+        x86_64-w64-mingw32-g++-posix -std=c++20 -O1 -c "$source"/src/c/*.cpp -I"$prefix/include" -I../boost &&
+        x86_64-w64-mingw32-gcc-posix -c "$consumer/dilution.c" -I"$prefix/include")
+    x86_64-w64-mingw32-g++-posix -static windows_c/*.o -o c.exe
     has wine && ran "Windows, C" wine c.exe
     has wine || left_out+=("wine: programs for Windows are compiled, not run")
 else
