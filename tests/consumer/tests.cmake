@@ -1,5 +1,6 @@
 # SPDX-License-Identifier: BSL-1.0
-# The outside project of this folder, built as its owner would: against the installed package and against the sources.
+# The outside project of this folder, built as its owner would: against the installed package, against the
+# sources, and against sources that CMake would fetch.
 
 # aqueth_add_consumer_test(<name> <CMake option>...)
 function(aqueth_add_consumer_test name)
@@ -20,3 +21,5 @@ set_tests_properties(consumer.install PROPERTIES FIXTURES_SETUP installed)
 aqueth_add_consumer_test(find_package -DCMAKE_PREFIX_PATH=${prefix})
 set_tests_properties(consumer.find_package PROPERTIES FIXTURES_REQUIRED installed)
 aqueth_add_consumer_test(add_subdirectory -DAQUETH_SOURCE=${PROJECT_SOURCE_DIR})
+aqueth_add_consumer_test(fetch_content -DAQUETH_FETCH=ON -DFETCHCONTENT_FULLY_DISCONNECTED=ON
+    -DFETCHCONTENT_SOURCE_DIR_AQUETH=${PROJECT_SOURCE_DIR})
