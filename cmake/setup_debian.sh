@@ -3,14 +3,17 @@
 # Installs what aqueth needs from Debian 12 (or a newer relative of it), as root or through sudo:
 #   cmake/setup_debian.sh [demo|test|all]
 # demo: to build and run the programs (only drawing needs gnuplot as well); test: gnuplot and the tests as well; all:
-# also clang, benchmarks, documentation, formatting, coverage, and compilers and emulators for other processors.
+# also clang, benchmarks, documentation, formatting, coverage, compilers and emulators for other processors and
+# Windows, and the checks of packages. tests/outside.sh runs programs for Windows if wine is there; before a release
+# install wine, debootstrap, and gcc-arm-none-eabi with libstdc++-arm-none-eabi-newlib (2 GB) as well.
 # Installed packages stay as they are; if nothing is missing, the script uses neither the network nor sudo.
 set -euo pipefail
 
 demo=(g++ cmake ninja-build libboost-dev libcli11-dev libfmt-dev nlohmann-json3-dev)
 test=(libgtest-dev libeigen3-dev gnuplot-nox)
 all=(clang clang-format doxygen libbenchmark-dev gcovr g++-i686-linux-gnu g++-s390x-linux-gnu qemu-user
-    pkg-config g++-arm-linux-gnueabihf g++-mingw-w64-x86-64-posix wine libc++-dev libc++abi-dev python3)
+    pkg-config python3 libc++-dev libc++abi-dev g++-arm-linux-gnueabihf g++-mingw-w64-x86-64-posix wine
+    abigail-tools)
 
 profile=${1:-all}
 case $profile in
