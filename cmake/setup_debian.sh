@@ -1,8 +1,9 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: BSL-1.0
 # Installs what aqueth needs from Debian 12 (or a newer relative of it), as root or through sudo:
-#   cmake/setup_debian.sh [demo|test|all]
-# demo: to build and run the programs (only drawing needs gnuplot as well); test: gnuplot and the tests as well; all:
+#   cmake/setup_debian.sh [demo|test|bindings|all]
+# demo: to build and run the programs (only drawing needs gnuplot as well); test: gnuplot and the tests as well;
+# bindings: to build and test the library for other languages; all: demo and test,
 # also clang, benchmarks, documentation, formatting, coverage, and compilers and emulators for other processors.
 # Installed packages stay as they are; if nothing is missing, the script uses neither the network nor sudo.
 set -euo pipefail
@@ -10,14 +11,17 @@ set -euo pipefail
 demo=(g++ cmake ninja-build libboost-dev libcli11-dev libfmt-dev nlohmann-json3-dev)
 test=(libgtest-dev libeigen3-dev gnuplot-nox)
 all=(clang clang-format doxygen libbenchmark-dev gcovr g++-i686-linux-gnu g++-s390x-linux-gnu qemu-user)
+bindings=(g++ cmake ninja-build libboost-dev python3-dev python3-numpy python3-setuptools python3-wheel python3-pip
+    python3-pandas python3-distributed mypy)
 
 profile=${1:-all}
 case $profile in
     demo) wanted=("${demo[@]}") ;;
     test) wanted=("${demo[@]}" "${test[@]}") ;;
+    bindings) wanted=("${bindings[@]}") ;;
     all) wanted=("${demo[@]}" "${test[@]}" "${all[@]}") ;;
     *)
-        echo "setup_debian.sh: unknown profile '$profile': demo, test or all" >&2
+        echo "setup_debian.sh: unknown profile '$profile': demo, test, bindings or all" >&2
         exit 2
         ;;
 esac
