@@ -65,7 +65,7 @@ inline std::array<vapour_band, vapour_bands> deviations_of(vapour_set const& set
         if (o.x >= vapour_edges.back()) continue;
         std::size_t k = 0;
         while (o.x >= vapour_edges[k + 1]) ++k;
-        double const y = m.bubble(o.x, m.boiling_kelvin(o.x, o.newton_per_square_metre)).y, d = o.value - y,
+        double const y = m.bubble(o.x, m.boiling_kelvin(o.x, o.pascals)).y, d = o.value - y,
                      g = y * (1.0 - y);
         auto& band = result[k];
         ++band.points;
