@@ -2,7 +2,7 @@
 # SPDX-License-Identifier: BSL-1.0
 """Measures the Python module: time of a scalar call and of an element, beside numpy's own polynomial.
 
-usage: PYTHONPATH=build/bindings/python src/python/measure.py
+usage: PYTHONPATH=build/bindings/python bench/python_module.py
 """
 import pathlib
 import timeit
