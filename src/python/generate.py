@@ -88,7 +88,7 @@ def stubs(functions):
     for module, names in (("codes", [class_name(n) for n in (c.QUESTIONS | c.ANSWERS)]),
                           ("parcel", ["Parcel", "Strength"]), ("refusal", ["Reasons", "Refusal"])):
         out += [f"from .{module} import {name} as {name}" for name in sorted(names)]
-    out += ["", "__version__: str", "", '_Number = TypeVar("_Number")', "_Array = NDArray[np.float64]",
+    out += ["from . import ufuncs as ufuncs", "", "__version__: str", "", '_Number = TypeVar("_Number")', "_Array = NDArray[np.float64]",
             "_Out = Union[_Array, tuple[_Array, ...], None]", "",
             "def reasons(function: Callable[..., Any], *arguments: ArrayLike) -> Reasons: ..."]
     for f in functions:

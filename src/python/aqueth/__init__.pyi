@@ -15,6 +15,7 @@ from .parcel import Parcel as Parcel
 from .parcel import Strength as Strength
 from .refusal import Reasons as Reasons
 from .refusal import Refusal as Refusal
+from . import ufuncs as ufuncs
 
 __version__: str
 
