@@ -189,6 +189,35 @@ bool is_number(PyObject* object) {
            PyArray_IsZeroDim(object);
 }
 
+// Columns of pandas and of dask.dataframe go through aqueth.frames.
+bool is_column(PyObject* object) {
+    if (PyArray_Check(object) || PyFloat_Check(object) || PyLong_Check(object)) return false;
+    PyObject* const home = PyObject_GetAttrString(reinterpret_cast<PyObject*>(Py_TYPE(object)), "__module__");
+    char const* const name = home != nullptr && PyUnicode_Check(home) ? PyUnicode_AsUTF8(home) : nullptr;
+    bool const found = name != nullptr && (std::strncmp(name, "pandas.", 7) == 0 ||
+                                           std::strncmp(name, "dask.dataframe.", 15) == 0);
+    Py_XDECREF(home);
+    PyErr_Clear();
+    return found;
+}
+
+PyObject* call_with_columns(function const& f, PyObject* const* arguments, PyObject* names) {
+    PyObject* const home = PyImport_ImportModule("aqueth.frames");
+    if (home == nullptr) return nullptr;
+    PyObject* const call = PyObject_GetAttrString(home, "call");
+    Py_DECREF(home);
+    PyObject* const name = PyUnicode_FromString(f.name);
+    PyObject* result = nullptr;
+    if (call != nullptr && name != nullptr) {
+        std::array<PyObject*, 33> given{name};
+        std::copy_n(arguments, 32, given.begin() + 1);
+        result = PyObject_Vectorcall(call, given.data(), f.arguments + 1, names);
+    }
+    Py_XDECREF(name);
+    Py_XDECREF(call);
+    return result;
+}
+
 // All that are not plain positional numbers: keywords, scalars and arrays of numpy, and what acts as an array.
 PyObject* call_in_general(std::size_t index, PyObject* const* given, Py_ssize_t positional, PyObject* names) {
     function const& f = functions[index];
@@ -212,10 +241,13 @@ PyObject* call_in_general(std::size_t index, PyObject* const* given, Py_ssize_t 
                 if (asked.numbers[k] == -1.0 && PyErr_Occurred() != nullptr) goto done;
             }
         result = answer(index, asked);
+    } else if (std::any_of(arguments.begin(), arguments.begin() + f.arguments, is_column)) {
+        result = call_with_columns(f, arguments.data(), rest);
     } else {
         result = PyObject_Vectorcall(made[index].ufunc, arguments.data(), f.arguments, rest);
         if (result != nullptr && f.results > 1 && PyTuple_CheckExact(result)) {
-            PyObject* const named = PyObject_CallOneArg(reinterpret_cast<PyObject*>(made[index].result), result);
+            PyObject* const named =
+                PyObject_CallOneArg(reinterpret_cast<PyObject*>(made[index].result), result);
             Py_DECREF(result);
             result = named;
         }
@@ -378,8 +410,7 @@ PyObject* refusal_text(PyObject*, PyObject* given) {
 
 template <std::size_t... Index>
 std::array<PyMethodDef, function_count + 2> methods_of(std::index_sequence<Index...>) {
-    return {{{functions[Index].name,
-              reinterpret_cast<PyCFunction>(reinterpret_cast<void (*)()>(call<Index>)),
+    return {{{functions[Index].name, reinterpret_cast<PyCFunction>(reinterpret_cast<void (*)()>(call<Index>)),
               METH_FASTCALL | METH_KEYWORDS, functions[Index].doc}...,
              {"_refusal_text", refusal_text, METH_VARARGS, "Sentence of a refusal."},
              {nullptr, nullptr, 0, nullptr}}};
@@ -399,7 +430,10 @@ PyModuleDef definition{PyModuleDef_HEAD_INIT,
 bool add(PyObject* module) {
     PyObject* const ufuncs = PyDict_New();
     PyObject* const reasons = PyDict_New();
-    if (PyModule_AddObject(module, "_ufuncs", ufuncs) < 0 || PyModule_AddObject(module, "_reasons", reasons) < 0)
+    PyObject* const named_results = PyDict_New();
+    if (PyModule_AddObject(module, "_results", named_results) < 0 ||
+        PyModule_AddObject(module, "_ufuncs", ufuncs) < 0 ||
+        PyModule_AddObject(module, "_reasons", reasons) < 0)
         return false;
     for (std::size_t k = 0; k < function_count; ++k) {
         function& f = functions[k];
@@ -416,12 +450,14 @@ bool add(PyObject* module) {
         made[k].result = PyStructSequence_NewType(&description);
         if (made[k].result == nullptr) return false;
         char const* const name = std::strrchr(f.result_name, '.') + 1;
+        if (PyDict_SetItemString(named_results, f.name, reinterpret_cast<PyObject*>(made[k].result)) < 0)
+            return false;
         Py_INCREF(made[k].result);
         if (PyModule_AddObject(module, name, reinterpret_cast<PyObject*>(made[k].result)) < 0) return false;
     }
     int const version = aqueth_version();
-    std::string const text = std::to_string(version / 10000) + "." + std::to_string(version / 100 % 100) + "." +
-                             std::to_string(version % 100);
+    std::string const text = std::to_string(version / 10000) + "." + std::to_string(version / 100 % 100) +
+                             "." + std::to_string(version % 100);
     return PyModule_AddStringConstant(module, "__version__", text.c_str()) == 0;
 }
 

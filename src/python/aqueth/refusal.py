@@ -69,4 +69,7 @@ def reasons(function: Callable[..., Any], *arguments: ArrayLike) -> Reasons:
     name = getattr(function, "__name__", str(function))
     if name not in _core._reasons:
         raise TypeError(f"reasons: {name} is no function of aqueth")
-    return Reasons(name, *(np.asarray(part) for part in _core._reasons[name](*arguments)))
+    found = Reasons(name, *(np.asarray(part) for part in _core._reasons[name](*(np.asarray(a) for a in arguments))))
+    if (found.refused & np.isnan(found.upper)).any():
+        raise ValueError(f"{name}: an enumeration has no such value")
+    return found
