@@ -4,7 +4,7 @@
 
 usage: generate.py [--check]
 
-Writes functions.inc, aqueth/codes.py and aqueth/__init__.pyi beside this file; with --check it writes nothing and
+Writes functions.inc, enumerations.inc, aqueth/codes.py and the stubs beside this file; with --check it writes nothing and
 fails where a file differs from what it would write.
 """
 import importlib.util
@@ -81,28 +81,36 @@ def codes_module(codes):
     return "\n".join(out) + "\n"
 
 
-def stubs(functions):
+def core_stub(functions):
     out = ["# SPDX-License-Identifier: BSL-1.0", "# " + MADE,
-           "from typing import Any, Callable, Generic, NamedTuple, TypeVar, Union, overload", "",
-           "import numpy as np", "from numpy.typing import ArrayLike, NDArray", ""]
-    for module, names in (("codes", [class_name(n) for n in (c.QUESTIONS | c.ANSWERS)]),
-                          ("parcel", ["Parcel", "Strength"]), ("refusal", ["Reasons", "Refusal"])):
-        out += [f"from .{module} import {name} as {name}" for name in sorted(names)]
-    out += ["from . import ufuncs as ufuncs", "", "__version__: str", "", '_Number = TypeVar("_Number")', "_Array = NDArray[np.float64]",
-            "_Out = Union[_Array, tuple[_Array, ...], None]", "",
-            "def reasons(function: Callable[..., Any], *arguments: ArrayLike) -> Reasons: ..."]
+           "from typing import Any, Generic, NamedTuple, TypeVar, Union, overload", "",
+           "import numpy as np", "from numpy.typing import ArrayLike, NDArray", "",
+           "from .codes import " + ", ".join(sorted(class_name(n) for n in c.QUESTIONS)), "",
+           "__version__: str", "_reasons: dict[str, np.ufunc]", "_results: dict[str, Any]", "_ufuncs: dict[str, np.ufunc]",
+           '_Number = TypeVar("_Number")', "_Array = NDArray[np.float64]", "_Out = Union[_Array, tuple[_Array, ...], None]", "",
+           "def _refusal_text(argument: int, limit: int, value: float, lower: float, upper: float, /) -> str: ..."]
     for f in functions:
         if len(f.results) > 1:
             out += ["", f"class {result_class(f)}(NamedTuple, Generic[_Number]):"]
             out += [f"    {name}: _Number" + ("  # type: ignore[assignment]" if name in ("count", "index") else "")
                     for name, _ in f.results]
         of = (lambda t: t) if len(f.results) == 1 else lambda t: f"{result_class(f)}[{t}]"
-        doc = '"""' + f.brief + '."""'
         for number, array in (("float", False), ("ArrayLike", True)):
             parameters = [f"{a.name}: {class_name(a.enumeration) if a.enumeration else number}" for a in f.arguments]
             if array:
                 parameters += ["*", "out: _Out = ...", "where: ArrayLike = ...", "dtype: Any = ...", "casting: str = ...", "order: str = ..."]
-            out += ["", "@overload", f"def {f.name}({', '.join(parameters)}) -> {of('_Array' if array else 'float')}:", f"    {doc}"]
+            # a number is ArrayLike too; the first that fits counts
+            out += ["", "@overload" if array else "@overload  # type: ignore[misc]",
+                    f"def {f.name}({', '.join(parameters)}) -> {of('_Array' if array else 'float')}:", f'    """{f.brief}."""']
+    return "\n".join(out) + "\n"
+
+
+def package_stub(functions):
+    out = ["# SPDX-License-Identifier: BSL-1.0", "# " + MADE]
+    core = [f.name for f in functions] + [result_class(f) for f in functions if len(f.results) > 1] + ["__version__"]
+    for module, names in (("._core", core), (".codes", [class_name(n) for n in (c.QUESTIONS | c.ANSWERS)]),
+                          (".parcel", ["Parcel", "Strength"]), (".refusal", ["Reasons", "Refusal", "reasons"]), (".", ["ufuncs"])):
+        out += [f"from {module} import {name} as {name}" for name in sorted(names)]
     return "\n".join(out) + "\n"
 
 
@@ -117,7 +125,7 @@ def main():
                 a.name += "_"
     codes, _ = c.read_codes()
     files = {"functions.inc": table(functions), "enumerations.inc": enumerations(codes),
-             "aqueth/codes.py": codes_module(codes), "aqueth/__init__.pyi": stubs(functions)}
+             "aqueth/codes.py": codes_module(codes), "aqueth/_core.pyi": core_stub(functions), "aqueth/__init__.pyi": package_stub(functions)}
     stale = [name for name, text in files.items() if not (here / name).exists() or (here / name).read_text() != text]
     if check and stale:
         sys.exit(f"run src/python/generate.py and commit: {', '.join(stale)} not as made from functions.tsv")

@@ -1,10 +1,78 @@
 # SPDX-License-Identifier: BSL-1.0
 # Made by src/python/generate.py from src/c/functions.tsv and codes.tsv. Not to be edited.
-from typing import Any, Callable, Generic, NamedTuple, TypeVar, Union, overload
-
-import numpy as np
-from numpy.typing import ArrayLike, NDArray
-
+from ._core import ActivityCoefficientsOfResult as ActivityCoefficientsOfResult
+from ._core import AzeotropeAtCelsiusResult as AzeotropeAtCelsiusResult
+from ._core import AzeotropeAtKpaResult as AzeotropeAtKpaResult
+from ._core import BubblePointAtCelsiusResult as BubblePointAtCelsiusResult
+from ._core import BubblePointAtKpaResult as BubblePointAtKpaResult
+from ._core import CoexistenceResult as CoexistenceResult
+from ._core import DewPointAtCelsiusResult as DewPointAtCelsiusResult
+from ._core import DewPointAtKpaResult as DewPointAtKpaResult
+from ._core import DiluteResult as DiluteResult
+from ._core import FermentedWashFromGravityResult as FermentedWashFromGravityResult
+from ._core import FillBottlesResult as FillBottlesResult
+from ._core import FortifyResult as FortifyResult
+from ._core import IsothermalFlashResult as IsothermalFlashResult
+from ._core import MakeUpByMassResult as MakeUpByMassResult
+from ._core import MakeUpByVolumeResult as MakeUpByVolumeResult
+from ._core import MixResult as MixResult
+from ._core import SugarNeededResult as SugarNeededResult
+from ._core import __version__ as __version__
+from ._core import activity_coefficients_of as activity_coefficients_of
+from ._core import air_pressure_kpa as air_pressure_kpa
+from ._core import apparent_attenuation as apparent_attenuation
+from ._core import azeotrope_at_celsius as azeotrope_at_celsius
+from ._core import azeotrope_at_kpa as azeotrope_at_kpa
+from ._core import balance_indication_kg as balance_indication_kg
+from ._core import bubble_point_at_celsius as bubble_point_at_celsius
+from ._core import bubble_point_at_kpa as bubble_point_at_kpa
+from ._core import coexistence as coexistence
+from ._core import convert_strength as convert_strength
+from ._core import density_from_reading_kg_m3 as density_from_reading_kg_m3
+from ._core import density_in_air_kg_m3 as density_in_air_kg_m3
+from ._core import density_kg_m3 as density_kg_m3
+from ._core import dew_point_at_celsius as dew_point_at_celsius
+from ._core import dew_point_at_kpa as dew_point_at_kpa
+from ._core import dilute as dilute
+from ._core import enthalpy_of_liquid_j_kg as enthalpy_of_liquid_j_kg
+from ._core import enthalpy_of_vapour_j_kg as enthalpy_of_vapour_j_kg
+from ._core import excess_enthalpy_j_mol as excess_enthalpy_j_mol
+from ._core import excess_molar_volume_cm3_mol as excess_molar_volume_cm3_mol
+from ._core import fermented_wash_from_gravity as fermented_wash_from_gravity
+from ._core import fill_bottles as fill_bottles
+from ._core import fill_litres as fill_litres
+from ._core import fortify as fortify
+from ._core import freezing_celsius as freezing_celsius
+from ._core import isothermal_flash as isothermal_flash
+from ._core import liquid_celsius_from_enthalpy as liquid_celsius_from_enthalpy
+from ._core import make_up_by_mass as make_up_by_mass
+from ._core import make_up_by_volume as make_up_by_volume
+from ._core import mass_fraction_by_balling as mass_fraction_by_balling
+from ._core import mass_fraction_from_density as mass_fraction_from_density
+from ._core import mass_fraction_from_specific_gravity as mass_fraction_from_specific_gravity
+from ._core import mass_from_balance_kg as mass_from_balance_kg
+from ._core import mass_of_volume_kg as mass_of_volume_kg
+from ._core import mix as mix
+from ._core import molar_volume_cm3_mol as molar_volume_cm3_mol
+from ._core import plato_from_specific_gravity as plato_from_specific_gravity
+from ._core import proof_gallons_per_pound as proof_gallons_per_pound
+from ._core import pure_alcohol_litres as pure_alcohol_litres
+from ._core import reading_of_strength as reading_of_strength
+from ._core import real_extract_plato as real_extract_plato
+from ._core import specific_gravity_from_plato as specific_gravity_from_plato
+from ._core import specific_gravity_of as specific_gravity_of
+from ._core import specific_heat_capacity_j_kg_k as specific_heat_capacity_j_kg_k
+from ._core import strength_from_reading as strength_from_reading
+from ._core import sucrose_density_kg_m3 as sucrose_density_kg_m3
+from ._core import sugar_needed as sugar_needed
+from ._core import thermal_expansion_per_kelvin as thermal_expansion_per_kelvin
+from ._core import volume_factor_to_60_fahrenheit as volume_factor_to_60_fahrenheit
+from ._core import volume_fraction_by_gravity_fall as volume_fraction_by_gravity_fall
+from ._core import volume_litres as volume_litres
+from ._core import wash_density_kg_m3 as wash_density_kg_m3
+from ._core import water_density_cipm_2001_kg_m3 as water_density_cipm_2001_kg_m3
+from ._core import weight_per_volume_kg_m3 as weight_per_volume_kg_m3
+from ._core import wine_gallons_per_pound as wine_gallons_per_pound
 from .codes import Argument as Argument
 from .codes import AzeotropeSide as AzeotropeSide
 from .codes import Limit as Limit
@@ -15,557 +83,5 @@ from .parcel import Parcel as Parcel
 from .parcel import Strength as Strength
 from .refusal import Reasons as Reasons
 from .refusal import Refusal as Refusal
+from .refusal import reasons as reasons
 from . import ufuncs as ufuncs
-
-__version__: str
-
-_Number = TypeVar("_Number")
-_Array = NDArray[np.float64]
-_Out = Union[_Array, tuple[_Array, ...], None]
-
-def reasons(function: Callable[..., Any], *arguments: ArrayLike) -> Reasons: ...
-
-@overload
-def density_kg_m3(mass_fraction: float, celsius: float) -> float:
-    """Density of a mixture, OIML R 22."""
-
-@overload
-def density_kg_m3(mass_fraction: ArrayLike, celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Density of a mixture, OIML R 22."""
-
-@overload
-def mass_fraction_from_density(kg_m3: float, celsius: float) -> float:
-    """Mass fraction of ethanol from the density at a temperature, OIML R 22."""
-
-@overload
-def mass_fraction_from_density(kg_m3: ArrayLike, celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Mass fraction of ethanol from the density at a temperature, OIML R 22."""
-
-@overload
-def thermal_expansion_per_kelvin(mass_fraction: float, celsius: float) -> float:
-    """Cubic expansion coefficient of a mixture, OIML R 22."""
-
-@overload
-def thermal_expansion_per_kelvin(mass_fraction: ArrayLike, celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Cubic expansion coefficient of a mixture, OIML R 22."""
-
-@overload
-def molar_volume_cm3_mol(mass_fraction: float, celsius: float) -> float:
-    """Molar volume of a mixture, OIML R 22."""
-
-@overload
-def molar_volume_cm3_mol(mass_fraction: ArrayLike, celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Molar volume of a mixture, OIML R 22."""
-
-@overload
-def excess_molar_volume_cm3_mol(mass_fraction: float, celsius: float) -> float:
-    """Change of volume on mixing one mole of mixture, OIML R 22."""
-
-@overload
-def excess_molar_volume_cm3_mol(mass_fraction: ArrayLike, celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Change of volume on mixing one mole of mixture, OIML R 22."""
-
-@overload
-def water_density_cipm_2001_kg_m3(celsius: float) -> float:
-    """Density of water, CIPM-2001."""
-
-@overload
-def water_density_cipm_2001_kg_m3(celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Density of water, CIPM-2001."""
-
-@overload
-def freezing_celsius(mass_fraction: float) -> float:
-    """Freezing point of a mixture, CRC Handbook."""
-
-@overload
-def freezing_celsius(mass_fraction: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Freezing point of a mixture, CRC Handbook."""
-
-@overload
-def convert_strength(strength: float, from_: StrengthScale, to: StrengthScale) -> float:
-    """A strength on another scale: by mass, by moles, by volume at a reference temperature, proof, concentration."""
-
-@overload
-def convert_strength(strength: ArrayLike, from_: StrengthScale, to: StrengthScale, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """A strength on another scale: by mass, by moles, by volume at a reference temperature, proof, concentration."""
-
-@overload
-def specific_gravity_of(mass_fraction: float, liquid_celsius: float, water_celsius: float, weighed_in: Medium) -> float:
-    """Specific gravity t1/t2 of a mixture, in vacuo or as weighed in air."""
-
-@overload
-def specific_gravity_of(mass_fraction: ArrayLike, liquid_celsius: ArrayLike, water_celsius: ArrayLike, weighed_in: Medium, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Specific gravity t1/t2 of a mixture, in vacuo or as weighed in air."""
-
-@overload
-def mass_fraction_from_specific_gravity(specific_gravity: float, liquid_celsius: float, water_celsius: float, weighed_in: Medium) -> float:
-    """Mass fraction from the specific gravity t1/t2."""
-
-@overload
-def mass_fraction_from_specific_gravity(specific_gravity: ArrayLike, liquid_celsius: ArrayLike, water_celsius: ArrayLike, weighed_in: Medium, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Mass fraction from the specific gravity t1/t2."""
-
-@overload
-def balance_indication_kg(mass_kg: float, kg_m3: float) -> float:
-    """What an ordinary balance shows for a mass in air, OIML D 28."""
-
-@overload
-def balance_indication_kg(mass_kg: ArrayLike, kg_m3: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """What an ordinary balance shows for a mass in air, OIML D 28."""
-
-@overload
-def mass_from_balance_kg(indication_kg: float, kg_m3: float) -> float:
-    """Mass from the indication of an ordinary balance, OIML D 28."""
-
-@overload
-def mass_from_balance_kg(indication_kg: ArrayLike, kg_m3: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Mass from the indication of an ordinary balance, OIML D 28."""
-
-@overload
-def density_in_air_kg_m3(kg_m3: float) -> float:
-    """Apparent density, mass per volume as weighed in air, OIML D 28."""
-
-@overload
-def density_in_air_kg_m3(kg_m3: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Apparent density, mass per volume as weighed in air, OIML D 28."""
-
-@overload
-def strength_from_reading(reading: float, celsius: float, scale: StrengthScale, glass_per_kelvin: float) -> float:
-    """True strength, on the scale of the instrument, from what a hydrometer for spirit shows at a temperature."""
-
-@overload
-def strength_from_reading(reading: ArrayLike, celsius: ArrayLike, scale: StrengthScale, glass_per_kelvin: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """True strength, on the scale of the instrument, from what a hydrometer for spirit shows at a temperature."""
-
-@overload
-def reading_of_strength(mass_fraction: float, celsius: float, scale: StrengthScale, glass_per_kelvin: float) -> float:
-    """What a hydrometer for spirit shows in a mixture at a temperature."""
-
-@overload
-def reading_of_strength(mass_fraction: ArrayLike, celsius: ArrayLike, scale: StrengthScale, glass_per_kelvin: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """What a hydrometer for spirit shows in a mixture at a temperature."""
-
-@overload
-def density_from_reading_kg_m3(reading_kg_m3: float, celsius: float, reference_celsius: float, glass_per_kelvin: float) -> float:
-    """Density from what a density hydrometer shows at a temperature."""
-
-@overload
-def density_from_reading_kg_m3(reading_kg_m3: ArrayLike, celsius: ArrayLike, reference_celsius: ArrayLike, glass_per_kelvin: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Density from what a density hydrometer shows at a temperature."""
-
-@overload
-def mass_of_volume_kg(litres: float, mass_fraction: float, celsius: float) -> float:
-    """Mass of a volume of a mixture."""
-
-@overload
-def mass_of_volume_kg(litres: ArrayLike, mass_fraction: ArrayLike, celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Mass of a volume of a mixture."""
-
-@overload
-def volume_litres(mass_kg: float, mass_fraction: float, celsius: float, at_celsius: float) -> float:
-    """Volume of a mass of a mixture at a temperature."""
-
-@overload
-def volume_litres(mass_kg: ArrayLike, mass_fraction: ArrayLike, celsius: ArrayLike, at_celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Volume of a mass of a mixture at a temperature."""
-
-@overload
-def pure_alcohol_litres(mass_kg: float, mass_fraction: float, celsius: float, reference_celsius: float) -> float:
-    """Volume that the ethanol of a mixture has on its own at a reference temperature."""
-
-@overload
-def pure_alcohol_litres(mass_kg: ArrayLike, mass_fraction: ArrayLike, celsius: ArrayLike, reference_celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Volume that the ethanol of a mixture has on its own at a reference temperature."""
-
-class MixResult(NamedTuple, Generic[_Number]):
-    product_kg: _Number
-    product_mass_fraction: _Number
-    product_celsius: _Number
-    contraction_litres: _Number
-
-@overload
-def mix(a_kg: float, a_mass_fraction: float, a_celsius: float, b_kg: float, b_mass_fraction: float, b_celsius: float) -> MixResult[float]:
-    """Two liquids mixed without loss of heat."""
-
-@overload
-def mix(a_kg: ArrayLike, a_mass_fraction: ArrayLike, a_celsius: ArrayLike, b_kg: ArrayLike, b_mass_fraction: ArrayLike, b_celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> MixResult[_Array]:
-    """Two liquids mixed without loss of heat."""
-
-class DiluteResult(NamedTuple, Generic[_Number]):
-    added_kg: _Number
-    product_kg: _Number
-    product_mass_fraction: _Number
-    product_celsius: _Number
-    contraction_litres: _Number
-
-@overload
-def dilute(spirit_kg: float, spirit_mass_fraction: float, spirit_celsius: float, target_mass_fraction: float, diluent_mass_fraction: float, diluent_celsius: float, product_celsius: float) -> DiluteResult[float]:
-    """Water or weaker spirit to add to a spirit for a strength."""
-
-@overload
-def dilute(spirit_kg: ArrayLike, spirit_mass_fraction: ArrayLike, spirit_celsius: ArrayLike, target_mass_fraction: ArrayLike, diluent_mass_fraction: ArrayLike, diluent_celsius: ArrayLike, product_celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> DiluteResult[_Array]:
-    """Water or weaker spirit to add to a spirit for a strength."""
-
-class FortifyResult(NamedTuple, Generic[_Number]):
-    added_kg: _Number
-    product_kg: _Number
-    product_mass_fraction: _Number
-    product_celsius: _Number
-    contraction_litres: _Number
-
-@overload
-def fortify(weak_kg: float, weak_mass_fraction: float, weak_celsius: float, target_mass_fraction: float, stock_mass_fraction: float, stock_celsius: float, product_celsius: float) -> FortifyResult[float]:
-    """Stronger spirit to add to a spirit for a strength."""
-
-@overload
-def fortify(weak_kg: ArrayLike, weak_mass_fraction: ArrayLike, weak_celsius: ArrayLike, target_mass_fraction: ArrayLike, stock_mass_fraction: ArrayLike, stock_celsius: ArrayLike, product_celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> FortifyResult[_Array]:
-    """Stronger spirit to add to a spirit for a strength."""
-
-class MakeUpByVolumeResult(NamedTuple, Generic[_Number]):
-    spirit_kg: _Number
-    diluent_kg: _Number
-
-@overload
-def make_up_by_volume(litres: float, product_celsius: float, target_mass_fraction: float, stock_mass_fraction: float, stock_celsius: float, diluent_mass_fraction: float, diluent_celsius: float) -> MakeUpByVolumeResult[float]:
-    """Stock and water for a volume of a strength."""
-
-@overload
-def make_up_by_volume(litres: ArrayLike, product_celsius: ArrayLike, target_mass_fraction: ArrayLike, stock_mass_fraction: ArrayLike, stock_celsius: ArrayLike, diluent_mass_fraction: ArrayLike, diluent_celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> MakeUpByVolumeResult[_Array]:
-    """Stock and water for a volume of a strength."""
-
-class MakeUpByMassResult(NamedTuple, Generic[_Number]):
-    spirit_kg: _Number
-    diluent_kg: _Number
-
-@overload
-def make_up_by_mass(mass_kg: float, product_celsius: float, target_mass_fraction: float, stock_mass_fraction: float, stock_celsius: float, diluent_mass_fraction: float, diluent_celsius: float) -> MakeUpByMassResult[float]:
-    """Stock and water for a mass of a strength."""
-
-@overload
-def make_up_by_mass(mass_kg: ArrayLike, product_celsius: ArrayLike, target_mass_fraction: ArrayLike, stock_mass_fraction: ArrayLike, stock_celsius: ArrayLike, diluent_mass_fraction: ArrayLike, diluent_celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> MakeUpByMassResult[_Array]:
-    """Stock and water for a mass of a strength."""
-
-@overload
-def fill_litres(label_litres: float, mass_fraction: float, filling_celsius: float, reference_celsius: float) -> float:
-    """Volume to fill at a temperature so that a bottle holds its label volume at the reference temperature."""
-
-@overload
-def fill_litres(label_litres: ArrayLike, mass_fraction: ArrayLike, filling_celsius: ArrayLike, reference_celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Volume to fill at a temperature so that a bottle holds its label volume at the reference temperature."""
-
-class FillBottlesResult(NamedTuple, Generic[_Number]):
-    count: _Number  # type: ignore[assignment]
-    fill_litres: _Number
-    fill_mass_kg: _Number
-    remainder_kg: _Number
-
-@overload
-def fill_bottles(mass_kg: float, mass_fraction: float, celsius: float, label_litres: float, reference_celsius: float) -> FillBottlesResult[float]:
-    """Bottles that a spirit fills, and what is left."""
-
-@overload
-def fill_bottles(mass_kg: ArrayLike, mass_fraction: ArrayLike, celsius: ArrayLike, label_litres: ArrayLike, reference_celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> FillBottlesResult[_Array]:
-    """Bottles that a spirit fills, and what is left."""
-
-class BubblePointAtCelsiusResult(NamedTuple, Generic[_Number]):
-    celsius: _Number
-    kpa: _Number
-    liquid_mole_fraction: _Number
-    vapour_mole_fraction: _Number
-    relative_volatility: _Number
-
-@overload
-def bubble_point_at_celsius(mole_fraction: float, celsius: float) -> BubblePointAtCelsiusResult[float]:
-    """Boiling liquid and its vapour at a temperature."""
-
-@overload
-def bubble_point_at_celsius(mole_fraction: ArrayLike, celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> BubblePointAtCelsiusResult[_Array]:
-    """Boiling liquid and its vapour at a temperature."""
-
-class BubblePointAtKpaResult(NamedTuple, Generic[_Number]):
-    celsius: _Number
-    kpa: _Number
-    liquid_mole_fraction: _Number
-    vapour_mole_fraction: _Number
-    relative_volatility: _Number
-
-@overload
-def bubble_point_at_kpa(mole_fraction: float, kpa: float) -> BubblePointAtKpaResult[float]:
-    """Boiling liquid and its vapour at a pressure."""
-
-@overload
-def bubble_point_at_kpa(mole_fraction: ArrayLike, kpa: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> BubblePointAtKpaResult[_Array]:
-    """Boiling liquid and its vapour at a pressure."""
-
-class DewPointAtCelsiusResult(NamedTuple, Generic[_Number]):
-    celsius: _Number
-    kpa: _Number
-    liquid_mole_fraction: _Number
-    vapour_mole_fraction: _Number
-    relative_volatility: _Number
-
-@overload
-def dew_point_at_celsius(mole_fraction: float, celsius: float) -> DewPointAtCelsiusResult[float]:
-    """Vapour and the first liquid to condense from it at a temperature."""
-
-@overload
-def dew_point_at_celsius(mole_fraction: ArrayLike, celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> DewPointAtCelsiusResult[_Array]:
-    """Vapour and the first liquid to condense from it at a temperature."""
-
-class DewPointAtKpaResult(NamedTuple, Generic[_Number]):
-    celsius: _Number
-    kpa: _Number
-    liquid_mole_fraction: _Number
-    vapour_mole_fraction: _Number
-    relative_volatility: _Number
-
-@overload
-def dew_point_at_kpa(mole_fraction: float, kpa: float) -> DewPointAtKpaResult[float]:
-    """Vapour and the first liquid to condense from it at a pressure."""
-
-@overload
-def dew_point_at_kpa(mole_fraction: ArrayLike, kpa: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> DewPointAtKpaResult[_Array]:
-    """Vapour and the first liquid to condense from it at a pressure."""
-
-class AzeotropeAtCelsiusResult(NamedTuple, Generic[_Number]):
-    celsius: _Number
-    kpa: _Number
-    liquid_mole_fraction: _Number
-    vapour_mole_fraction: _Number
-    relative_volatility: _Number
-
-@overload
-def azeotrope_at_celsius(celsius: float) -> AzeotropeAtCelsiusResult[float]:
-    """Azeotrope at a temperature."""
-
-@overload
-def azeotrope_at_celsius(celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> AzeotropeAtCelsiusResult[_Array]:
-    """Azeotrope at a temperature."""
-
-class AzeotropeAtKpaResult(NamedTuple, Generic[_Number]):
-    celsius: _Number
-    kpa: _Number
-    liquid_mole_fraction: _Number
-    vapour_mole_fraction: _Number
-    relative_volatility: _Number
-
-@overload
-def azeotrope_at_kpa(kpa: float) -> AzeotropeAtKpaResult[float]:
-    """Azeotrope at a pressure."""
-
-@overload
-def azeotrope_at_kpa(kpa: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> AzeotropeAtKpaResult[_Array]:
-    """Azeotrope at a pressure."""
-
-class CoexistenceResult(NamedTuple, Generic[_Number]):
-    celsius: _Number
-    kpa: _Number
-    liquid_mole_fraction: _Number
-    vapour_mole_fraction: _Number
-    relative_volatility: _Number
-
-@overload
-def coexistence(celsius: float, kpa: float, side: AzeotropeSide) -> CoexistenceResult[float]:
-    """Liquid and vapour that coexist at a temperature and a pressure, on one side of the azeotrope."""
-
-@overload
-def coexistence(celsius: ArrayLike, kpa: ArrayLike, side: AzeotropeSide, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> CoexistenceResult[_Array]:
-    """Liquid and vapour that coexist at a temperature and a pressure, on one side of the azeotrope."""
-
-class IsothermalFlashResult(NamedTuple, Generic[_Number]):
-    vapour_fraction: _Number
-    liquid_mole_fraction: _Number
-    vapour_mole_fraction: _Number
-
-@overload
-def isothermal_flash(mole_fraction: float, celsius: float, kpa: float) -> IsothermalFlashResult[float]:
-    """How a mixture parts into liquid and vapour; a mole fraction is not a number where there is none."""
-
-@overload
-def isothermal_flash(mole_fraction: ArrayLike, celsius: ArrayLike, kpa: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> IsothermalFlashResult[_Array]:
-    """How a mixture parts into liquid and vapour; a mole fraction is not a number where there is none."""
-
-class ActivityCoefficientsOfResult(NamedTuple, Generic[_Number]):
-    ethanol: _Number
-    water: _Number
-
-@overload
-def activity_coefficients_of(mole_fraction: float, celsius: float) -> ActivityCoefficientsOfResult[float]:
-    """Activity coefficients in the liquid."""
-
-@overload
-def activity_coefficients_of(mole_fraction: ArrayLike, celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> ActivityCoefficientsOfResult[_Array]:
-    """Activity coefficients in the liquid."""
-
-@overload
-def excess_enthalpy_j_mol(mass_fraction: float, celsius: float) -> float:
-    """Heat of mixing, excess enthalpy."""
-
-@overload
-def excess_enthalpy_j_mol(mass_fraction: ArrayLike, celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Heat of mixing, excess enthalpy."""
-
-@overload
-def specific_heat_capacity_j_kg_k(mass_fraction: float, celsius: float) -> float:
-    """Specific heat capacity of a liquid mixture."""
-
-@overload
-def specific_heat_capacity_j_kg_k(mass_fraction: ArrayLike, celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Specific heat capacity of a liquid mixture."""
-
-@overload
-def enthalpy_of_liquid_j_kg(mass_fraction: float, celsius: float) -> float:
-    """Specific enthalpy of a liquid mixture, pure liquids zero at 0 °C."""
-
-@overload
-def enthalpy_of_liquid_j_kg(mass_fraction: ArrayLike, celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Specific enthalpy of a liquid mixture, pure liquids zero at 0 °C."""
-
-@overload
-def enthalpy_of_vapour_j_kg(mass_fraction: float, celsius: float, kpa: float) -> float:
-    """Specific enthalpy of a vapour, pure liquids zero at 0 °C."""
-
-@overload
-def enthalpy_of_vapour_j_kg(mass_fraction: ArrayLike, celsius: ArrayLike, kpa: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Specific enthalpy of a vapour, pure liquids zero at 0 °C."""
-
-@overload
-def liquid_celsius_from_enthalpy(mass_fraction: float, j_kg: float) -> float:
-    """Temperature of a liquid mixture from its specific enthalpy."""
-
-@overload
-def liquid_celsius_from_enthalpy(mass_fraction: ArrayLike, j_kg: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Temperature of a liquid mixture from its specific enthalpy."""
-
-@overload
-def weight_per_volume_kg_m3(us_proof: float) -> float:
-    """Weight per volume in air at 60 °F."""
-
-@overload
-def weight_per_volume_kg_m3(us_proof: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Weight per volume in air at 60 °F."""
-
-@overload
-def wine_gallons_per_pound(us_proof: float) -> float:
-    """US gallons at 60 °F in a pound weighed in air."""
-
-@overload
-def wine_gallons_per_pound(us_proof: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """US gallons at 60 °F in a pound weighed in air."""
-
-@overload
-def proof_gallons_per_pound(us_proof: float) -> float:
-    """Proof gallons in a pound weighed in air."""
-
-@overload
-def proof_gallons_per_pound(us_proof: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Proof gallons in a pound weighed in air."""
-
-@overload
-def volume_factor_to_60_fahrenheit(us_proof: float, celsius: float) -> float:
-    """Factor from a volume at a temperature to the volume at 60 °F."""
-
-@overload
-def volume_factor_to_60_fahrenheit(us_proof: ArrayLike, celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Factor from a volume at a temperature to the volume at 60 °F."""
-
-@overload
-def air_pressure_kpa(altitude_metres: float) -> float:
-    """Air pressure at an altitude, ICAO standard atmosphere."""
-
-@overload
-def air_pressure_kpa(altitude_metres: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Air pressure at an altitude, ICAO standard atmosphere."""
-
-@overload
-def sucrose_density_kg_m3(plato: float, celsius: float) -> float:
-    """Density of a sugar solution."""
-
-@overload
-def sucrose_density_kg_m3(plato: ArrayLike, celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Density of a sugar solution."""
-
-@overload
-def specific_gravity_from_plato(plato: float) -> float:
-    """Specific gravity 20/20 °C of an extract."""
-
-@overload
-def specific_gravity_from_plato(plato: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Specific gravity 20/20 °C of an extract."""
-
-@overload
-def plato_from_specific_gravity(specific_gravity: float) -> float:
-    """Extract from the specific gravity 20/20 °C."""
-
-@overload
-def plato_from_specific_gravity(specific_gravity: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Extract from the specific gravity 20/20 °C."""
-
-@overload
-def wash_density_kg_m3(ethanol_mass_fraction: float, plato: float, celsius: float) -> float:
-    """Density of a wash of ethanol, water and extract."""
-
-@overload
-def wash_density_kg_m3(ethanol_mass_fraction: ArrayLike, plato: ArrayLike, celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Density of a wash of ethanol, water and extract."""
-
-@overload
-def real_extract_plato(original_plato: float, apparent_plato: float) -> float:
-    """Real extract from original and apparent extract, Balling."""
-
-@overload
-def real_extract_plato(original_plato: ArrayLike, apparent_plato: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Real extract from original and apparent extract, Balling."""
-
-@overload
-def apparent_attenuation(original_plato: float, now_plato: float) -> float:
-    """Apparent attenuation."""
-
-@overload
-def apparent_attenuation(original_plato: ArrayLike, now_plato: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Apparent attenuation."""
-
-@overload
-def mass_fraction_by_balling(original_plato: float, real_plato: float) -> float:
-    """Alcohol by mass of a fermented wash, Balling."""
-
-@overload
-def mass_fraction_by_balling(original_plato: ArrayLike, real_plato: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Alcohol by mass of a fermented wash, Balling."""
-
-@overload
-def volume_fraction_by_gravity_fall(original_gravity: float, final_gravity: float) -> float:
-    """Alcohol by volume from the fall of the gravity."""
-
-@overload
-def volume_fraction_by_gravity_fall(original_gravity: ArrayLike, final_gravity: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Alcohol by volume from the fall of the gravity."""
-
-class FermentedWashFromGravityResult(NamedTuple, Generic[_Number]):
-    volume_fraction: _Number
-    ethanol_mass_fraction: _Number
-    plato: _Number
-
-@overload
-def fermented_wash_from_gravity(original_gravity: float, final_gravity: float) -> FermentedWashFromGravityResult[float]:
-    """Strength and extract of a wash from its gravities."""
-
-@overload
-def fermented_wash_from_gravity(original_gravity: ArrayLike, final_gravity: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> FermentedWashFromGravityResult[_Array]:
-    """Strength and extract of a wash from its gravities."""
-
-class SugarNeededResult(NamedTuple, Generic[_Number]):
-    least_kg: _Number
-    practical_kg: _Number
-    carbon_dioxide_kg: _Number
-    original_plato: _Number
-    specific_gravity: _Number
-    water_kg: _Number
-
-@overload
-def sugar_needed(litres: float, volume_fraction: float, kind: Sugar, yield_: float) -> SugarNeededResult[float]:
-    """Sugar and water for a wash of a wanted strength and volume."""
-
-@overload
-def sugar_needed(litres: ArrayLike, volume_fraction: ArrayLike, kind: Sugar, yield_: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> SugarNeededResult[_Array]:
-    """Sugar and water for a wash of a wanted strength and volume."""

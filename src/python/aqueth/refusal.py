@@ -55,9 +55,9 @@ class Reasons(NamedTuple):
         """Gives the index of every refused element, and the exception that it would raise as a number."""
         for index in np.argwhere(self.refused):
             at = tuple(int(i) for i in index)
-            argument, limit, value, lower, upper = (field[at] for field in self[2:])
-            text = _core._refusal_text(int(argument), int(limit), float(value), float(lower), float(upper))
-            yield at, Refusal(self.function, int(argument), int(limit), float(value), float(lower), float(upper), text)
+            why = (int(self.argument[at]), int(self.limit[at]), float(self.value[at]), float(self.lower[at]),
+                   float(self.upper[at]))
+            yield at, Refusal(self.function, *why, _core._refusal_text(*why))
 
 
 def reasons(function: Callable[..., Any], *arguments: ArrayLike) -> Reasons:
