@@ -12,7 +12,7 @@ demo=(g++ cmake ninja-build libboost-dev libcli11-dev libfmt-dev nlohmann-json3-
 test=(libgtest-dev libeigen3-dev gnuplot-nox)
 all=(clang clang-format doxygen libbenchmark-dev gcovr g++-i686-linux-gnu g++-s390x-linux-gnu qemu-user)
 bindings=(g++ cmake ninja-build libboost-dev python3-dev python3-numpy python3-setuptools python3-wheel python3-pip
-    python3-pandas python3-distributed mypy)
+    python3-pandas python3-distributed mypy dpkg-dev)
 
 profile=${1:-all}
 case $profile in
