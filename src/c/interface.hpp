@@ -92,7 +92,7 @@ inline aqueth_status report(plain::status const& why, aqueth_refusal* refusal) n
 template <class Answer, class Numbers, class... Results>
 aqueth_status one(Answer const& answer, aqueth_refusal* refusal, Numbers numbers_of,
                   Results*... results) noexcept {
-    if (((results == nullptr) || ...)) return AQUETH_BAD_CALL;
+    if ((!results || ...)) return AQUETH_BAD_CALL;
     auto const numbers = numbers_of(answer.value);
     std::size_t k = 0;
     ((*results = answer.status.ok ? numbers[k] : std::numeric_limits<double>::quiet_NaN(), ++k), ...);
@@ -116,7 +116,7 @@ template <class Ask, class Numbers, std::size_t N, class... Inputs>
 aqueth_status many(std::size_t count, unsigned char* refused, Ask ask, Numbers numbers_of,
                    std::array<output, N> const& results, Inputs const&... inputs) noexcept {
     if (count == 0) return AQUETH_OK;
-    if (((inputs.data == nullptr) || ...)) return AQUETH_BAD_CALL;
+    if ((!inputs.data || ...)) return AQUETH_BAD_CALL;
     for (output const& result : results)
         if (result.data == nullptr) return AQUETH_BAD_CALL;
     for (std::size_t k = 0; k < count; ++k) {
@@ -134,7 +134,7 @@ template <class Ask, class... Inputs>
 aqueth_status many_by_array(std::size_t count, unsigned char* refused, Ask ask, output result,
                             Inputs const&... inputs) noexcept {
     if (count == 0) return AQUETH_OK;
-    if (result.data == nullptr || ((inputs.data == nullptr) || ...)) return AQUETH_BAD_CALL;
+    if (result.data == nullptr || (!inputs.data || ...)) return AQUETH_BAD_CALL;
     constexpr std::size_t block = 512;
     double gathered[sizeof...(Inputs)][block];
     double answers[block];
