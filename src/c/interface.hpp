@@ -41,6 +41,41 @@ inline plain::checked<plain::blend<double>> mix_two(plain::parcel<double> const&
     return plain::mix(both, 2);
 }
 
+/// True strength from the reading of a hydrometer for spirit, with the functions of its own scale.
+inline plain::checked<double> strength_from_reading(double reading, double celsius, strength_scale scale,
+                                                    double glass_per_kelvin) {
+    return plain::with_basis(scale, [&]<class Basis>(Basis) {
+        plain::hydrometer const meter(plain::strength_graduation<Basis, double>{}, glass_per_kelvin);
+        return meter.template strength<Basis>(reading, celsius);
+    });
+}
+
+/// The same for a block, in the loops of array.hpp if the scale is % vol and all instruments are of one glass.
+inline void strengths_from_readings(strength_scale scale, std::span<double const> reading,
+                                    std::span<double const> celsius, std::span<double const> glass_per_kelvin,
+                                    std::span<double> result, arrays::flags valid) {
+    double const glass = glass_per_kelvin[0];
+    bool const of_one_glass = glass >= 0.0 && glass <= 3e-4 &&
+                              std::all_of(glass_per_kelvin.begin(), glass_per_kelvin.end(),
+                                          [glass](double other) { return other == glass; });
+    auto const in_loops = [&]<class Scale>(Scale const*) {
+        arrays::strength(hydrometer<Scale>(glass * per_kelvin), reading, celsius, result, valid);
+    };
+    if (of_one_glass && scale == strength_scale::volume_fraction_at_20_celsius)
+        return in_loops(static_cast<basic_volume_fraction<at_20_celsius>*>(nullptr));
+    if (of_one_glass && scale == strength_scale::volume_fraction_at_15_celsius)
+        return in_loops(static_cast<basic_volume_fraction<at_15_celsius>*>(nullptr));
+    if (of_one_glass && scale == strength_scale::volume_fraction_at_15_56_celsius)
+        return in_loops(static_cast<basic_volume_fraction<at_15_56_celsius>*>(nullptr));
+    if (of_one_glass && scale == strength_scale::volume_fraction_at_60_fahrenheit)
+        return in_loops(static_cast<basic_volume_fraction<at_60_fahrenheit>*>(nullptr));
+    for (std::size_t k = 0; k < reading.size(); ++k) {
+        auto const found = strength_from_reading(reading[k], celsius[k], scale, glass_per_kelvin[k]);
+        result[k] = found.value;
+        valid[k] = found.status.ok;
+    }
+}
+
 /// Writes why a question was refused, as far as the caller's structure reaches.
 /// @param why     what was refused
 /// @param refusal the caller's structure, or nothing
