@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: BSL-1.0
 # Installs what aqueth needs from Debian 12 (or a newer relative of it), as root or through sudo:
-#   cmake/setup_debian.sh [demo|test|all]
+#   cmake/setup_debian.sh [demo|test|bindings|all]
 # demo: to build and run the programs (only drawing needs gnuplot as well); test: gnuplot and the tests as well; all:
 # also clang, benchmarks, documentation, formatting, coverage, and compilers and emulators for other processors.
 # Installed packages stay as they are; if nothing is missing, the script uses neither the network nor sudo.
@@ -11,13 +11,18 @@ demo=(g++ cmake ninja-build libboost-dev libcli11-dev libfmt-dev nlohmann-json3-
 test=(libgtest-dev libeigen3-dev gnuplot-nox)
 all=(clang clang-format doxygen libbenchmark-dev gcovr g++-i686-linux-gnu g++-s390x-linux-gnu qemu-user)
 
+javascript=(clang-14 lld wasi-libc libc++-14-dev-wasm32 libc++abi-14-dev-wasm32 libclang-rt-14-dev-wasm32 python3 node-typescript chromium)
+command -v npm >/dev/null || javascript+=(nodejs npm) # a newer Node of the machine brings its own npm
+bindings=("${javascript[@]}")
+
 profile=${1:-all}
 case $profile in
     demo) wanted=("${demo[@]}") ;;
     test) wanted=("${demo[@]}" "${test[@]}") ;;
+    bindings) wanted=("${demo[@]}" "${bindings[@]}") ;;
     all) wanted=("${demo[@]}" "${test[@]}" "${all[@]}") ;;
     *)
-        echo "setup_debian.sh: unknown profile '$profile': demo, test or all" >&2
+        echo "setup_debian.sh: unknown profile '$profile': demo, test, bindings or all" >&2
         exit 2
         ;;
 esac

@@ -298,4 +298,5 @@ def main():
             (root / name).write_text(files[name])
 
 
-main()
+if __name__ == "__main__":
+    main()
