@@ -2,7 +2,8 @@
 # SPDX-License-Identifier: BSL-1.0
 # Installs what aqueth needs from Debian 12 (or a newer relative of it), as root or through sudo:
 #   cmake/setup_debian.sh [demo|test|bindings|all]
-# demo: to build and run the programs (only drawing needs gnuplot as well); test: gnuplot and the tests as well; all:
+# demo: to build and run the programs (only drawing needs gnuplot as well); test: gnuplot and the tests as well;
+# bindings: to build and test the library for other languages; all: demo and test,
 # also clang, benchmarks, documentation, formatting, coverage, and compilers and emulators for other processors.
 # Installed packages stay as they are; if nothing is missing, the script uses neither the network nor sudo.
 set -euo pipefail

@@ -7,7 +7,7 @@ import { join } from "node:path";
 
 export async function start(program) {
     const profile = mkdtempSync(join(tmpdir(), "aqueth-chromium-"));
-    const browser = spawn(program, ["--headless=new", "--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage", "--no-first-run",
+    const browser = spawn(program, ["--headless=new", "--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage", "--no-first-run", "--hide-scrollbars",
         "--disable-background-networking", "--disable-component-update", "--remote-debugging-pipe", `--user-data-dir=${profile}`, "about:blank"],
         { stdio: ["ignore", "ignore", "ignore", "pipe", "pipe"] });
     const gone = new Promise((resolve) => browser.once("exit", resolve));
