@@ -13,14 +13,15 @@ const scales = {
     us_proof: { unit: "US proof", of_one: 1, celsius: 140 / 9 },
     mass_fraction: { unit: "% mass", of_one: 100, celsius: 20 },
 };
+const together = (number, unit) => `${number}\u00a0${unit.replaceAll(" ", "\u00a0")}`; // on one line
 const scale = () => scales[find("scale").value];
 const fahrenheit = () => find("thermometer").value === "fahrenheit";
 const units = {
-    strength: { name: () => scale().unit, read: (x) => x / scale().of_one, show: (x) => `${text_of(x * scale().of_one, 2)} ${scale().unit}` },
+    strength: { name: () => scale().unit, read: (x) => x / scale().of_one, show: (x) => together(text_of(x * scale().of_one, 2), scale().unit) },
     temperature: {
         name: () => (fahrenheit() ? "°F" : "°C"),
         read: (x) => (fahrenheit() ? (x - 32) / 1.8 : x),
-        show: (x) => (fahrenheit() ? `${text_of(x * 1.8 + 32, 1)} °F` : `${text_of(x, 1)} °C`),
+        show: (x) => (fahrenheit() ? together(text_of(x * 1.8 + 32, 1), "°F") : together(text_of(x, 1), "°C")),
     },
     amount: { name: () => "", read: (x) => x, show: (x) => text_of(x, 3) },
 };
@@ -52,7 +53,7 @@ function note(id, message, wrong) {
 /** The number in a field, in the unit of the library; null for an empty field. */
 function number_in(id) {
     const text = find(id).value.trim().replace("−", "-");
-    if (text === "") {
+    if (text === "" || text === "-") {
         note(id, "", false);
         return null;
     }
@@ -66,22 +67,26 @@ function number_in(id) {
 
 const fields_of = (form) => [...form.querySelectorAll("input")].map((input) => input.id);
 
-/** The numbers of a form; null if a field is empty. */
+/** The numbers of a form; null if a field is empty. Every field that holds no number is marked. */
 function numbers_in(form) {
-    const numbers = {};
-    let complete = true;
+    const numbers = {}, problems = [];
     for (const id of fields_of(form)) {
-        const number = number_in(id);
-        if (number === null) complete = false;
-        numbers[id] = number;
+        try {
+            numbers[id] = number_in(id);
+        } catch (problem) {
+            if (!(problem instanceof Problem)) throw problem;
+            problems.push(problem);
+        }
     }
-    return complete ? numbers : null;
+    for (const { field, message } of problems.slice(1)) note(field, message, true);
+    if (problems.length > 0) throw problems[0];
+    return Object.values(numbers).includes(null) ? null : numbers;
 }
 
 // Sentences for what the library refuses, in the units of the field.
 const plain_reasons = {
     hydrometer_water_to_ethanol: "what the instrument can show between water and pure ethanol at this temperature",
-    liquid_above_freezing_point: "below that, this spirit freezes",
+    liquid_above_freezing_point: "from where it freezes to the end of OIML R 22",
     oiml_r22: "the range of OIML R 22",
     none: "",
 };
@@ -140,8 +145,8 @@ function answer_water({ amount, strength, "spirit-temperature": spirit_celsius, 
     const plan = ask("target", () => aqueth.dilute(kg, w, spirit_celsius, wanted, 0, water_celsius, celsius));
     const water_litres = aqueth.volume_litres(plan.added_kg, 0, water_celsius, water_celsius);
     const rows = [
-        ["spirit", `${amount_text(aqueth.balance_indication_kg(kg, density))} kg on the scale, ${amount_text((1000 * kg) / density)} L`],
-        ["mixture", `${amount_text(aqueth.volume_litres(plan.product_kg, wanted, celsius, celsius))} L at ${units.temperature.show(celsius)}`],
+        ["spirit", `${together(amount_text(aqueth.balance_indication_kg(kg, density)), "kg")} on the scale, ${together(amount_text((1000 * kg) / density), "L")}`],
+        ["mixture", `${together(amount_text(aqueth.volume_litres(plan.product_kg, wanted, celsius, celsius)), "L")} at ${units.temperature.show(celsius)}`],
         ["lost in mixing", `${amount_text(plan.contraction_litres)} L`],
     ];
     try {
@@ -150,8 +155,8 @@ function answer_water({ amount, strength, "spirit-temperature": spirit_celsius, 
     } catch (why) {
         if (!(why instanceof aqueth.Refusal)) throw why; // heats of mixing are not known there: the row is left out
     }
-    show("water-answer", `Add ${amount_text(aqueth.balance_indication_kg(plan.added_kg, water_density))} kg of water, on the scale`,
-        `or ${amount_text(water_litres)} L of it, at ${units.temperature.show(water_celsius)}`, rows);
+    show("water-answer", `Add ${together(amount_text(aqueth.balance_indication_kg(plan.added_kg, water_density)), "kg")} of water, on the scale`,
+        `or ${together(amount_text(water_litres), "L")} of it, at ${units.temperature.show(water_celsius)}`, rows);
 }
 
 function answer_check({ checked, "mixture-temperature": celsius }) {

@@ -12,7 +12,7 @@ const address = pathToFileURL(file).href;
 const browser = await start(program);
 let checks = 0;
 
-const text = (page, id) => page.run(`document.getElementById("${id}").innerText`);
+const text = async (page, id) => (await page.run(`document.getElementById("${id}").innerText`)).replaceAll("\u00a0", " ");
 async function fill(page, values) {
     for (const [id, value] of Object.entries(values)) {
         await page.run(`{ const field = document.getElementById("${id}"); field.value = ${JSON.stringify(String(value))};
@@ -153,7 +153,14 @@ try {
         await shows(phone, `${id}-note`, expected);
         await shows(phone, "water-answer", "No answer");
     }
+    // Every field that holds no number is marked, and a mark goes when its field is mended, whatever the others hold.
+    await fill(phone, { amount: "x", strength: "y" });
+    await shows(phone, "amount-note", "not a number");
+    await shows(phone, "strength-note", "not a number");
     await keep(phone, "phone_refused");
+    await fill(phone, { strength: "80,76" });
+    await shows(phone, "strength-note", /^$/);
+    await fill(phone, { amount: "2" });
     await fill(phone, { "spirit-temperature": "31", checked: "45", "mixture-temperature": "99" });
     await shows(phone, "mixture-temperature-note", "Must be from");
     await fill(phone, { "mixture-temperature": "22" });
