@@ -46,8 +46,8 @@ template <class Answer, class Numbers>
 double one(Answer const& answer, Numbers numbers_of) noexcept {
     plain::status const& why = answer.status;
     if (!why.ok) {
-        double const refusal[] = {double(code_of(why.argument)), double(code_of(why.limit)), why.value, why.lower,
-                                  why.upper};
+        double const refusal[] = {double(code_of(why.argument)), double(code_of(why.limit)), why.value,
+                                  why.lower, why.upper};
         for (std::size_t k = 0; k < std::size(refusal); ++k) shared.refusal[k] = refusal[k];
         return std::numeric_limits<double>::quiet_NaN();
     }

@@ -19,6 +19,7 @@ aqueth_add_javascript_test(node ${AQUETH_NODE} in_node.mjs ${vectors})
 aqueth_add_javascript_test(size ${AQUETH_NODE} size.mjs ${tarball} node_modules/aqueth/aqueth.js ${page})
 aqueth_add_javascript_test(documented ${AQUETH_NODE} documented.mjs ${PROJECT_SOURCE_DIR}/docs/javascript.md ${PROJECT_SOURCE_DIR}/src/wasm/README.md)
 aqueth_add_javascript_test(speed ${AQUETH_NODE} speed.mjs)
+set_tests_properties(javascript.speed PROPERTIES RUN_SERIAL ON)
 if(AQUETH_TSC)
   aqueth_add_javascript_test(declarations ${AQUETH_TSC} --strict --noEmit --target es2022 --lib es2022,dom
       --module node16 --moduleResolution node16 consumer.ts)
