@@ -26,6 +26,7 @@ def main():
     if len(sys.argv) != 3:
         sys.exit(__doc__.split("\n\n")[1])
     package = pathlib.Path(sys.argv[1]).read_text()
+    package = re.sub(r"^export function \w+_array\(.*?^}\n", "", package, flags=re.M | re.S)  # the page has no columns
     exported = re.findall(r"^export (?:const|class|function) (\w+)", package, re.M)
     body = re.sub(r"^export (?=const|class|function)", "", package, flags=re.M)
     script = (here / "page.js").read_text()

@@ -40,6 +40,19 @@ inline plain::checked<plain::blend<double>> mix_two(plain::parcel<double> const&
     return plain::mix(both, 2);
 }
 
+/// True strength from the reading of a hydrometer for spirit. The functions of its own scale would be faster; they are in
+/// the module for the legal scale of most countries alone, for the sake of its size.
+inline plain::checked<double> strength_from_reading(double reading, double celsius, strength_scale scale,
+                                                    double glass_per_kelvin) {
+    if (scale == strength_scale::volume_fraction_at_20_celsius) {
+        using basis = plain::volume_basis<plain::at_20_celsius>;
+        plain::hydrometer const meter(plain::strength_graduation<basis, double>{}, glass_per_kelvin);
+        return meter.template strength<basis>(reading, celsius);
+    }
+    plain::hydrometer const meter(plain::chosen_strength_graduation<double>{scale}, glass_per_kelvin);
+    return meter.strength(reading, celsius, scale);
+}
+
 /// One question.
 /// @return the first result, NaN if and only if it is refused; the others, or the refusal, are in `shared`
 template <class Answer, class Numbers>
