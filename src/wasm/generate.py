@@ -116,7 +116,7 @@ def declarations(functions, codes):
         result = "number" if single else "{ " + " ".join(f"{name}: number;" for name, _ in f.results) + " }"
         names = " | ".join(f'"{name}"' for name, _ in f.results)
         comment = [f"/**\n * {f.brief}."]
-        comment += [f" * @param {a.name} {'the scale, medium, side or kind' if a.enumeration else c.range_of(a)}" for a in f.arguments]
+        comment += [f" * @param {a.name} {f'a {{@link {a.enumeration}}}' if a.enumeration else c.range_of(a)}" for a in f.arguments]
         comment += [f" * @returns {f.results[0][0]}" if single else f" * @returns {', '.join(name for name, _ in f.results)}"]
         comment += [" * @throws {Refusal} for an argument out of range */"]
         out.append("\n".join(comment))
