@@ -16,6 +16,10 @@ all=(clang clang-format doxygen libbenchmark-dev gcovr g++-i686-linux-gnu g++-s3
 bindings=(g++ cmake ninja-build libboost-dev python3-dev python3-numpy python3-setuptools python3-wheel python3-pip
     python3-pandas python3-distributed mypy dpkg-dev)
 
+javascript=(clang-14 lld wasi-libc libc++-14-dev-wasm32 libc++abi-14-dev-wasm32 libclang-rt-14-dev-wasm32 python3 node-typescript chromium)
+command -v npm >/dev/null || javascript+=(nodejs npm) # a newer Node of the machine brings its own npm
+bindings+=("${javascript[@]}")
+
 profile=${1:-all}
 case $profile in
     demo) wanted=("${demo[@]}") ;;
