@@ -1,23 +1,26 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: BSL-1.0
 # Installs what aqueth needs from Debian 12 (or a newer relative of it), as root or through sudo:
-#   cmake/setup_debian.sh [demo|test|all]
-# demo: to build and run the programs (only drawing needs gnuplot as well); test: gnuplot and the tests as well; all:
-# also clang, benchmarks, documentation, formatting, coverage, and compilers and emulators for other processors.
+#   cmake/setup_debian.sh [demo|test|bindings|all]
+# demo: to build and run the programs (only drawing needs gnuplot as well); test: gnuplot and the tests as well;
+# bindings: what other languages and machines link, with compiler and emulator for a microcontroller; all: all of it,
+# with clang, benchmarks, documentation, formatting, coverage, and compilers and emulators for other processors.
 # Installed packages stay as they are; if nothing is missing, the script uses neither the network nor sudo.
 set -euo pipefail
 
 demo=(g++ cmake ninja-build libboost-dev libcli11-dev libfmt-dev nlohmann-json3-dev)
 test=(libgtest-dev libeigen3-dev gnuplot-nox)
+bindings=(libsqlite3-dev sqlite3 gcc-arm-none-eabi libnewlib-arm-none-eabi libstdc++-arm-none-eabi-newlib qemu-system-arm)
 all=(clang clang-format doxygen libbenchmark-dev gcovr g++-i686-linux-gnu g++-s390x-linux-gnu qemu-user)
 
 profile=${1:-all}
 case $profile in
     demo) wanted=("${demo[@]}") ;;
     test) wanted=("${demo[@]}" "${test[@]}") ;;
-    all) wanted=("${demo[@]}" "${test[@]}" "${all[@]}") ;;
+    bindings) wanted=("${demo[@]}" "${bindings[@]}") ;;
+    all) wanted=("${demo[@]}" "${test[@]}" "${bindings[@]}" "${all[@]}") ;;
     *)
-        echo "setup_debian.sh: unknown profile '$profile': demo, test or all" >&2
+        echo "setup_debian.sh: unknown profile '$profile': demo, test, bindings or all" >&2
         exit 2
         ;;
 esac
