@@ -111,7 +111,8 @@ static void answer(sqlite3_context* context, int count, sqlite3_value** values) 
     case readable: {
         aqueth_status const status = f->call(numbers, results, NULL);
         if (status == AQUETH_OK)
-            sqlite3_result_double(context, results[f->result]); /* NaN, which means that there is none, gives NULL */
+            sqlite3_result_double(context,
+                                  results[f->result]); /* NaN, which means that there is none, gives NULL */
         else if (status != AQUETH_REFUSED)
             report_status(context, status);
         break;
@@ -214,8 +215,10 @@ int sqlite3_aquethsqlite_init(sqlite3* database, char** error, const sqlite3_api
     }
     status = sqlite3_create_function_v2(database, "aqueth_reason", -1, pure, NULL, reason, NULL, NULL, NULL);
     if (status == SQLITE_OK)
-        status = sqlite3_create_function_v2(database, "aqueth_version", 0, pure, NULL, version, NULL, NULL, NULL);
-    for (k = 0; status == SQLITE_OK && k < function_count; ++k) /* SQLite gives the pointer back, and we only read */
+        status =
+            sqlite3_create_function_v2(database, "aqueth_version", 0, pure, NULL, version, NULL, NULL, NULL);
+    for (k = 0; status == SQLITE_OK && k < function_count;
+         ++k) /* SQLite gives the pointer back, and we only read */
         status = sqlite3_create_function_v2(database, functions[k].name, functions[k].count, pure,
                                             (void*)(size_t)&functions[k], answer, NULL, NULL, NULL);
     return status;
