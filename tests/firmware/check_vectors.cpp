@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: BSL-1.0
+// In the emulator: every question of tests/vectors/vectors.tsv, in double.
+#include "semihosting.hpp"
+
+#include <aqueth/plain/plain.hpp>
+
+#include <limits>
+
+extern "C" void fault() { host::exit(3); }
+
+namespace aqueth::c {
+
+using plain::strength_scale;
+
+#include "codes.inc"
+
+plain::checked<plain::blend<double>> mix_two(plain::parcel<double> const& a, plain::parcel<double> const& b) {
+    plain::parcel<double> const both[] = {a, b};
+    return plain::mix(both, 2);
+}
+
+}  // namespace aqueth::c
+
+using namespace aqueth;
+
+namespace {
+
+struct outcome {
+    plain::status status;
+    double results[6];
+};
+
+struct range {
+    double low, high;
+    bool enumerated;
+};
+
+struct function {
+    char const* name;
+    range arguments[9];
+    outcome (*ask)(double const*);
+};
+
+function const functions[] = {
+#include "plain_functions.inc"
+};
+
+constexpr double none = std::numeric_limits<double>::quiet_NaN();
+constexpr double infinite = std::numeric_limits<double>::infinity();
+
+struct vector {
+    char const* function;
+    double arguments[9];
+    bool answered;
+    double expected[6];  // results; or the codes of argument and limit
+    double tail[2];      // tolerance; or the range
+};
+
+vector const vectors[] = {
+#include "vectors.inc"
+};
+
+double size_of(double x) { return x < 0 ? -x : x; }
+
+bool alike(double found, double expected, double tolerance) {
+    if (expected != expected) return found != found;
+    if (size_of(expected) > 1e300) return found == expected;
+    return size_of(found - expected) <= tolerance * (size_of(expected) > 1.0 ? size_of(expected) : 1.0);
+}
+
+bool same(char const* a, char const* b) {
+    while (*a != '\0' && *a == *b) ++a, ++b;
+    return *a == *b;
+}
+
+bool good(vector const& v, outcome const& found) {
+    if (found.status.ok != v.answered) return false;
+    if (!v.answered)
+        return c::code_of(found.status.argument) == static_cast<int>(v.expected[0]) &&
+               c::code_of(found.status.limit) == static_cast<int>(v.expected[1]) &&
+               alike(found.status.lower, v.tail[0], 1e-9) && alike(found.status.upper, v.tail[1], 1e-9);
+    for (int k = 0; k < 6; ++k)  // behind the results, both are zero
+        if (!alike(found.results[k], v.expected[k], v.tail[0])) return false;
+    return true;
+}
+
+}  // namespace
+
+int main() {
+    long asked = 0, refused = 0, failed = 0;
+    for (vector const& v : vectors) {
+        function const* which = nullptr;
+        for (function const& f : functions)
+            if (same(f.name, v.function)) which = &f;
+        ++asked;
+        if (!v.answered) ++refused;
+        if (which != nullptr && good(v, which->ask(v.arguments))) continue;
+        ++failed;
+        host::print(v.function);
+        host::print(": not as in vector ");
+        host::print(asked);
+        host::print("\n");
+    }
+    host::print(asked);
+    host::print(" questions, ");
+    host::print(refused);
+    host::print(" of them refused, ");
+    host::print(failed);
+    host::print(" answered wrongly\n");
+    host::exit(failed == 0 && asked > 0 ? 0 : 1);
+}
