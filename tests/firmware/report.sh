@@ -10,8 +10,8 @@ if [[ $1 == --check ]]; then
     check=1
     shift
 fi
+docs=$(realpath "$(dirname "${BASH_SOURCE[0]}")/../../docs")
 cd "$1"
-docs=$(dirname "${BASH_SOURCE[0]}")/../../docs
 
 emulate() {
     qemu-system-arm -M mps2-an386 -nographic -monitor none -serial null -icount shift=0 \
