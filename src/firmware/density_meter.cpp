@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// A density meter that shows a strength: the whole firmware, apart from the start of the board (board/). SCALAR is float or
-// double.
+// A density meter that shows a strength: the whole firmware, apart from the start of the board (board/).
+// SCALAR is float or double.
 #include "density_meter.hpp"
 
 // The registers of cell and display. Here they are memory; on a board they are addresses of its data sheet.

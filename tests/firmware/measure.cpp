@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
-// In the emulator: the density meter's strength against a published figure and against double, and what a call takes in
-// instructions and stack. Prints "<mean instructions> <most instructions> <bytes of stack>". SCALAR is float or double.
+// In the emulator: the density meter's strength against a published figure and against double, and the
+// instructions and the stack of a call. Prints the mean and the most instructions, bytes of stack, and the
+// largest difference from double in 1e-9 % vol. SCALAR is float or double.
 #include "semihosting.hpp"
 
 #include "density_meter.hpp"
@@ -60,8 +61,8 @@ void check_clock() {
 }
 
 void check_answers() {
-    // tables/crc_ethanol_20c.csv: 40 % mass has 0.9352 at 20/4 °C. With 789.24 kg/m3 for ethanol (OIML R 22) that is the
-    // strength by volume. Half a digit of the table is 0.05 kg/m3, or 0.03 % vol.
+    // tables/crc_ethanol_20c.csv: 40 % mass has 0.9352 at 20/4 °C. With 789.24 kg/m3 for ethanol (OIML R 22)
+    // that is the strength by volume. Half a digit of the table is 0.05 kg/m3, or 0.03 % vol.
     auto const published = asked(number(0.9352 * 999.972), number(20));
     number const expected = number(100 * 0.40 * 0.9352 * 999.972 / 789.24);
     number const off = published.value - expected;

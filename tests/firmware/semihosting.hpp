@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
-// What a test in the emulator needs from its host: a line of text and an exit status, by Arm's semihosting. And the
-// count of instructions: QEMU with -icount shift=0 lets an instruction take 1 ns, and the board's SysTick counts 25 MHz.
+// What a test in the emulator needs from its host: a line of text and an exit status, by Arm's semihosting.
+// And the count of instructions: QEMU with -icount shift=0 lets an instruction take 1 ns, and the board's
+// SysTick counts 25 MHz.
 #include <cstdint>
 
 namespace host {

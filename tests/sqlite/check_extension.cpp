@@ -86,8 +86,7 @@ bool has_nan(std::vector<double> const& numbers) {
     return false;
 }
 
-/// The SQL functions of a function of the C interface, in the order of its results: SQLite lists them by the order in
-/// which the extension declared them.
+/// The SQL functions of each function of src/c/functions.tsv, in the order of its results.
 std::map<std::string, std::vector<std::string>> read_names(char const* path) {
     std::map<std::string, std::vector<std::string>> names;
     std::ifstream file(path);
@@ -203,7 +202,8 @@ int check_use(std::string const& extension) {
 
     // tables/crc_ethanol_20c.csv: 40 % mass has the specific gravity 0.9352 at 20/4 °C
     expect_number(base, "SELECT aqueth_density_kg_m3(0.40, 20)", 935.2, 0.07);
-    // tables/worked_examples.csv, 27 CFR 30.61: a hydrometer that shows 193 proof at 75 °F floats in 189.5 proof
+    // tables/worked_examples.csv, 27 CFR 30.61: a hydrometer that shows 193 proof at 75 °F floats in 189.5
+    // proof
     expect_number(base, "SELECT aqueth_strength_from_reading(193, (75 - 32) / 1.8, 'us_proof', 25e-6)", 189.5,
                   0.05);
     // the same, 27 CFR 30.64: 1000 lb of 200 proof and 82.03 lb of water make 190 proof, as in

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// A gauge on a cask: litres of pure alcohol from weight, density and temperature, in single precision. It ends the
-// emulator with 0 if the answer is as the same functions give it in double.
+// A gauge on a cask: litres of pure alcohol from weight, density and temperature, in single precision. It
+// ends the emulator with 0 if the answer is as the same functions give it in double.
 #include <aqueth/plain/plain.hpp>
 
 #include <cstdint>
