@@ -41,7 +41,7 @@ pasted() {
         }
         sub language_of {
             my %languages = (c => "c", cmake => "cmake", sql => "sql", txt => "text");
-            return $_[0] eq "CMakeLists.txt" ? "cmake" : $_[0] =~ /\.(\w+)$/ && $languages{$1} || "cpp";
+            return $_[0] =~ m{(^|/)CMakeLists.txt$} ? "cmake" : $_[0] =~ /\.(\w+)$/ && $languages{$1} || "cpp";
         }
         sub block {
             my ($language, $text) = @_;
