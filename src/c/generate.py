@@ -274,16 +274,16 @@ def vector_table(functions, codes):
 
 
 def plain_table(functions, codes):
-    """the same functions without the C interface, to write the vectors with"""
+    """the same functions without the C interface, for a scalar `number`: to write the vectors with, and for firmware"""
     out = ["// SPDX-License-Identifier: BSL-1.0", "// Made by src/c/generate.py. Not to be edited."]
     for f in functions:
         ranges = ", ".join("{0, %d, true}" % len(codes[a.enumeration]) if a.enumeration else "{%s, %s, false}" % (a.low, a.high.replace("inf", "1000"))
                            for a in f.arguments)
         declared = " ".join(f"auto const {a.name} = static_cast<int>(a[{i}]);" if a.enumeration
-                            else f"double const {a.name} = a[{i}];" for i, a in enumerate(f.arguments))
+                            else f"number const {a.name} = a[{i}];" for i, a in enumerate(f.arguments))
         values = ", ".join("answer.value" + ("." + member if member else "") for _, member in f.results)
-        out.append(f'{{"{f.name}", {{{ranges}}}, [](double const* a) {{\n    {declared}\n'
-                   f"    auto const answer = {f.call};\n    return outcome{{answer.status, {{{values}}}}};\n}}}},")
+        out.append(f'{{"{f.name}", {{{ranges}}}, [](number const* a) {{\n    {declared}\n'
+                   f"    auto const answer = {f.call.replace('<double>', '<number>')};\n    return outcome{{answer.status, {{{values}}}}};\n}}}},")
     return "\n".join(out) + "\n"
 
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-// In the emulator: every question of tests/vectors/vectors.tsv, in double.
+// In the emulator: every question of tests/vectors/vectors.tsv. SCALAR is float or double.
 #include "semihosting.hpp"
 
 #include <aqueth/plain/plain.hpp>
@@ -8,14 +8,16 @@
 
 extern "C" void fault() { host::exit(3); }
 
+using number = SCALAR;  // of plain_functions.inc
+
 namespace aqueth::c {
 
 using plain::strength_scale;
 
 #include "codes.inc"
 
-plain::checked<plain::blend<double>> mix_two(plain::parcel<double> const& a, plain::parcel<double> const& b) {
-    plain::parcel<double> const both[] = {a, b};
+plain::checked<plain::blend<number>> mix_two(plain::parcel<number> const& a, plain::parcel<number> const& b) {
+    plain::parcel<number> const both[] = {a, b};
     return plain::mix(both, 2);
 }
 
@@ -27,7 +29,7 @@ namespace {
 
 struct outcome {
     plain::status status;
-    double results[6];
+    number results[6];
 };
 
 struct range {
@@ -38,7 +40,7 @@ struct range {
 struct function {
     char const* name;
     range arguments[9];
-    outcome (*ask)(double const*);
+    outcome (*ask)(number const*);
 };
 
 function const functions[] = {
@@ -73,15 +75,29 @@ bool same(char const* a, char const* b) {
     return *a == *b;
 }
 
+// Vectors are in double. In float a result may differ by 2e-4 (of 1, or of the result if that is larger): differences
+// of masses and heats lose digits. A bound is a result too.
+constexpr bool single = sizeof(number) == sizeof(float);
+
 bool good(vector const& v, outcome const& found) {
+    // the one limit that only float has
+    if (single && found.status.limit == limit::bottles_counted_in_single_precision) return v.answered;
     if (found.status.ok != v.answered) return false;
+    double const tolerance = single ? 2e-4 : 1e-9;
     if (!v.answered)
         return c::code_of(found.status.argument) == static_cast<int>(v.expected[0]) &&
                c::code_of(found.status.limit) == static_cast<int>(v.expected[1]) &&
-               alike(found.status.lower, v.tail[0], 1e-9) && alike(found.status.upper, v.tail[1], 1e-9);
+               alike(found.status.lower, v.tail[0], tolerance) &&
+               alike(found.status.upper, v.tail[1], tolerance);
     for (int k = 0; k < 6; ++k)  // behind the results, both are zero
-        if (!alike(found.results[k], v.expected[k], v.tail[0])) return false;
+        if (!alike(double(found.results[k]), v.expected[k], single ? tolerance : v.tail[0])) return false;
     return true;
+}
+
+outcome ask(function const& f, vector const& v) {
+    number arguments[9];
+    for (int k = 0; k < 9; ++k) arguments[k] = static_cast<number>(v.arguments[k]);
+    return f.ask(arguments);
 }
 
 }  // namespace
@@ -94,7 +110,7 @@ int main() {
             if (same(f.name, v.function)) which = &f;
         ++asked;
         if (!v.answered) ++refused;
-        if (which != nullptr && good(v, which->ask(v.arguments))) continue;
+        if (which != nullptr && good(v, ask(*which, v))) continue;
         ++failed;
         host::print(v.function);
         host::print(": not as in vector ");
