@@ -1,6 +1,6 @@
 # SPDX-License-Identifier: BSL-1.0
 # Debian packages, made by `cpack -G DEB` in a build directory: libaqueth-dev (headers),
-# libaqueth0 (the shared library for C) and aqueth-programs.
+# libaqueth0 (the shared library for C), python3-aqueth and aqueth-programs.
 set(CPACK_PACKAGE_NAME aqueth)
 set(CPACK_PACKAGE_VENDOR "aqueth developers")
 set(CPACK_PACKAGE_CONTACT "aqueth developers <developers@aqueth.invalid>")
@@ -27,6 +27,20 @@ if(AQUETH_C)
   # The development package holds the link to the library, so it is of the library's architecture.
   unset(CPACK_DEBIAN_DEV_PACKAGE_ARCHITECTURE)
   set(CPACK_DEBIAN_DEV_PACKAGE_DEPENDS "libaqueth${PROJECT_VERSION_MAJOR} (= ${PROJECT_VERSION})")
+endif()
+if(AQUETH_PYTHON)
+  find_package(Python3 COMPONENTS Interpreter)
+endif()
+if(AQUETH_PYTHON AND Python3_FOUND)
+  list(APPEND CPACK_COMPONENTS_ALL python)
+  set(CPACK_DEBIAN_PYTHON_PACKAGE_NAME python3-aqueth)
+  set(CPACK_DEBIAN_PYTHON_PACKAGE_SECTION python)
+  set(CPACK_COMPONENT_PYTHON_DESCRIPTION "${PROJECT_DESCRIPTION}: module for Python")
+  # The module is compiled for one version of Python.
+  math(EXPR next_minor "${Python3_VERSION_MINOR} + 1")
+  set(CPACK_DEBIAN_PYTHON_PACKAGE_DEPENDS
+      "python3 (>= 3.${Python3_VERSION_MINOR}), python3 (<< 3.${next_minor}), python3-numpy")
+  set(CPACK_DEBIAN_PYTHON_PACKAGE_SUGGESTS "python3-pandas, python3-distributed")
 endif()
 if(TARGET aqueth_sqlite)
   list(APPEND CPACK_COMPONENTS_ALL sqlite)

@@ -10,7 +10,8 @@ set -euo pipefail
 
 demo=(g++ cmake ninja-build libboost-dev libcli11-dev libfmt-dev nlohmann-json3-dev)
 test=(libgtest-dev libeigen3-dev gnuplot-nox)
-bindings=(libsqlite3-dev sqlite3 gcc-arm-none-eabi libnewlib-arm-none-eabi libstdc++-arm-none-eabi-newlib qemu-system-arm)
+bindings=(python3-dev python3-numpy python3-setuptools python3-wheel python3-pip python3-pandas python3-distributed mypy dpkg-dev
+    libsqlite3-dev sqlite3 gcc-arm-none-eabi libnewlib-arm-none-eabi libstdc++-arm-none-eabi-newlib qemu-system-arm)
 all=(clang clang-format doxygen libbenchmark-dev gcovr g++-i686-linux-gnu g++-s390x-linux-gnu qemu-user)
 
 profile=${1:-all}

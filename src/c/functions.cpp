@@ -493,7 +493,7 @@ extern "C" aqueth_status aqueth_strength_from_reading(double reading, double cel
                                                       double* strength_result,
                                                       aqueth_refusal* refusal) {
     if (!c::is_strength_scale(scale)) return AQUETH_BAD_CALL;
-    return c::one(plain::hydrometer(plain::chosen_strength_graduation<double>{c::strength_scale_of(scale)}, glass_per_kelvin).strength(reading, celsius, c::strength_scale_of(scale)), refusal, [](auto const& value) { return std::array{value}; }, strength_result);
+    return c::one(c::strength_from_reading(reading, celsius, c::strength_scale_of(scale), glass_per_kelvin), refusal, [](auto const& value) { return std::array{value}; }, strength_result);
 }
 
 extern "C" aqueth_status aqueth_strength_from_reading_array(size_t count, const double* reading,
@@ -506,8 +506,7 @@ extern "C" aqueth_status aqueth_strength_from_reading_array(size_t count, const 
                                                             ptrdiff_t strength_stride_of_result,
                                                             unsigned char* refused) {
     if (!c::is_strength_scale(scale)) return AQUETH_BAD_CALL;
-    return c::many(count, refused, [scale](double reading, double celsius, double glass_per_kelvin) { return plain::hydrometer(plain::chosen_strength_graduation<double>{c::strength_scale_of(scale)}, glass_per_kelvin).strength(reading, celsius, c::strength_scale_of(scale)); }, [](auto const& value) { return std::array{value}; },
-        std::array{c::output{strength_result, strength_stride_of_result}}, c::input{reading, reading_stride}, c::input{celsius, celsius_stride}, c::input{glass_per_kelvin, glass_per_kelvin_stride});
+    return c::many_by_array(count, refused, [scale](auto const& reading, auto const& celsius, auto const& glass_per_kelvin, auto& result, arrays::flags valid) { c::strengths_from_readings(c::strength_scale_of(scale), reading, celsius, glass_per_kelvin, result, valid); }, c::output{strength_result, strength_stride_of_result}, c::input{reading, reading_stride}, c::input{celsius, celsius_stride}, c::input{glass_per_kelvin, glass_per_kelvin_stride});
 }
 
 extern "C" aqueth_status aqueth_reading_of_strength(double mass_fraction, double celsius, int scale,

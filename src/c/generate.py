@@ -44,7 +44,10 @@ class Function:
     def call(self):
         if not self.body:
             return f"plain::{self.name}({', '.join(a.name for a in self.arguments)})"
-        return self.body.format(**{a.name: f"c::{a.enumeration}_of({a.name})" for a in self.arguments if a.enumeration})
+        return self.expression(self.body)
+
+    def expression(self, text):
+        return text.format(**{a.name: f"c::{a.enumeration}_of({a.name})" for a in self.arguments if a.enumeration})
 
 
 def rows(path):
@@ -223,8 +226,9 @@ def wrappers(functions, codes):
         if f.array:
             names = ", ".join(f"auto const& {a.name}" for a in numbers)
             given = ", ".join(a.name for a in numbers)
+            ask = f.expression(f.array) if "(" in f.array else f"arrays::{f.array}({given}, result, valid)"
             out.append(f"{checks}    return c::many_by_array(count, refused, [{captured}]({names}, auto& result, arrays::flags valid) "
-                       f"{{ arrays::{f.array}({given}, result, valid); }}, {results}, {inputs});\n}}\n")
+                       f"{{ {ask}; }}, {results}, {inputs});\n}}\n")
         else:
             out.append(f"{checks}    return c::many(count, refused, [{captured}]({parameters}) {{ return {f.call}; }}, "
                        f"[](auto const& value) {{ return std::array{{{values}}}; }},\n"
@@ -346,4 +350,5 @@ def main():
             (root / name).write_text(files[name])
 
 
-main()
+if __name__ == "__main__":
+    main()

@@ -40,6 +40,41 @@ inline plain::checked<plain::blend<double>> mix_two(plain::parcel<double> const&
     return plain::mix(both, 2);
 }
 
+/// True strength from the reading of a hydrometer for spirit, with the functions of its own scale.
+inline plain::checked<double> strength_from_reading(double reading, double celsius, strength_scale scale,
+                                                    double glass_per_kelvin) {
+    return plain::with_basis(scale, [&]<class Basis>(Basis) {
+        plain::hydrometer const meter(plain::strength_graduation<Basis, double>{}, glass_per_kelvin);
+        return meter.template strength<Basis>(reading, celsius);
+    });
+}
+
+/// The same for a block, in the loops of array.hpp if the scale is % vol and all instruments are of one glass.
+inline void strengths_from_readings(strength_scale scale, std::span<double const> reading,
+                                    std::span<double const> celsius, std::span<double const> glass_per_kelvin,
+                                    std::span<double> result, arrays::flags valid) {
+    double const glass = glass_per_kelvin[0];
+    bool const of_one_glass = glass >= 0.0 && glass <= 3e-4 &&
+                              std::all_of(glass_per_kelvin.begin(), glass_per_kelvin.end(),
+                                          [glass](double other) { return other == glass; });
+    auto const in_loops = [&]<class Scale>(Scale const*) {
+        arrays::strength(hydrometer<Scale>(glass * per_kelvin), reading, celsius, result, valid);
+    };
+    if (of_one_glass && scale == strength_scale::volume_fraction_at_20_celsius)
+        return in_loops(static_cast<basic_volume_fraction<at_20_celsius>*>(nullptr));
+    if (of_one_glass && scale == strength_scale::volume_fraction_at_15_celsius)
+        return in_loops(static_cast<basic_volume_fraction<at_15_celsius>*>(nullptr));
+    if (of_one_glass && scale == strength_scale::volume_fraction_at_15_56_celsius)
+        return in_loops(static_cast<basic_volume_fraction<at_15_56_celsius>*>(nullptr));
+    if (of_one_glass && scale == strength_scale::volume_fraction_at_60_fahrenheit)
+        return in_loops(static_cast<basic_volume_fraction<at_60_fahrenheit>*>(nullptr));
+    for (std::size_t k = 0; k < reading.size(); ++k) {
+        auto const found = strength_from_reading(reading[k], celsius[k], scale, glass_per_kelvin[k]);
+        result[k] = found.value;
+        valid[k] = found.status.ok;
+    }
+}
+
 /// Writes why a question was refused, as far as the caller's structure reaches.
 /// @return AQUETH_REFUSED, or AQUETH_BAD_CALL for a structure smaller than the first version's
 inline aqueth_status report(plain::status const& why, aqueth_refusal* refusal) noexcept {
@@ -57,7 +92,7 @@ inline aqueth_status report(plain::status const& why, aqueth_refusal* refusal) n
 template <class Answer, class Numbers, class... Results>
 aqueth_status one(Answer const& answer, aqueth_refusal* refusal, Numbers numbers_of,
                   Results*... results) noexcept {
-    if (((results == nullptr) || ...)) return AQUETH_BAD_CALL;
+    if ((!results || ...)) return AQUETH_BAD_CALL;
     auto const numbers = numbers_of(answer.value);
     std::size_t k = 0;
     ((*results = answer.status.ok ? numbers[k] : std::numeric_limits<double>::quiet_NaN(), ++k), ...);
@@ -81,7 +116,7 @@ template <class Ask, class Numbers, std::size_t N, class... Inputs>
 aqueth_status many(std::size_t count, unsigned char* refused, Ask ask, Numbers numbers_of,
                    std::array<output, N> const& results, Inputs const&... inputs) noexcept {
     if (count == 0) return AQUETH_OK;
-    if (((inputs.data == nullptr) || ...)) return AQUETH_BAD_CALL;
+    if ((!inputs.data || ...)) return AQUETH_BAD_CALL;
     for (output const& result : results)
         if (result.data == nullptr) return AQUETH_BAD_CALL;
     for (std::size_t k = 0; k < count; ++k) {
@@ -99,7 +134,7 @@ template <class Ask, class... Inputs>
 aqueth_status many_by_array(std::size_t count, unsigned char* refused, Ask ask, output result,
                             Inputs const&... inputs) noexcept {
     if (count == 0) return AQUETH_OK;
-    if (result.data == nullptr || ((inputs.data == nullptr) || ...)) return AQUETH_BAD_CALL;
+    if (result.data == nullptr || (!inputs.data || ...)) return AQUETH_BAD_CALL;
     constexpr std::size_t block = 512;
     double gathered[sizeof...(Inputs)][block];
     double answers[block];

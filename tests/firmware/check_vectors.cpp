@@ -21,6 +21,14 @@ plain::checked<plain::blend<number>> mix_two(plain::parcel<number> const& a, pla
     return plain::mix(both, 2);
 }
 
+plain::checked<number> strength_from_reading(number reading, number celsius, strength_scale scale,
+                                             number glass_per_kelvin) {
+    return plain::with_basis(scale, [&]<class Basis>(Basis) {
+        plain::hydrometer const meter(plain::strength_graduation<Basis, number>{}, glass_per_kelvin);
+        return meter.template strength<Basis>(reading, celsius);
+    });
+}
+
 }  // namespace aqueth::c
 
 using namespace aqueth;

@@ -108,19 +108,6 @@ TEST(PlainHydrometer, AScaleChosenAtRunTimeIsThatOfTheType) {
             EXPECT_EQ(mass.reference_celsius(), 15.0);
         }
     }
-    // the most frequent question has the same answers to the bit, and the same refusals
-    plain::strength_hydrometer<double> const chosen{{strength_scale::volume_fraction_at_20_celsius}};
-    plain::alcoholometer<double> const typed;
-    for (int i = -1; i <= 101; ++i) {
-        for (double const t : {-25.0, -10.0, 7.5, 31.0, nan}) {
-            auto const found = chosen.strength(0.01 * i, t, strength_scale::volume_fraction_at_20_celsius);
-            auto const expected = typed.strength<at_20>(0.01 * i, t);
-            EXPECT_EQ(found.status.ok, expected.status.ok) << i << ' ' << t;
-            EXPECT_EQ(found.status.argument, expected.status.argument);
-            if (!expected.status.ok) continue;
-            EXPECT_EQ(found.value, expected.value);
-        }
-    }
     EXPECT_EQ((plain::strength_hydrometer<double>{{strength_scale::volume_fraction_at_15_celsius}})
                   .reference_celsius(),
               15.0);

@@ -86,8 +86,10 @@ constexpr void taylor_turn(taylor_terms<T, Terms>& f, T const& x, T const& c, st
     f[0] = multiply_add(f[0], x, c);
 }
 
+// Inlined always: in a large source file g++ 12 would call it, and the loops around it could not be vectorized.
 template <std::size_t Terms, real T, std::size_t N, std::size_t... K>
-constexpr taylor_terms<T, Terms> taylor(std::array<T, N> const& c, T const& x, std::index_sequence<K...>) {
+[[gnu::always_inline]] constexpr taylor_terms<T, Terms> taylor(std::array<T, N> const& c, T const& x,
+                                                               std::index_sequence<K...>) {
     taylor_terms<T, Terms> f{};
     f[0] = c[N - 1];
     (taylor_turn<K>(f, x, c[N - 2 - K], std::make_index_sequence<Terms - 1>{}), ...);
@@ -191,7 +193,8 @@ constexpr value_and_slope<T> polynomial_with_slope(std::array<C, N> const& c, T 
 /// @param x argument; any value (NaN in gives NaN out)
 /// @return the Taylor series at x
 template <std::size_t Terms, real T, std::size_t N>
-constexpr taylor_terms<T, Terms> polynomial_taylor(std::array<T, N> const& c, T const& x) {
+[[gnu::always_inline]] constexpr taylor_terms<T, Terms> polynomial_taylor(std::array<T, N> const& c,
+                                                                          T const& x) {
     static_assert(1 < Terms && Terms <= N);
     return detail::taylor<Terms>(c, x, std::make_index_sequence<N - 1>{});
 }

@@ -259,13 +259,6 @@ public:
     /// @param wanted  the scale of the answer
     /// @return strength on that scale; refuses as `mass_fraction`, and a number that is no scale
     constexpr checked<T> strength(T reading, T celsius, strength_scale wanted) const {
-        if constexpr (std::is_same_v<Graduation, chosen_strength_graduation<double>>) {
-            using by_volume = volume_basis<at_20_celsius>;  // the scale that has the fastest functions
-            constexpr strength_scale fastest = strength_scale::volume_fraction_at_20_celsius;
-            if (graduation_.scale == fastest && wanted == fastest)
-                return hydrometer<strength_graduation<by_volume, double>>({}, glass_per_kelvin_)
-                    .template strength<by_volume>(reading, celsius);
-        }
         auto const w = mass_fraction(reading, celsius);
         if (!w.status.ok) return w;
         return convert(w.value, strength_scale::mass_fraction, wanted);
