@@ -2,9 +2,12 @@
 # SPDX-License-Identifier: BSL-1.0
 """Measures the Python module: time of a scalar call and of an element, beside numpy's own polynomial.
 
-usage: PYTHONPATH=build/bindings/python bench/python_module.py
+usage: PYTHONPATH=build/bindings/python bench/python_module.py [--row]
+
+With --row it prints a row of a table: language, version, size, ns a call of density_kg_m3, ns an element of it.
 """
 import pathlib
+import sys
 import timeit
 
 import numpy as np
@@ -39,6 +42,11 @@ def main():
     # OIML R 22 is a polynomial of 12 powers of w and 6 of t: numpy's own evaluation of one of that size
     coefficients = random.uniform(-1.0, 1.0, (12, 6))
     size = pathlib.Path(aqueth._core.__file__).stat().st_size
+    if sys.argv[1:] == ["--row"]:
+        scalar = scalar_ns(aqueth.density_kg_m3, 0.4, 20.0)
+        element = element_ns(lambda: aqueth.density_kg_m3(w, celsius, out=out))
+        print(f"| Python {sys.version_info[0]}.{sys.version_info[1]} | {aqueth.__version__} | {size // 1000} kB | {scalar:.0f} | {element:.1f} |")
+        return
     print(f"aqueth {aqueth.__version__}, numpy {np.__version__}, {size // 1000} kB")
     for name, arguments in (("density_kg_m3", (0.4, 20.0)), ("strength_from_reading", (0.45, 25.0, int(ABV), GLASS)),
                             ("bubble_point_at_kpa", (0.2, 101.325))):

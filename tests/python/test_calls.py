@@ -4,6 +4,7 @@ import inspect
 import math
 import pickle
 import timeit
+import tracemalloc
 import unittest
 
 import numpy as np
@@ -111,6 +112,35 @@ class Calls(unittest.TestCase):
     def test_medium(self):
         in_air = aqueth.specific_gravity_of(0.4, 20.0, 20.0, Medium.air)
         self.assertLess(in_air, aqueth.specific_gravity_of(0.4, 20.0, 20.0, Medium.vacuum))
+
+    def test_no_leaks(self):
+        def all_ways():
+            array = np.array([0.1, 0.4, 2.0])
+            aqueth.bubble_point_at_kpa(0.1, 101.325)
+            aqueth.bubble_point_at_kpa(array, kpa=101.325)
+            aqueth.density_kg_m3(array, celsius=20.0, out=np.empty(3))
+            aqueth.density_kg_m3(np.float32(0.4), celsius=20.0)
+            list(aqueth.reasons(aqueth.density_kg_m3, array, 20.0).refusals())
+            for bad in ((0.4,), (0.4, 99.0), (0.4, "a"), (0.4, 1.0, 2.0), ([0.4], object())):
+                try:
+                    aqueth.density_kg_m3(*bad)
+                except (TypeError, ValueError):
+                    pass
+            for bad in ((0.4, 99, 0), (0.4, "a", 0), (0.4, 10**30, 0)):
+                try:
+                    aqueth.convert_strength(*bad)
+                except (TypeError, ValueError):
+                    pass
+
+        tracemalloc.start()
+        for _ in range(2500):  # until Python's own store of free tuples is full
+            all_ways()
+        before = tracemalloc.get_traced_memory()[0]
+        for _ in range(1000):
+            all_ways()
+        grown = tracemalloc.get_traced_memory()[0] - before
+        tracemalloc.stop()
+        self.assertLess(grown, 10_000)
 
     def test_speed(self):
         # the limit of the module's design; the least of many short runs is little disturbed by other programs
