@@ -15,7 +15,7 @@ trap 'rm -f "$speed"' EXIT
 {
     printf '%s, %s\n' "$(sed -n 's/^model name[[:space:]]*: //p' /proc/cpuinfo | head -1)" "$(${CXX:-c++} --version | head -1)"
     printf 'vector instructions: %s\n' "$(grep -o -w -m 1 -e 'avx2' -e 'avx512f' /proc/cpuinfo | sort -u | tr '\n' ' ')"
-    for name in density inverse equilibrium; do
+    for name in density inverse equilibrium plain; do
         for program in "$programs/bench.$name" "$programs/bench.$name".*; do
             [[ -x $program ]] || continue
             case $program in

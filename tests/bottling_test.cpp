@@ -94,6 +94,12 @@ TEST(Bottling, RefusesMoreBottlesThanCanBeCounted) {
     EXPECT_EQ(fill_bottles(lake, 2e-3 * litre).count, 5e11);
 }
 
+TEST(Bottling, FillVolumeTakesAStrengthInEveryBasis) {
+    mass_fraction const w = to<mass_fraction>(by_volume(40.0));
+    EXPECT_EQ(fill_volume(0.7 * litre, by_volume(40.0), celsius(15.0)),
+              fill_volume(0.7 * litre, w, celsius(15.0)));
+}
+
 TEST(Bottling, TooLittleFillsNone) {
     auto const spirit = parcel::of(0.3 * litre, by_volume(40.0), celsius(20.0));
     auto const result = fill_bottles(spirit, 0.7 * litre);

@@ -21,6 +21,18 @@ TEST(Density, IsTheCorrelationWithUnits) {
     static_assert(density(mass_fraction(1.0), celsius(20.0)) < 789.3 * kilogram_per_cubic_metre);
 }
 
+TEST(Density, TakesAStrengthInEveryBasisAsBubblePointDoes) {
+    auto const t = celsius(12.5);
+    mass_fraction const w = to<mass_fraction>(by_volume(40.0));
+    EXPECT_EQ(density(by_volume(40.0), t).value(), density(w, t).value());
+    EXPECT_EQ(density(proof(80.0), t), density(to<mass_fraction>(proof(80.0)), t));
+    EXPECT_EQ(thermal_expansion(by_volume(40.0), t).value(), thermal_expansion(w, t).value());
+    EXPECT_EQ(molar_volume(by_volume(40.0), t).value(), molar_volume(w, t).value());
+    EXPECT_EQ(excess_molar_volume(by_volume(40.0), t).value(), excess_molar_volume(w, t).value());
+    EXPECT_EQ(freezing_point(by_volume(40.0)), freezing_point(w));
+    static_assert(density(by_moles(100.0), celsius(20.0)) == density(by_mass(100.0), celsius(20.0)));
+}
+
 TEST(Density, InverseClosesOverTheWholeLiquidRange) {
     for (int i = 0; i <= 1000; ++i) {
         mass_fraction const w(i / 1000.0);

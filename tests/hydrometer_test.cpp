@@ -59,6 +59,12 @@ TEST(Hydrometer, IsRightAtItsReferenceTemperature) {
     }
 }
 
+TEST(Hydrometer, ReadsAStrengthInEveryBasis) {
+    mass_fraction const w = to<mass_fraction>(proof(80.0));
+    EXPECT_EQ(alcoholometer{}.reading(proof(80.0), celsius(25.0)).value(),
+              alcoholometer{}.reading(w, celsius(25.0)).value());
+}
+
 TEST(Hydrometer, WarmSpiritReadsHigh) {
     alcoholometer const meter;
     EXPECT_LT(meter.strength(by_volume(84.0), celsius(31.0)), by_volume(84.0));

@@ -43,7 +43,7 @@ source_of() {
     case $1 in
         fit/*) echo "src/$1.cpp" ;;
         */*) echo "tests/${1}_test.cpp" ;;
-        *) find tests -name "${1}_test.cpp" ;;
+        *) if [[ -e tests/${1}_test.cpp ]]; then echo "tests/${1}_test.cpp"; else find tests -name "${1}_test.cpp"; fi ;;
     esac
 }
 arguments_of() { case $1 in fit/*) echo tables agreement ;; esac; }

@@ -30,6 +30,13 @@ TEST(SpecificGravity, ThereAndBackCloses) {
     }
 }
 
+TEST(SpecificGravity, TakesAStrengthInEveryBasis) {
+    gravity_reference const reference{celsius(25.0), celsius(4.0), medium::air};
+    mass_fraction const w = to<mass_fraction>(by_volume(40.0));
+    EXPECT_EQ(specific_gravity_of(by_volume(40.0), reference).value(),
+              specific_gravity_of(w, reference).value());
+}
+
 TEST(SpecificGravity, AirMakesALightLiquidLighter) {
     gravity_reference const vacuum{celsius(20.0), celsius(20.0), medium::vacuum};
     gravity_reference const air{celsius(20.0), celsius(20.0), medium::air};

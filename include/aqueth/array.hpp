@@ -33,9 +33,12 @@
 /// functions that depend on OIML R 22 alone.
 ///
 /// An element out of range does not stop the loop: its result is NaN, its flag false, and the function
-/// returns the count of such elements. The scalar function of the same name raises the error for that
-/// element. (A float may be 2e-4 kg/m3 outside the pure liquids, its rounding.) Only arrays of different
-/// lengths, and arguments for all elements, raise a refusal, before anything is written.
+/// returns the count of such elements. The scalar function raises the error for that element: the function
+/// of the same name for `density`, `mass_fraction_from_density` and `to`, `hydrometer::strength` for
+/// `strength`, `equilibrium_curve::vapour` for `vapour` from a curve, and `bubble_point` for `vapour` and
+/// `bubble_temperature` under a pressure. (A float may be 2e-4 kg/m3 outside the pure liquids, its rounding.)
+/// Only arrays of different lengths, and arguments for all elements, raise a refusal, before anything is
+/// written.
 ///
 /// The loops are compiled for several generations of x86-64 processors and choose at run time. The consumer's
 /// compiler flags stay unchanged, and -O2 is enough. As with every header-only library, a program whose

@@ -5,6 +5,7 @@
 #include <aqueth/error.hpp>
 #include <aqueth/parcel.hpp>
 #include <aqueth/plain/bottling.hpp>
+#include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
 
 namespace aqueth::inline AQUETH_ABI {
@@ -19,7 +20,7 @@ inline constexpr units::temperature us_label_temperature = at_60_fahrenheit::tem
 
 /// Volume to fill so that a bottle holds its label volume at the reference temperature of the label.
 /// @param label_volume        volume on the label, above 0
-/// @param w                   mass fraction of ethanol of the spirit
+/// @param strength            strength of the spirit, in any basis
 /// @param filling_temperature temperature of the spirit while it is filled, where it is liquid, -20 to 40 °C
 /// @param reference           temperature that the label is meant for, where the spirit is liquid, -20 to 40
 ///                            °C
@@ -28,13 +29,14 @@ inline constexpr units::temperature us_label_temperature = at_60_fahrenheit::tem
 /// @throws refusal if the label volume is not positive or the temperature is outside its range
 /// @par Source
 /// @ref source_oiml_r22; 20 °C by @ref source_76_211_eec, 60 °F by @ref source_us_label_volume
-[[nodiscard]] inline units::volume fill_volume(units::volume label_volume, mass_fraction w,
-                                               units::temperature filling_temperature,
-                                               units::temperature reference = label_temperature) {
+template <strength_basis Strength>
+[[nodiscard]] units::volume fill_volume(units::volume label_volume, Strength strength,
+                                        units::temperature filling_temperature,
+                                        units::temperature reference = label_temperature) {
     detail::accept("bottling", plain::detail::label_range(in(label_volume, litre)));
-    return label_volume *
-           detail::answer("density", plain::detail::expansion(w.value(), filling_temperature.celsius(),
-                                                              reference.celsius()));
+    double const w = to<mass_fraction>(strength).value();
+    return label_volume * detail::answer("density", plain::detail::expansion(w, filling_temperature.celsius(),
+                                                                             reference.celsius()));
 }
 
 /// Bottles that a parcel fills.

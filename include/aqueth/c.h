@@ -82,7 +82,39 @@ typedef enum aqueth_argument {
     AQUETH_ARGUMENT_TARGET_STRENGTH = 39,
     AQUETH_ARGUMENT_TEMPERATURE_OF_A_PART = 40,
     AQUETH_ARGUMENT_TEMPERATURE_OF_THE_MIXTURE_WITHOUT_LOSS_OF_HEAT = 41,
-    AQUETH_ARGUMENT_VOLUME = 42
+    AQUETH_ARGUMENT_VOLUME = 42,
+    AQUETH_ARGUMENT_BOILING_TEMPERATURE = 43,
+    AQUETH_ARGUMENT_COLLECTED_VOLUME = 44,
+    AQUETH_ARGUMENT_ELAPSED_TIME = 45,
+    AQUETH_ARGUMENT_EXTRACT_OF_THE_CHARGE = 46,
+    AQUETH_ARGUMENT_EXTRACT_OF_WHAT_STAYS_IN_THE_POT = 47,
+    AQUETH_ARGUMENT_GREATEST_REFLUX_RATIO = 48,
+    AQUETH_ARGUMENT_HEAT_CAPACITY = 49,
+    AQUETH_ARGUMENT_HEAT_LOSS_COEFFICIENT = 50,
+    AQUETH_ARGUMENT_HEIGHT_EQUIVALENT_TO_A_THEORETICAL_PLATE = 51,
+    AQUETH_ARGUMENT_HEIGHT_OF_THE_PACKING = 52,
+    AQUETH_ARGUMENT_MASS_OF_THE_CHARGE = 53,
+    AQUETH_ARGUMENT_MASS_OF_THE_EXTRACT = 54,
+    AQUETH_ARGUMENT_MURPHREE_EFFICIENCY = 55,
+    AQUETH_ARGUMENT_NUMBER_OF_CUTS = 56,
+    AQUETH_ARGUMENT_NUMBER_OF_ENDS_OF_THE_RUN = 57,
+    AQUETH_ARGUMENT_NUMBER_OF_PLATES = 58,
+    AQUETH_ARGUMENT_NUMBER_OF_POINTS = 59,
+    AQUETH_ARGUMENT_NUMBER_OF_STAGES = 60,
+    AQUETH_ARGUMENT_NUMBER_OF_STEPS = 61,
+    AQUETH_ARGUMENT_POWER = 62,
+    AQUETH_ARGUMENT_REFLUX_RATIO = 63,
+    AQUETH_ARGUMENT_SHARE_OF_THE_VAPOUR_THAT_CONDENSES = 64,
+    AQUETH_ARGUMENT_STRENGTH_IN_THE_STILL = 65,
+    AQUETH_ARGUMENT_STRENGTH_OF_THE_CHARGE = 66,
+    AQUETH_ARGUMENT_STRENGTH_OF_THE_DISTILLATE = 67,
+    AQUETH_ARGUMENT_STRENGTH_OF_THE_DISTILLATE_TO_KEEP = 68,
+    AQUETH_ARGUMENT_STRENGTH_THAT_IS_KEPT = 69,
+    AQUETH_ARGUMENT_STRENGTHS_KEPT_BY_THE_REFLUX = 70,
+    AQUETH_ARGUMENT_TEMPERATURE_OF_THE_ROOM = 71,
+    AQUETH_ARGUMENT_TEMPERATURE_WANTED = 72,
+    AQUETH_ARGUMENT_TIME_TO_ELAPSE = 73,
+    AQUETH_ARGUMENT_VOLUME_TO_COLLECT = 74
 } aqueth_argument;
 
 /* What sets the range of an argument. */
@@ -1225,6 +1257,164 @@ AQUETH_API aqueth_status aqueth_sugar_needed_array(size_t count, const double* l
                                                    double* water_kg_result,
                                                    ptrdiff_t water_kg_stride_of_result,
                                                    unsigned char* refused);
+
+/* Parcels mixed without loss of heat.
+ * count          parcels, 1 or more; each array has so many elements, one after the other
+ * kg             masses of the parcels, 0 or more, one of them above 0
+ * mass_fraction  their mass fractions of ethanol, 0 to 1
+ * celsius        their temperatures, 0 to 40 °C */
+AQUETH_API aqueth_status aqueth_mix_parcels(size_t count, const double* kg, const double* mass_fraction,
+                                            const double* celsius, double* product_kg_result,
+                                            double* product_mass_fraction_result,
+                                            double* product_celsius_result,
+                                            double* contraction_litres_result, aqueth_refusal* refusal);
+
+/* Runs of a still. Fill in options, compute the run with aqueth_run_new, read its results, give it back with
+ * aqueth_run_free. A run does not change: any thread may read it.
+ * Every structure begins with its size: set `size` to its sizeof. Of an array, set that of the first element. */
+
+/* What ends a fraction or the run. The unit of the value is in brackets. */
+typedef enum aqueth_watched {
+    AQUETH_WATCHED_STILL_STRENGTH = 0,      /* strength of the liquid in the pot, falling [on the scale given] */
+    AQUETH_WATCHED_BOILING_TEMPERATURE = 1, /* of the liquid in the pot, rising [°C] */
+    AQUETH_WATCHED_DISTILLATE_STRENGTH = 2, /* at the moment, falling [on the scale given] */
+    AQUETH_WATCHED_KEPT_STRENGTH = 3,       /* the greatest reflux no longer keeps the strength [no value] */
+    AQUETH_WATCHED_COLLECTED_VOLUME = 4,    /* distillate at 20 °C since the start of fraction or run [L] */
+    AQUETH_WATCHED_ELAPSED_TIME = 5         /* since the start of fraction or boiling [min] */
+} aqueth_watched;
+
+/* The reflux from the condenser. */
+typedef enum aqueth_reflux {
+    AQUETH_REFLUX_CONSTANT_RATIO = 0,   /* at reflux_ratio; 0 is none */
+    AQUETH_REFLUX_CONSTANT_STRENGTH = 1 /* rises to keep kept_strength, up to reflux_ratio */
+} aqueth_reflux;
+
+/* How the flows inside a column are found. */
+typedef enum aqueth_flow_model {
+    AQUETH_FLOW_MODEL_CONSTANT_MOLAR_OVERFLOW = 0, /* equal flows on all stages */
+    AQUETH_FLOW_MODEL_ENTHALPY_BALANCE = 1         /* from the enthalpies, stage by stage */
+} aqueth_flow_model;
+
+/* An end of a fraction, or of the run. */
+typedef struct aqueth_condition {
+    size_t size;
+    int watched;  /* a value of aqueth_watched */
+    int scale;    /* of a strength: a value of aqueth_strength_scale */
+    double value; /* the value at which it is met */
+    int discard;  /* of a fraction: 1 if it is discarded, 0 if it is kept */
+} aqueth_condition;
+
+/* Charge, still and plan of a run. */
+typedef struct aqueth_run_options {
+    size_t size;
+    double charge_kg;                    /* mass of the charge with its extract */
+    double charge_ethanol_mass_fraction; /* of ethanol in the charge with its extract; weaker than the azeotrope */
+    double charge_plato;                 /* extract of the charge, 0 to 50 °P */
+    double charge_celsius;               /* temperature of the charge, 20 °C unless set */
+    double power_watts;                  /* heat given to the pot, 0.001 W or more */
+    double heat_capacity_j_k;            /* of the empty pot, J/K */
+    double heat_loss_w_k;                /* of the pot for each kelvin above the room, W/K */
+    double room_celsius;                 /* temperature of the room, 20 °C unless set */
+    double stages;                       /* above the boiler, 0 to 100: theoretical stages, or plates */
+    double murphree_efficiency;          /* of plates, 0.01 to below 1; 1 for theoretical stages, unless set */
+    double neck_share;                   /* share of the vapour that condenses in the neck, 0 to 0.9 */
+    int flow_model;                      /* a value of aqueth_flow_model */
+    int reflux;                          /* a value of aqueth_reflux */
+    double reflux_ratio;                 /* liquid returned per distillate taken, 0 to 1000 */
+    double kept_strength;                /* strength of the distillate to keep */
+    int kept_scale;                      /* its scale: a value of aqueth_strength_scale */
+    int points;                          /* states to record, evenly over the moles distilled: 0, or 2 to 100000 */
+    double kpa;                          /* absolute pressure, 5 to 170 kPa; 101.325 kPa unless set */
+    double product_celsius;              /* final temperature of fractions and residue, 20 °C unless set */
+    const aqueth_condition* cuts;        /* ends of fractions in their order; may be NULL if there are none */
+    size_t cut_count;                    /* 0 to 1000 */
+    const aqueth_condition* ends;        /* the run ends with the first of these that is met */
+    size_t end_count;                    /* 1 to 20 */
+} aqueth_run_options;
+
+/* A computed run. */
+typedef struct aqueth_run aqueth_run;
+
+/* The state of a run at a moment. */
+typedef struct aqueth_run_point {
+    size_t size;
+    double seconds;                  /* since it began to boil */
+    double collected_litres;         /* all distillate so far, at 20 °C */
+    double pure_alcohol_litres;      /* in it, at 20 °C */
+    double distilled_moles;          /* ethanol and water in it */
+    double left_moles;               /* ethanol and water left in the still */
+    double still_mole_fraction;      /* of ethanol in the boiling liquid, without extract */
+    double distillate_mole_fraction; /* of ethanol in the distillate */
+    double boiling_celsius;          /* temperature in the pot */
+    double vapour_celsius;           /* temperature of the vapour at the head */
+    double reflux_ratio;             /* liquid that the condenser returns per distillate taken */
+    double condenser_watts;          /* heat that the condenser takes out */
+} aqueth_run_point;
+
+/* A fraction of a run. The last one begins at the last cut and is kept. */
+typedef struct aqueth_run_fraction {
+    size_t size;
+    double kg;                   /* mass */
+    double mass_fraction;        /* of ethanol */
+    double celsius;              /* temperature: product_celsius */
+    double litres;               /* volume at that temperature */
+    double volume_fraction;      /* of ethanol, at 20 °C */
+    double pure_alcohol_litres;  /* at 20 °C */
+    int kept;                    /* 1, or 0 if it is discarded */
+} aqueth_run_fraction;
+
+/* Content of the pot at the end. */
+typedef struct aqueth_run_residue {
+    size_t size;
+    double kg;                    /* mass with extract */
+    double ethanol_mass_fraction; /* of ethanol in it */
+    double plato;                 /* its extract, °P */
+    double celsius;               /* temperature: product_celsius */
+} aqueth_run_residue;
+
+/* Times, heats and yield of a run. Heats are in joules. */
+typedef struct aqueth_run_totals {
+    size_t size;
+    double warming_seconds;         /* from the charge's temperature to boiling */
+    double warming_joules;          /* supplied in that time */
+    double boiling_seconds;         /* from boiling to the end */
+    double supplied_joules;         /* by the heater while it boiled */
+    double lost_by_pot_joules;      /* to the room while it boiled */
+    double neck_joules;             /* taken out by the neck */
+    double condenser_joules;        /* taken out by the condenser */
+    double with_distillate_joules;  /* carried over, from liquids at 0 °C */
+    double gained_by_still_joules;  /* heat content of the pot at the end less that at the start */
+    double kept_alcohol_litres;     /* pure alcohol at 20 °C in the fractions that are kept */
+    double recovery;                /* share of the charge's ethanol in the fractions that are kept */
+    double strength_lost_seconds;   /* when the greatest reflux no longer kept the strength; NaN if it never did */
+} aqueth_run_totals;
+
+/* Sets every option but `size` to its value unless set: 0, NULL, or as the comments on the fields say. */
+AQUETH_API aqueth_status aqueth_run_options_init(aqueth_run_options* options);
+
+/* Computes a run; it takes milliseconds, or seconds with many points or plates. *run becomes the run, or NULL where the
+ * status is not AQUETH_OK. Strengths in a refusal are fractions, those of proof and concentration on their scales. */
+AQUETH_API aqueth_status aqueth_run_new(const aqueth_run_options* options, aqueth_run** run, aqueth_refusal* refusal);
+
+/* Frees a run; does nothing with NULL. */
+AQUETH_API void aqueth_run_free(aqueth_run* run);
+
+/* How many fractions and recorded points a run has; 0 for NULL. */
+AQUETH_API size_t aqueth_run_fraction_count(const aqueth_run* run);
+AQUETH_API size_t aqueth_run_point_count(const aqueth_run* run);
+
+/* Copy `count` elements, from element `first` on. AQUETH_BAD_CALL and nothing written where there are not so many. */
+AQUETH_API aqueth_status aqueth_run_get_fractions(const aqueth_run* run, size_t first, size_t count,
+                                                  aqueth_run_fraction* fractions);
+AQUETH_API aqueth_status aqueth_run_get_points(const aqueth_run* run, size_t first, size_t count,
+                                               aqueth_run_point* points);
+
+/* The states in which a fraction began and ended. */
+AQUETH_API aqueth_status aqueth_run_get_fraction_ends(const aqueth_run* run, size_t fraction,
+                                                      aqueth_run_point* begin, aqueth_run_point* end);
+
+AQUETH_API aqueth_status aqueth_run_get_residue(const aqueth_run* run, aqueth_run_residue* residue);
+AQUETH_API aqueth_status aqueth_run_get_totals(const aqueth_run* run, aqueth_run_totals* totals);
 
 #ifdef __cplusplus
 }

@@ -4,13 +4,14 @@
 #include <aqueth/composition.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/plain/density.hpp>
+#include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
 
 namespace aqueth::inline AQUETH_ABI {
 
 /// Density of a mixture by the general formula of OIML R 22.
-/// @param w mass fraction of ethanol
-/// @param t temperature, -20 to 40 °C and not below the freezing point (the higher limit below 29.5 % mass)
+/// @param strength strength of the mixture, in any basis
+/// @param t        temperature, -20 to 40 °C and not below the freezing point (the higher limit below 29.5 % mass)
 /// @return density in kg/m3
 /// @throws refusal if the temperature is outside that range
 /// @par Accuracy
@@ -20,8 +21,10 @@ namespace aqueth::inline AQUETH_ABI {
 /// density is high by less than 0.01 kg/m3 (see @ref temperature_scales).
 /// @par Source
 /// @ref source_oiml_r22
-[[nodiscard]] constexpr units::mass_density density(mass_fraction w, units::temperature t) {
-    return detail::answer("density", plain::density_kg_m3(w.value(), t.celsius())) * kilogram_per_cubic_metre;
+template <strength_basis Strength>
+[[nodiscard]] constexpr units::mass_density density(Strength strength, units::temperature t) {
+    double const w = to<mass_fraction>(strength).value();
+    return detail::answer("density", plain::density_kg_m3(w, t.celsius())) * kilogram_per_cubic_metre;
 }
 
 /// Mass fraction of a mixture from its density: the inverse of `density`.
@@ -37,40 +40,46 @@ constexpr mass_fraction mass_fraction_from_density(units::mass_density rho, unit
 }
 
 /// Cubic expansion coefficient of a mixture, -(1/rho) d rho/dt at constant composition.
-/// @param w mass fraction of ethanol
-/// @param t temperature, -20 to 40 °C and not below the freezing point
+/// @param strength strength of the mixture, in any basis
+/// @param t        temperature, -20 to 40 °C and not below the freezing point
 /// @return expansion coefficient in 1/K; negative in weak mixtures near their greatest density
 /// @throws refusal if the temperature is outside that range
 /// @par Source
 /// @ref source_oiml_r22, exact derivative
-[[nodiscard]] constexpr units::cubic_expansion thermal_expansion(mass_fraction w, units::temperature t) {
-    return detail::answer("thermal expansion", plain::thermal_expansion_per_kelvin(w.value(), t.celsius())) *
+template <strength_basis Strength>
+[[nodiscard]] constexpr units::cubic_expansion thermal_expansion(Strength strength, units::temperature t) {
+    double const w = to<mass_fraction>(strength).value();
+    return detail::answer("thermal expansion", plain::thermal_expansion_per_kelvin(w, t.celsius())) *
            per_kelvin;
 }
 
 /// Volume of a mixture per amount of substance.
-/// @param w mass fraction of ethanol
-/// @param t temperature, -20 to 40 °C and not below the freezing point
+/// @param strength strength of the mixture, in any basis
+/// @param t        temperature, -20 to 40 °C and not below the freezing point
 /// @return molar volume in m3/mol
 /// @throws refusal if the temperature is outside that range
 /// @par Source
 /// @ref source_oiml_r22; molar masses @ref source_molar_mass
-[[nodiscard]] constexpr units::molar_volume molar_volume(mass_fraction w, units::temperature t) {
-    return detail::answer("molar volume", plain::molar_volume_cm3_mol(w.value(), t.celsius())) *
+template <strength_basis Strength>
+[[nodiscard]] constexpr units::molar_volume molar_volume(Strength strength, units::temperature t) {
+    double const w = to<mass_fraction>(strength).value();
+    return detail::answer("molar volume", plain::molar_volume_cm3_mol(w, t.celsius())) *
            cubic_centimetre_per_mole;
 }
 
 /// Change of volume on mixing, per mole of mixture: molar volume less those of the pure liquids in it.
-/// @param w mass fraction of ethanol
-/// @param t temperature, 0 to 40 °C (water must be liquid for the comparison)
+/// @param strength strength of the mixture, in any basis
+/// @param t        temperature, 0 to 40 °C (water must be liquid for the comparison)
 /// @return excess molar volume in m3/mol; negative, because ethanol and water contract
 /// @throws refusal if the temperature is outside that range
 /// @par Accuracy
 /// A small difference of large numbers: 0.1 kg/m3 in density is 0.003 cm3/mol.
 /// @par Source
 /// @ref source_oiml_r22; molar masses @ref source_molar_mass
-[[nodiscard]] constexpr units::molar_volume excess_molar_volume(mass_fraction w, units::temperature t) {
-    return detail::answer("excess molar volume", plain::excess_molar_volume_cm3_mol(w.value(), t.celsius())) *
+template <strength_basis Strength>
+[[nodiscard]] constexpr units::molar_volume excess_molar_volume(Strength strength, units::temperature t) {
+    double const w = to<mass_fraction>(strength).value();
+    return detail::answer("excess molar volume", plain::excess_molar_volume_cm3_mol(w, t.celsius())) *
            cubic_centimetre_per_mole;
 }
 

@@ -86,7 +86,9 @@ equilibrium bubble_point(Strength liquid, units::temperature t) {
 template <strength_basis Strength>
 equilibrium bubble_point(Strength liquid, units::pressure p) {
     double const x = to<mole_fraction>(liquid).value();
-    return detail::typed(detail::answer("bubble point", plain::bubble_point_at_kpa(x, in(p, kilopascal))), p);
+    detail::require_vle_pressure("bubble point", x, p);
+    return detail::typed(plain::detail::in_plain_units(plain::detail::vle::bubble_at_pressure(x, p.value())),
+                         p);
 }
 
 /// Dew point at a temperature: the pressure at which a vapour begins to condense, and its first liquid.

@@ -4,20 +4,23 @@
 #include <aqueth/composition.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/plain/freezing.hpp>
+#include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
 
 namespace aqueth::inline AQUETH_ABI {
 
 /// Freezing point of a mixture.
-/// @param w mass fraction of ethanol, 0 to 0.68
+/// @param strength strength in any basis, to 68 % by mass
 /// @return temperature at which ice begins to form on cooling
 /// @throws refusal if the mass fraction is above 0.68
 /// @par Accuracy
 /// Published tables differ by 0.4 K, and near 30 % mass by up to 1.5 K (Lange's Handbook is the highest).
 /// @par Source
 /// @ref source_crc_freezing
-constexpr units::temperature freezing_point(mass_fraction w) {
-    return celsius(detail::answer("freezing point", plain::freezing_celsius(w.value())));
+template <strength_basis Strength>
+constexpr units::temperature freezing_point(Strength strength) {
+    double const w = to<mass_fraction>(strength).value();
+    return celsius(detail::answer("freezing point", plain::freezing_celsius(w)));
 }
 
 namespace detail {

@@ -133,12 +133,13 @@ public:
     }
 
     /// Reading of the instrument in a mixture.
-    /// @param w mass fraction of ethanol
-    /// @param t temperature of liquid and instrument, -20 to 40 °C and not below the freezing point
+    /// @param strength strength of the mixture, in any basis
+    /// @param t        temperature of liquid and instrument, -20 to 40 °C and not below the freezing point
     /// @return reading
     /// @throws refusal if the temperature is outside its range, or the reading would be off the scale
-    constexpr Scale reading(mass_fraction w, units::temperature t) const {
-        auto const found = plain_.reading(w.value(), t.celsius());
+    template <strength_basis Strength>
+    constexpr Scale reading(Strength strength, units::temperature t) const {
+        auto const found = plain_.reading(to<mass_fraction>(strength).value(), t.celsius());
         // an error in the temperature is one of the density, which is computed first
         if (found.status.argument == argument::temperature) detail::accept("density", found.status);
         return mark(answer(found));

@@ -5,6 +5,7 @@
 #include <aqueth/density.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/plain/specific_gravity.hpp>
+#include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
 
 #include <compare>
@@ -48,15 +49,17 @@ constexpr plain::gravity_reference<double> plain_reference(gravity_reference con
 }  // namespace detail
 
 /// Specific gravity of a mixture.
-/// @param w         mass fraction of ethanol
+/// @param strength  strength of the mixture, in any basis
 /// @param reference temperatures of liquid and water (each where it is liquid, up to 40 °C), vacuum or air
 /// @return specific gravity t1/t2
 /// @throws refusal if a temperature is outside its range
 /// @par Source
 /// @ref source_oiml_r22, its own water; buoyancy @ref source_oiml_d28
-constexpr specific_gravity specific_gravity_of(mass_fraction w, gravity_reference const& reference) {
+template <strength_basis Strength>
+constexpr specific_gravity specific_gravity_of(Strength strength, gravity_reference const& reference) {
+    double const w = to<mass_fraction>(strength).value();
     return specific_gravity(
-        detail::answer("density", plain::specific_gravity_of(w.value(), detail::plain_reference(reference))));
+        detail::answer("density", plain::specific_gravity_of(w, detail::plain_reference(reference))));
 }
 
 /// Mass fraction of a mixture from its specific gravity: the inverse of `specific_gravity_of`.

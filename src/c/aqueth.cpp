@@ -25,7 +25,9 @@ extern "C" size_t aqueth_refusal_text(aqueth_refusal const* refusal, char* text,
         char const* const limit = c::limit_name(refusal->limit);
         std::string sentence = name == nullptr ? "argument" : name;
         sentence.append(1, ' ').append(numeric::text_of(refusal->value, 7));
-        if (refusal->upper == plain::unlimited)
+        if (!(refusal->lower <= refusal->upper))
+            sentence.append(" cannot be met");
+        else if (refusal->upper == plain::unlimited)
             sentence.append(" is not a number of at least ").append(numeric::text_of(refusal->lower, 7));
         else
             sentence.append(" is outside ")

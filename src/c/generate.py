@@ -6,7 +6,7 @@ usage: generate.py [--check]
 
 Writes include/aqueth/c.h, src/c/functions.cpp, src/c/aqueth.map, docs/c_functions.md, the SQL functions of src/sqlite and
 the tables of functions in tests/vectors and tests/firmware; with --check it writes nothing and fails where a file differs from what it would write.
-Codes of plain/argument.hpp and plain/limit.hpp that plain/ has begun to use are appended to codes.tsv, with the next number: a number that
+Codes of plain/argument.hpp and plain/limit.hpp that plain/ or still/run.hpp have begun to use are appended to codes.tsv, with the next number: a number that
 programs were compiled with never changes its meaning.
 """
 import dataclasses
@@ -75,10 +75,20 @@ def read_functions():
         yield Function(row["name"], results, arguments, row["body"], row["array"], row["brief"])
 
 
+def included(header, seen):
+    """the header and all that it includes, of the library"""
+    if header not in seen:
+        seen.add(header)
+        for name in re.findall(r"#include <(aqueth/[^>]+)>", (root / "include" / header).read_text()):
+            included(name, seen)
+    return seen
+
+
 def enumerators(enumeration, first):
-    """the values that the plain floor uses: others cannot come out of a function in C"""
-    text = "".join(path.read_text() for path in (root / "include/aqueth/plain").glob("*.hpp")
-                   if path.name not in ("argument.hpp", "limit.hpp"))
+    """the values that the plain floor and runs of a still use: others cannot come out of a function in C"""
+    headers = included("aqueth/still/run.hpp", included("aqueth/plain/plain.hpp", set()))
+    text = "".join((root / "include" / header).read_text() for header in headers
+                   if header not in ("aqueth/plain/argument.hpp", "aqueth/plain/limit.hpp", "aqueth/error.hpp"))
     used = set(re.findall(r"\b%s::(\w+)" % enumeration, text))
     return [first] + sorted(used - {first})
 
@@ -257,6 +267,8 @@ def docs(functions):
     for f in functions:
         arguments = "<br>".join(f"{a.name}: {range_of(a)}" for a in f.arguments)
         out.append(f"| `{f.name}` | {arguments} | {', '.join(n for n, _ in f.results)} | {f.brief} |")
+    out += ["", "Runs of a still are handles (`aqueth_run_new` and `aqueth_run_get_*`), and `aqueth_mix_parcels` mixes any number of parcels: the",
+            "comments of `aqueth/c.h` describe them."]
     return "\n".join(out) + "\n"
 
 
@@ -268,11 +280,16 @@ def vector_table(functions, codes):
         results = [f"&r[{i}]" for i in range(len(f.results))]
         out.append(f"static aqueth_status call_{f.name}(const double* a, double* r, aqueth_refusal* why) {{\n"
                    f"    return aqueth_{f.name}({', '.join(arguments + results + ['why'])});\n}}")
+        columns = [f"(int)a[{i}][0]" if a.enumeration else f"a[{i}], as[{i}]" for i, a in enumerate(f.arguments)]
+        columns += [f"r[{i}], rs[{i}]" for i in range(len(f.results))]
+        out.append(f"static aqueth_status call_{f.name}_array(size_t count, const double* const* a, const ptrdiff_t* as, double* const* r,\n"
+                   f"    const ptrdiff_t* rs, unsigned char* refused) {{\n"
+                   f"    return aqueth_{f.name}_array(count, {', '.join(columns)}, refused);\n}}")
     out.append("static const struct function functions[] = {")
     for f in functions:
         ranges = ", ".join("{0, %d, 1}" % len(codes[a.enumeration]) if a.enumeration else "{%s, %s, 0}" % (a.low, a.high.replace("inf", "1000"))
                            for a in f.arguments)
-        out.append(f'    {{"{f.name}", call_{f.name}, {len(f.arguments)}, {len(f.results)}, {{{ranges}}}}},')
+        out.append(f'    {{"{f.name}", call_{f.name}, call_{f.name}_array, {len(f.arguments)}, {len(f.results)}, {{{ranges}}}}},')
     out.append("};")
     return "\n".join(out) + "\n"
 

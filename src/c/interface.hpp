@@ -12,6 +12,7 @@
 #include <limits>
 #include <new>
 #include <span>
+#include <string_view>
 #include <tuple>
 #include <utility>
 
@@ -76,16 +77,31 @@ inline void strengths_from_readings(strength_scale scale, std::span<double const
 }
 
 /// Writes why a question was refused, as far as the caller's structure reaches.
+/// @param why     what was refused
+/// @param refusal the caller's structure, or nothing
+/// @param limit   code of what sets the range
 /// @return AQUETH_REFUSED, or AQUETH_BAD_CALL for a structure smaller than the first version's
-inline aqueth_status report(plain::status const& why, aqueth_refusal* refusal) noexcept {
+inline aqueth_status report(plain::status const& why, aqueth_refusal* refusal, int limit) noexcept {
     if (refusal == nullptr) return AQUETH_REFUSED;
     if (refusal->size < sizeof(aqueth_refusal)) return AQUETH_BAD_CALL;
     refusal->argument = code_of(why.argument);
-    refusal->limit = code_of(why.limit);
+    refusal->limit = limit;
     refusal->value = why.value;
     refusal->lower = why.lower;
     refusal->upper = why.upper;
     return AQUETH_REFUSED;
+}
+
+inline aqueth_status report(plain::status const& why, aqueth_refusal* refusal) noexcept {
+    return report(why, refusal, code_of(why.limit));
+}
+
+/// @param reason words of the typed functions for what sets a range
+/// @return the code of these words; 0, no limit, for words that have none
+inline int limit_code_of(std::string_view reason) noexcept {
+    for (int code = 1; limit_name(code) != nullptr; ++code)
+        if (reason == limit_name(code)) return code;
+    return 0;
 }
 
 /// One question: the answer's numbers into the caller's, NaN where there is none.

@@ -83,8 +83,8 @@ bool same(char const* a, char const* b) {
     return *a == *b;
 }
 
-// Vectors are in double. In float a result may differ by 2e-4 (of 1, or of the result if that is larger): differences
-// of masses and heats lose digits. A bound is a result too.
+// Vectors are in double. In float a result may differ by 2e-4 (of 1, or of the result if that is larger):
+// differences of masses and heats lose digits. A bound is a result too.
 constexpr bool single = sizeof(number) == sizeof(float);
 
 bool good(vector const& v, outcome const& found) {

@@ -1,26 +1,11 @@
 /* SPDX-License-Identifier: BSL-1.0 */
-/* Asks the shared library every question of vectors.tsv, one by one and as arrays of one element. usage: check_vectors <vectors.tsv> */
-#include <aqueth/c.h>
+/* Asks the shared library every question of vectors.tsv. usage: check_vectors <vectors.tsv> */
+#include "functions.h"
 
 #include <math.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
-
-struct range {
-    double low, high;
-    int enumerated;
-};
-
-struct function {
-    const char* name;
-    aqueth_status (*call)(const double* arguments, double* results, aqueth_refusal* refusal);
-    int arguments;
-    int results;
-    struct range ranges[16];
-};
-
-#include "c_functions.inc"
 
 enum { most = 16 };
 

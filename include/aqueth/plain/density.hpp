@@ -38,7 +38,9 @@ constexpr checked<T> mass_fraction_from_density(T kg_m3, T celsius) {
     status const formula =
         within(argument::temperature, celsius, r22::lowest_celsius, r22::highest_celsius, limit::oiml_r22);
     if (!formula.ok) return no_answer<T>(formula);
-    T const found = r22::mass_fraction_from_density(kg_m3, celsius);
+    // Outside these bounds no temperature has a liquid of that density: refused without a search.
+    bool const conceivable = T(770) < kg_m3 && kg_m3 < T(1001);
+    T const found = conceivable ? r22::mass_fraction_from_density(kg_m3, celsius) : T(0);
     if (!(found > T(0) && found < T(1))) {  // an end, which is also the answer to what lies beyond
         r22::isotherm<T> const at_t(celsius);
         status const ends =
