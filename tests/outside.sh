@@ -36,10 +36,15 @@ ran() {
 }
 
 echo "Installing"
-cmake -S . -B "$work/build" -DCMAKE_BUILD_TYPE=Release -DAQUETH_PROGRAMS=OFF >"$work/log"
-cmake --build "$work/build" >>"$work/log"
+cmake -S . -B "$work/build" -DCMAKE_BUILD_TYPE=RelWithDebInfo -DAQUETH_PROGRAMS=OFF >"$work/log"
+cmake --build "$work/build" --parallel 2 >>"$work/log"
 rm -rf "$prefix"
-cmake --install "$work/build" --prefix "$prefix" >>"$work/log"
+cmake --install "$work/build" --prefix "$prefix" --strip >>"$work/log"
+if has abidiff; then
+    tests/abi.sh "$work/build/src/c/libaqueth.so"
+else
+    left_out+=("comparison of the binary interface")
+fi
 export PKG_CONFIG_PATH=$prefix/lib/pkgconfig:$prefix/share/pkgconfig
 
 echo "Programs from the installed package alone"
@@ -91,11 +96,11 @@ passed=$((passed + 1))
 printf '  %-44s %s\n' "two versions in one program" "$versions"
 
 for boost in ON OFF; do
-    cmake -S "$consumer/plain" -B "plain_$boost" -DCMAKE_PREFIX_PATH="$prefix" -DCMAKE_DISABLE_FIND_PACKAGE_Boost=$boost >log
+    cmake -S "$consumer/plain" -B "plain_$boost" -DCMAKE_PREFIX_PATH="$prefix" --no-warn-unused-cli -DCMAKE_DISABLE_FIND_PACKAGE_Boost=$boost >log
     cmake --build "plain_$boost" >>log
 done
 ran "CMake, component plain, Boost not searched for" plain_ON/dilution
-cmake -S "$consumer/plain" -B plain_source -DAQUETH_SOURCE="$source" -DCMAKE_DISABLE_FIND_PACKAGE_Boost=ON >log
+cmake -S "$consumer/plain" -B plain_source -DAQUETH_SOURCE="$source" --no-warn-unused-cli -DCMAKE_DISABLE_FIND_PACKAGE_Boost=ON >log
 cmake --build plain_source >>log
 ran "CMake, a copy of the sources, plain" plain_source/dilution
 
@@ -109,7 +114,7 @@ printf '  %-44s %s\n' "C++, everything as one header" "1.640 kg"
 g++ -std=c++20 -Wall -Wextra -Werror "$consumer/dilution_plain.cpp" -Ione_plain -o plain
 ran "C++, the plain floor as one header" ./plain
 
-if has clang++ && [[ -d /usr/lib/llvm-14/include/c++/v1 ]]; then
+if has clang++ && clang++ -std=c++20 -stdlib=libc++ -fsyntax-only -include vector -x c++ /dev/null 2>/dev/null; then
     clang++ -std=c++20 -stdlib=libc++ "$consumer/dilution_typed.cpp" -I"$prefix/include" -o libcxx
     ran "C++, libc++" ./libcxx
 else
@@ -141,7 +146,7 @@ if has x86_64-w64-mingw32-g++-posix; then
     export WINEDEBUG=-all WINEPREFIX=$work/wine
     for order in FIRST LAST; do
         for kind in plain typed; do
-            x86_64-w64-mingw32-g++-posix -std=c++20 -DNOMINMAX -DWINDOWS_HEADER_$order -static "$consumer/dilution_$kind.cpp" \
+            x86_64-w64-mingw32-g++-posix -std=c++20 -DWINDOWS_HEADER_$order -static "$consumer/dilution_$kind.cpp" \
                 -I"$prefix/include" -Iboost -o "$kind.exe"
             if has wine; then
                 ran "Windows, $kind, windows.h $order" wine "$kind.exe"
@@ -150,10 +155,12 @@ if has x86_64-w64-mingw32-g++-posix; then
             fi
         done
     done
-    # The C interface from its two sources.
-    x86_64-w64-mingw32-g++-posix -std=c++20 -O1 -c "$source"/src/c/{aqueth,functions}.cpp -I"$prefix/include" -Iboost
-    x86_64-w64-mingw32-gcc-posix -c "$consumer/dilution.c" -I"$prefix/include"
-    x86_64-w64-mingw32-g++-posix -static aqueth.o functions.o dilution.o -o c.exe
+    # The C interface from its sources.
+    mkdir -p windows_c
+    (cd windows_c &&
+        x86_64-w64-mingw32-g++-posix -std=c++20 -O1 -c "$source"/src/c/*.cpp -I"$prefix/include" -I../boost &&
+        x86_64-w64-mingw32-gcc-posix -c "$consumer/dilution.c" -I"$prefix/include")
+    x86_64-w64-mingw32-g++-posix -static windows_c/*.o -o c.exe
     has wine && ran "Windows, C" wine c.exe
     has wine || left_out+=("wine: programs for Windows are compiled, not run")
 else

@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: BSL-1.0 */
 /* Made by src/c/generate.py from src/c/c.h.in, functions.tsv and codes.tsv. Not to be edited. */
+/* clang-format off */
 #ifndef AQUETH_C_H
 #define AQUETH_C_H
 

@@ -2,8 +2,8 @@
 #pragma once
 
 /// @file
-/// Quantities in `std::format` where the standard library has it, and in `fmt::format` where fmt is installed.
-/// Not in the front door: include it where you format.
+/// Quantities in `std::format` where the standard library has it, and in `fmt::format` where fmt is
+/// installed. Not in the front door: include it where you format.
 
 #include <aqueth/error.hpp>
 #include <aqueth/text.hpp>

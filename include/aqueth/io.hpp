@@ -14,8 +14,8 @@
 
 namespace aqueth::inline AQUETH_ABI::text {
 
-/// Writes a quantity with its unit into a stream. Precision and notation (`std::fixed`) of the stream apply to
-/// each number; width applies to the whole text; the locale does not apply.
+/// Writes a quantity with its unit into a stream. Precision and notation (`std::fixed`) of the stream apply
+/// to each number; width applies to the whole text; the locale does not apply.
 /// @param out      where to
 /// @param quantity what to write
 /// @return out

@@ -247,8 +247,8 @@ lot_blend blend_to_strength(std::span<lot const> lots, Target target, units::tem
 /// `blend_to_strength({heart, tail}, by_volume(62), celsius(20))`.
 /// @param parcels             at least one parcel
 /// @param target              strength wanted, in any basis, within what the parcels can reach
-/// @param product_temperature temperature of the blend when it is measured; every parcel must be liquid there,
-///                            to 40 °C
+/// @param product_temperature temperature of the blend when it is measured; every parcel must be liquid
+///                            there, to 40 °C
 /// @param volume              volume wanted at that temperature; as much as possible if left out
 /// @return what to take of each parcel; the blend
 /// @throws refusal if no blend has that strength (the bounds are the nearest that can be reached) or

@@ -36,7 +36,8 @@ struct printed_unit {
 template <class Quantity>
 struct unit_table;
 
-// Case does not matter in a text, so no unit of a table may differ from another by its case alone, as MJ and mJ.
+// Case does not matter in a text, so no unit of a table may differ from another by its case alone
+// (as MJ and mJ).
 
 /// of volumes
 template <>

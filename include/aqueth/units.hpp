@@ -89,7 +89,8 @@ private:
 
 }  // namespace aqueth::inline AQUETH_ABI::units
 
-// Here, because arguments of these types make the compiler look here. Boost has only the operators for doubles.
+// Here, because arguments of these types make the compiler look here. Boost has only the operators for
+// doubles.
 namespace boost::units {
 
 /// A whole number that counts units.

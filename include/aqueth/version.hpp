@@ -13,14 +13,14 @@
 /// The number of the version, to compare: 10000 times the major number, 100 times the minor, and the patch.
 #define AQUETH_VERSION (10000 * AQUETH_VERSION_MAJOR + 100 * AQUETH_VERSION_MINOR + AQUETH_VERSION_PATCH)
 
-/// Marks what the next version will no longer have, with what to use instead; a program that defines it empty is not
-/// warned.
+/// Marks what the next version will no longer have, with what to use instead; a program that defines it empty
+/// is not warned.
 #if !defined(AQUETH_DEPRECATED)
 #define AQUETH_DEPRECATED(instead) [[deprecated(instead)]]
 #endif
 
-// Everything stands in an inline namespace, so that sources compiled with two versions, or with and without exceptions,
-// can be linked into one program. Nobody writes its name.
+// Everything stands in an inline namespace, so that sources compiled with two versions, or with and without
+// exceptions, can be linked into one program. Nobody writes its name.
 /// @cond
 #define AQUETH_JOINED_(a, b, c, d) a##b##_##c##d
 #define AQUETH_JOINED(a, b, c, d) AQUETH_JOINED_(a, b, c, d)

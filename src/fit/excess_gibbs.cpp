@@ -6,8 +6,8 @@
 //   excess_gibbs tables vapour       > include/aqueth/model/vapour_deviation_table.hpp
 //   excess_gibbs tables report docs/form_search.txt > docs/fit_report.txt
 //   excess_gibbs tables agreement      exit status 0 if the library's coefficients agree with a fresh fit
-//   excess_gibbs tables search > docs/form_search.txt   every form of a family, up to 24 coefficients: minutes
-//   excess_gibbs tables sample docs/form_search.txt     exit status 0 if a fresh fit gives every fiftieth line
+//   excess_gibbs tables search > docs/form_search.txt   every form of a family (minutes)
+//   excess_gibbs tables sample docs/form_search.txt     status 0 if a fresh fit gives every fiftieth line
 #include "report.hpp"
 #include "sets.hpp"
 #include "solver.hpp"

@@ -4,8 +4,8 @@
 //
 //   oiml_r22_inverse > include/aqueth/correlation/oiml_r22_inverse_guess.hpp
 //
-// Each guess has two forms. Loops over arrays evaluate one polynomial over the whole range for many elements at
-// once. For one element polynomials by intervals are closer and faster.
+// Each guess has two forms. Loops over arrays evaluate one polynomial over the whole range for many elements
+// at once. For one element polynomials by intervals are closer and faster.
 #include "guess.hpp"
 
 #include <aqueth/correlation/freezing_point.hpp>

@@ -20,7 +20,7 @@
 int main() {
     namespace plain = aqueth::plain;
     using scale = plain::strength_scale;
-    using number = SCALAR;
+    using number = SCALAR;  // double, or float for a small machine
     auto const by_mass = [](number percent_vol) {
         return plain::convert(percent_vol / 100, scale::volume_fraction_at_20_celsius, scale::mass_fraction)
             .value;

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// The dilution that every program of this folder computes, with the typed functions: 3.50 L of 80 % vol, measured at 20 °C,
-// diluted to 42 % vol with water of 15 °C.
+// The dilution that every program of this folder computes, with the typed functions: 3.50 L of 80 % vol,
+// measured at 20 °C, diluted to 42 % vol with water of 15 °C.
 #if defined(WINDOWS_HEADER_FIRST)
 #include <windows.h>
 #endif

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// Two sources in one program, one compiled with exceptions and one (exception_modes_off.cpp) without, which is linked
-// first: each keeps its own way to raise an error.
+// Two sources in one program, one compiled with exceptions and one (exception_modes_off.cpp) without, which
+// is linked first: each keeps its own way to raise an error.
 #include <aqueth/aqueth.hpp>
 
 #include <cstdio>

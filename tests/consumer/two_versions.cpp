@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// One program from two versions of the library: compiled once with each, and the second time with OTHER defined. Each part
-// keeps its own functions and says its own version.
+// One program from two versions of the library: compiled once with each, and the second time with OTHER
+// defined. Each part keeps its own functions and says its own version.
 #include <aqueth/density.hpp>
 
 #include <cstdio>

@@ -107,8 +107,8 @@ TEST(OimlR22Inverse, OneStepFromTheGuessOfAConcentrationIsEnough) {
     }
 }
 
-/// Two numbers that count operations on them: an inverse for one mixture evaluates the formula with such pairs, so
-/// that the test can count its steps.
+/// Two numbers that count operations on them: an inverse for one mixture evaluates the formula with such
+/// pairs, so that the test can count its steps.
 template <class T>
 class counting_pair {
 public:
@@ -195,7 +195,8 @@ TEST(OimlR22Inverse, InversesForOneMixtureTakeFewSteps) {
     expect_few_steps<float>();
 }
 
-// The same for scalars that have no fast inverse. Averages, because rounding decides about the last evaluation.
+// The same for scalars that have no fast inverse. Averages, because rounding decides about the last
+// evaluation.
 TEST(OimlR22Inverse, BracketingEvaluatesTheFormulaAFewTimes) {
     using scalar = long double;
     if (std::numeric_limits<scalar>::digits != 64) GTEST_SKIP() << "more digits take more looks";

@@ -124,7 +124,8 @@ TEST(OimlR22, DerivativesAreThoseOfAutomaticDifferentiation) {
 }
 
 TEST(OimlR22, DensityFallsWithStrengthAtEveryTemperature) {
-    // The inverse (oiml_r22_inverse.hpp) rests on this. Least slope -6.0 kg/m3 per unit, at -20 °C near w = 0.19.
+    // The inverse (oiml_r22_inverse.hpp) rests on this. Least slope -6.0 kg/m3 per unit, at -20 °C near
+    // w = 0.19.
     double least_steep = -1e9;
     for (double t = -20.0; t <= 40.0; t += 0.05) {
         isotherm<double> const at_t(t);
@@ -172,7 +173,8 @@ TEST(OimlR22, SlopeOfConcentrationIsThatOfAutomaticDifferentiation) {
     }
 }
 
-// Definition of alcoholic strength by volume: volume of ethanol, at its own density, over that of the mixture.
+// Definition of alcoholic strength by volume: volume of ethanol, at its own density, over that of the
+// mixture.
 TEST(OimlR22, VolumeFractionIsVolumeOfEthanolOverVolumeOfMixture) {
     for (double const t : {-10.0, 15.0, 20.0, 40.0}) {
         EXPECT_EQ(volume_fraction_from_mass_fraction(0.0, t), 0.0);

@@ -44,8 +44,8 @@ double largest_error(double from_celsius, double to_celsius) {
     return largest;
 }
 
-// Limits: 0.0001 % mass is the promise for float. For double the deviations reached, 2.6e-10 and 2.8e-13, with
-// a little room; they guard against change.
+// Limits: 0.0001 % mass is the promise for float. For double the deviations reached, 2.6e-10 and 2.8e-13,
+// with a little room; they guard against change.
 TEST(CompactInverseOfDensity, IsAccurateOverTheWholeRange) {
     EXPECT_LE(largest_error<double>(-20.0, 40.0), 3e-10);
     EXPECT_LE(largest_error<double>(10.0, 40.0), 1e-12);

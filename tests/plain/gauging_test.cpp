@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// The figures printed in 27 CFR part 30 are checked in published/us_gauging_manual_test.cpp, through the typed
-// functions.
+// The figures printed in 27 CFR part 30 are checked in published/us_gauging_manual_test.cpp, through the
+// typed functions.
 #include <aqueth/gauging.hpp>
 #include <aqueth/plain/gauging.hpp>
 

@@ -89,7 +89,8 @@ void expect_closure(double tolerance) {
     }
 }
 
-// A mole fraction of 1 - e is a mass fraction of 1 - 0.39 e: at that end the first has 2.6 times the rounding.
+// A mole fraction of 1 - e is a mass fraction of 1 - 0.39 e: at that end the first has 2.6 times the
+// rounding.
 TEST(PlainStrength, ThereAndBackClosesOnEveryPairOfScales) {
     expect_closure<double>(1e-15);
     expect_closure<float>(1e-6);

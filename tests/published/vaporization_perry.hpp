@@ -3,9 +3,9 @@
 
 #include <cmath>
 
-/// Molar enthalpies of vaporization of ethanol and water, with which those of model/enthalpy.hpp are compared:
-/// D. W. Green and R. H. Perry, Perry's Chemical Engineers' Handbook, 8th edition, McGraw-Hill 2008,
-/// table 2-150 (DIPPR equation 106). They are not part of the library.
+/// Molar enthalpies of vaporization of ethanol and water, with which those of model/enthalpy.hpp are
+/// compared: D. W. Green and R. H. Perry, Perry's Chemical Engineers' Handbook, 8th edition, McGraw-Hill
+/// 2008, table 2-150 (DIPPR equation 106). They are not part of the library.
 ///
 /// Plain numbers: temperature in K, enthalpy in J/mol. Accuracy: of the order of 1 %, as stated by the
 /// compilers; for ethanol near 350 K 0.5 to 1 % above the calorimeters.

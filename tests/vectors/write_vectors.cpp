@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
-// Writes vectors.tsv: questions to every function of the C interface with the answers of the plain floor, for the tests of
-// all languages. Columns: function, arguments, "ok" with the results or "refused" with argument and limit, and then the
-// tolerance of the results or the bounds of the refusal. Numbers have 17 digits.
+// Writes vectors.tsv: questions to every function of the C interface with the answers of the plain floor, for
+// the tests of all languages. Columns: function, arguments, "ok" with the results or "refused" with argument
+// and limit, and then the tolerance of the results or the bounds of the refusal. Numbers have 17 digits.
 #include "interface.hpp"
 
 #include <cmath>

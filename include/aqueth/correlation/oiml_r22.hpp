@@ -17,9 +17,9 @@
 ///
 /// This header has the formula, `oiml_r22_inverse.hpp` its inverses. Plain numbers: w is the mass fraction of
 /// ethanol (0 to 1), t the temperature in °C on IPTS-68 (-20 to 40), density in kg/m3. No function checks its
-/// arguments: NaN in gives NaN out, and outside the range the polynomial is meaningless; `covers` tells. Every
-/// function is generic in the scalar (float to multiprecision and automatic differentiation) and usable in
-/// constant expressions.
+/// arguments: NaN in gives NaN out, and outside the range the polynomial is meaningless; `covers` tells.
+/// Every function is generic in the scalar (float to multiprecision and automatic differentiation) and usable
+/// in constant expressions.
 namespace aqueth::inline AQUETH_ABI::correlation::oiml_r22 {
 
 /// Citation, range and accuracy.
@@ -118,7 +118,8 @@ public:
     /// @return tau = (t - 10 °C)/(30 °C)
     constexpr T const& scaled_temperature() const { return tau_; }
 
-    /// For one density: even and odd powers of s in one pair each, the shortest chain of dependent operations.
+    /// For one density: even and odd powers of s in one pair each, the shortest chain of dependent
+    /// operations.
     /// @param w mass fraction
     /// @return density, kg/m3
     constexpr T density(T const& w) const {

@@ -186,8 +186,8 @@ constexpr numeric::taylor_terms<T, 3> density_residual_series(isotherm<T, Pair> 
     return numeric::halved_polynomial_taylor(residual, s);
 }
 
-/// Two more steps, then bracketing. Out of line, to keep the fast path small; it makes an isotherm of its own,
-/// so that the caller's need not be kept in memory.
+/// Two more steps, then bracketing. Out of line, to keep the fast path small; it makes an isotherm of its
+/// own, so that the caller's need not be kept in memory.
 template <class Pair, numeric::real T>
 [[gnu::cold, gnu::noinline]] constexpr T mass_fraction_by_more_steps(T const& rho, T const& tau, T s) {
     auto const at_t = isotherm<T, Pair>::at_scaled_temperature(tau);
@@ -313,8 +313,8 @@ constexpr T mass_fraction_from_volume_fraction(T const& q, T const& t) {
     return mass_fraction_from_concentration(at_t, q * at_t.density(T(1)));
 }
 
-/// A mixture from its alcoholic strength by volume at 20 °C, the usual reference temperature: from a table, to
-/// working precision.
+/// A mixture from its alcoholic strength by volume at 20 °C, the usual reference temperature: from a table,
+/// to working precision.
 class mixture_at_20_celsius {
 public:
     /// @param q volume fraction at 20 °C, 0 to 1; any other gives NaN
@@ -342,8 +342,8 @@ private:
     double q_;
 };
 
-/// The mixture in which an alcoholometer for 20 °C shows a reading, for any scalar and kind of pair. The first
-/// guess does not wait for the last digits of the density.
+/// The mixture in which an alcoholometer for 20 °C shows a reading, for any scalar and kind of pair. The
+/// first guess does not wait for the last digits of the density.
 /// @tparam Pair type of two numbers that are computed together
 /// @param q         volume fraction that the instrument shows, 0 to 1
 /// @param t         temperature of liquid and instrument, °C

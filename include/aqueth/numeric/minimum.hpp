@@ -12,8 +12,8 @@ namespace aqueth::inline AQUETH_ABI::numeric {
 /// @param f     callable: double -> double
 /// @param lower lower end
 /// @param upper upper end
-/// @param width how narrow the range becomes before the search ends, above 0. Near a smooth valley values of f
-///              differ only by rounding within about 1e-8 of the range
+/// @param width how narrow the range becomes before the search ends, above 0. Near a smooth valley values of
+///              f differ only by rounding within about 1e-8 of the range
 /// @return the middle of that last range; near an end if f rises or falls all the way
 /// @par Source
 /// J. Kiefer, Proceedings of the American Mathematical Society 4 (1953) 502 (from memory)

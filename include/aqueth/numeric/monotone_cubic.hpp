@@ -27,8 +27,8 @@ constexpr value_and_slope<double> unit_cubic(value_and_slope<double> const& a,
             rise + (rest - within) * bend + within * rest * (to - from)};
 }
 
-/// Holds the slopes at the ends of a cubic over the unit interval to three times its chord's, if they have the
-/// chord's sign: then the cubic goes one way.
+/// Holds the slopes at the ends of a cubic over the unit interval to three times its chord's, if they have
+/// the chord's sign: then the cubic goes one way.
 /// @param a value and slope at 0
 /// @param b value and slope at 1
 /// @par Source

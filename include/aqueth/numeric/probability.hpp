@@ -8,7 +8,8 @@
 #include <limits>
 #include <numbers>
 
-/// The distributions that uncertainties are stated with: the standard normal one, Student's t and chi squared.
+/// The distributions that uncertainties are stated with: the standard normal one, Student's t and chi
+/// squared.
 ///
 /// Boost.Math has them for every distribution; its quantile of t costs 2 s of compile time in every file.
 namespace aqueth::inline AQUETH_ABI::numeric {
@@ -77,7 +78,8 @@ inline double student_quantile(double p, double degrees_of_freedom) {
 /// An approximation: for p from 0.9 to 0.99 within 2.5 % for one degree of freedom, 1.6 % for two, 0.6 % from
 /// three on.
 /// @par Source
-/// E. B. Wilson and M. M. Hilferty, Proceedings of the National Academy of Sciences 17 (1931) 684 (from memory)
+/// E. B. Wilson and M. M. Hilferty, Proceedings of the National Academy of Sciences 17 (1931) 684 (from
+/// memory)
 inline double chi_squared_quantile(double p, double degrees_of_freedom) {
     double const v = 2.0 / (9.0 * degrees_of_freedom);
     double const root = 1.0 - v + normal_quantile(p) * std::sqrt(v);

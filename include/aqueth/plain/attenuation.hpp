@@ -68,7 +68,8 @@ constexpr status attenuation_range(T original_plato, T now_plato, argument now) 
     return within(now, now_plato, lowest_plato, double(original_plato), limit::nothing_fermented);
 }
 
-/// How a gravity is read from a density: a scale that is linear in it. Weighed in air, the mark 0 has a density.
+/// How a gravity is read from a density: a scale that is linear in it. Weighed in air, the mark 0 has a
+/// density.
 template <number T>
 struct gravity_scale {
     T kg_m3_of_one;          ///< density at the mark 1

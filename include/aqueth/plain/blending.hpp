@@ -471,8 +471,8 @@ constexpr checked<preparation<T>> make_up_by_mass(T mass_kg, T target_mass_fract
 /// @param spirit               parcel to dilute
 /// @param target_mass_fraction strength after the last addition, as for `dilute`
 /// @param diluent              what is added
-/// @param[out] steps           room for one adjustment for each addition, each starting from the product of the
-///                             previous one; after a refusal all are NaN or untouched
+/// @param[out] steps           room for one adjustment for each addition, each starting from the product of
+///                             the previous one; after a refusal all are NaN or untouched
 /// @param additions            number of equal additions, 1 to 1000
 /// @return whether there is an answer; refuses as `dilute`
 /// @par Source
@@ -487,8 +487,8 @@ status dilute_in_additions(parcel<T> const& spirit, T target_mass_fraction, liqu
 /// @param spirit               parcel to dilute
 /// @param target_mass_fraction strength after the last addition, as for `dilute`
 /// @param diluent              what is added
-/// @param[out] steps           room for one adjustment for each addition, each starting from the product of the
-///                             previous one; after a refusal all are NaN or untouched
+/// @param[out] steps           room for one adjustment for each addition, each starting from the product of
+///                             the previous one; after a refusal all are NaN or untouched
 /// @param additions            number of equal additions, 1 to 1000
 /// @param product_celsius      temperature of the mixtures when they are measured, °C
 /// @return whether there is an answer; refuses as `dilute`

@@ -59,8 +59,8 @@ constexpr checked<T> mass_fraction_from_density(T kg_m3, T celsius) {
 /// @param celsius temperature, -20 to 40 °C
 /// @return mass fraction; refuses what is out of range
 /// @par Accuracy
-/// In `double` within 3e-10 of `mass_fraction_from_density`, from 10 °C up within 1e-12. In `float` within 1e-6
-/// (0.0001 % mass), as the other: the rounding of the density.
+/// In `double` within 3e-10 of `mass_fraction_from_density`, from 10 °C up within 1e-12. In `float` within
+/// 1e-6 (0.0001 % mass), as the other: the rounding of the density.
 /// @par Source
 /// @ref source_oiml_r22
 template <number T>
@@ -74,8 +74,8 @@ constexpr checked<T> compact_mass_fraction_from_density(T kg_m3, T celsius) {
                                double(at_t.density(T(0)) + rounding<T>), limit::oiml_r22_ethanol_to_water);
     if (!ends.ok) return no_answer<T>(ends);
     T found = r22::compact_mass_fraction_from_density(kg_m3, celsius);
-    // The first guess is for liquids. A density that only ice could have may lead anywhere: that is refused as
-    // water is at this temperature.
+    // The first guess is for liquids. A density that only ice could have may lead anywhere: that is refused
+    // as water is at this temperature.
     T const miss = at_t.density(found) - kg_m3;
     if (!(miss >= T(-1e-3) && miss <= T(1e-3))) found = T(0);
     status const liquid = liquid_range(found, celsius);

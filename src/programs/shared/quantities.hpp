@@ -84,7 +84,7 @@ auto understood(given const& g, F const& f) {
     }
 }
 
-// --- numbers with units: what aqueth/parse.hpp reads, with errors that name the option ----------------------
+// --- numbers with units: what aqueth/parse.hpp reads, with errors that name the option ---------------------
 
 inline constexpr std::string_view volume_units = unit_table<units::volume>::names;
 inline constexpr std::string_view mass_units = unit_table<units::mass>::names;

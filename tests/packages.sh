@@ -1,0 +1,157 @@
+#!/usr/bin/env bash
+# SPDX-License-Identifier: BSL-1.0
+# Makes the Debian packages, checks them, installs them in a root of their own and uses them there: C and C++ programs by
+# pkg-config and CMake, and the programs of aqueth-programs. The root sees neither the sources nor the network.
+#   tests/packages.sh [<build directory>] [--clean-root]
+# The build directory (build/packages) may be one that holds the programs already. The root is this machine's own file
+# system under a layer that is thrown away; with --clean-root it is a Debian with compilers and nothing else, made by
+# debootstrap (minutes, network) in build/clean_root, and kept there.
+set -euo pipefail
+cd "$(dirname "${BASH_SOURCE[0]}")/.."
+source=$PWD
+build=$source/build/packages
+clean=
+for argument; do
+    case $argument in
+        --clean-root) clean=yes ;;
+        -*) echo "usage: tests/packages.sh [<build directory>] [--clean-root]" >&2; exit 2 ;;
+        *) mkdir -p "$argument"; build=$(cd "$argument" && pwd) ;;
+    esac
+done
+fail() { printf 'packages.sh: %s\n' "$1" >&2; exit 1; }
+
+echo "Building the packages in $build"
+generator=()
+[[ -f $build/CMakeCache.txt ]] || ! command -v ninja >/dev/null || generator=(-G Ninja -DCMAKE_BUILD_TYPE=Release)
+mkdir -p "$build"
+{
+    cmake -S . -B "$build" "${generator[@]}" -DCMAKE_INSTALL_PREFIX=/usr -DAQUETH_C=ON -DAQUETH_PROGRAMS=ON
+    cmake --build "$build" --parallel "$(nproc)"
+} >"$build/packages.log" || fail "the build failed: $build/packages.log"
+rm -f "$build"/*.deb
+(cd "$build" && cpack -G DEB) >>"$build/packages.log" 2>&1 || fail "cpack failed: $build/packages.log"
+version=$(sed -n 's/^#define AQUETH_VERSION_[A-Z]* //p' include/aqueth/version.hpp | paste -sd.)
+major=${version%%.*}
+architecture=$(dpkg --print-architecture)
+
+# --- what the packages say of themselves ------------------------------------------------------------------------------
+field() { dpkg-deb --field "$build/$1_${version}_$architecture.deb" "$2"; }
+# needs <package> <field> <extended regular expression>
+needs() { field "$1" "$2" | grep -E -q -- "$3" || fail "$1 has $2: '$(field "$1" "$2")', without $3"; }
+packages=("libaqueth$major" libaqueth-dev aqueth-programs)
+for package in "${packages[@]}"; do
+    deb=$build/${package}_${version}_$architecture.deb
+    [[ -f $deb ]] || fail "no package $deb"
+    files=$(dpkg-deb --contents "$deb")
+    grep -q "/usr/share/doc/$package/copyright$" <<<"$files" || fail "$package has no licence"
+    ! grep -E -v ' \./(usr/.*)?$|->' <<<"$files" || fail "$package has files outside /usr"
+    ! grep -E -v '^.{10} root/root' <<<"$files" || fail "$package has files that do not belong to root"
+    ! grep -E '^.{5}w|^.{8}w' <<<"$(grep -v '^l' <<<"$files")" || fail "$package has files that others may change"
+done
+needs "libaqueth$major" Depends 'libc6 \('
+needs libaqueth-dev Depends "^libaqueth$major \(= $version\)$"
+needs libaqueth-dev Recommends libboost-dev
+needs aqueth-programs Depends 'libfmt9'
+! field aqueth-programs Depends | grep -q libaqueth || fail "the programs link the library for C"
+twice=$(for package in "${packages[@]}"; do
+    dpkg-deb --contents "$build/${package}_${version}_$architecture.deb" | awk '!/\/$/ { print $6 }'
+done | sort | uniq -d)
+[[ -z $twice ]] || fail "in two packages: $twice"
+if command -v lintian >/dev/null; then
+    # Warnings are accepted: the programs have --help instead of manual pages, the library is installed by ldconfig.
+    lintian --allow-root --fail-on error --suppress-tags lacks-ldconfig-trigger --tag-display-limit 3 \
+        --display-level error "$build"/*.deb || fail "lintian"
+fi
+
+# --- a root of its own --------------------------------------------------------------------------------------------------
+lower=/
+kind="this machine's system under a layer of its own"
+if [[ -n $clean ]]; then
+    lower=$source/build/clean_root
+    if [[ ! -f $lower/complete ]]; then
+        ((EUID == 0)) || fail "debootstrap needs root"
+        rm -rf "$lower"
+        debootstrap --variant=minbase --include=g++,cmake,make,pkg-config,libboost-dev,libfmt9 \
+            bookworm "$lower" >"$build/debootstrap.log" || fail "debootstrap: $build/debootstrap.log"
+        touch "$lower/complete"
+    fi
+    kind="a Debian of debootstrap"
+fi
+
+room=$build/root
+rm -rf "$room"
+mkdir -p "$room/bring"
+cp "$build"/*.deb "$room/bring"
+cp -r tests/consumer "$room/bring/consumer"
+cat >"$room/bring/inside.sh" <<'INSIDE'
+set -euo pipefail
+version=$1
+export HOME=/tmp PATH=/usr/sbin:/usr/bin:/sbin:/bin LC_ALL=C.UTF-8
+unset PKG_CONFIG_PATH CMAKE_PREFIX_PATH LD_LIBRARY_PATH
+fail() { printf 'packages.sh: in the root: %s\n' "$1" >&2; exit 1; }
+said() { # said <name> <extended regular expression> <command>...
+    local name=$1 expected=$2 line
+    shift 2
+    line=$("$@" 2>&1 | head -n 1) || true
+    grep -E -q -- "$expected" <<<"$line" || fail "$name printed '$line'"
+    printf '  %-44s %s\n' "$name" "$line"
+}
+dilution='^add 3\.[0-9]+ kg of water: [67]\.[0-9]+ L$'
+[[ ! -e /usr/include/aqueth && ! -e /usr/local/include/aqueth ]] || fail "aqueth is there before it is installed"
+cd /bring
+dpkg --install ./*.deb >dpkg.log 2>&1 || fail "dpkg: $(cat dpkg.log)"
+
+gcc -std=c89 -pedantic -Wall -Werror consumer/dilution.c $(pkg-config --cflags --libs libaqueth) -o c
+said "C, pkg-config" "$dilution" ./c
+g++ -std=c++20 consumer/dilution_typed.cpp $(pkg-config --cflags aqueth) -o typed
+said "C++, pkg-config" "$dilution" ./typed
+[[ $(pkg-config --modversion aqueth) == "$version" ]] || fail "pkg-config says $(pkg-config --modversion aqueth)"
+
+mkdir all && cat >all/CMakeLists.txt <<'CMAKE'
+cmake_minimum_required(VERSION 3.16)
+project(all C CXX)
+find_package(aqueth 0.1 REQUIRED COMPONENTS typed c)
+add_executable(typed ../consumer/dilution_typed.cpp)
+target_link_libraries(typed aqueth::aqueth)
+add_executable(c ../consumer/dilution.c)
+target_link_libraries(c aqueth::c)
+CMAKE
+for project in all consumer/plain; do
+    cmake -S $project -B built/$project >cmake.log 2>&1 && cmake --build built/$project >>cmake.log 2>&1 ||
+        fail "CMake: $(cat cmake.log)"
+done
+said "C++, find_package" "$dilution" built/all/typed
+said "C, find_package" "$dilution" built/all/c
+said "C++, find_package, component plain" "$dilution" built/consumer/plain/dilution
+
+said "dilute_spirit" 'water' dilute_spirit --amount '3.50 L' --strength '80 %vol' --temperature '20 C' --target '42 %vol' \
+    --water-temperature '15 C'
+for program in $(dpkg --listfiles aqueth-programs | grep '^/usr/bin/.'); do
+    "$program" --help >/dev/null || fail "$program --help"
+    ! ldd "$program" | grep 'not found' || fail "$program lacks a library"
+done
+
+dpkg --purge aqueth-programs libaqueth-dev >dpkg.log 2>&1 || fail "dpkg: $(cat dpkg.log)"
+said "C, with the development package removed" "$dilution" ./c
+dpkg --purge libaqueth"${version%%.*}" >dpkg.log 2>&1 || fail "dpkg: $(cat dpkg.log)"
+! ls -d /usr/include/aqueth /usr/lib/*/libaqueth* /usr/share/doc/*aqueth* 2>/dev/null || fail "files are left behind"
+INSIDE
+
+echo "Using them in a root of their own: $kind"
+as_root=()
+((EUID == 0)) || as_root=(--map-root-user)
+unshare "${as_root[@]}" --mount --net bash -euc '
+    room=$1 lower=$2 source=$3 version=$4
+    mkdir "$room/layer"
+    mount -t tmpfs layer "$room/layer"
+    mkdir "$room/layer/upper" "$room/layer/work" "$room/layer/root"
+    mount -t overlay overlay -o "lowerdir=$lower,upperdir=$room/layer/upper,workdir=$room/layer/work" "$room/layer/root"
+    cp -r "$room/bring" "$room/layer/root/bring"
+    mount --rbind /dev "$room/layer/root/dev"
+    mount -t proc proc "$room/layer/root/proc" 2>/dev/null || mount --rbind /proc "$room/layer/root/proc"
+    mount -t tmpfs tmp "$room/layer/root/tmp"
+    [[ ! -d $room/layer/root$source ]] || mount -t tmpfs hidden "$room/layer/root$source"
+    chroot "$room/layer/root" bash /bring/inside.sh "$version"
+' bash "$room" "$lower" "$source" "$version"
+rm -rf "$room"
+echo "The packages of version $version install, work and leave ($SECONDS s)"
