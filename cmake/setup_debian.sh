@@ -5,14 +5,15 @@
 # demo: to build and run the programs (only drawing needs gnuplot as well); test: gnuplot and the tests as well;
 # bindings: to build and test the library for other languages; all: demo and test, clang, benchmarks, documentation,
 # formatting, coverage, compilers and emulators for other processors and Windows, and the checks of packages.
-# tests/outside.sh runs programs for Windows if wine is there; before a release install wine and debootstrap as well.
+# tests/outside.sh runs programs for Windows if wine is there; before a release install wine, debootstrap, and
+# for the sizes of firmware gcc-arm-none-eabi with libstdc++-arm-none-eabi-newlib (2 GB) as well.
 # Installed packages stay as they are; if nothing is missing, the script uses neither the network nor sudo.
 set -euo pipefail
 
 demo=(g++ cmake ninja-build libboost-dev libcli11-dev libfmt-dev nlohmann-json3-dev)
 test=(libgtest-dev libeigen3-dev gnuplot-nox)
 all=(clang clang-format doxygen libbenchmark-dev gcovr g++-i686-linux-gnu g++-s390x-linux-gnu qemu-user
-    pkg-config python3 libc++-dev libc++abi-dev g++-arm-linux-gnueabihf g++-mingw-w64-x86-64-posix abigail-tools)
+    pkg-config python3 libc++-dev libc++abi-dev g++-arm-linux-gnueabihf g++-mingw-w64-x86-64-posix abigail-tools lintian)
 bindings=(g++ cmake ninja-build libboost-dev python3-dev python3-numpy python3-setuptools python3-wheel python3-pip
     python3-pandas python3-distributed mypy dpkg-dev)
 

@@ -64,6 +64,8 @@ if command -v lintian >/dev/null; then
     # Warnings are accepted: the programs have --help instead of manual pages, the library is installed by ldconfig.
     lintian --allow-root --fail-on error --suppress-tags lacks-ldconfig-trigger --tag-display-limit 3 \
         --display-level error "$build"/*.deb || fail "lintian"
+else
+    echo "lintian is not here: left out"
 fi
 
 # --- a root of its own --------------------------------------------------------------------------------------------------
