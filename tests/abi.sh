@@ -37,9 +37,12 @@ perl -0777 -ne '
 ' "$root/include/aqueth/c.h" | LC_ALL=C sort >"$work/names"
 (($(wc -l <"$work/names") > 100)) || fail "found no functions in c.h"
 
+# Only types that c.h defines count: what a handle points to is the library's own affair.
+mkdir "$work/public"
+cp "$root/include/aqueth/c.h" "$work/public"
 write() {
-    abidw --header-file "$root/include/aqueth/c.h" --exported-interfaces-only --no-corpus-path --no-comp-dir-path \
-        --no-show-locs --no-elf-needed "$library" >"$reference"
+    abidw --headers-dir "$work/public" --drop-private-types --exported-interfaces-only --no-corpus-path \
+        --no-comp-dir-path --no-show-locs --no-elf-needed "$library" >"$reference"
     cp "$work/names" "$names"
 }
 if [[ ! -f $reference && -n $accept ]]; then
@@ -49,10 +52,19 @@ if [[ ! -f $reference && -n $accept ]]; then
 fi
 [[ -f $reference && -f $names ]] || fail "no reference: run with --accept"
 
-compare() { abidiff --headers-dir2 "$root/include/aqueth" --exported-interfaces-only "$@" "$reference" "$library"; }
+compare() {
+    abidiff --headers-dir2 "$work/public" --drop-private-types --exported-interfaces-only "$@" "$reference" "$library"
+}
 lost=$(LC_ALL=C comm -23 "$names" "$work/names")
 [[ -z $lost ]] || fail "removed or changed since the reference:"$'\n'"$lost"
-compare --no-added-syms >"$work/changes" || fail "functions or types changed:"$'\n'"$(cat "$work/changes")"
+# A structure that tells its size may grow at its end.
+cat >"$work/growth" <<'GROWTH'
+[suppress_type]
+type_kind = struct
+name_regexp = ^aqueth_
+has_data_member_inserted_at = end
+GROWTH
+compare --no-added-syms --suppressions "$work/growth" >"$work/changes" || fail "functions or types changed:"$'\n'"$(cat "$work/changes")"
 
 new=$(LC_ALL=C comm -13 "$names" "$work/names")
 if [[ -n $new ]] || ! compare >"$work/changes"; then
