@@ -28,18 +28,24 @@ foreign=$(nm --dynamic --defined-only "$library" | awk '{ print $NF }' | grep -v
 [[ -z $foreign ]] || fail "visible symbols that are not aqueth's: $(head -n 5 <<<"$foreign" | paste -sd' ')"
 readelf --sections --wide "$library" | grep -q '\.debug_info' || fail "$library has no debug information; compile with -g"
 
-# One prototype or code a line, without comments and line breaks.
+# One prototype, code or numbered member of a structure a line, without comments and line breaks.
 perl -0777 -ne '
     s{/\*.*?\*/}{}gs; s/^#.*(\\\n.*)*//gm; s/\s+/ /g;
     while (/typedef enum \w+ \{(.*?)\}/g) { print map { s/^ | $//gr . "\n" } grep /\S/, split /,/, $1 }
-    while (/typedef struct \w+ \{(.*?)\} (\w+)/g) { print map { "$2:" . s/ $//r . "\n" } grep /\S/, split /;/, $1 }
+    while (/typedef struct \w+ \{(.*?)\} (\w+)/g) { my $n = 0; print map { sprintf "%s member %02d:%s\n", $2, ++$n, s/ $//r } grep /\S/, split /;/, $1 }
     while (/AQUETH_API ([^;]*);/g) { print "$1\n" }
 ' "$root/include/aqueth/c.h" | LC_ALL=C sort >"$work/names"
 (($(wc -l <"$work/names") > 100)) || fail "found no functions in c.h"
 
+# Only types that c.h defines count: what a handle points to is the library's own affair.
+mkdir "$work/public"
+cp "$root/include/aqueth/c.h" "$work/public"
+describe() {
+    abidw --headers-dir "$work/public" --drop-private-types --exported-interfaces-only --no-corpus-path \
+        --no-comp-dir-path --no-show-locs --no-elf-needed "$library"
+}
 write() {
-    abidw --header-file "$root/include/aqueth/c.h" --exported-interfaces-only --no-corpus-path --no-comp-dir-path \
-        --no-show-locs --no-elf-needed "$library" >"$reference"
+    describe >"$reference"
     cp "$work/names" "$names"
 }
 if [[ ! -f $reference && -n $accept ]]; then
@@ -49,10 +55,17 @@ if [[ ! -f $reference && -n $accept ]]; then
 fi
 [[ -f $reference && -f $names ]] || fail "no reference: run with --accept"
 
-compare() { abidiff --headers-dir2 "$root/include/aqueth" --exported-interfaces-only "$@" "$reference" "$library"; }
+describe >"$work/library.xml"
+compare() { abidiff "$@" "$reference" "$work/library.xml"; }
 lost=$(LC_ALL=C comm -23 "$names" "$work/names")
 [[ -z $lost ]] || fail "removed or changed since the reference:"$'\n'"$lost"
-compare --no-added-syms >"$work/changes" || fail "functions or types changed:"$'\n'"$(cat "$work/changes")"
+# A structure that tells its size may grow at its end; the numbered members have shown that nothing else happened.
+cat >"$work/growth" <<'GROWTH'
+[suppress_type]
+type_kind = struct
+name_regexp = ^aqueth_
+GROWTH
+compare --no-added-syms --suppressions "$work/growth" >"$work/changes" || fail "functions or types changed:"$'\n'"$(cat "$work/changes")"
 
 new=$(LC_ALL=C comm -13 "$names" "$work/names")
 if [[ -n $new ]] || ! compare >"$work/changes"; then

@@ -5,7 +5,8 @@
 #   tests/packages.sh [<build directory>] [--clean-root]
 # The build directory (build/packages) may be one that holds the programs already. The root is this machine's own file
 # system under a layer that is thrown away; with --clean-root it is a Debian with compilers and nothing else, made by
-# debootstrap (minutes, network) in build/clean_root, and kept there.
+# debootstrap (minutes, network) in build/clean_root, and kept there. Where the system lets no layer be mounted, as in
+# some containers, the packages are unpacked in a directory instead and used from there.
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
 source=$PWD
@@ -21,6 +22,7 @@ done
 fail() { printf 'packages.sh: %s\n' "$1" >&2; exit 1; }
 
 echo "Building the packages in $build"
+former_prefix=$(sed -n 's/^CMAKE_INSTALL_PREFIX:PATH=//p' "$build/CMakeCache.txt" 2>/dev/null || true)
 generator=()
 [[ -f $build/CMakeCache.txt ]] || ! command -v ninja >/dev/null || generator=(-G Ninja -DCMAKE_BUILD_TYPE=Release)
 mkdir -p "$build"
@@ -30,6 +32,7 @@ mkdir -p "$build"
 } >"$build/packages.log" || fail "the build failed: $build/packages.log"
 rm -f "$build"/*.deb
 (cd "$build" && cpack -G DEB) >>"$build/packages.log" 2>&1 || fail "cpack failed: $build/packages.log"
+[[ -z $former_prefix ]] || cmake "$build" -DCMAKE_INSTALL_PREFIX="$former_prefix" >>"$build/packages.log"
 version=$(sed -n 's/^#define AQUETH_VERSION_[A-Z]* //p' include/aqueth/version.hpp | paste -sd.)
 major=${version%%.*}
 architecture=$(dpkg --print-architecture)
@@ -61,6 +64,8 @@ if command -v lintian >/dev/null; then
     # Warnings are accepted: the programs have --help instead of manual pages, the library is installed by ldconfig.
     lintian --allow-root --fail-on error --suppress-tags lacks-ldconfig-trigger --tag-display-limit 3 \
         --display-level error "$build"/*.deb || fail "lintian"
+else
+    echo "lintian is not here: left out"
 fi
 
 # --- a root of its own --------------------------------------------------------------------------------------------------
@@ -85,7 +90,7 @@ cp "$build"/*.deb "$room/bring"
 cp -r tests/consumer "$room/bring/consumer"
 cat >"$room/bring/inside.sh" <<'INSIDE'
 set -euo pipefail
-version=$1
+version=$1 unpacked=${2:-}
 export HOME=/tmp PATH=/usr/sbin:/usr/bin:/sbin:/bin LC_ALL=C.UTF-8
 unset PKG_CONFIG_PATH CMAKE_PREFIX_PATH LD_LIBRARY_PATH
 fail() { printf 'packages.sh: in the root: %s\n' "$1" >&2; exit 1; }
@@ -98,8 +103,15 @@ said() { # said <name> <extended regular expression> <command>...
 }
 dilution='^add 3\.[0-9]+ kg of water: [67]\.[0-9]+ L$'
 [[ ! -e /usr/include/aqueth && ! -e /usr/local/include/aqueth ]] || fail "aqueth is there before it is installed"
-cd /bring
-dpkg --install ./*.deb >dpkg.log 2>&1 || fail "dpkg: $(cat dpkg.log)"
+cd "$(dirname "${BASH_SOURCE[0]}")"
+if [[ -z $unpacked ]]; then
+    dpkg --install ./*.deb >dpkg.log 2>&1 || fail "dpkg: $(cat dpkg.log)"
+else
+    for deb in ./*.deb; do dpkg-deb --extract "$deb" "$unpacked"; done
+    libraries=$(dirname "$(ls "$unpacked"/usr/lib/*/libaqueth.so)")
+    export PATH=$unpacked/usr/bin:$PATH CMAKE_PREFIX_PATH=$unpacked/usr LD_LIBRARY_PATH=$libraries
+    export PKG_CONFIG_PATH=$unpacked/usr/share/pkgconfig:$libraries/pkgconfig
+fi
 
 gcc -std=c89 -pedantic -Wall -Werror consumer/dilution.c $(pkg-config --cflags --libs libaqueth) -o c
 said "C, pkg-config" "$dilution" ./c
@@ -126,32 +138,47 @@ said "C++, find_package, component plain" "$dilution" built/consumer/plain/dilut
 
 said "dilute_spirit" 'water' dilute_spirit --amount '3.50 L' --strength '80 %vol' --temperature '20 C' --target '42 %vol' \
     --water-temperature '15 C'
-for program in $(dpkg --listfiles aqueth-programs | grep '^/usr/bin/.'); do
+for program in $(dpkg-deb --contents aqueth-programs_*.deb | sed -n 's|.* \./\(usr/bin/.\)|/\1|p'); do
+    program=$unpacked$program
     "$program" --help >/dev/null || fail "$program --help"
     ! ldd "$program" | grep 'not found' || fail "$program lacks a library"
 done
 
+[[ -z $unpacked ]] || exit 0
 dpkg --purge aqueth-programs libaqueth-dev >dpkg.log 2>&1 || fail "dpkg: $(cat dpkg.log)"
 said "C, with the development package removed" "$dilution" ./c
 dpkg --purge libaqueth"${version%%.*}" >dpkg.log 2>&1 || fail "dpkg: $(cat dpkg.log)"
 ! ls -d /usr/include/aqueth /usr/lib/*/libaqueth* /usr/share/doc/*aqueth* 2>/dev/null || fail "files are left behind"
 INSIDE
 
-echo "Using them in a root of their own: $kind"
 as_root=()
 ((EUID == 0)) || as_root=(--map-root-user)
-unshare "${as_root[@]}" --mount --net bash -euc '
-    room=$1 lower=$2 source=$3 version=$4
-    mkdir "$room/layer"
-    mount -t tmpfs layer "$room/layer"
-    mkdir "$room/layer/upper" "$room/layer/work" "$room/layer/root"
-    mount -t overlay overlay -o "lowerdir=$lower,upperdir=$room/layer/upper,workdir=$room/layer/work" "$room/layer/root"
-    cp -r "$room/bring" "$room/layer/root/bring"
-    mount --rbind /dev "$room/layer/root/dev"
-    mount -t proc proc "$room/layer/root/proc" 2>/dev/null || mount --rbind /proc "$room/layer/root/proc"
-    mount -t tmpfs tmp "$room/layer/root/tmp"
-    [[ ! -d $room/layer/root$source ]] || mount -t tmpfs hidden "$room/layer/root$source"
-    chroot "$room/layer/root" bash /bring/inside.sh "$version"
-' bash "$room" "$lower" "$source" "$version"
+layered() { # layered <script> <argument>...: in name spaces of its own, with $root the layered root
+    unshare "${as_root[@]}" --mount --net bash -euc '
+        room=$1 lower=$2 source=$3 script=$4
+        shift 4
+        mkdir -p "$room/layer"
+        mount -t tmpfs layer "$room/layer"
+        root=$room/layer/root
+        mkdir "$room/layer/upper" "$room/layer/work" "$root"
+        mount -t overlay overlay -o "lowerdir=$lower,upperdir=$room/layer/upper,workdir=$room/layer/work" "$root"
+        cp -r "$room/bring" "$root/bring"
+        mount --rbind /dev "$root/dev"
+        mount --rbind /proc "$root/proc"
+        mount -t tmpfs tmp "$root/tmp"
+        [[ ! -d $root$source ]] || mount -t tmpfs hidden "$root$source"
+        eval "$script"
+    ' bash "$room" "$lower" "$source" "$@"
+}
+if layered true 2>"$build/layer.log"; then
+    echo "Using them in a root of their own: $kind"
+    layered 'chroot "$root" bash /bring/inside.sh "$1"' "$version"
+elif [[ -n $clean ]]; then
+    fail "no layer can be mounted over the clean root: $(cat "$build/layer.log")"
+else
+    echo "Using them unpacked in a directory, because no layer can be mounted: $(tail -n 1 "$build/layer.log")"
+    mkdir "$room/unpacked"
+    bash "$room/bring/inside.sh" "$version" "$room/unpacked"
+fi
 rm -rf "$room"
-echo "The packages of version $version install, work and leave ($SECONDS s)"
+echo "The packages of version $version are installed and work ($SECONDS s)"
