@@ -3,7 +3,8 @@
 # docs/paste_code.sh [--check] [<folder of outputs>]
 # Pastes code and outputs into the README and the pages of docs/, so that they can be read where they lie. The block
 # below a line of this form is replaced, or added if there is none:
-#   <!-- code: dilution.cpp body -->   the lines between two "// [body]" of that file of src/examples or docs/snippets
+#   <!-- code: dilution.cpp body -->   the lines between two "// [body]" of that file of src/examples, docs/snippets or
+#                                      tests/consumer; in CMake "# [body]", in C "/* [body] */"
 #   <!-- output: dilution.txt -->      that file of the folder: what the target docs captured, build/test/docs/generated
 # Without the folder only code is pasted. With --check no page is changed: it fails if one is stale.
 # Not pasted are long lists, and figures that depend on compiler or machine. They are on a line that ends with
@@ -28,13 +29,15 @@ pasted() {
         sub text_of { open(my $file, "<", $_[0]) or die "$page: $_[0]: $!\n"; return <$file>; }
         sub code {
             my ($name, $part) = @_;
-            my ($source) = grep { -e } "src/examples/$name", "docs/snippets/$name"
-                or die "$page: no $name in src/examples or docs/snippets\n";
-            my @found = text_of($source) =~ m{^[ ]*// \[\Q$part\E\]\n(.*?)^[ ]*// \[\Q$part\E\]$}msg;
+            my ($source) = grep { -e } "src/examples/$name", "docs/snippets/$name", "tests/consumer/$name"
+                or die "$page: no $name in src/examples, docs/snippets or tests/consumer\n";
+            my $line = qr{^[ ]*(?://|#|/\*) \[\Q$part\E\](?: \*/)?$}m;
+            my @found = text_of($source) =~ m{$line\n(.*?)$line}sg;
             @found == 1 or die "$page: $source needs one pair of lines \"// [$part]\"\n";
             my ($indent) = sort { length $a <=> length $b } $found[0] =~ /^( *)(?=[^ \n])/mg;
             return $found[0] =~ s/^$indent//mgr;
         }
+        sub language_of { return $_[0] =~ /\.c$/ ? "c" : $_[0] =~ /\.(cmake|txt)$/ ? "cmake" : "cpp"; }
         sub block {
             my ($language, $text) = @_;
             $text =~ /^```/m and die "$page: a pasted text has a line that begins with ```\n";
@@ -45,7 +48,7 @@ pasted() {
         my $fence = qr/```\w+\n(?:(?!```).*\n)*```\n/;
         my $markers = () = $text =~ /<!--\s*(code|output)\b/g;
         my $filled = 0;
-        $text =~ s{^(<!-- code: (\S+) (\S+) -->\n)(?:$fence)?}{++$filled; $1 . block("cpp", code($2, $3))}gme;
+        $text =~ s{^(<!-- code: (\S+) (\S+) -->\n)(?:$fence)?}{++$filled; $1 . block(language_of($2), code($2, $3))}gme;
         $text =~ s{^(<!-- output: (\S+) -->\n)((?:$fence)?)}
                   {++$filled; $1 . ($ENV{OUTPUTS} ? block("text", text_of("$ENV{OUTPUTS}/$2")) : $3)}gme;
         $filled == $markers or die "$page: a line for code or output is not of the form that docs/paste_code.sh knows\n";

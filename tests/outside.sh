@@ -75,6 +75,21 @@ for order in "off.o on.o" "on.o off.o"; do
     printf '  %-44s %s\n' "both exception modes, $order" "caught"
 done
 
+# The same headers under the number of a later version.
+rm -rf later
+cp -r "$prefix/include" later
+sed -i 's/^\(#define AQUETH_VERSION_MINOR\) .*/\1 99/' later/aqueth/version.hpp
+g++ -std=c++20 -DOTHER -c "$consumer/two_versions.cpp" -Ilater -o later.o
+g++ -std=c++20 -c "$consumer/two_versions.cpp" -I"$prefix/include" -o now.o
+g++ later.o now.o -o versions
+versions=$(./versions)
+[[ $versions =~ ^([0-9.]+)\ and\ ([0-9.]+):\ same && ${BASH_REMATCH[1]} != "${BASH_REMATCH[2]}" ]] || {
+    echo "outside.sh: two versions in one program: $versions" >&2
+    exit 1
+}
+passed=$((passed + 1))
+printf '  %-44s %s\n' "two versions in one program" "$versions"
+
 for boost in ON OFF; do
     cmake -S "$consumer/plain" -B "plain_$boost" -DCMAKE_PREFIX_PATH="$prefix" -DCMAKE_DISABLE_FIND_PACKAGE_Boost=$boost >log
     cmake --build "plain_$boost" >>log
@@ -84,14 +99,15 @@ cmake -S "$consumer/plain" -B plain_source -DAQUETH_SOURCE="$source" -DCMAKE_DIS
 cmake --build plain_source >>log
 ran "CMake, a copy of the sources, plain" plain_source/dilution
 
-"$source/cmake/one_header.sh" aqueth/aqueth.hpp >aqueth.hpp
-mkdir -p one/aqueth
-for header in aqueth array measured_equilibrium; do echo '#include "../../aqueth.hpp"' >one/aqueth/$header.hpp; done
-"$source/cmake/one_header.sh" aqueth/plain/plain.hpp >one/plain.hpp
-mkdir -p one/aqueth/plain
-cp one/plain.hpp one/aqueth/plain/plain.hpp
-g++ -std=c++20 -Wall -Wextra -Werror "$consumer/dilution_plain.cpp" -Ione -o one_plain
-ran "C++, the plain floor as one header" ./one_plain
+mkdir -p one_typed/aqueth one_plain/aqueth/plain
+"$source/cmake/one_header.sh" aqueth/aqueth.hpp >one_typed/aqueth/aqueth.hpp
+g++ -std=c++20 -Wall -Wextra -Werror "$source/src/examples/ten_lines.cpp" -Ione_typed -o one_typed/ten_lines
+./one_typed/ten_lines | grep -q '^mass of water  *1.640 kg$'
+passed=$((passed + 1))
+printf '  %-44s %s\n' "C++, everything as one header" "1.640 kg"
+"$source/cmake/one_header.sh" aqueth/plain/plain.hpp >one_plain/aqueth/plain/plain.hpp
+g++ -std=c++20 -Wall -Wextra -Werror "$consumer/dilution_plain.cpp" -Ione_plain -o plain
+ran "C++, the plain floor as one header" ./plain
 
 if has clang++ && [[ -d /usr/lib/llvm-14/include/c++/v1 ]]; then
     clang++ -std=c++20 -stdlib=libc++ "$consumer/dilution_typed.cpp" -I"$prefix/include" -o libcxx
@@ -134,6 +150,11 @@ if has x86_64-w64-mingw32-g++-posix; then
             fi
         done
     done
+    # The C interface from its two sources.
+    x86_64-w64-mingw32-g++-posix -std=c++20 -O1 -c "$source"/src/c/{aqueth,functions}.cpp -I"$prefix/include" -Iboost
+    x86_64-w64-mingw32-gcc-posix -c "$consumer/dilution.c" -I"$prefix/include"
+    x86_64-w64-mingw32-g++-posix -static aqueth.o functions.o dilution.o -o c.exe
+    has wine && ran "Windows, C" wine c.exe
     has wine || left_out+=("wine: programs for Windows are compiled, not run")
 else
     left_out+=("Windows")

@@ -355,7 +355,7 @@ inline gravity_reference read_gravity_reference(std::string text) {
     for (std::string_view const ending : {"inair", "invacuo"}) {
         if (!text.ends_with(ending)) continue;
         reference.weighed_in = ending == "inair" ? medium::air : medium::vacuum;
-        text.resize(text.size() - ending.size());
+        text.erase(text.size() - ending.size());
     }
     if (text.empty()) return reference;
     auto const slash = text.find('/');

@@ -243,9 +243,16 @@ def symbols(functions):
 
 def docs(functions):
     out = ["# The functions of the C interface {#c_functions}", "",
-           "Which function answers which question, and in which range? Each function of this table exists twice: for one question, and as",
-           "`aqueth_<name>_array` for many at once. @ref linking tells how to call them. Made by `src/c/generate.py` from `src/c/functions.tsv`.", "",
-           "| function | arguments | results | what it gives |", "| --- | --- | --- | --- |"]
+           "Which C function computes what, and in which range? @ref linking_c tells how to link and call the functions, @ref errors_c what a status means.", "",
+           "- The full name of `density_kg_m3` is `aqueth_density_kg_m3`. Its prototype is in `aqueth/c.h`: first the arguments in the order below, then a pointer",
+           "  for each result, last a pointer to an `aqueth_refusal`, which may be NULL.",
+           "- Every function exists a second time for many at once: `aqueth_density_kg_m3_array`. There a count comes first, a pointer and a stride replace every number,",
+           "  and a pointer to flags, which may be NULL, is last.",
+           "- Fractions run from 0 to 1. Other units are in the names: `kg`, `litres`, `celsius`, `kpa`.",
+           "- The range is that of the argument alone. Other arguments may narrow it: a mixture must be liquid, a target weaker than the spirit.", "",
+           "The script `src/c/generate.py` makes this table, the header and the functions from one list, `src/c/functions.tsv`. `tests/vectors/vectors.tsv` has questions with",
+           "answers for each function, to test an interface in another language.", "",
+           "| function | arguments | results | computes |", "| --- | --- | --- | --- |"]
     for f in functions:
         arguments = "<br>".join(f"{a.name}: {range_of(a)}" for a in f.arguments)
         out.append(f"| `{f.name}` | {arguments} | {', '.join(n for n, _ in f.results)} | {f.brief} |")

@@ -29,13 +29,13 @@ enum class kind {
 /// One measurement.
 struct observation {
     kind what;
-    double x;                        ///< mole fraction of ethanol in the liquid
-    double kelvin;                   ///< temperature, K; 0 where the model finds it
-    double newton_per_square_metre;  ///< pressure, Pa; 0 where there is none
-    double value;                    ///< what was measured, in SI units
-    double sigma;                    ///< standard deviation given to it, in the unit of the residual
-    double p1;                       ///< saturation pressure of ethanol to use, Pa; 0: that of the library
-    double p2;                       ///< saturation pressure of water to use, Pa; 0: that of the library
+    double x;        ///< mole fraction of ethanol in the liquid
+    double kelvin;   ///< temperature, K; 0 where the model finds it
+    double pascals;  ///< pressure, Pa; 0 where there is none
+    double value;    ///< what was measured, in SI units
+    double sigma;    ///< standard deviation given to it, in the unit of the residual
+    double p1;       ///< saturation pressure of ethanol to use, Pa; 0: that of the library
+    double p2;       ///< saturation pressure of water to use, Pa; 0: that of the library
 };
 
 /// The measurements of one laboratory.
@@ -52,7 +52,7 @@ struct data_set {
 ///         (purity, manometer) then cancel
 inline std::vector<observation> pressures(table const& t, double sigma, bool own_pure) {
     bool const old = t.has("pressure_mmhg");
-    auto const newton_per_square_metre = [&](std::size_t i) {
+    auto const pascals = [&](std::size_t i) {
         return old ? 133.322387 * t.number(i, "pressure_mmhg") : 1e3 * t.number(i, "pressure_kpa");
     };
     auto const x_of = [&](std::size_t i) {
@@ -63,15 +63,14 @@ inline std::vector<observation> pressures(table const& t, double sigma, bool own
     double p1 = 0.0;
     double p2 = 0.0;
     for (std::size_t i = 0; own_pure && i < t.rows().size(); ++i) {
-        if (x_of(i) == 1.0) p1 = newton_per_square_metre(i);
-        if (x_of(i) == 0.0) p2 = newton_per_square_metre(i);
+        if (x_of(i) == 1.0) p1 = pascals(i);
+        if (x_of(i) == 0.0) p2 = pascals(i);
     }
     std::vector<observation> result;
     for (std::size_t i = 0; i < t.rows().size(); ++i) {
         double const x = x_of(i);
         if (x > 0.0 && x < 1.0)
-            result.push_back({kind::pressure, x, t.kelvin(i), newton_per_square_metre(i),
-                              newton_per_square_metre(i), sigma, p1, p2});
+            result.push_back({kind::pressure, x, t.kelvin(i), pascals(i), pascals(i), sigma, p1, p2});
     }
     return result;
 }

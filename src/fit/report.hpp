@@ -56,9 +56,9 @@ double bisect(F const& f, double lower, double upper) {
 }
 
 /// Composition of the azeotrope under a pressure, or 1 if there is none.
-inline double azeotrope(model const& m, double newton_per_square_metre) {
-    if (m.ln_alpha(1.0, newton_per_square_metre) > 0.0) return 1.0;
-    return bisect([&](double x) { return m.ln_alpha(x, newton_per_square_metre); }, 0.5, 1.0);
+inline double azeotrope(model const& m, double pascals) {
+    if (m.ln_alpha(1.0, pascals) > 0.0) return 1.0;
+    return bisect([&](double x) { return m.ln_alpha(x, pascals); }, 0.5, 1.0);
 }
 
 /// Pressure under which the azeotrope reaches pure ethanol.
@@ -196,7 +196,7 @@ inline std::string list_isobars(model const& m, std::string const& folder) {
         deviations d;
         double n = 0.0;
         for (auto const& o : boiling_points(t, 0.1, e.kpa)) {
-            double const off = m.boiling_kelvin(o.x, o.newton_per_square_metre) - o.kelvin;
+            double const off = m.boiling_kelvin(o.x, o.pascals) - o.kelvin;
             d.mean += std::abs(off);
             d.bias += off;
             d.largest = (std::max)(d.largest, std::abs(off));

@@ -118,20 +118,18 @@ struct model {
     }
 
     /// Boiling temperature by Newton's method on ln p against 1/T.
-    double boiling_kelvin(double x, double newton_per_square_metre) const {
+    double boiling_kelvin(double x, double pascals) const {
         double t = 345.0;
         for (int i = 0; i < 50; ++i) {
             auto const b = bubble(x, t);
-            double const miss = std::log(b.pressure / newton_per_square_metre);
+            double const miss = std::log(b.pressure / pascals);
             t = t / (1.0 + miss / (t * slope(b.y, t)));
             if (!(std::abs(miss) > 1e-13)) break;
         }
         return t;
     }
 
-    double ln_alpha(double x, double newton_per_square_metre) const {
-        return bubble(x, boiling_kelvin(x, newton_per_square_metre)).ln_alpha;
-    }
+    double ln_alpha(double x, double pascals) const { return bubble(x, boiling_kelvin(x, pascals)).ln_alpha; }
 };
 
 /// One row of the least-squares problem: calculated minus observed, and the effect of a unit of each
@@ -149,13 +147,13 @@ inline row evaluate(model const& m, observation const& o) {
     case kind::boiling_point: {
         auto const b = m.gibbs_basis(o.x, o.kelvin);
         auto const p = m.bubble(o.x, o.kelvin, o.p1, o.p2);
-        row r{std::log(p.pressure / o.newton_per_square_metre), p.y * b.ethanol + (1.0 - p.y) * b.water};
+        row r{std::log(p.pressure / o.pascals), p.y * b.ethanol + (1.0 - p.y) * b.water};
         if (o.what == kind::pressure) return r;
         double const per_kelvin = model::slope(p.y, o.kelvin);
         return {-r.residual / per_kelvin, -r.gradient / per_kelvin};
     }
     case kind::vapour: {
-        double const t = m.boiling_kelvin(o.x, o.newton_per_square_metre), y = m.bubble(o.x, t).y;
+        double const t = m.boiling_kelvin(o.x, o.pascals), y = m.bubble(o.x, t).y;
         auto const b = m.gibbs_basis(o.x, t);
         return {y - o.value, y * (1.0 - y) * (b.ethanol - b.water)};
     }
@@ -164,10 +162,8 @@ inline row evaluate(model const& m, observation const& o) {
         return {b.ethanol.dot(m.coefficients) - std::log(o.value), b.ethanol};
     }
     case kind::azeotrope: {  // one Newton step away in x
-        double const t = m.boiling_kelvin(o.x, o.newton_per_square_metre), h = 1e-3;
-        double const slope = (m.ln_alpha(o.x + h, o.newton_per_square_metre) -
-                              m.ln_alpha(o.x - h, o.newton_per_square_metre)) /
-                             (2.0 * h);
+        double const t = m.boiling_kelvin(o.x, o.pascals), h = 1e-3;
+        double const slope = (m.ln_alpha(o.x + h, o.pascals) - m.ln_alpha(o.x - h, o.pascals)) / (2.0 * h);
         auto const b = m.gibbs_basis(o.x, t);
         return {-m.bubble(o.x, t).ln_alpha / slope, (b.water - b.ethanol) / slope};
     }

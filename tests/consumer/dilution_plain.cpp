@@ -16,6 +16,7 @@
 #define SCALAR double
 #endif
 
+// [body]
 int main() {
     namespace plain = aqueth::plain;
     using scale = plain::strength_scale;
@@ -35,3 +36,4 @@ int main() {
     auto const refused = plain::density_kg_m3(number(0.4), number(99));
     return !refused.status.ok && refused.status.argument == aqueth::argument::temperature ? 0 : 1;
 }
+// [body]

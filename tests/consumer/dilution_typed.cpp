@@ -15,6 +15,7 @@
 
 #include <cstdio>
 
+// [body]
 int main() {
     using namespace aqueth;
     auto const spirit = parcel::of(3.50 * litre, by_volume(80.0), celsius(20.0));
@@ -22,3 +23,4 @@ int main() {
     std::printf("add %.4f kg of water: %.4f L\n", in(diluted.addition.mass(), kilogram),
                 in(diluted.product.volume(), litre));
 }
+// [body]

@@ -205,7 +205,7 @@ TEST(Refusals, NameTheOptionThatAnArgumentCameFrom) {
             on_behalf_of(origins, [] { return density(mass_fraction(0.0), celsius(-1.0)); });
         } catch (bad_input const& error) {
             return error.what();
-        } catch (refusal const& error) {
+        } catch (aqueth::refusal const& error) {
             return error.what();
         }
         return {};

@@ -110,7 +110,7 @@ TEST(PureComponents, IapwsCheckValues) {
     deviations other("iapws_if97", "relative", precision::each_cell("half a unit in the last digit"));
     deviations boiling("iapws_if97_boiling", "K", precision::unknown("the cells of iapws_if97"));
     for (auto const& row : t.rows()) {
-        double const kelvin = row["temperature_k"], pascal = 1e6 * row["pressure_mpa"];
+        double const kelvin = row["temperature_k"], pascals = 1e6 * row["pressure_mpa"];
         bool const sr1 = row.text("id").rfind("sr1", 0) == 0;
         auto const half = [&row](char const* column) {
             return 0.5 * std::pow(10.0, -row.printed(column).decimals);
@@ -119,13 +119,11 @@ TEST(PureComponents, IapwsCheckValues) {
             own.add(row.text("temperature_k") + " K", 1e-6 * water::pressure(kelvin),
                     row.printed("pressure_mpa"));
         } else {
-            other.add(row.text("temperature_k") + " K",
-                      water::pressure(kelvin) / newton_per_square_metre - 1.0,
+            other.add(row.text("temperature_k") + " K", water::pressure(kelvin) / pascals - 1.0,
                       row.text("publication") == "R7-97 table 36"
                           ? half("temperature_k") * water::ln_pressure_and_slope(kelvin).slope
-                          : 1e6 * half("pressure_mpa") / newton_per_square_metre);
-            boiling.add(row.text("pressure_mpa") + " MPa",
-                        water::temperature(newton_per_square_metre) - kelvin);
+                          : 1e6 * half("pressure_mpa") / pascals);
+            boiling.add(row.text("pressure_mpa") + " MPa", water::temperature(pascals) - kelvin);
         }
         if (!row.empty("slope_kpa_k")) {
             slopes.add(row.text("temperature_k") + " K",
@@ -151,10 +149,10 @@ TEST(PureComponents, VapourPressureOfEthanol) {
     deviations all("ethanol_vapour_pressure_all", "relative",
                    precision::unknown("partly guessed by its compilers"));
     for (auto const& row : t.rows()) {
-        double const kelvin = row["temperature_k"], pascal = 1e3 * row["pressure_kpa"];
+        double const kelvin = row["temperature_k"], pascals = 1e3 * row["pressure_kpa"];
         auto const cell =
             row.text("temperature_k") + " K " + row.text("publication") + " " + row.text("year");
-        double const off = ethanol::pressure(kelvin) / newton_per_square_metre - 1.0;
+        double const off = ethanol::pressure(kelvin) / pascals - 1.0;
         all.add(cell, off);
         if (row.empty("uncertainty_kpa") || row["uncertainty_kpa"] > 0.002 * row["pressure_kpa"]) continue;
         double const uncertainty = row["uncertainty_kpa"] / row["pressure_kpa"];

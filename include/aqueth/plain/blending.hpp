@@ -192,11 +192,12 @@ template <number T>
 constexpr checked<T> share_to_dilute(T spirit, T target, T diluent) {
     status const order = weaker(diluent, spirit);
     if (!order.ok) return no_answer<T>(order);
-    T const least = diluent + T(least_above_diluent);
-    auto const w = reachable(target, least < T(1) ? least : T(1), spirit,
+    T const least = diluent + T(least_above_diluent);  // but a spirit's own strength needs no diluent at all
+    auto const w = reachable(target, least < spirit ? least : spirit, spirit,
                              diluent == T(0) ? limit::water_only_weakens : limit::diluent_only_weakens);
     if (!w.status.ok) return w;
-    return {(spirit - w.value) / (w.value - diluent), {}};
+    T const too_strong_by = spirit - w.value;
+    return {too_strong_by == T(0) ? T(0) : too_strong_by / (w.value - diluent), {}};
 }
 
 /// Mass of stock per mass of the weaker parcel, from mass fractions. Checks the target and the order of the

@@ -41,7 +41,7 @@ void stop_and_remove() {
 extern "C" void end_by_signal(int signal_number) {
     stop_and_remove();
     std::signal(signal_number, SIG_DFL);
-    std::raise_error(signal_number);  // delivered when this handler returns
+    std::raise(signal_number);  // delivered when this handler returns
 }
 
 /// Blocks the signals while a file or a process is created and recorded for the clean-up.
