@@ -8,7 +8,7 @@
 set -euo pipefail
 
 demo=(g++ cmake ninja-build libboost-dev libcli11-dev libfmt-dev nlohmann-json3-dev)
-test=(libgtest-dev libeigen3-dev gnuplot-nox)
+test=(libgtest-dev libeigen3-dev gnuplot-nox python3)
 all=(clang clang-format doxygen libbenchmark-dev gcovr g++-i686-linux-gnu g++-s390x-linux-gnu qemu-user)
 
 profile=${1:-all}
