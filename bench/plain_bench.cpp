@@ -32,8 +32,6 @@ plain_questions const& asked() {
     return all;
 }
 
-typed_ways today() { return typed_calls(); }
-
 }  // namespace aqueth::bench
 
 namespace {
