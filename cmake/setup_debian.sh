@@ -27,6 +27,7 @@ case $profile in
     demo) wanted=("${demo[@]}") ;;
     test) wanted=("${demo[@]}" "${test[@]}") ;;
     bindings) wanted=("${demo[@]}" "${bindings[@]}") ;;
+    firmware) wanted=("${demo[@]}" "${firmware[@]}") ;;
     all) wanted=("${demo[@]}" "${test[@]}" "${all[@]}") ;;
     *)
         echo "setup_debian.sh: unknown profile '$profile': demo, test, bindings, firmware or all" >&2
