@@ -19,7 +19,3 @@ install(FILES LICENSE CHANGELOG.md DESTINATION ${CMAKE_INSTALL_DOCDIR} COMPONENT
 
 configure_file(cmake/aqueth.pc.in aqueth.pc @ONLY)
 install(FILES ${PROJECT_BINARY_DIR}/aqueth.pc DESTINATION ${CMAKE_INSTALL_DATADIR}/pkgconfig COMPONENT dev)
-
-if(aqueth_is_top)
-  include(cmake/packages.cmake)
-endif()

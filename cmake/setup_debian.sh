@@ -3,19 +3,19 @@
 # Installs what aqueth needs from Debian 12 (or a newer relative of it), as root or through sudo:
 #   cmake/setup_debian.sh [demo|test|bindings|all]
 # demo: to build and run the programs (only drawing needs gnuplot as well); test: gnuplot and the tests as well;
-# bindings: to build and test the library for other languages; all: demo and test, clang, benchmarks, documentation,
-# formatting, coverage, compilers and emulators for other processors and Windows, and the checks of packages.
-# tests/outside.sh runs programs for Windows if wine is there; before a release install wine, debootstrap, and
-# for the sizes of firmware gcc-arm-none-eabi with libstdc++-arm-none-eabi-newlib (2 GB) as well.
+# bindings: what other languages and machines link, with compiler and emulator for a microcontroller; all: demo and test,
+# clang, benchmarks, documentation, formatting, coverage, compilers and emulators for other processors and Windows, and
+# the checks of packages.
+# tests/outside.sh runs programs for Windows if wine is there; before a release install wine and debootstrap as well.
 # Installed packages stay as they are; if nothing is missing, the script uses neither the network nor sudo.
 set -euo pipefail
 
 demo=(g++ cmake ninja-build libboost-dev libcli11-dev libfmt-dev nlohmann-json3-dev)
 test=(libgtest-dev libeigen3-dev gnuplot-nox)
+bindings=(python3-dev python3-numpy python3-setuptools python3-wheel python3-pip python3-pandas python3-distributed mypy dpkg-dev
+    libsqlite3-dev sqlite3 gcc-arm-none-eabi libnewlib-arm-none-eabi libstdc++-arm-none-eabi-newlib qemu-system-arm)
 all=(clang clang-format doxygen libbenchmark-dev gcovr g++-i686-linux-gnu g++-s390x-linux-gnu qemu-user
     pkg-config python3 libc++-dev libc++abi-dev g++-arm-linux-gnueabihf g++-mingw-w64-x86-64-posix abigail-tools lintian)
-bindings=(g++ cmake ninja-build libboost-dev python3-dev python3-numpy python3-setuptools python3-wheel python3-pip
-    python3-pandas python3-distributed mypy dpkg-dev)
 
 javascript=(clang-14 lld wasi-libc libc++-14-dev-wasm32 libc++abi-14-dev-wasm32 libclang-rt-14-dev-wasm32 python3 node-typescript chromium)
 command -v npm >/dev/null || javascript+=(nodejs npm) # a newer Node of the machine brings its own npm
@@ -25,7 +25,7 @@ profile=${1:-all}
 case $profile in
     demo) wanted=("${demo[@]}") ;;
     test) wanted=("${demo[@]}" "${test[@]}") ;;
-    bindings) wanted=("${bindings[@]}") ;;
+    bindings) wanted=("${demo[@]}" "${bindings[@]}") ;;
     all) wanted=("${demo[@]}" "${test[@]}" "${all[@]}") ;;
     *)
         echo "setup_debian.sh: unknown profile '$profile': demo, test, bindings or all" >&2

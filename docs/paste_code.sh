@@ -4,7 +4,8 @@
 # Pastes code and outputs into the README and the pages of docs/, so that they can be read where they lie. The block
 # below a line of this form is replaced, or added if there is none:
 #   <!-- code: dilution.cpp body -->   the lines between two "// [body]" of that file of src/examples, docs/snippets or
-#                                      tests/consumer; in CMake "# [body]", in C "/* [body] */"
+#                                      tests/consumer or a folder of a binding; in CMake "# [body]", in C
+#                                      "/* [body] */", in SQL "-- [body]"; `all` is the whole file
 #   <!-- output: dilution.txt -->      that file of the folder: what the target docs captured, build/test/docs/generated
 # Without the folder only code is pasted. With --check no page is changed: it fails if one is stale.
 # Not pasted are long lists, and figures that depend on compiler or machine. They are on a line that ends with
@@ -29,15 +30,19 @@ pasted() {
         sub text_of { open(my $file, "<", $_[0]) or die "$page: $_[0]: $!\n"; return <$file>; }
         sub code {
             my ($name, $part) = @_;
-            my ($source) = grep { -e } "src/examples/$name", "docs/snippets/$name", "tests/consumer/$name"
-                or die "$page: no $name in src/examples, docs/snippets or tests/consumer\n";
-            my $line = qr{^[ ]*(?://|#|/\*) \[\Q$part\E\](?: \*/)?$}m;
+            my ($source) = grep { -e } map { "$_/$name" } qw(src/examples docs/snippets tests/consumer src/sqlite src/firmware)
+                or die "$page: no $name in src/examples, docs/snippets, tests/consumer or a folder of a binding\n";
+            return text_of($source) if $part eq "all";
+            my $line = qr{^[ ]*(?://|#|--|/\*) \[\Q$part\E\](?: \*/)?$}m;
             my @found = text_of($source) =~ m{$line\n(.*?)$line}sg;
             @found == 1 or die "$page: $source needs one pair of lines \"// [$part]\"\n";
             my ($indent) = sort { length $a <=> length $b } $found[0] =~ /^( *)(?=[^ \n])/mg;
             return $found[0] =~ s/^$indent//mgr;
         }
-        sub language_of { return $_[0] =~ /\.c$/ ? "c" : $_[0] =~ /\.(cmake|txt)$/ ? "cmake" : "cpp"; }
+        sub language_of {
+            my %languages = (c => "c", cmake => "cmake", sql => "sql", txt => "text");
+            return $_[0] =~ m{(^|/)CMakeLists.txt$} ? "cmake" : $_[0] =~ /\.(\w+)$/ && $languages{$1} || "cpp";
+        }
         sub block {
             my ($language, $text) = @_;
             $text =~ /^```/m and die "$page: a pasted text has a line that begins with ```\n";

@@ -4,8 +4,8 @@
 
 usage: generate.py [--check]
 
-Writes include/aqueth/c.h, src/c/functions.cpp, src/c/aqueth.map, docs/c_functions.md and
-the tables of functions in tests/vectors; with --check it writes nothing and fails where a file differs from what it would write.
+Writes include/aqueth/c.h, src/c/functions.cpp, src/c/aqueth.map, docs/c_functions.md, the SQL functions of src/sqlite and
+the tables of functions in tests/vectors and tests/firmware; with --check it writes nothing and fails where a file differs from what it would write.
 Codes of plain/argument.hpp and plain/limit.hpp that plain/ or still/run.hpp have begun to use are appended to codes.tsv, with the next number: a number that
 programs were compiled with never changes its meaning.
 """
@@ -195,9 +195,9 @@ def c_header(functions, codes):
     return text.replace("@functions@", "\n".join(parts))
 
 
-def wrappers(functions, codes):
-    out = ["// SPDX-License-Identifier: BSL-1.0", "// Made by generate.py from functions.tsv and codes.tsv. Not to be edited.",
-           "// clang-format off", '#include "interface.hpp"', "", "namespace aqueth::c {", ""]
+def code_functions(codes):
+    """C++ functions between the numbers of codes.tsv and the enumerations of the library"""
+    out = []
     for enumeration in QUESTIONS:
         out += [f"bool is_{enumeration}(int code) noexcept {{",
                 f"    return code >= 0 && code < {len(codes[enumeration])};", "}", "",
@@ -211,6 +211,13 @@ def wrappers(functions, codes):
         out += [f"char const* {enumeration}_name(int code) noexcept {{", "    switch (code) {"]
         out += [f"    case {number}: return name_of(aqueth::{enumeration}::{name});" for number, name in codes[enumeration]]
         out += ["    default: return nullptr;", "    }", "}", ""]
+    return out
+
+
+def wrappers(functions, codes):
+    out = ["// SPDX-License-Identifier: BSL-1.0", "// Made by generate.py from functions.tsv and codes.tsv. Not to be edited.",
+           "// clang-format off", '#include "interface.hpp"', "", "namespace aqueth::c {", ""]
+    out += code_functions(codes)
     out += ["}  // namespace aqueth::c", "", "using namespace aqueth;", ""]
     for f in functions:
         outputs = ", ".join(f"{name}_result" for name, _ in f.results)
@@ -288,17 +295,49 @@ def vector_table(functions, codes):
 
 
 def plain_table(functions, codes):
-    """the same functions without the C interface, to write the vectors with"""
+    """the same functions without the C interface, for a scalar `number`: to write the vectors with, and for firmware"""
     out = ["// SPDX-License-Identifier: BSL-1.0", "// Made by src/c/generate.py. Not to be edited."]
     for f in functions:
         ranges = ", ".join("{0, %d, true}" % len(codes[a.enumeration]) if a.enumeration else "{%s, %s, false}" % (a.low, a.high.replace("inf", "1000"))
                            for a in f.arguments)
         declared = " ".join(f"auto const {a.name} = static_cast<int>(a[{i}]);" if a.enumeration
-                            else f"double const {a.name} = a[{i}];" for i, a in enumerate(f.arguments))
+                            else f"number const {a.name} = a[{i}];" for i, a in enumerate(f.arguments))
         values = ", ".join("answer.value" + ("." + member if member else "") for _, member in f.results)
-        out.append(f'{{"{f.name}", {{{ranges}}}, [](double const* a) {{\n    {declared}\n'
-                   f"    auto const answer = {f.call};\n    return outcome{{answer.status, {{{values}}}}};\n}}}},")
+        out.append(f'{{"{f.name}", {{{ranges}}}, [](number const* a) {{\n    {declared}\n'
+                   f"    auto const answer = {f.call.replace('<double>', '<number>')};\n    return outcome{{answer.status, {{{values}}}}};\n}}}},")
     return "\n".join(out) + "\n"
+
+
+def sql_functions(functions, codes):
+    """for src/sqlite: one SQL function a result, behind one signature a function of the C interface"""
+    out = ["/* SPDX-License-Identifier: BSL-1.0 */", "/* Made by src/c/generate.py. Not to be edited. */"]
+    for enumeration in QUESTIONS:
+        names = "".join(f'{{"{name}", {number}}}, ' for number, name in codes[enumeration])
+        out.append(f"static const struct code {enumeration}_codes[] = {{{names}{{NULL, 0}}}};")
+    for f in functions:
+        arguments = [f"(int)a[{i}]" if a.enumeration else f"a[{i}]" for i, a in enumerate(f.arguments)]
+        results = [f"&r[{i}]" for i in range(len(f.results))]
+        out.append(f"static aqueth_status call_{f.name}(const double* a, double* r, aqueth_refusal* why) {{\n"
+                   f"    return aqueth_{f.name}({', '.join(arguments + results + ['why'])});\n}}")
+        rows = ", ".join('{"%s", "%s", %s}' % (a.name, a.enumeration, a.enumeration + "_codes") if a.enumeration
+                         else '{"%s", NULL, NULL}' % a.name for a in f.arguments)
+        out.append(f"static const struct argument arguments_of_{f.name}[] = {{{rows}}};")
+    out.append("static const struct function functions[] = {")
+    names = []
+    for f in functions:
+        for i, (result, _) in enumerate(f.results):
+            names.append(f"aqueth_{f.name}" + (f"_{result}" if len(f.results) > 1 else ""))
+            out.append(f'    {{"{names[-1]}", call_{f.name}, {i}, {len(f.arguments)}, arguments_of_{f.name}}},')
+    out.append("};")
+    if len(set(names)) < len(names):
+        sys.exit("functions.tsv: two results have the same name in SQL")
+    return "\n".join(out) + "\n"
+
+
+def firmware_codes(codes):
+    """for tests/firmware, which has no C interface"""
+    return "\n".join(["// SPDX-License-Identifier: BSL-1.0", "// Made by src/c/generate.py. Not to be edited."] +
+                     [line for line in code_functions(codes)]).rstrip() + "\n"
 
 
 def main():
@@ -315,6 +354,8 @@ def main():
         "docs/c_functions.md": docs(functions),
         "tests/vectors/c_functions.inc": vector_table(functions, codes),
         "tests/vectors/plain_functions.inc": plain_table(functions, codes),
+        "src/sqlite/functions.inc": sql_functions(functions, codes),
+        "tests/firmware/codes.inc": firmware_codes(codes),
     }
     stale = [name for name, text in files.items()
              if not (root / name).exists() or (root / name).read_text() != text]

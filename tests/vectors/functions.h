@@ -14,7 +14,8 @@ struct function {
     const char* name;
     aqueth_status (*call)(const double* arguments, double* results, aqueth_refusal* refusal);
     aqueth_status (*call_array)(size_t count, const double* const* arguments, const ptrdiff_t* strides,
-                                double* const* results, const ptrdiff_t* strides_of_results, unsigned char* refused);
+                                double* const* results, const ptrdiff_t* strides_of_results,
+                                unsigned char* refused);
     int arguments;
     int results;
     struct range ranges[16];

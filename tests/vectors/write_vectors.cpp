@@ -15,6 +15,8 @@ using namespace aqueth;
 
 namespace {
 
+using number = double;  // of plain_functions.inc
+
 struct outcome {
     plain::status status;
     std::vector<double> results;

@@ -79,6 +79,18 @@ constexpr auto side_by_side() {
 template <std::size_t J>
 inline constexpr auto even_and_odd = side_by_side<J>();
 
+/// The polynomial of the power J of s. In `float` it is rounded at compile time: with -Os a compiler would
+/// convert each coefficient at run time, small machines in software.
+template <std::size_t J, numeric::real T>
+inline constexpr auto const& power = std::get<J>(coefficients);
+template <std::size_t J>
+inline constexpr auto power<J, float> = [] {
+    constexpr auto exact = std::get<J>(coefficients);
+    std::array<float, exact.size()> rounded{};
+    for (std::size_t i = 0; i < exact.size(); ++i) rounded[i] = static_cast<float>(exact[i]);
+    return rounded;
+}();
+
 }  // namespace detail
 
 /// The formula at one fixed temperature: a polynomial of degree 11 in s = 2 w - 1.
@@ -169,8 +181,8 @@ private:
     template <std::size_t J>
     static constexpr Pair at_tau(T const& tau) {
         if constexpr (std::is_same_v<Pair, numeric::pair<T>>) {
-            return Pair(numeric::polynomial(std::get<2 * J>(coefficients), tau),
-                        numeric::polynomial(std::get<2 * J + 1>(coefficients), tau));
+            return Pair(numeric::polynomial(detail::power<2 * J, T>, tau),
+                        numeric::polynomial(detail::power<2 * J + 1, T>, tau));
         } else {
             return numeric::pair_polynomial(numeric::pairs_from<Pair>(detail::even_and_odd<J>),
                                             Pair(tau, tau));
