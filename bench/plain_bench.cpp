@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// The cost of the floors: unchecked formulas, checked functions over plain numbers, typed functions; and of a refusal.
+// The cost of the floors: unchecked formulas, checked functions over plain numbers, typed functions; and of
+// a refusal.
 #include <aqueth/correlation/oiml_r22.hpp>
 #include <aqueth/correlation/oiml_r22_inverse.hpp>
 #include <aqueth/error.hpp>
@@ -30,8 +31,6 @@ plain_questions const& asked() {
     }();
     return all;
 }
-
-typed_ways today() { return typed_calls(); }
 
 }  // namespace aqueth::bench
 

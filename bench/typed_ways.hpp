@@ -51,6 +51,8 @@ typed_ways earlier();
 
 namespace {
 
+aqueth::alcoholometer const meter;
+
 inline aqueth::bench::typed_ways typed_calls() {
     using namespace aqueth;
     using bench::asked;
@@ -75,9 +77,7 @@ inline aqueth::bench::typed_ways typed_calls() {
     };
     ways.reading = [](text operation, text way) {
         one_by_one(operation, way, [](std::size_t i) {
-            return alcoholometer{}
-                .strength(volume_fraction(asked().reading[i]), celsius(asked().warm[i]))
-                .value();
+            return meter.strength(volume_fraction(asked().reading[i]), celsius(asked().warm[i])).value();
         });
     };
     ways.bubble_point = [](text operation, text way) {

@@ -1,9 +1,9 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: BSL-1.0
 # Installs what aqueth needs from Debian 12 (or a newer relative of it), as root or through sudo:
-#   cmake/setup_debian.sh [demo|test|bindings|all]
+#   cmake/setup_debian.sh [demo|test|bindings|firmware|all]
 # demo: to build and run the programs (only drawing needs gnuplot as well); test: gnuplot and the tests as well;
-# bindings: what other languages and machines link, with compiler and emulator for a microcontroller; all: demo and test,
+# bindings: what other languages link; firmware: compiler (2 GB) and emulator for a microcontroller; all: demo and test,
 # clang, benchmarks, documentation, formatting, coverage, compilers and emulators for other processors and Windows, and
 # the checks of packages.
 # tests/outside.sh runs programs for Windows if wine is there; before a release install wine and debootstrap as well.
@@ -11,9 +11,10 @@
 set -euo pipefail
 
 demo=(g++ cmake ninja-build libboost-dev libcli11-dev libfmt-dev nlohmann-json3-dev)
-test=(libgtest-dev libeigen3-dev gnuplot-nox)
+test=(libgtest-dev libeigen3-dev gnuplot-nox python3)
 bindings=(python3-dev python3-numpy python3-setuptools python3-wheel python3-pip python3-pandas python3-distributed mypy dpkg-dev
-    libsqlite3-dev sqlite3 gcc-arm-none-eabi libnewlib-arm-none-eabi libstdc++-arm-none-eabi-newlib qemu-system-arm)
+    libsqlite3-dev sqlite3)
+firmware=(gcc-arm-none-eabi libnewlib-arm-none-eabi libstdc++-arm-none-eabi-newlib qemu-system-arm)
 all=(clang clang-format doxygen libbenchmark-dev gcovr g++-i686-linux-gnu g++-s390x-linux-gnu qemu-user
     pkg-config python3 libc++-dev libc++abi-dev g++-arm-linux-gnueabihf g++-mingw-w64-x86-64-posix abigail-tools lintian)
 
@@ -28,7 +29,7 @@ case $profile in
     bindings) wanted=("${demo[@]}" "${bindings[@]}") ;;
     all) wanted=("${demo[@]}" "${test[@]}" "${all[@]}") ;;
     *)
-        echo "setup_debian.sh: unknown profile '$profile': demo, test, bindings or all" >&2
+        echo "setup_debian.sh: unknown profile '$profile': demo, test, bindings, firmware or all" >&2
         exit 2
         ;;
 esac

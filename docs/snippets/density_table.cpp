@@ -16,7 +16,7 @@ int main() {
     for (double q = 0.0; q <= 100.0; q += 10.0) {
         std::printf("%5.0f     ", q);
         for (double const t : temperatures) {
-            std::printf("%9.2f", density(to<mass_fraction>(by_volume(q)), celsius(t)).value());
+            std::printf("%9.2f", density(by_volume(q), celsius(t)).value());
         }
         std::printf("\n");
     }

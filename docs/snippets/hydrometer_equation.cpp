@@ -8,9 +8,9 @@ int main() {
     // [body]
     using namespace aqueth;
     auto const mark = by_volume(84.0);
-    double const R = density(to<mass_fraction>(mark), celsius(20.0)).value();  // what the mark stands for
-    double const growth = 1.0 + soda_lime_glass.value() * (31.0 - 20.0);       // of the glass
-    double const rho = R / growth;  // density of the liquid at 31 °C
+    double const R = density(mark, celsius(20.0)).value();                // what the mark stands for
+    double const growth = 1.0 + soda_lime_glass.value() * (31.0 - 20.0);  // of the glass
+    double const rho = R / growth;                                        // density of the liquid at 31 °C
     auto const w = mass_fraction_from_density(rho * kilogram_per_cubic_metre, celsius(31.0));
 
     std::printf("R                    %.3f kg/m3\n", R);

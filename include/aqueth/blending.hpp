@@ -45,10 +45,11 @@ struct [[nodiscard]] blend {
 inline blend mix(std::span<parcel const> parts,
                  std::optional<units::temperature> product_temperature = std::nullopt) {
     double const product_celsius = product_temperature ? product_temperature->celsius() : 0.0;
-    auto const mixed = detail::answer(
-        "mixing", plain::detail::mix_parts<double>(parts.data(), parts.size(),
-                                                   product_temperature ? &product_celsius : nullptr));
-    return {parcel::of(mixed.product), mixed.sum_m3 * cubic_metre, mixed.contraction_m3 * cubic_metre};
+    auto const mixed = plain::detail::mix_parts<double>(parts.data(), parts.size(),
+                                                        product_temperature ? &product_celsius : nullptr);
+    detail::accept("mixing", mixed.status);
+    return {parcel::of(mixed.value.product), mixed.value.sum_m3 * cubic_metre,
+            mixed.value.contraction_m3 * cubic_metre};
 }
 
 /// Mixes parcels given in braces: `mix({heart, tail}, celsius(20))`.

@@ -11,7 +11,8 @@ namespace aqueth::inline AQUETH_ABI {
 
 /// Density of a mixture by the general formula of OIML R 22.
 /// @param strength strength of the mixture, in any basis
-/// @param t        temperature, -20 to 40 °C and not below the freezing point (the higher limit below 29.5 % mass)
+/// @param t        temperature, -20 to 40 °C and not below the freezing point (the higher limit below 29.5 %
+///                 mass)
 /// @return density in kg/m3
 /// @throws refusal if the temperature is outside that range
 /// @par Accuracy

@@ -69,7 +69,11 @@ inline equilibrium typed(plain::equilibrium<double> const& e, units::pressure p)
 template <strength_basis Strength>
 equilibrium bubble_point(Strength liquid, units::temperature t) {
     double const x = to<mole_fraction>(liquid).value();
-    return detail::typed(detail::answer("bubble point", plain::bubble_point_at_celsius(x, t.celsius())));
+    detail::accept("bubble point", plain::detail::boiling_temperature_range(t.celsius()));
+    auto const found = plain::detail::vle::bubble_at_temperature(x, t.kelvin());
+    auto result = detail::typed(plain::detail::in_plain_units(found));
+    result.temperature = t;
+    return result;
 }
 
 /// Bubble point at a pressure: the temperature at which a liquid boils, and its first vapour.

@@ -50,7 +50,8 @@ inline plain::checked<double> strength_from_reading(double reading, double celsi
     });
 }
 
-/// The same for a block, in the loops of array.hpp if the scale is % vol and all instruments are of one glass.
+/// The same for a block, in the loops of array.hpp if the scale is % vol and all instruments are of one
+/// glass.
 inline void strengths_from_readings(strength_scale scale, std::span<double const> reading,
                                     std::span<double const> celsius, std::span<double const> glass_per_kelvin,
                                     std::span<double> result, arrays::flags valid) {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// Runs of a still as opaque handles, and parcels in arrays: what needs memory, and the typed floor that throws.
+// Runs of a still as opaque handles, and parcels in arrays: what needs memory, and the typed floor that
+// throws.
 #include "interface.hpp"
 
 #include <aqueth/still/run.hpp>

@@ -104,7 +104,7 @@ void run(session& s) {
     auto const cooling = kilojoules_per_kilogram(e, cool);
     if (condensing && cooling) {
         auto const per_volume = [&](double kilojoules) {
-            units::mass const distillate = words.one_volume() * density(to<mass_fraction>(e.vapour), cool);
+            units::mass const distillate = words.one_volume() * density(e.vapour, cool);
             return number(in(distillate, kilogram) * kilojoules / 3600.0, 3);
         };
         text.row("condenser takes", "{} kWh per {} of distillate, {} kWh if it also cools it to {}",

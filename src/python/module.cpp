@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// The module aqueth._core: the functions of the C interface as functions of Python for numbers, and as ufuncs of numpy
-// for arrays. functions.inc and enumerations.inc are made by generate.py.
+// The module aqueth._core: the functions of the C interface as functions of Python for numbers, and as
+// ufuncs of numpy for arrays. functions.inc and enumerations.inc are made by generate.py.
 #define PY_SSIZE_T_CLEAN
 #include <Python.h>
 
@@ -67,9 +67,10 @@ struct {
     PyObject* ufunc;
 } made[function_count];
 
-// --- numbers -----------------------------------------------------------------------------------------------------------
+// --- numbers -------------------------------------------------------------------------------------------
 
-// Arguments of one question: a number stands in `numbers`, the value of an enumeration in `codes`, at the same place.
+// Arguments of one question: a number stands in `numbers`, the value of an enumeration in `codes`, at the
+// same place.
 struct question {
     double numbers[most_arguments];
     int codes[most_arguments];
@@ -135,8 +136,8 @@ bool read_code(function const& f, argument const& a, PyObject* given, int& code)
     return true;
 }
 
-// Brings arguments given by name to their place. `rest` gets the names that are none of f's, their values follow the
-// arguments. Returns false with an error set.
+// Brings arguments given by name to their place. `rest` gets the names that are none of f's, their values
+// follow the arguments. Returns false with an error set.
 bool arrange(function const& f, PyObject* const* given, Py_ssize_t positional, PyObject* names,
              std::array<PyObject*, 32>& arranged, PyObject*& rest) {
     auto const wanted = static_cast<Py_ssize_t>(f.arguments);
@@ -218,7 +219,8 @@ PyObject* call_with_columns(function const& f, PyObject* const* arguments, PyObj
     return result;
 }
 
-// All that are not plain positional numbers: keywords, scalars and arrays of numpy, and what acts as an array.
+// All that are not plain positional numbers: keywords, scalars and arrays of numpy, and what acts as an
+// array.
 PyObject* call_in_general(std::size_t index, PyObject* const* given, Py_ssize_t positional, PyObject* names) {
     function const& f = functions[index];
     std::array<PyObject*, 32> arguments;
@@ -281,7 +283,7 @@ PyObject* call(PyObject*, PyObject* const* given, Py_ssize_t count, PyObject* na
     return answer(Index, asked);
 }
 
-// --- arrays ------------------------------------------------------------------------------------------------------------
+// --- arrays --------------------------------------------------------------------------------------------
 
 constexpr auto element = static_cast<npy_intp>(sizeof(double));
 
@@ -395,7 +397,7 @@ PyObject* make_ufunc(std::size_t index, bool of_reasons) {
                                    static_cast<int>(results), PyUFunc_None, f.name, f.doc, 0);
 }
 
-// --- the module --------------------------------------------------------------------------------------------------------
+// --- the module ----------------------------------------------------------------------------------------
 
 // The sentence of a refusal in an array, for Python's Reasons.
 PyObject* refusal_text(PyObject*, PyObject* given) {

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
-// The plain floor, behind functions that WebAssembly can call: numbers in, numbers out, the rest in one place of the
-// memory that JavaScript reads. An instance serves one thread, and neither side allocates.
+// The plain floor, behind functions that WebAssembly can call: numbers in, numbers out, the rest in one
+// place of the memory that JavaScript reads. An instance serves one thread, and neither side allocates.
 #include <aqueth/plain/plain.hpp>
 
 #include <array>
@@ -40,8 +40,8 @@ inline plain::checked<plain::blend<double>> mix_two(plain::parcel<double> const&
     return plain::mix(both, 2);
 }
 
-/// True strength from the reading of a hydrometer for spirit. The functions of its own scale would be faster; they are in
-/// the module for the legal scale of most countries alone, for the sake of its size.
+/// True strength from the reading of a hydrometer for spirit. The functions of its own scale would be
+/// faster; they are in the module for the legal scale of most countries alone, for the sake of its size.
 inline plain::checked<double> strength_from_reading(double reading, double celsius, strength_scale scale,
                                                     double glass_per_kelvin) {
     if (scale == strength_scale::volume_fraction_at_20_celsius) {
@@ -69,8 +69,8 @@ double one(Answer const& answer, Numbers numbers_of) noexcept {
     return numbers[0];
 }
 
-/// The first `count` questions of the columns, no more than `block`. The function of one question answers each, so that
-/// the formulas are in the module once.
+/// The first `count` questions of the columns, no more than `block`. The function of one question answers
+/// each, so that the formulas are in the module once.
 /// @param inputs how many columns hold arguments; the next hold the results
 /// @param ask    asks the question of a row, and returns what `one` returns
 template <std::size_t Results, class Ask>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// Counts how often a call asks for memory on the heap: all of malloc, so that exceptions count too (glibc only).
-// One line each: what is called, its allocations, the most it may have.
+// Counts how often a call asks for memory on the heap: all of malloc, so that exceptions count too (glibc
+// only). One line each: what is called, its allocations, the most it may have.
 #include <aqueth/aqueth.hpp>
 #include <aqueth/array.hpp>
 #include <aqueth/plain/plain.hpp>

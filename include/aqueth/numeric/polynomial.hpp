@@ -86,7 +86,8 @@ constexpr void taylor_turn(taylor_terms<T, Terms>& f, T const& x, T const& c, st
     f[0] = multiply_add(f[0], x, c);
 }
 
-// Inlined always: in a large source file g++ 12 would call it, and the loops around it could not be vectorized.
+// Inlined always: in a large source file g++ 12 would call it, and the loops around it could not be
+// vectorized.
 template <std::size_t Terms, real T, std::size_t N, std::size_t... K>
 [[gnu::always_inline]] constexpr taylor_terms<T, Terms> taylor(std::array<T, N> const& c, T const& x,
                                                                std::index_sequence<K...>) {

@@ -100,8 +100,10 @@ struct mixture {
 /// @param parts           the parts
 /// @param count           how many
 /// @param product_celsius temperature of the mixture; null for that without loss of heat
+// Inlined, because copying the answer takes as long as a density.
 template <number T, class Part>
-constexpr checked<mixture<T>> mix_parts(Part const* parts, std::size_t count, T const* product_celsius) {
+[[gnu::always_inline]] constexpr checked<mixture<T>> mix_parts(Part const* parts, std::size_t count,
+                                                               T const* product_celsius) {
     using answer = mixture<T>;
     status range = within(argument::number_of_parcels, double(count), 1.0, unlimited);
     if (!range.ok) return no_answer<answer>(range);
