@@ -131,7 +131,7 @@ if has arm-linux-gnueabihf-g++ && has qemu-arm; then
     # The C interface with its vectors. Boost's headers are the same for every machine.
     mkdir -p boost
     ln -sfn /usr/include/boost boost/boost
-    arm-linux-gnueabihf-g++ -std=c++20 -O1 -static -c "$source"/src/c/{aqueth,functions,run}.cpp -I"$prefix/include" -Iboost
+    arm-linux-gnueabihf-g++ -std=c++20 -O1 -Wno-psabi -static -c "$source"/src/c/{aqueth,functions,run}.cpp -I"$prefix/include" -Iboost
     arm-linux-gnueabihf-gcc -std=c99 -c "$source/tests/vectors/check_vectors.c" -I"$prefix/include"
     arm-linux-gnueabihf-g++ -static aqueth.o functions.o run.o check_vectors.o -o arm_vectors
     printf '  %-44s ' "32-bit ARM, vectors"
