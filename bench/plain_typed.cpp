@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
-// The typed calls of plain_bench.cpp. Compiled twice, in files of their own, so that the compiler has the same choices
-// for both: against these headers, and with AQUETH_EARLIER against the headers of another version.
+// The typed calls of plain_bench.cpp. Compiled twice, in files of their own, so that the compiler has the
+// same choices for both: against these headers, and with AQUETH_EARLIER against the headers of another
+// version.
 #include "typed_ways.hpp"
 
 #if defined(AQUETH_EARLIER)
