@@ -87,6 +87,38 @@ class Argument(enum.IntEnum):
     temperature_of_a_part = 40
     temperature_of_the_mixture_without_loss_of_heat = 41
     volume = 42
+    boiling_temperature = 43
+    collected_volume = 44
+    elapsed_time = 45
+    extract_of_the_charge = 46
+    extract_of_what_stays_in_the_pot = 47
+    greatest_reflux_ratio = 48
+    heat_capacity = 49
+    heat_loss_coefficient = 50
+    height_equivalent_to_a_theoretical_plate = 51
+    height_of_the_packing = 52
+    mass_of_the_charge = 53
+    mass_of_the_extract = 54
+    murphree_efficiency = 55
+    number_of_cuts = 56
+    number_of_ends_of_the_run = 57
+    number_of_plates = 58
+    number_of_points = 59
+    number_of_stages = 60
+    number_of_steps = 61
+    power = 62
+    reflux_ratio = 63
+    share_of_the_vapour_that_condenses = 64
+    strength_in_the_still = 65
+    strength_of_the_charge = 66
+    strength_of_the_distillate = 67
+    strength_of_the_distillate_to_keep = 68
+    strength_that_is_kept = 69
+    strengths_kept_by_the_reflux = 70
+    temperature_of_the_room = 71
+    temperature_wanted = 72
+    time_to_elapse = 73
+    volume_to_collect = 74
 
 
 class Limit(enum.IntEnum):
