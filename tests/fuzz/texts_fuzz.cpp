@@ -29,7 +29,7 @@ void parse(int which, given const& g) {
     case 2: HOSTILE_WITHIN(in(read_volume(g), litre), 1e-6, 1e9); return;
     case 3: HOSTILE_WITHIN(read_temperature(g).celsius(), -20.0, 40.0); return;
     case 4: HOSTILE_REQUIRE(std::isfinite(read_any_temperature(g).celsius())); return;
-    case 5: read_water_temperature(g); return;
+    case 5: HOSTILE_REQUIRE(std::isfinite(read_water_temperature(g).celsius())); return;
     case 6: read_pressure(g); return;  // its range is that of whoever asks
     case 7: read_altitude(g); return;
     case 8: HOSTILE_WITHIN(read_count(g, 1000), 1, 1000); return;
