@@ -1,12 +1,13 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: BSL-1.0
 # Installs what aqueth needs from Debian 12 (or a newer relative of it), as root or through sudo:
-#   cmake/setup_debian.sh [demo|test|bindings|firmware|all]
+#   cmake/setup_debian.sh [demo|test|bindings|javascript|firmware|all]
 # demo: to build and run the programs (only drawing needs gnuplot as well); test: gnuplot and the tests as well;
-# bindings: what other languages link; firmware: compiler (2 GB) and emulator for a microcontroller; all: demo and test,
+# bindings: Python and SQLite; javascript: the npm package, the page and a browser; firmware: compiler (2 GB) and
+# emulator for a microcontroller; all: demo and test,
 # clang, benchmarks, documentation, formatting, coverage, compilers and emulators for other processors and Windows, and
 # the checks of packages.
-# tests/outside.sh runs programs for Windows if wine is there; before a release install wine and debootstrap as well.
+# tests/outside.sh runs programs for Windows if wine is there; before a release install wine, debootstrap and lintian.
 # Installed packages stay as they are; if nothing is missing, the script uses neither the network nor sudo.
 set -euo pipefail
 
@@ -16,21 +17,21 @@ bindings=(python3-dev python3-numpy python3-setuptools python3-wheel python3-pip
     libsqlite3-dev sqlite3)
 firmware=(gcc-arm-none-eabi libnewlib-arm-none-eabi libstdc++-arm-none-eabi-newlib qemu-system-arm)
 all=(clang clang-format doxygen libbenchmark-dev gcovr g++-i686-linux-gnu g++-s390x-linux-gnu qemu-user
-    pkg-config python3 libc++-dev libc++abi-dev g++-arm-linux-gnueabihf g++-mingw-w64-x86-64-posix abigail-tools lintian)
+    pkg-config python3 libc++-dev libc++abi-dev g++-arm-linux-gnueabihf g++-mingw-w64-x86-64-posix abigail-tools)
 
 javascript=(clang-14 lld wasi-libc libc++-14-dev-wasm32 libc++abi-14-dev-wasm32 libclang-rt-14-dev-wasm32 python3 node-typescript chromium)
 command -v npm >/dev/null || javascript+=(nodejs npm) # a newer Node of the machine brings its own npm
-bindings+=("${javascript[@]}")
 
 profile=${1:-all}
 case $profile in
     demo) wanted=("${demo[@]}") ;;
     test) wanted=("${demo[@]}" "${test[@]}") ;;
     bindings) wanted=("${demo[@]}" "${bindings[@]}") ;;
+    javascript) wanted=("${demo[@]}" "${javascript[@]}") ;;
     firmware) wanted=("${demo[@]}" "${firmware[@]}") ;;
     all) wanted=("${demo[@]}" "${test[@]}" "${all[@]}") ;;
     *)
-        echo "setup_debian.sh: unknown profile '$profile': demo, test, bindings, firmware or all" >&2
+        echo "setup_debian.sh: unknown profile '$profile': demo, test, bindings, javascript, firmware or all" >&2
         exit 2
         ;;
 esac
