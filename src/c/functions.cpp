@@ -683,7 +683,7 @@ extern "C" aqueth_status aqueth_mix(double a_kg, double a_mass_fraction, double 
                                     double* product_kg_result, double* product_mass_fraction_result,
                                     double* product_celsius_result,
                                     double* contraction_litres_result, aqueth_refusal* refusal) {
-    return c::one(c::mix_two({a_kg, a_mass_fraction, a_celsius}, {b_kg, b_mass_fraction, b_celsius}), refusal, [](auto const& value) { return std::array{value.product.mass_kg, value.product.mass_fraction, value.product.celsius, value.contraction_litres}; }, product_kg_result, product_mass_fraction_result, product_celsius_result, contraction_litres_result);
+    return c::one(plain::mix(plain::parcel<double>{a_kg, a_mass_fraction, a_celsius}, plain::parcel<double>{b_kg, b_mass_fraction, b_celsius}), refusal, [](auto const& value) { return std::array{value.product.mass_kg, value.product.mass_fraction, value.product.celsius, value.contraction_litres}; }, product_kg_result, product_mass_fraction_result, product_celsius_result, contraction_litres_result);
 }
 
 extern "C" aqueth_status aqueth_mix_array(size_t count, const double* a_kg, ptrdiff_t a_kg_stride,
@@ -701,7 +701,7 @@ extern "C" aqueth_status aqueth_mix_array(size_t count, const double* a_kg, ptrd
                                           double* contraction_litres_result,
                                           ptrdiff_t contraction_litres_stride_of_result,
                                           unsigned char* refused) {
-    return c::many(count, refused, [](double a_kg, double a_mass_fraction, double a_celsius, double b_kg, double b_mass_fraction, double b_celsius) { return c::mix_two({a_kg, a_mass_fraction, a_celsius}, {b_kg, b_mass_fraction, b_celsius}); }, [](auto const& value) { return std::array{value.product.mass_kg, value.product.mass_fraction, value.product.celsius, value.contraction_litres}; },
+    return c::many(count, refused, [](double a_kg, double a_mass_fraction, double a_celsius, double b_kg, double b_mass_fraction, double b_celsius) { return plain::mix(plain::parcel<double>{a_kg, a_mass_fraction, a_celsius}, plain::parcel<double>{b_kg, b_mass_fraction, b_celsius}); }, [](auto const& value) { return std::array{value.product.mass_kg, value.product.mass_fraction, value.product.celsius, value.contraction_litres}; },
         std::array{c::output{product_kg_result, product_kg_stride_of_result}, c::output{product_mass_fraction_result, product_mass_fraction_stride_of_result}, c::output{product_celsius_result, product_celsius_stride_of_result}, c::output{contraction_litres_result, contraction_litres_stride_of_result}}, c::input{a_kg, a_kg_stride}, c::input{a_mass_fraction, a_mass_fraction_stride}, c::input{a_celsius, a_celsius_stride}, c::input{b_kg, b_kg_stride}, c::input{b_mass_fraction, b_mass_fraction_stride}, c::input{b_celsius, b_celsius_stride});
 }
 

@@ -34,13 +34,6 @@ medium medium_of(int code) noexcept;
 azeotrope_side azeotrope_side_of(int code) noexcept;
 sugar sugar_of(int code) noexcept;
 
-/// Two parcels mixed without loss of heat.
-inline plain::checked<plain::blend<double>> mix_two(plain::parcel<double> const& a,
-                                                    plain::parcel<double> const& b) {
-    plain::parcel<double> const both[] = {a, b};
-    return plain::mix(both, 2);
-}
-
 /// True strength from the reading of a hydrometer for spirit, with the functions of its own scale.
 inline plain::checked<double> strength_from_reading(double reading, double celsius, strength_scale scale,
                                                     double glass_per_kelvin) {

@@ -16,11 +16,6 @@ using plain::strength_scale;
 
 #include "codes.inc"
 
-plain::checked<plain::blend<number>> mix_two(plain::parcel<number> const& a, plain::parcel<number> const& b) {
-    plain::parcel<number> const both[] = {a, b};
-    return plain::mix(both, 2);
-}
-
 plain::checked<number> strength_from_reading(number reading, number celsius, strength_scale scale,
                                              number glass_per_kelvin) {
     return plain::with_basis(scale, [&]<class Basis>(Basis) {

@@ -343,6 +343,16 @@ checked<blend<T>> mix(parcel<T> const* parts, std::size_t count) {
     return detail::blend_parts<T>(parts, count, nullptr);
 }
 
+/// Two parcels mixed without loss of heat.
+/// @param a one parcel, 0 to 40 °C
+/// @param b the other, 0 to 40 °C
+/// @return the mixture; refuses as the function above
+template <number T>
+checked<blend<T>> mix(parcel<T> const& a, parcel<T> const& b) {
+    parcel<T> const both[] = {a, b};
+    return mix(both, 2);
+}
+
 /// Mixes parcels to a mixture of known temperature.
 /// @param parts           parcels, at least one of them not empty
 /// @param count           how many parcels there are
