@@ -4,13 +4,19 @@
 #include <aqueth/boiling_curve.hpp>
 #include <aqueth/correlation/gas_constant.hpp>
 #include <aqueth/equilibrium_curve.hpp>
+#include <aqueth/model/enthalpy.hpp>
 #include <aqueth/numeric/diagonally_implicit.hpp>
 #include <aqueth/numeric/polynomial.hpp>
+#include <aqueth/still/detail/batch_run.hpp>
+#include <aqueth/still/head.hpp>
 #include <aqueth/still/heating.hpp>
+#include <aqueth/still/run_plan.hpp>
+#include <aqueth/still/still.hpp>
 
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
+#include <utility>
 #include <vector>
 
 /// @file
@@ -36,13 +42,14 @@ namespace aqueth::inline AQUETH_ABI::detail {
 //     phi           1 - e, internal reflux: liquid that runs down the column
 //     r             liquid that the total condenser returns
 //     h(x), H(y)    molar enthalpy of boiling liquid and of saturated vapour, J/mol; h'(x) is dh/dx
-//     q             heat that warms the reflux to boiling, J/mol
+//     c             vapour that a mole of cold reflux condenses at the top of the column until it boils
+//     h(xc, Tc)     molar enthalpy of the distillate at the temperature Tc of the reflux
 //     P, k, T, Tr   power of the heater in W, heat loss of the pot in W/K, temperatures of pot and room in K
 //
 // Vapours.   yi = (1 - Ei) y(i-1) + Ei y(xi)
 // Neck.      yN = s1 l1 + (1 - s1) d1,  d1 = y(l1);  d1 = s2 l2 + (1 - s2) d2,  d2 = y(l2)
 // Reflux.    r = v (1 - s1) (1 - s2) - e
-//            1 - v = r q / (H(yN) - h(yN))                   vapour that cold reflux condenses at the top
+//            1 - v = c r                                     vapour that cold reflux condenses at the top
 //            phi x(N+1) = v (s1 l1 + (1 - s1) s2 l2) + r xc + (1 - v) yN    runs to the topmost plate
 // Ethanol.   dm/dw     = phi x1 - y0                         in the pot
 //            Ui dxi/dw = y(i-1) - yi + phi (x(i+1) - xi)     on a plate
@@ -55,11 +62,16 @@ namespace aqueth::inline AQUETH_ABI::detail {
 // Heat, around pot, column and head, J per mole of vapour. All liquids boil.
 //     qn = v (H(yN) - s1 h(l1) - (1 - s1) H(d1))                                     taken out by the neck
 //     qp = v (1 - s1) (H(d1) - s2 h(l2) - (1 - s2) H(d2))                            by the partial condenser
-//     qc = v (1 - s1) (1 - s2) (H(d2) - h(xc) - h'(xc) (d2 - xc)) + r q              by the total condenser
-//     (P - k (T - Tr)) dt/dw = qn + qp + qc + e h(xc) + d(n h(x0) + U1 h(x1) + ... + Uc h(xc))/dw
+//     qc = v (1 - s1) (1 - s2) (H(d2) - h(xc) - h'(xc) (d2 - xc))                    by the total condenser
+//     c  = (h(xc) - h(xc, Tc)) v / (qn + qp + qc)                       0 if the reflux boils
+//     (P - k (T - Tr)) dt/dw = (qn + qp + qc)/v + e h(xc) + d(n h(x0) + U1 h(x1) + ... + Uc h(xc))/dw
 //
-// The start. The first vapour of the charge condenses and fills plates and condenser. They hold the moles of
-// that liquid in their volumes at 20 °C.
+// The start. The first vapour of the charge condenses and fills plates and condenser; its heat goes to the
+// condenser.
+//
+// Moles held. They are those of the distillate at the start, without holdup, in the volumes at 20 °C: the liquid
+// on the upper plates, where holdup matters most, is nearly distillate. Against a model that keeps the volume on
+// every plate the first vapour's moles would overstate the effect of holdup by a third.
 
 /// Places of the unknowns of a run with holdup. Behind them come x1 to xN, xc and the flows s1, s2, v, e.
 namespace held {
@@ -111,11 +123,12 @@ struct column_moment {
     double top = 0.0;            ///< d2
     double reflux = 0.0;         ///< phi x(N+1)
     head_flows flows;
-    double seconds = 0.0;    ///< dt/dw
-    double neck = 0.0;       ///< qn
-    double partial = 0.0;    ///< qp
-    double condenser = 0.0;  ///< qc
-    double boiling = 0.0;    ///< T
+    double seconds = 0.0;     ///< dt/dw
+    double neck = 0.0;        ///< qn
+    double partial = 0.0;     ///< qp
+    double condenser = 0.0;   ///< qc, and the heat that cools the reflux
+    double at_boiling = 0.0;  ///< (qn + qp + qc) / v
+    double boiling = 0.0;     ///< T
 };
 
 /// A vapour part of which condenses in equilibrium with the rest, and the slopes with respect to the vapour.
@@ -143,7 +156,7 @@ template <boiling_mixture M>
 class held_column {
 public:
     held_column(M const& mixture, held_liquid liquid, vessel const& pot, double solids)
-        : mixture_(mixture),
+        : mixture_(&mixture),
           liquid_(std::move(liquid)),
           pot_(pot),
           solids_(solids),
@@ -160,6 +173,8 @@ public:
     std::size_t condenser() const { return held::plates + number_; }
     std::size_t flows() const { return condenser() + 1; }
     held_liquid const& liquid() const { return liquid_; }
+    /// changes the heating
+    void heat(vessel const& pot) { pot_ = pot; }
 
     /// @param y     unknowns
     /// @param rule  the head
@@ -172,12 +187,12 @@ public:
         double const phi = 1.0 - f.taken;
         double const n = y[held::left];
         double const x0 = within(y[held::ethanol] / n);
-        auto over = mixture_.vapour_with_slope(x0);
+        auto over = mixture_->vapour_with_slope(x0);
         m.vapour[0] = over.value;
         slope_[0] = over.slope / n;
         for (std::size_t i = 1; i <= number_; ++i) {
             double const e = liquid_.efficiency[i - 1];
-            over = mixture_.vapour_with_slope(within(y[held::plates + i - 1]));
+            over = mixture_->vapour_with_slope(within(y[held::plates + i - 1]));
             m.vapour[i] = (1.0 - e) * m.vapour[i - 1] + e * over.value;
             slope_[i] = e * over.slope;
         }
@@ -200,36 +215,37 @@ public:
         g[held::left] = -f.taken;
         g[held::collected] = f.taken * xc;
         g[held::ethanol] = above - m.vapour[0];
-        auto const h0 = mixture_.liquid_enthalpy(x0);
+        auto const h0 = mixture_->liquid_enthalpy(x0);
         double content = -f.taken * h0.value + h0.slope * (g[held::ethanol] + f.taken * x0);
         for (std::size_t i = 0; i < number_; ++i) {
             above = i + 1 < number_ ? below(i + 1) : m.reflux;
             double const rate = m.vapour[i] - m.vapour[i + 1] + above - below(i);
             g[held::plates + i] = rate;
-            content += mixture_.liquid_enthalpy(within(x[i])).slope * rate;
+            content += mixture_->liquid_enthalpy(within(x[i])).slope * rate;
         }
         g[condenser()] = f.condensed() * (m.top - xc);
 
         // heat
-        auto const hc = mixture_.liquid_enthalpy(xc);
+        auto const hc = mixture_->liquid_enthalpy(xc);
         content += hc.slope * g[condenser()];
-        double const up = mixture_.vapour_enthalpy(yN);
-        double const after = f.neck > 0.0 ? mixture_.vapour_enthalpy(m.neck_vapour) : up;
-        double const last = f.partial > 0.0 ? mixture_.vapour_enthalpy(m.top) : after;
+        double const up = mixture_->vapour_enthalpy(yN);
+        double const after = f.neck > 0.0 ? mixture_->vapour_enthalpy(m.neck_vapour) : up;
+        double const last = f.partial > 0.0 ? mixture_->vapour_enthalpy(m.top) : after;
         m.neck = m.partial = 0.0;
         if (f.neck > 0.0) {
-            double const back = f.neck * mixture_.liquid_enthalpy(m.neck_liquid).value;
+            double const back = f.neck * mixture_->liquid_enthalpy(m.neck_liquid).value;
             m.neck = f.enters * (up - back - (1.0 - f.neck) * after);
         }
         if (f.partial > 0.0) {
-            double const back = f.partial * mixture_.liquid_enthalpy(m.back).value;
+            double const back = f.partial * mixture_->liquid_enthalpy(m.back).value;
             m.partial = f.enters * (1.0 - f.neck) * (after - back - (1.0 - f.partial) * last);
         }
         m.condenser = f.condensed() * (last - hc.value) - hc.slope * g[condenser()];
-        if (cold > 0.0) m.condenser += cold * (up - mixture_.liquid_enthalpy(yN).value);
+        m.at_boiling = (m.neck + m.partial + m.condenser) / f.enters;
+        m.condenser += cold * m.at_boiling;
         m.boiling = boiling(x0, n);
         double const loss = pot_.loss.value() * (m.boiling - pot_.room.kelvin());
-        double const heat = m.neck + m.partial + m.condenser + f.taken * hc.value + content;
+        double const heat = m.at_boiling + f.taken * hc.value + content;
         m.seconds = heat / (pot_.power.value() - loss);
         g[held::seconds] = m.seconds;
         g[held::neck] = m.neck;
@@ -250,10 +266,10 @@ public:
     /// the ethanol balances; the rest depends on them only weakly or not at all.
     /// @return false if it does not converge
     template <class Rule>
-    bool solve(double const* known, double reach, double* y, Rule const& rule) const {
+    bool solve(double const* known, double reach, double* y, Rule const& rule, int most = 30) const {
         double previous = 1e300;
         double const* const g = rate_.data();
-        for (int i = 0; i < 30; ++i) {
+        for (int i = 0; i < most; ++i) {
             at(y, rule);
             double const left = known[held::left] + reach * g[held::left];
             if (!(left > 0.0)) return false;
@@ -291,19 +307,19 @@ public:
 
     /// boiling temperature of x when `left` moles are left: the extract raises it
     double boiling(double x, double left) const {
-        double const t = mixture_.temperature(x);
+        double const t = mixture_->temperature(x);
         if (solids_ == 0.0) return t;
         double const latent =
-            mixture_.vapour_enthalpy(mixture_.vapour(x)) - mixture_.liquid_enthalpy(x).value;
+            mixture_->vapour_enthalpy(mixture_->vapour(x)) - mixture_->liquid_enthalpy(x).value;
         return t + std::log1p(solids_ / left) * correlation::gas_constant::molar * t * t / latent;
     }
     /// heat content of pot, plates and condenser
     double content(double const* y) const {
         double const n = y[held::left];
-        double sum = n * mixture_.liquid_enthalpy(y[held::ethanol] / n).value;
+        double sum = n * mixture_->liquid_enthalpy(y[held::ethanol] / n).value;
         for (std::size_t i = 0; i < number_; ++i)
-            sum += liquid_.plate[i] * mixture_.liquid_enthalpy(y[held::plates + i]).value;
-        return sum + liquid_.condenser * mixture_.liquid_enthalpy(y[condenser()]).value;
+            sum += liquid_.plate[i] * mixture_->liquid_enthalpy(y[held::plates + i]).value;
+        return sum + liquid_.condenser * mixture_->liquid_enthalpy(y[condenser()]).value;
     }
 
 private:
@@ -314,14 +330,14 @@ private:
         m.neck_liquid = m.back = m.neck_vapour = m.top = yN;
         neck_liquid_slope_ = back_slope_ = top_slope_ = 1.0;
         if (f.neck > 0.0) {
-            auto const c = condense(mixture_, f.neck, yN);
+            auto const c = condense(*mixture_, f.neck, yN);
             m.neck_liquid = c.liquid.value;
             m.neck_vapour = m.top = c.vapour.value;
             neck_liquid_slope_ = c.liquid.slope;
             top_slope_ = c.vapour.slope;
         }
         if (f.partial > 0.0) {
-            auto const c = condense(mixture_, f.partial, m.neck_vapour);
+            auto const c = condense(*mixture_, f.partial, m.neck_vapour);
             m.back = c.liquid.value;
             m.top = c.vapour.value;
             back_slope_ = c.liquid.slope * top_slope_;
@@ -369,7 +385,7 @@ private:
         r[0] += q_[0] * c;
     }
 
-    M const& mixture_;
+    M const* mixture_;
     held_liquid liquid_;
     vessel pot_;
     double solids_;
@@ -379,6 +395,275 @@ private:
     mutable std::vector<double> slope_;  // of each vapour with the liquid under it
     mutable double reflux_slope_ = 0.0, neck_liquid_slope_ = 0.0, back_slope_ = 0.0, top_slope_ = 0.0;
     mutable std::vector<double> rate_, p_, q_;
+};
+
+/// A moment of a run with holdup.
+struct held_point {
+    double boiled;              ///< w
+    double left;                ///< moles in the pot
+    double distilled;           ///< moles distilled
+    std::vector<double> y;      ///< the unknowns
+    std::vector<double> ahead;  ///< their slopes with respect to w, a guess for the next step; may be empty
+    std::size_t stretch = 0;    ///< number of steps of the plan that have been taken
+
+    double x() const { return y[held::ethanol] / y[held::left]; }
+    double ethanol() const { return y[held::collected]; }
+    double seconds() const { return y[held::seconds]; }
+    double condenser() const { return y[held::condenser]; }
+    double neck() const { return y[held::neck]; }
+    double pot_loss() const { return y[held::pot_loss]; }
+    double carried() const { return y[held::carried]; }
+    double partial_condenser() const { return y[held::partial]; }
+    double distillate() const { return y[y.size() - 5]; }
+};
+
+/// How the head sets the flows, from those of a try: a rule for `held_column`.
+template <boiling_mixture M>
+class head_rule {
+public:
+    /// @param s     the still
+    /// @param total whether everything is returned
+    head_rule(M const& mixture, still const& s, bool total)
+        : mixture_(&mixture),
+          total_(total),
+          ratio_(s.head.returned().ratio()),
+          rate_(s.head.returned().take_off().value()),
+          neck_loss_(s.neck.loss().value()),
+          room_(s.pot.room.kelvin()),
+          water_(s.head.water() ? s.head.water()->heat().value() : 0.0),
+          reflux_(s.head.reflux_temperature() ? s.head.reflux_temperature()->kelvin() : 0.0) {
+        first_.neck = neck_loss_ > 0.0 ? 0.01 : s.neck.share();
+        first_.partial = water_ > 0.0 ? 0.1 : s.head.share();
+        if (!total) first_.taken = first_.condensed() / (1.0 + ratio_);
+        if (!total && rate_ > 0.0) first_.taken *= 0.1;
+    }
+
+    /// flows to begin a search with
+    head_flows const& first() const { return first_; }
+
+    head_flows operator()(column_moment const& m, double xc) const {
+        head_flows f = m.flows;
+        // The heat that a share takes is proportional to it, nearly.
+        if (neck_loss_ > 0.0) {
+            double const warmer = (std::max)(0.0, mixture_->temperature(m.neck_liquid) - room_);
+            f.neck = limited(f.neck * neck_loss_ * warmer * m.seconds / m.neck);
+        }
+        if (water_ > 0.0) f.partial = limited(f.partial * water_ * m.seconds / m.partial);
+        double const pass = (1.0 - f.neck) * (1.0 - f.partial);
+        double const cold = reflux_ > 0.0 ? warming(xc) / m.at_boiling : 0.0;
+        f.taken = total_        ? 0.0
+                  : rate_ > 0.0 ? rate_ * m.seconds / mass_of_moles(1.0, xc).volume()
+                                : 1.0 / ((1.0 + ratio_) / pass + cold * ratio_);
+        f.taken = (std::min)(pass, (std::max)(0.0, f.taken));
+        f.enters = (1.0 + cold * f.taken) / (1.0 + cold * pass);
+        return f;
+    }
+
+private:
+    static double limited(double share) { return (std::min)(0.999, (std::max)(1e-12, share)); }
+    /// heat that warms a mole of the cold reflux to its boiling point
+    double warming(double x) const {
+        double const boils = mixture_->temperature(x);
+        double const heat = model::enthalpy::liquid(x, boils) - model::enthalpy::liquid(x, reflux_);
+        return (std::max)(0.0, heat);
+    }
+
+    M const* mixture_;
+    bool total_;
+    double ratio_, rate_, neck_loss_, room_, water_, reflux_;
+    head_flows first_;
+};
+
+/// A charged still with holdup, from one step of the plan to the next: moments of its run, and steps between
+/// them.
+template <boiling_mixture M>
+class held_still {
+public:
+    using point = held_point;
+    using step = numeric::stiff_step;
+
+    held_still(wash const& charge, still const& s, M const& mixture)
+        : still_(refuse_unmodelled(s)),
+          mixture_(&mixture),
+          steady_(charge, s, mixture),
+          column_(mixture, liquid_of(s, mixture, amounts(charge)), s.pot, amounts(charge).solids),
+          rule_(mixture, s, true),
+          scale_(column_.size(), 1.0) {
+        double const all = steady_.moles();
+        double const strongest = mixture.vapour(x());
+        double const heat = all * 4e4;  // approximate heat to boil all of it
+        for (auto k : {held::neck, held::partial, held::condenser, held::pot_loss, held::carried})
+            scale_[k] = heat;
+        scale_[held::left] = all;
+        scale_[held::collected] = scale_[held::ethanol] = all * steady_.x();
+        scale_[held::seconds] = heat / s.pot.power.value();
+        for (std::size_t k = held::plates; k <= column_.condenser(); ++k) scale_[k] = strongest;
+    }
+/// the same still after a step of its plan
+#if 0
+    held_still(held_still const& before, plan_step const& step, point const&) : held_still(before) {
+        if (step.power) still_.pot.power = *step.power;
+        if (step.returned) still_.head = still_.head.returning(*step.returned);
+        still_.pot.require_possible();
+        refuse_unmodelled(still_);
+        column_.heat(still_.pot);
+        rule_ = head_rule<M>(*mixture_, still_, false);
+    }
+#endif
+
+    still const& apparatus() const { return still_; }
+    double moles() const { return steady_.moles(); }  ///< of the charge
+    double x() const { return steady_.x(); }          ///< of the charge
+    held_column<M> const& column() const { return column_; }
+
+    /// everything at a moment
+    column_moment const& moment(point const& p) const { return column_.at(p.y.data(), rule_); }
+    double boiling(point const& p) const { return column_.boiling(p.x(), p.left); }
+    /// dew point of the vapour that comes to the condenser
+    double head_temperature(point const& p) const { return steady_.head_temperature(moment(p).top); }
+    double content_heat(point const& p) const { return column_.content(p.y.data()); }
+
+    /// plates and condenser have just been filled
+    point filled() const {
+        double const all = moles(), held = column_.liquid().all();
+        double const first = mixture_->vapour(x());
+        std::vector<double> y(column_.size(), 0.0);
+        y[held::left] = all - held;
+        y[held::ethanol] = all * x() - held * first;
+        for (std::size_t k = held::plates; k <= column_.condenser(); ++k) y[k] = first;
+        double const heat = all * mixture_->liquid_enthalpy(x()).value;
+        double const condensed =
+            held * (mixture_->vapour_enthalpy(first) - mixture_->liquid_enthalpy(first).value);
+        double const boils = column_.boiling(x(), all);
+        double const loss = still_.pot.loss.value() * (boils - still_.pot.room.kelvin());
+        y[held::seconds] = (condensed + column_.content(y.data()) - heat) / (still_.pot.power.value() - loss);
+        y[held::condenser] = condensed;
+        y[held::pot_loss] = loss * y[held::seconds];
+        return settled(make_point(0.0, std::move(y), 0));
+    }
+    /// the moment with the flows of this head, and with the liquids that hold nothing in balance
+    point settled(point p) const {
+        p.ahead.clear();
+        std::vector<double> y = p.y;
+        head_flows const f = rule_.first();
+        double* const flows = y.data() + column_.flows();
+        flows[0] = f.neck;
+        flows[1] = f.partial;
+        flows[2] = f.enters;
+        flows[3] = f.taken;
+        std::vector<double> const known = y;
+        if (!column_.solve(known.data(), 1e-12, y.data(), rule_, 300)) raise_unsolved();
+        std::copy(y.begin() + held::plates, y.end(), p.y.begin() + held::plates);
+        return p;
+    }
+    /// the same still when it begins to take distillate
+    held_still taking() const {
+        held_still result = *this;
+        result.rule_ = head_rule<M>(*mixture_, still_, false);
+        return result;
+    }
+
+    step advance(point const& from, double h) const {
+        struct equations {
+            held_still const& still;
+            bool solve(double const* known, double reach, double* y) const {
+                return still.column_.solve(known, reach, y, still.rule_);
+            }
+            void damp(double* e, double reach) const { still.column_.damp(e, reach); }
+        };
+        std::vector<double> guess = from.ahead;
+        for (double& each : guess) each *= h;
+        return numeric::take_stiff_step(equations{*this}, from.y, guess.empty() ? nullptr : guess.data(), h,
+                                        scale_);
+    }
+    /// the end of a step
+    point reached(point const& from, double h, step const& s) const {
+        point p =
+            make_point(from.boiled + h, std::vector<double>(s.end(), s.end() + column_.size()), from.stretch);
+        p.ahead.assign(s.slope(), s.slope() + column_.size());
+        for (double& each : p.ahead) each /= h;
+        return p;
+    }
+    /// a moment inside a step
+    point inside(double boiled, double theta, step const& s, std::size_t stretch) const {
+        std::vector<double> y;
+        s.at(theta, y);
+        return make_point(boiled, std::move(y), stretch);
+    }
+
+private:
+    point make_point(double boiled, std::vector<double> y, std::size_t stretch) const {
+        double const left = y[held::left];
+        return {boiled, left, moles() - column_.liquid().all() - left, std::move(y), {}, stretch};
+    }
+
+    static still const& refuse_unmodelled(still const& s) {
+        auto const refuse = [&](bool wrong, char const* reason) {
+            if (!wrong) return;
+            double const litres = (s.tower.holdup() + s.head.holdup()).value() * 1e3;
+            raise_error(refusal("distillation", argument::holdup, litres, "L", 0.0, 0.0, reason));
+        };
+        refuse(s.flow != flow_model::constant_molar_overflow,
+               "holdup is computed only with constant molar overflow");
+        refuse(s.head.returned().keeps_strength(),
+               "holdup is not computed with a reflux that keeps a strength");
+        return s;
+    }
+    [[noreturn]] static void raise_unsolved() {
+        raise_error(refusal("distillation", argument::number_of_steps, 300.0, "", 0.0, 300.0,
+                            "the flows at the head could not be found"));
+    }
+
+    /// efficiencies, and the moles held
+    static held_liquid liquid_of(still const& s, M const& mixture, amounts const& charge) {
+        held_liquid liquid;
+        std::vector<double> volume;
+        for (int i = 0; i < s.tower.whole(); ++i) {
+            liquid.efficiency.push_back(s.tower.efficiency());
+            volume.push_back(s.tower.holdup().value());
+        }
+        if (s.tower.topmost() > 0.0) {
+            liquid.efficiency.push_back(s.tower.topmost());
+            volume.push_back(s.tower.holdup().value() * s.tower.topmost());
+        }
+        liquid.plate.assign(volume.size(), 0.0);
+        double const concentration =
+            1.0 / mass_of_moles(1.0, first_distillate(s, mixture, liquid, charge)).volume();
+        for (std::size_t i = 0; i < volume.size(); ++i) liquid.plate[i] = concentration * volume[i];
+        liquid.condenser = concentration * s.head.holdup().value();
+        double const most = 0.5 * charge.ethanol / mixture.vapour(charge.mole_fraction());
+        require_range(
+            "distillation", argument::holdup, liquid.all() / concentration * 1e3, "L", 0.0,
+            most / concentration * 1e3,
+            "all that column and head hold: filling them takes half of the ethanol at the upper bound");
+        return liquid;
+    }
+    /// distillate at the start, without holdup
+    static double first_distillate(still const& s, M const& mixture, held_liquid const& empty,
+                                   amounts const& charge) {
+        held_column<M> const column(mixture, empty, s.pot, charge.solids);
+        head_rule<M> const rule(mixture, s, false);
+        std::vector<double> y(column.size(), 0.0);
+        y[held::left] = charge.volatiles();
+        y[held::ethanol] = charge.ethanol;
+        for (std::size_t k = held::plates; k <= column.condenser(); ++k)
+            y[k] = mixture.vapour(charge.mole_fraction());
+        head_flows const f = rule.first();
+        y[column.flows()] = f.neck;
+        y[column.flows() + 1] = f.partial;
+        y[column.flows() + 2] = f.enters;
+        y[column.flows() + 3] = f.taken;
+        std::vector<double> const known = y;
+        if (!column.solve(known.data(), 1e-12, y.data(), rule, 300)) raise_unsolved();
+        return y[column.condenser()];
+    }
+
+    still still_;
+    M const* mixture_;
+    batch_still<M> steady_;  // checks the charge and the still
+    held_column<M> column_;
+    head_rule<M> rule_;
+    std::vector<double> scale_;
 };
 
 }  // namespace aqueth::inline AQUETH_ABI::detail
