@@ -762,7 +762,10 @@ private:
         double const now = seen(c, since, p);
         double const nearest = falls(c) ? now / (1.0 + tolerance) : now / (1.0 - tolerance);
         if (falls(c) ? threshold(c) < nearest : threshold(c) > nearest) return;
-        double const bound = shown(c, since, p, nearest - now);
+        batch_point beyond = p;  // what the greatest reflux reaches must not be rounded to the strength to keep
+        beyond.y[0] /= 1.0 + tolerance;
+        double const bound = c.what() == watched::kept_strength ? shown(c, since, beyond)
+                                                                : shown(c, since, p, nearest - now);
         bool const kept = c.what() == watched::distillate_strength && r.keeps_strength();
         raise_error(refusal("distillation", c.code(), number(c, p), unit(c, p), falls(c) ? 0.0 : bound,
                             falls(c) ? bound : unlimited,
