@@ -14,16 +14,26 @@
 
 namespace aqueth::inline AQUETH_ABI::detail {
 
+/// Shares of the vapour's moles that condense above a column, in equilibrium with what goes on: in the neck,
+/// and of what passes it in a partial condenser.
+struct condensing_shares {
+    double neck = 0.0;
+    double head = 0.0;
+
+    /// share of the vapour that condenses in both
+    double together() const { return neck + (1.0 - neck) * head; }
+};
+
 /// Liquid over vapour at the top of a column.
 /// @param ratio liquid that the condenser returns per distillate taken, may be infinite
-/// @param share share of the vapour that condenses in the neck
+/// @param share share of the vapour that condenses in neck and partial condenser
 /// @return internal reflux, 0 to 1
 inline double internal_reflux_of(double ratio, double share) {
     return share + (1.0 - share) * (std::isinf(ratio) ? 1.0 : ratio / (1.0 + ratio));
 }
 /// The reflux ratio of an internal reflux.
 /// @param phi   liquid over vapour at the top of a column
-/// @param share share of the vapour that condenses in the neck
+/// @param share share of the vapour that condenses in neck and partial condenser
 /// @return liquid that the condenser returns per distillate taken
 inline double reflux_ratio_of(double phi, double share) { return (1.0 - share) / (1.0 - phi) - 1.0; }
 
@@ -33,15 +43,22 @@ struct column_memory {
     numeric::root_trace pinch, distillate, reflux;
 };
 
-/// The steady state of a column and its neck over a still, total condenser, no holdup. Plain numbers: mole
-/// fractions of ethanol; `phi` is the internal reflux, liquid coming down over vapour going up at the top of
-/// the column, 0 to 1, at least the share that condenses in the neck. Without a neck it is R/(R + 1) for a
+/// The steady state of a column, its neck and head over a still, no holdup. Plain numbers: mole fractions of
+/// ethanol; `phi` is the internal reflux, liquid coming down over vapour going up at the top of the column, 0
+/// to 1, at least the share that condenses in neck and partial condenser. Without them it is R/(R + 1) for a
 /// reflux ratio R.
 template <boiling_mixture M>
 class column_solver {
 public:
     column_solver(M const& mixture, column const& c, neck const& n, flow_model flow)
-        : mixture_(mixture), column_(c), share_(n.share()), flow_(flow), azeotrope_(azeotrope(mixture)) {}
+        : mixture_(mixture), column_(c), shares_{n.share()}, flow_(flow), azeotrope_(azeotrope(mixture)) {}
+
+    /// the same column with other shares condensed above it
+    column_solver with(condensing_shares const& shares) const {
+        column_solver result = *this;
+        result.shares_ = shares;
+        return result;
+    }
 
     /// greatest strength that any column reaches from below: the azeotrope, or 1
     double limit() const { return azeotrope_; }
@@ -66,9 +83,9 @@ public:
     double distillate(double x, double phi, column_memory& memory) const {
         double const y0 = mixture_.vapour(x);
         if (phi <= 0.0 || !(x > 0.0)) return y0;
-        if (column_.whole() == 0 && column_.topmost() == 0.0) return after_neck(y0).value;
+        if (column_.whole() == 0 && column_.topmost() == 0.0) return after_top(y0).value;
         if (flow_ == flow_model::enthalpy_balance) return distillate_by_enthalpy(x, y0, phi, memory);
-        if (phi >= 1.0) return after_neck(climb_constant(x, y0, 0.0, 1.0).value).value;
+        if (phi >= 1.0) return after_top(climb_constant(x, y0, 0.0, 1.0).value).value;
         // At the upper end the operating line pinches at the still (or at the azeotrope); at d = y0 no stage
         // gains. The excess of the top vapour over d falls between these ends. With many stages it falls very
         // steeply next to the upper end, but smoothly in the logarithm of the distance from there.
@@ -115,7 +132,7 @@ public:
     /// @return 0 if none is needed, above 1 if even the greatest does not reach d
     double internal_reflux(double x, double d, double most, column_memory& memory) const {
         double const y0 = mixture_.vapour(x);
-        double const enters = before_neck(d).vapour;
+        double const enters = before_top(d);
         if (y0 >= enters) return 0.0;
         double const pinched = (std::max)(0.0, pinched_at_still(x, y0, d));
         double const unreached = 2.0;
@@ -132,12 +149,27 @@ public:
         return internal_reflux(x, d, 1.0, none);
     }
 
-    /// heat that neck and condenser take out, J/mol of distillate, with internal reflux phi
-    double condensation(double d, double phi) const { return condensation_of_vapour(d) / (1.0 - phi); }
-    /// heat that the condenser alone takes out, J/mol of distillate
-    double condensation_without_neck(double d, double phi) const {
-        return (1.0 - share_) * (mixture_.vapour_enthalpy(d) - mixture_.liquid_enthalpy(d).value) /
-               (1.0 - phi);
+    /// Where the vapour at the top of the column condenses, and the heat that is taken out there.
+    struct top_heats {
+        double neck, head, condenser;  ///< J per mole of vapour that enters the neck
+
+        double all() const { return neck + head + condenser; }
+    };
+    /// the heats for the distillate d, if all condensate boils where it forms
+    top_heats heats(double d) const {
+        double const product = mixture_.vapour_enthalpy(d) - mixture_.liquid_enthalpy(d).value;
+        if (shares_.together() == 0.0) return {0.0, 0.0, product};
+        auto const head = before(d, shares_.head);
+        auto const neck = before(head.vapour, shares_.neck);
+        double const passed = 1.0 - shares_.neck;
+        return {heat_of(neck, shares_.neck, head.vapour), passed * heat_of(head, shares_.head, d),
+                passed * (1.0 - shares_.head) * product};
+    }
+    /// heat that is taken out above the column, J/mol of distillate, with internal reflux phi
+    double condensation(double d, double phi) const { return heats(d).all() / (1.0 - phi); }
+    /// temperature of the vapour that leaves the neck, K
+    double neck_temperature(double d) const {
+        return mixture_.temperature(liquid(before(d, shares_.head).vapour));
     }
 
     /// liquid in equilibrium with a vapour
@@ -153,37 +185,42 @@ public:
     }
 
 private:
-    /// the flows at the lower end of the neck: vapour that enters, liquid that runs back
-    struct neck_flows {
+    /// the flows at the lower end of a partial condenser: vapour that enters, liquid that runs back
+    struct lower_end {
         double vapour, liquid;
     };
-    /// the flows of a neck whose outgoing vapour is d
-    neck_flows before_neck(double d) const {
-        if (share_ == 0.0) return {d, d};
-        double const x = liquid(d);
-        return {share_ * x + (1.0 - share_) * d, x};
+    /// the flows of a partial condenser that condenses this share and whose outgoing vapour is y
+    lower_end before(double y, double share) const {
+        if (share == 0.0) return {y, y};
+        double const x = liquid(y);
+        return {share * x + (1.0 - share) * y, x};
     }
-    /// vapour that leaves the neck if y enters it, and its slope with respect to y
-    numeric::value_and_slope<double> after_neck(double y) const {
-        if (share_ == 0.0) return {y, 1.0};
-        // The sum of a liquid x in the neck and the vapour over it is the vapour that enters.
-        auto const both = [this](double x, numeric::value_and_slope<double> const& vapour) {
-            return numeric::value_and_slope<double>{share_ * x + (1.0 - share_) * vapour.value,
-                                                    share_ + (1.0 - share_) * vapour.slope};
+    /// heat it takes out, J/mol of vapour that enters
+    double heat_of(lower_end const& l, double share, double leaves) const {
+        if (share == 0.0) return 0.0;
+        return mixture_.vapour_enthalpy(l.vapour) - share * mixture_.liquid_enthalpy(l.liquid).value -
+               (1.0 - share) * mixture_.vapour_enthalpy(leaves);
+    }
+    /// vapour that leaves a partial condenser if y enters it, and its slope with respect to y
+    numeric::value_and_slope<double> after(double y, double share) const {
+        if (share == 0.0) return {y, 1.0};
+        // The sum of a liquid x and the vapour over it is the vapour that enters.
+        auto const both = [share](double x, numeric::value_and_slope<double> const& vapour) {
+            return numeric::value_and_slope<double>{share * x + (1.0 - share) * vapour.value,
+                                                    share + (1.0 - share) * vapour.slope};
         };
         auto const enters = [&](double x) { return both(x, mixture_.vapour_with_slope(x)); };
         double const x = liquid_below_vapour(enters, y, 1.0, 1e-15);
         auto const leaves = mixture_.vapour_with_slope(x);
         return {leaves.value, leaves.slope / both(x, leaves).slope};
     }
-
-    /// heat that neck and condenser take out, J/mol of the vapour that enters the neck
-    double condensation_of_vapour(double d) const {
-        auto const [enters, back] = before_neck(d);
-        double const product = mixture_.liquid_enthalpy(d).value;
-        if (share_ == 0.0) return mixture_.vapour_enthalpy(d) - product;
-        return mixture_.vapour_enthalpy(enters) - share_ * mixture_.liquid_enthalpy(back).value -
-               (1.0 - share_) * product;
+    /// vapour that must enter the neck for the distillate d
+    double before_top(double d) const { return before(before(d, shares_.head).vapour, shares_.neck).vapour; }
+    /// distillate if y enters the neck, and its slope with respect to y
+    numeric::value_and_slope<double> after_top(double y) const {
+        auto const neck = after(y, shares_.neck);
+        auto const head = after(neck.value, shares_.head);
+        return {head.value, head.slope * neck.slope};
     }
 
     template <class Stage>
@@ -206,10 +243,10 @@ private:
         return {y, slope};
     }
 
-    /// vapour that leaves the neck if the distillate were d, and its slope with respect to d
+    /// vapour that leaves the top if the distillate were d, and its slope with respect to d
     numeric::value_and_slope<double> leaving_by_constant(double x, double y0, double d, double phi) const {
         auto const enters = climb_constant(x, y0, d, phi);
-        auto const leaves = after_neck(enters.value);
+        auto const leaves = after_top(enters.value);
         return {leaves.value, leaves.slope * enters.slope};
     }
 
@@ -226,7 +263,7 @@ private:
         double const down = mixture_.liquid_enthalpy(x).value;
         double const product = mixture_.liquid_enthalpy(d).value;
         double const net = up + (d - y0) / (y0 - x) * (up - down);  // as in climb_by_enthalpy
-        return 1.0 - condensation_of_vapour(d) / (net - product);
+        return 1.0 - heats(d).all() / (net - product);
     }
 
     double climb_by_enthalpy(double x, double y0, double d, double phi) const {
@@ -258,7 +295,7 @@ private:
     }
 
     double distillate_by_enthalpy(double x, double y0, double phi, column_memory& memory) const {
-        if (phi >= 1.0) return after_neck(climb_by_enthalpy(x, y0, 0.0, 1.0)).value;
+        if (phi >= 1.0) return after_top(climb_by_enthalpy(x, y0, 0.0, 1.0)).value;
         // As with constant flows, but the pinch at the still depends on the enthalpies there.
         double const up = mixture_.vapour_enthalpy(y0);
         double const down = mixture_.liquid_enthalpy(x).value;
@@ -272,7 +309,7 @@ private:
         if (!(high > nearest)) return y0;
         auto const excess = [&](double v) {
             double const d = upper - std::exp(v);
-            return climb_by_enthalpy(x, y0, d, phi) - before_neck(d).vapour;
+            return climb_by_enthalpy(x, y0, d, phi) - before_top(d);
         };
         double const v = memory.distillate.find(excess, x, nearest, high, fine);
         if (std::isnan(v)) return excess(nearest) >= 0.0 ? upper : y0;
@@ -285,7 +322,7 @@ private:
 
     M const& mixture_;
     column column_;
-    double share_;  // of the vapour, condensed in the neck
+    condensing_shares shares_;
     flow_model flow_;
     double azeotrope_;
 };
