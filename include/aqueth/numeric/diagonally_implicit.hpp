@@ -7,6 +7,7 @@
 #include <array>
 #include <cmath>
 #include <cstddef>
+#include <limits>
 #include <vector>
 
 /// Integration of stiff differential equations, also with some that hold at every moment: M dy/dt = g(y) with a
@@ -58,8 +59,8 @@ constexpr double weight(std::size_t stage, double theta) {
 /// One step of an integration of stiff equations.
 class stiff_step {
 public:
-    bool solved = false;  ///< false if the equations of a stage had no solution: try a shorter step
-    double error = 0.0;   ///< largest estimated error over the scale of its unknown
+    /// largest estimated error over the scale of its unknown; infinite if a stage had no solution
+    double error = std::numeric_limits<double>::infinity();
 
     /// @param theta part of the step, 0 to 1
     /// @param y     receives the unknowns there, to third order
@@ -71,6 +72,14 @@ public:
             y[i] = values_[i];
             for (std::size_t s = 0; s < w.size(); ++s) y[i] += w[s] * change(s)[i];
         }
+    }
+    /// @param theta part of the step, 0 to 1
+    /// @param i     which unknown
+    /// @return that unknown there
+    double at(double theta, std::size_t i) const {
+        double y = values_[i];
+        for (std::size_t s = 0; s < sdirk4::stages; ++s) y += sdirk4::weight(s, theta) * change(s)[i];
+        return y;
     }
     /// @return unknowns at its end
     double const* end() const { return values_.data() + (1 + sdirk4::stages) * size_; }
@@ -119,7 +128,7 @@ stiff_step take_stiff_step(System const& system, std::vector<double> const& star
         if (!system.solve(known.data(), sdirk4::gamma * h, y)) return step;
         for (std::size_t i = 0; i < n; ++i) change[i] = (y[i] - known[i]) / sdirk4::gamma;
     }
-    step.solved = true;
+    step.error = 0.0;
     for (std::size_t i = 0; i < n; ++i) {
         known[i] = 0.0;
         for (std::size_t s = 0; s < sdirk4::stages; ++s) known[i] += sdirk4::error[s] * step.change(s)[i];

@@ -173,6 +173,8 @@ public:
     std::size_t condenser() const { return held::plates + number_; }
     std::size_t flows() const { return condenser() + 1; }
     held_liquid const& liquid() const { return liquid_; }
+    /// moles that an unknown composition counts: of plate i, or of the condenser
+    double moles(std::size_t i) const { return i < number_ ? liquid_.plate[i] : liquid_.condenser; }
     /// changes the heating
     void heat(vessel const& pot) { pot_ = pot; }
 
@@ -345,9 +347,6 @@ private:
         }
     }
 
-    /// moles that an unknown composition counts: of plate i, or of the condenser
-    double moles(std::size_t i) const { return i < number_ ? liquid_.plate[i] : liquid_.condenser; }
-
     /// Solves (M - reach J) c = r for the changes c of m, x1 ... xN, xc, at the last moment. Each row contains
     /// only neighbours. Going up, every change is written as a + b c, where c is the change of phi x of the
     /// plate above, not known yet.
@@ -399,7 +398,7 @@ private:
 
 /// A moment of a run with holdup.
 struct held_point {
-    double boiled;              ///< w
+    double depth;               ///< w, moles of vapour that have left the pot
     double left;                ///< moles in the pot
     double distilled;           ///< moles distilled
     std::vector<double> y;      ///< the unknowns
@@ -474,20 +473,22 @@ private:
     head_flows first_;
 };
 
-/// A charged still with holdup, from one step of the plan to the next: moments of its run, and steps between
-/// them.
+/// A charged still with holdup, from one step of the plan to the next: moments of its run and steps between them,
+/// for `batch_history`.
 template <boiling_mixture M>
 class held_still {
 public:
     using point = held_point;
     using step = numeric::stiff_step;
+    /// the plates are filled with weak liquid, so the distillate becomes stronger first
+    static constexpr bool settles = true;
 
     held_still(wash const& charge, still const& s, M const& mixture)
         : still_(refuse_unmodelled(s)),
           mixture_(&mixture),
           steady_(charge, s, mixture),
           column_(mixture, liquid_of(s, mixture, amounts(charge)), s.pot, amounts(charge).solids),
-          rule_(mixture, s, true),
+          rule_(mixture, s, false),
           scale_(column_.size(), 1.0) {
         double const all = steady_.moles();
         double const strongest = mixture.vapour(x());
@@ -499,70 +500,130 @@ public:
         scale_[held::seconds] = heat / s.pot.power.value();
         for (std::size_t k = held::plates; k <= column_.condenser(); ++k) scale_[k] = strongest;
     }
-/// the same still after a step of its plan
-#if 0
-    held_still(held_still const& before, plan_step const& step, point const&) : held_still(before) {
-        if (step.power) still_.pot.power = *step.power;
-        if (step.returned) still_.head = still_.head.returning(*step.returned);
-        still_.pot.require_possible();
-        refuse_unmodelled(still_);
+    /// the same still after a step of its plan
+    held_still(held_still const& before, plan_step const& change, point const& now)
+        : still_(before.still_),
+          mixture_(before.mixture_),
+          steady_(before.steady_, change, {0.0, now.left, 0.0, {now.x()}, {}, 0}),  // checks the change
+          column_(before.column_),
+          rule_(before.rule_),
+          scale_(before.scale_) {
+        still_ = refuse_unmodelled(steady_.apparatus());
         column_.heat(still_.pot);
         rule_ = head_rule<M>(*mixture_, still_, false);
     }
-#endif
 
     still const& apparatus() const { return still_; }
     double moles() const { return steady_.moles(); }  ///< of the charge
     double x() const { return steady_.x(); }          ///< of the charge
     held_column<M> const& column() const { return column_; }
 
-    /// everything at a moment
+    /// everything at a moment; valid until the next one is computed
     column_moment const& moment(point const& p) const { return column_.at(p.y.data(), rule_); }
-    double boiling(point const& p) const { return column_.boiling(p.x(), p.left); }
+
+    double boiling(double x, double left) const { return column_.boiling(x, left); }
+    double boiling(point const& p) const { return boiling(p.x(), p.left); }
     /// dew point of the vapour that comes to the condenser
     double head_temperature(point const& p) const { return steady_.head_temperature(moment(p).top); }
+    /// no strength is kept
+    static double margin_of_strength(point const&) { return 1.0; }
+    static double strongest(point const& p) { return p.distillate(); }
+    static point weaker(point const& p, double) { return p; }
+    /// enthalpy of the charge when it begins to boil, and of what the still holds at a moment
+    double charge_heat() const { return moles() * mixture_->liquid_enthalpy(x()).value; }
     double content_heat(point const& p) const { return column_.content(p.y.data()); }
-
-    /// plates and condenser have just been filled
-    point filled() const {
-        double const all = moles(), held = column_.liquid().all();
-        double const first = mixture_->vapour(x());
-        std::vector<double> y(column_.size(), 0.0);
-        y[held::left] = all - held;
-        y[held::ethanol] = all * x() - held * first;
-        for (std::size_t k = held::plates; k <= column_.condenser(); ++k) y[k] = first;
-        double const heat = all * mixture_->liquid_enthalpy(x()).value;
-        double const condensed =
-            held * (mixture_->vapour_enthalpy(first) - mixture_->liquid_enthalpy(first).value);
-        double const boils = column_.boiling(x(), all);
-        double const loss = still_.pot.loss.value() * (boils - still_.pot.room.kelvin());
-        y[held::seconds] = (condensed + column_.content(y.data()) - heat) / (still_.pot.power.value() - loss);
-        y[held::condenser] = condensed;
-        y[held::pot_loss] = loss * y[held::seconds];
-        return settled(make_point(0.0, std::move(y), 0));
+    /// moles that stay in the still, and of these ethanol: column and head drain into the pot
+    std::pair<double, double> remaining(point const& p) const {
+        double ethanol = p.y[held::ethanol];
+        for (std::size_t k = held::plates; k <= column_.condenser(); ++k)
+            ethanol += column_.moles(k - held::plates) * p.y[k];
+        return {p.left + column_.liquid().all(), ethanol};
     }
-    /// the moment with the flows of this head, and with the liquids that hold nothing in balance
-    point settled(point p) const {
-        p.ahead.clear();
-        std::vector<double> y = p.y;
-        head_flows const f = rule_.first();
-        double* const flows = y.data() + column_.flows();
-        flows[0] = f.neck;
-        flows[1] = f.partial;
-        flows[2] = f.enters;
-        flows[3] = f.taken;
-        std::vector<double> const known = y;
-        if (!column_.solve(known.data(), 1e-12, y.data(), rule_, 300)) raise_unsolved();
-        std::copy(y.begin() + held::plates, y.end(), p.y.begin() + held::plates);
+    /// what a report shows of the moment
+    still_figures figures(point const& p) const {
+        column_moment const& m = moment(p);
+        double const rate = 1.0 / m.seconds;
+        return {p.distillate(),
+                steady_.head_temperature(m.top),
+                m.flows.returned() / m.flows.taken,
+                rate * m.condenser,
+                rate * m.neck,
+                rate * m.partial,
+                rate * m.flows.enters,
+                rate * m.flows.taken};
+    }
+    /// Refuses a take-off rate that is not reached at a moment, and too great a share that condenses.
+    void require_rate(point const& p) const {
+        column_moment const& m = moment(p);
+        reflux const& r = still_.head.returned();
+        if (r.follows_take_off() && !(m.flows.returned() > 1e-9)) {
+            double const all = m.flows.condensed() / m.seconds * mass_of_moles(1.0, p.distillate()).volume();
+            raise_error(refusal("distillation", argument::take_off_rate, r.take_off().value() * 6e7, "mL/min",
+                                0.0, all * 6e7,
+                                "all that condenses " + numeric::text_of(p.seconds() / 60.0, 4) +
+                                    " min after boiling began"));
+        }
+        batch_still<M>::require_share(argument::heat_loss_coefficient, "W/K", still_.neck.loss().value(),
+                                      m.flows.neck, neck::greatest_share);
+        if (auto const& water = still_.head.water())
+            batch_still<M>::require_share(argument::flow_of_the_cooling_water, "L/min",
+                                          water->flow.value() * 6e4, m.flows.partial, head::greatest_share);
+    }
+
+    /// the moment when boiling begins; the liquids of column and head are not there yet
+    point begin_boiling() const {
+        std::vector<double> y(column_.size(), 0.0);
+        y[held::left] = moles();
+        y[held::ethanol] = moles() * x();
+        for (std::size_t k = held::plates; k <= column_.condenser(); ++k) y[k] = mixture_->vapour(x());
+        y[column_.flows() + 2] = 1.0;
+        return {0.0, moles(), 0.0, std::move(y), {}, 0};
+    }
+    /// the moment when distillate begins to be taken: plates and condenser have been filled, and so many seconds
+    /// at total reflux have passed
+    /// @param record callable: (point const& from, double length, step const&), told every step
+    template <class Record>
+    point begin(double seconds, Record const& record) const {
+        steady_.require_start(seconds);
+        point now = filled();
+        if (seconds == 0.0) return settled(now);
+        held_still total = *this;
+        total.rule_ = head_rule<M>(*mixture_, still_, true);
+        now = total.settled(now);
+        double const end = now.seconds() + seconds;
+        for (double h = 0.01; now.seconds() < end;) {
+            step taken = total.advance(now, h);
+            for (; taken.error > run_tolerance && h > 1e-12; taken = total.advance(now, h))
+                h = numeric::next_step(h, taken.error, run_tolerance);
+            double const next = numeric::next_step(h, taken.error, run_tolerance);
+            point after = total.reached(now, h, taken);
+            if (after.seconds() >= end) {
+                auto const late = [&](double length) {
+                    return length > 0.0
+                               ? total.reached(now, length, total.advance(now, length)).seconds() - end
+                               : now.seconds() - end;
+                };
+                h = numeric::bracketed_root(late, 0.0, h, 1e-14);
+                taken = total.advance(now, h);
+                after = total.reached(now, h, taken);
+                after.y[held::seconds] = end;  // but for rounding
+            }
+            record(now, h, taken);
+            now = std::move(after);
+            h = next;
+        }
+        return settled(now);
+    }
+    /// the first moment after a step of the plan that made this still from another
+    point go_on(point const& before) const {
+        point p = settled(before);
+        ++p.stretch;
         return p;
     }
-    /// the same still when it begins to take distillate
-    held_still taking() const {
-        held_still result = *this;
-        result.rule_ = head_rule<M>(*mixture_, still_, false);
-        return result;
+    /// length of a step after which so much of the charge is left, if nothing else changes
+    double longest(point const& p, double share) const {
+        return (p.left - share * moles()) / p.y[column_.flows() + 3];
     }
-
     step advance(point const& from, double h) const {
         struct equations {
             held_still const& still;
@@ -578,23 +639,72 @@ public:
     }
     /// the end of a step
     point reached(point const& from, double h, step const& s) const {
-        point p =
-            make_point(from.boiled + h, std::vector<double>(s.end(), s.end() + column_.size()), from.stretch);
-        p.ahead.assign(s.slope(), s.slope() + column_.size());
+        std::size_t const n = column_.size();
+        point p = make_point(from.depth + h, std::vector<double>(s.end(), s.end() + n), from.stretch);
+        p.ahead.assign(s.slope(), s.slope() + n);
         for (double& each : p.ahead) each /= h;
         return p;
     }
-    /// a moment inside a step
-    point inside(double boiled, double theta, step const& s, std::size_t stretch) const {
+    /// the moment inside a step when so many moles had been distilled
+    point inside(double depth, double length, step const& s, double distilled, std::size_t stretch) const {
+        double const wanted = moles() - column_.liquid().all() - distilled;
+        auto const more = [&](double theta) { return s.at(theta, held::left) - wanted; };
+        double theta = 0.0;
+        if (more(0.0) > 0.0) theta = more(1.0) < 0.0 ? numeric::bracketed_root(more, 0.0, 1.0, 1e-12) : 1.0;
+        return part_of(depth, length, s, theta, stretch);
+    }
+    /// the moment after a part of a step
+    point part_of(double depth, double length, step const& s, double theta, std::size_t stretch) const {
         std::vector<double> y;
         s.at(theta, y);
-        return make_point(boiled, std::move(y), stretch);
+        return make_point(depth + theta * length, std::move(y), stretch);
     }
 
 private:
-    point make_point(double boiled, std::vector<double> y, std::size_t stretch) const {
+    point make_point(double depth, std::vector<double> y, std::size_t stretch) const {
         double const left = y[held::left];
-        return {boiled, left, moles() - column_.liquid().all() - left, std::move(y), {}, stretch};
+        return {depth, left, moles() - column_.liquid().all() - left, std::move(y), {}, stretch};
+    }
+    /// plates and condenser have just been filled
+    point filled() const {
+        double const all = moles(), held = column_.liquid().all();
+        double const first = mixture_->vapour(x());
+        std::vector<double> y = begin_boiling().y;
+        y[held::left] = all - held;
+        y[held::ethanol] = all * x() - held * first;
+        double const condensed =
+            held * (mixture_->vapour_enthalpy(first) - mixture_->liquid_enthalpy(first).value);
+        double const loss = still_.pot.loss.value() * (boiling(x(), all) - still_.pot.room.kelvin());
+        double const heat = condensed + column_.content(y.data()) - charge_heat();
+        y[held::seconds] = heat / (still_.pot.power.value() - loss);
+        y[held::condenser] = condensed;
+        y[held::pot_loss] = loss * y[held::seconds];
+        return make_point(0.0, std::move(y), 0);
+    }
+    /// the moment with the flows of this head, and with the liquids that hold nothing in balance
+    point settled(point p) const {
+        p.ahead.clear();
+        std::vector<double> const y = balanced(column_, rule_, p.y);
+        std::copy(y.begin() + held::plates, y.end(), p.y.begin() + held::plates);
+        return p;
+    }
+    /// Solves all equations without a derivative.
+    static std::vector<double> balanced(held_column<M> const& column, head_rule<M> const& rule,
+                                        std::vector<double> y) {
+        head_flows const f = rule.first();
+        double* const flows = y.data() + column.flows();
+        flows[0] = f.neck;
+        flows[1] = f.partial;
+        flows[2] = f.enters;
+        flows[3] = f.taken;
+        std::vector<double> const known = y;
+        double const at_once = 1e-12;
+        constexpr int most = 300;
+        if (!column.solve(known.data(), at_once, y.data(), rule, most)) {
+            raise_error(refusal("distillation", argument::number_of_steps, most, "", 0.0, most,
+                                "the flows at the head cannot be found"));
+        }
+        return y;
     }
 
     static still const& refuse_unmodelled(still const& s) {
@@ -609,11 +719,6 @@ private:
                "holdup is not computed with a reflux that keeps a strength");
         return s;
     }
-    [[noreturn]] static void raise_unsolved() {
-        raise_error(refusal("distillation", argument::number_of_steps, 300.0, "", 0.0, 300.0,
-                            "the flows at the head could not be found"));
-    }
-
     /// efficiencies, and the moles held
     static held_liquid liquid_of(still const& s, M const& mixture, amounts const& charge) {
         held_liquid liquid;
@@ -648,14 +753,7 @@ private:
         y[held::ethanol] = charge.ethanol;
         for (std::size_t k = held::plates; k <= column.condenser(); ++k)
             y[k] = mixture.vapour(charge.mole_fraction());
-        head_flows const f = rule.first();
-        y[column.flows()] = f.neck;
-        y[column.flows() + 1] = f.partial;
-        y[column.flows() + 2] = f.enters;
-        y[column.flows() + 3] = f.taken;
-        std::vector<double> const known = y;
-        if (!column.solve(known.data(), 1e-12, y.data(), rule, 300)) raise_unsolved();
-        return y[column.condenser()];
+        return balanced(column, rule, y)[column.condenser()];
     }
 
     still still_;
