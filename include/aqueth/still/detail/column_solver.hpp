@@ -36,10 +36,12 @@ struct column_memory {
         struct stage {
             double liquid = unknown;
             double slope = 0.0;  // with respect to the variable of the search
+            double bend = 0.0;   // change of the slope
         };
         double target = unknown;   // of the search
         double root = unknown;     // what it found there
         double drift = unknown;    // slope of the root with respect to the target
+        double bend = 0.0;         // change of the drift
         double profile = unknown;  // variable of the search for which the stages are remembered
         std::array<stage, static_cast<std::size_t>(column::most_stages) + 2> stages;  // with neck and topmost
     };
@@ -94,8 +96,9 @@ public:
             double const d = azeotrope_ / (1.0 + e);
             double const missing = d * e;  // azeotrope less d
             auto const y = vapour_over_still({d, missing * d / azeotrope_}, {phi, 0.0}, v, memory.distillate);
-            // Rounding of d matters next to the azeotrope. The scale changes no root and no step.
-            double const scale = 1.0 / (1.0 + 1e-7 / missing);
+            // Next to the azeotrope the rounding of d limits the residual. The scale changes no root and no
+            // step, only when a step is the last.
+            double const scale = (std::max)(1e-5, 1.0 / (1.0 + 1e-7 / missing));
             return numeric::value_and_slope<double>{scale * (logit(y.value) - target), scale * y.slope};
         };
         double const nearest = 37.0;  // e^-37: nearer to the azeotrope d is rounded to it
@@ -184,7 +187,8 @@ private:
     template <class F>
     double find(F const& f, double target, double lower, double upper, double guess,
                 column_memory::search& memory) const {
-        double const expected = memory.root + (target - memory.target) * memory.drift;
+        double const change = target - memory.target;
+        double const expected = memory.root + change * (memory.drift + 0.5 * change * memory.bend);
         if (std::isgreater(expected, lower) && std::isless(expected, upper)) guess = expected;
         double slope = 1.0;
         auto const noted = [&](double v) {
@@ -192,12 +196,19 @@ private:
             slope = at.slope;
             return at;
         };
-        // From a residual of 1e-8 the last step leaves 1e-16.
-        double const root = numeric::bracketed_newton(noted, lower, upper, guess, 1e-8);
+        // From a residual of 1e-7 the last step leaves 1e-14.
+        double const root = numeric::bracketed_newton(noted, lower, upper, guess, 1e-7);
+        double const drift = 1.0 / slope;
+        memory.bend = change_of_slope(memory.bend, memory.drift, drift, change);
         memory.target = target;
         memory.root = root;
-        memory.drift = 1.0 / slope;
+        memory.drift = drift;
         return root;
+    }
+
+    /// second derivative from two slopes; the earlier one where they are too close
+    static double change_of_slope(double earlier, double from, double to, double distance) {
+        return std::isgreater(std::abs(distance), 1e-7) ? (to - from) / distance : earlier;
     }
 
     /// Descends the stages. Downwards an error shrinks from stage to stage where the column pinches at its
@@ -248,7 +259,7 @@ private:
     /// liquid that leaves a stage from which the vapour y rises
     number liquid_of_stage(number y, double efficiency, line const& l, double change,
                            column_memory::search::stage& memory) const {
-        double guess = memory.liquid + change * memory.slope;
+        double guess = memory.liquid + change * (memory.slope + 0.5 * change * memory.bend);
         if (!(std::isgreater(guess, 0.0) && std::isless(guess, y.value)))
             guess = y.value < 0.8 ? 0.5 * y.value * y.value : y.value;
         double slope = 1.0;
@@ -263,9 +274,10 @@ private:
             slope = at.slope;
             return number{at.value - y.value, at.slope};
         };
-        double const x = numeric::bracketed_newton(miss, 0.0, y.value, guess, 1e-8 * y.value);
-        memory = {x, (y.slope - (1.0 - efficiency) * below.by_search) / slope};
-        return {memory.liquid, memory.slope};
+        double const x = numeric::bracketed_newton(miss, 0.0, y.value, guess, 1e-7 * y.value);
+        double const by_search = (y.slope - (1.0 - efficiency) * below.by_search) / slope;
+        memory = {x, by_search, change_of_slope(memory.bend, memory.slope, by_search, change)};
+        return {x, by_search};
     }
 
     /// vapour that meets the liquid x between two stages
