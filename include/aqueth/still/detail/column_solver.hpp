@@ -144,6 +144,9 @@ public:
         return vapour_over_still({d, 0.0}, {phi, 1.0}, phi, none).value;
     }
 
+    /// the still over which an internal reflux gives the distillate d
+    double still_under(double d, double phi) const { return liquid(vapour_over_still(d, phi)); }
+
     /// heat that neck and condenser take out, J/mol of distillate, with internal reflux phi
     double condensation(double d, double phi) const { return condensation_of_vapour(d) / (1.0 - phi); }
     /// heat that the condenser alone takes out, J/mol of distillate
@@ -312,8 +315,7 @@ private:
         double const line_by_search =
             -(l.phi.slope * l.condensed.value + taken * (l.condensed.slope + taken * l.product.slope)) /
             (all * all);
-        return {y,
-                (1.0 - over_net * latent + run * liquid.slope * (over_net * latent - 1.0)) / bend,
+        return {y, (1.0 - over_net * latent + run * liquid.slope * (over_net * latent - 1.0)) / bend,
                 latent * (l.d.slope * over_net + (d - x) * line_by_search) / bend};
     }
 
