@@ -23,7 +23,7 @@ still five_stages() {
     still s{{2.0 * kilowatt, 4000.0 * joule_per_kelvin, 3.0 * watt_per_kelvin, celsius(20)}};
     s.tower = column::of_stages(5);
     s.neck = neck::condensing(0.05);
-    s.returned = reflux::constant(3.0);
+    s.head = head::total_condenser(reflux::constant(3.0));
     return s;
 }
 run_plan plan(int points) {
@@ -74,7 +74,7 @@ BENCHMARK(forecast_by_enthalpy_balance)->ArgName("states")->Arg(0)->Arg(1000)->U
 void kept_strength_against_constant_reflux(benchmark::State& timing) {
     using clock = std::chrono::steady_clock;
     std::array stills{five_stages(), five_stages()};
-    stills[1].returned = reflux::constant_strength(by_volume(90), 1000.0);
+    stills[1].head = head::total_condenser(reflux::constant_strength(by_volume(90), 1000.0));
     for (still& s : stills) s.flow = static_cast<flow_model>(timing.range(1));
     run_plan p;
     p.ends = {condition::still_strength(by_volume(0.5))};
@@ -100,7 +100,7 @@ BENCHMARK(kept_strength_against_constant_reflux)
 void forecast_that_keeps_a_strength(benchmark::State& timing) {
     auto s = five_stages();
     s.tower = column::of_stages(100);
-    s.returned = reflux::constant_strength(by_volume(97), 1000.0);
+    s.head = head::total_condenser(reflux::constant_strength(by_volume(97), 1000.0));
     s.flow = flow_model::enthalpy_balance;
     run_plan p;
     p.ends = {condition::still_strength(by_volume(0.5))};
