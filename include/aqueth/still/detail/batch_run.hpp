@@ -11,7 +11,6 @@
 #include <aqueth/model/enthalpy.hpp>
 #include <aqueth/numeric/number_text.hpp>
 #include <aqueth/numeric/root.hpp>
-#include <aqueth/numeric/root_trace.hpp>
 #include <aqueth/numeric/runge_kutta.hpp>
 #include <aqueth/parcel.hpp>
 #include <aqueth/still/detail/column_solver.hpp>
@@ -229,6 +228,7 @@ public:
     double moles() const { return amounts_.volatiles(); }
     double x() const { return amounts_.mole_fraction(); }
 
+    static constexpr int most_substitutions = 60;  ///< six are many
     /// below this mole fraction the still is exhausted: the distillate then has its composition, water
     static constexpr double exhausted = 1e-9;
 
@@ -400,10 +400,15 @@ public:
         require_range("distillation", argument::time_at_total_reflux, seconds / 60.0, "min", 0.0,
                       returns ? 6e4 : 0.0, returns ? "" : "only a total condenser can return everything");
     }
-    /// Refuses a take-off rate that is not reached at a moment of the run.
+    /// Refuses a take-off rate that is not reached at a moment of the run, or is next to nothing.
     void require_rate(batch_point const& p) const {
-        if (!still_.head.returned().follows_take_off()) return;
+        if (!follows_rate()) return;
         still_top const t = top(p.x(), p.left);
+        double const most = 1e6;  // beyond, rounding limits what can be said
+        if (t.ratio() > most)
+            raise_error(refusal("distillation", argument::take_off_rate, rate() * 6e7, "mL/min",
+                                rate() * 6e7 * t.ratio() / most, unlimited,
+                                "at the lower end a million times as much runs back"));
         if (!t.all_taken) return;
         double const all = mass_of_moles(1.0, t.d).volume() / seconds_per_mole(p.x(), t.d, heats(t), p.left);
         raise_error(refusal("distillation", argument::take_off_rate, rate() * 6e7, "mL/min", 0.0, all * 6e7,
@@ -420,54 +425,62 @@ private:
     /// what every stretch between two steps of the plan checks and finds out at its beginning
     void begin(double x, double left) {
         head const& h = still_.head;
-        guess_ = above_;
-        if (still_.neck.loss().value() > 0.0) guess_.shares.neck = 0.01;
-        if (h.water()) guess_.shares.head = 0.1;
+        guess_ = {above_.shares.neck, above_.shares.head, 0.0, 1.0};
+        if (still_.neck.loss().value() > 0.0) guess_[0] = 0.01;
+        if (h.water()) guess_[1] = 0.1;
         if (h.returned().keeps_strength()) {
             require_kept(x, left);
             if (!follows_heat()) {
-                auto const excess = [&](double still) {
-                    return strongest(still, left) - h.returned().kept();
-                };
-                double const found = numeric::bracketed_root(excess, exhausted, x, 0.0);
-                lost_ = std::isnan(found) ? x : found;  // NaN: only rounding made it possible at the start
+                // Rounding alone can make it possible at the start.
+                lost_ = (std::min)(x, column_.still_under(h.returned().kept(),
+                                                          above_.internal_reflux(h.returned().ratio())));
             }
         }
         still_top const t = top(x, left);
         require_duration(left * seconds_per_mole(x, t.d, heats(t), left));
     }
 
+    double ratio() const { return still_.head.returned().ratio(); }
+    bool follows_rate() const { return still_.head.returned().follows_take_off(); }
+    bool varies() const { return follows_heat() || follows_rate(); }
     double rate() const { return still_.head.returned().take_off().value(); }
     /// whether shares or the effect of a cold reflux follow from heat, so that they vary
     bool follows_heat() const {
         return still_.neck.loss().value() > 0.0 || still_.head.water() || still_.head.reflux_temperature();
     }
 
-    /// The top of the still; shares that follow from heat by substitution. Each depends little on itself, as the
-    /// vapour's flow and latent heat change little with it.
+    /// The top of the still. Shares that follow from heat, a cold reflux and the reflux that leaves the rate to
+    /// take off are found by substitution: each depends little on itself, as the vapour's flow and its latent
+    /// heat change little with it.
     still_top top(double x, double left, bool keep) const {
-        if (!follows_heat()) return top(x, left, above_, column_, keep);
-        std::array<double, 3> now{guess_.shares.neck, guess_.shares.head, guess_.cold}, last{}, missed{};
+        if (!varies()) return top_with(x, above_, above_.internal_reflux(ratio()), column_, keep);
+        constexpr std::size_t unknowns = 4;
+        std::array<double, unknowns> now = guess_, last{}, missed{};
         still_top t{};
-        for (int i = 0; i < 40; ++i) {
+        for (int i = 0; i < most_substitutions; ++i) {
             returned_above const above{{now[0], now[1]}, now[2]};
-            t = top(x, left, above, column_.with(above.shares), keep);
-            returned_above const found = from_heat(x, left, t);
-            std::array<double, 3> const next{found.shares.neck, found.shares.head, found.cold};
+            auto const column = column_.with(above.shares);
+            double const least = -std::log1p(-above.internal_reflux(0.0));
+            double const phi =
+                follows_rate() ? -std::expm1(-(std::max)(least, now[3])) : above.internal_reflux(ratio());
+            t = top_with(x, above, phi, column, keep);
+            auto next = substituted(x, left, t, column);
+            t.all_taken = follows_rate() && next[3] < least;
+            if (t.all_taken) next[3] = least;
             double change = 0.0;
-            for (std::size_t k = 0; k < 3; ++k) {
+            for (std::size_t k = 0; k < unknowns; ++k) {
                 double const miss = next[k] - now[k];
                 change = (std::max)(change, std::abs(miss));
                 // the secant method, if it is not far from substitution
                 double const slope = i > 0 ? (miss - missed[k]) / (now[k] - last[k]) : -1.0;
-                bool const fair = std::isgreater(slope, -2.0) && std::isless(slope, -0.5);
+                bool const fair = std::isgreater(slope, -3.0) && std::isless(slope, -0.3);
                 last[k] = now[k];
                 missed[k] = miss;
                 now[k] -= miss / (fair ? slope : -1.0);
             }
             if (change <= 1e-13) break;
         }
-        guess_ = t.above;
+        guess_ = last;
         require_share(argument::heat_loss_coefficient, "W/K", still_.neck.loss().value(), t.above.shares.neck,
                       neck::greatest_share);
         if (auto const& water = still_.head.water())
@@ -475,58 +488,36 @@ private:
                           t.above.shares.head, head::greatest_share);
         return t;
     }
-    still_top top(double x, double left, returned_above const& above, column_solver<M> const& column,
-                  bool keep) const {
+    still_top top_with(double x, returned_above const& above, double greatest, column_solver<M> const& column,
+                       bool keep) const {
         reflux const& r = still_.head.returned();
-        double const greatest = above.internal_reflux(r.ratio());
         if (x < exhausted) return {x, greatest, above, false};
         if (keep && r.keeps_strength()) {
             double const phi = column.internal_reflux(x, r.kept(), greatest, memory_);
             if (phi <= greatest) return {r.kept(), (std::max)(phi, above.shares.together()), above, false};
         }
-        if (r.follows_take_off()) return top_of_rate(x, left, above, column);
         return {column.distillate(x, greatest, memory_), greatest, above, false};
     }
-    /// the top of the still with the reflux that leaves the rate to take off
-    still_top top_of_rate(double x, double left, returned_above const& above,
-                          column_solver<M> const& column) const {
-        auto const top = [&](double v) {  // logarithm of the vapour in the column per mole of distillate
-            double const phi = -std::expm1(-v);
-            return still_top{column.distillate(x, phi, memory_), phi, above, false};
-        };
-        auto const excess = [&](double v) {  // of the time that a mole takes over that at the rate
-            still_top const t = top(v);
-            double const volume = mass_of_moles(1.0, t.d).volume();
-            return std::log(seconds_per_mole(x, t.d, heats(t), left) * rate() / volume);
-        };
-        double const least = -std::log1p(-above.internal_reflux(0.0));
-        double const most = 14.0;  // a reflux ratio of a million
-        double const v = rate_memory_.find(excess, x, least, most, [](double) { return 1e-12; });
-        if (!std::isnan(v)) return top(v);
-        still_top all = top(least);
-        all.all_taken = excess(least) > 0.0;
-        if (!all.all_taken)
-            raise_error(refusal("distillation", argument::take_off_rate, rate() * 6e7, "mL/min",
-                                rate() * 6e7 * std::exp(-excess(most)), unlimited,
-                                "at the lower end the reflux ratio is a million"));
-        return all;
-    }
-    /// what runs back above the column, from the heats and flows of a solution
-    returned_above from_heat(double x, double left, still_top const& t) const {
-        auto const& column = column_.with(t.above.shares);
+    /// the unknowns of `top`, from the heats and flows of a solution: both shares, the effect of a cold reflux,
+    /// and for a rate to take off the logarithm of 1/(1 - phi)
+    std::array<double, 4> substituted(double x, double left, still_top const& t,
+                                      column_solver<M> const& column) const {
         auto const q = column.heats(t.d);
-        double const mole = seconds_per_mole(x, t.d, heats(t), left) / t.vapour();  // of vapour, s
-        returned_above found = t.above;
+        double const seconds = seconds_per_mole(x, t.d, heats(t), left);
+        double const of_vapour = seconds / t.vapour();  // time of a mole of vapour
+        auto const& shares = t.above.shares;
+        std::array<double, 4> next{shares.neck, shares.head, t.above.cold, guess_[3]};
         // The heat that a share takes is proportional to it, nearly.
-        if (still_.neck.loss().value() > 0.0) {
-            double const wanted = neck_loss(column.neck_temperature(t.d)) * mole;
-            found.shares.neck = limited(t.above.shares.neck * wanted / q.neck);
-        }
+        if (still_.neck.loss().value() > 0.0)
+            next[0] = limited(shares.neck * neck_loss(column.neck_temperature(t.d)) * of_vapour / q.neck);
         if (auto const& water = still_.head.water())
-            found.shares.head = limited(t.above.shares.head * water->heat().value() * mole / q.head);
+            next[1] = limited(shares.head * water->heat().value() * of_vapour / q.head);
         if (auto const& cold = still_.head.reflux_temperature())
-            found.cold = (std::max)(0.0, warming(t.d, cold->kelvin())) / q.all();
-        return found;
+            next[2] = (std::max)(0.0, warming(t.d, cold->kelvin())) / q.all();
+        // The time of a mole is proportional to 1/(1 - phi), nearly.
+        if (follows_rate())
+            next[3] = -std::log1p(-t.phi) + std::log(mass_of_moles(1.0, t.d).volume() / (seconds * rate()));
+        return next;
     }
     static double limited(double share) { return (std::min)(0.999, (std::max)(1e-12, share)); }
     /// heat that the neck loses, W; none to a warmer room
@@ -584,8 +575,7 @@ private:
     double lost_ = 0.0;  // still in which the strength to keep is lost; 0 if none is kept
     // Never change a result.
     mutable column_memory memory_;
-    mutable numeric::root_trace rate_memory_;
-    mutable returned_above guess_;
+    mutable std::array<double, 4> guess_{};
 };
 
 /// The course of a run: integrates to its end, and stores the steps, so that the state at any moment is
