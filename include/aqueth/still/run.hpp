@@ -173,13 +173,16 @@ inline run_balance balance_of(wash const& charge, std::vector<run_fraction> cons
 }
 
 /// the run of a charged still, without or with holdup
-template <class Batch, class Progress>
-distillation run_of(Batch const& batch, wash const& charge, run_plan const& plan, Progress const& progress) {
+/// @param watch callable: (batch_history const&) -> void; called when the run is computed
+template <class Batch, class Progress, class Watch>
+distillation run_of(Batch const& batch, wash const& charge, run_plan const& plan, Progress const& progress,
+                    Watch const& watch) {
     double distilled = 0.0;
     batch_history<Batch> const history(batch, plan, [&](double share) {
         progress(run_progress{distilled = share, 0.0});
     });
     run_writer<batch_history<Batch>> const write(history, plan);
+    watch(history);
 
     vessel const& pot = batch.apparatus().pot;
     auto const& last = history.ends().back();
@@ -227,6 +230,26 @@ distillation run_of(Batch const& batch, wash const& charge, run_plan const& plan
             steps};
 }
 
+/// The run of `distil`, whose course can be read.
+/// @param watch callable: (batch_history const&) -> void; called when the run is computed
+template <boiling_mixture M, class Progress, class Watch>
+distillation distil_watched(wash const& charge, still const& s, run_plan const& plan, M const& mixture,
+                            Progress const& progress, Watch const& watch) {
+    require_range("distillation", argument::number_of_ends_of_the_run, static_cast<double>(plan.ends.size()),
+                  "", 1.0, run_plan::most_ends, "a run must end");
+    require_range("distillation", argument::number_of_cuts, static_cast<double>(plan.cuts.size()), "", 0.0,
+                  run_plan::most_cuts);
+    if (plan.points != 0)
+        require_range("distillation", argument::number_of_points, plan.points, "", 2.0,
+                      run_plan::most_points);
+    require_range("distillation", argument::temperature_of_the_spout, plan.spout_temperature.celsius(), "°C",
+                  -20.0, 40.0);
+    require_range("distillation", argument::number_of_steps_of_the_plan,
+                  static_cast<double>(plan.steps.size()), "", 0.0, run_plan::most_steps);
+    if (s.has_holdup()) return run_of(held_still<M>(charge, s, mixture), charge, plan, progress, watch);
+    return run_of(batch_still<M>(charge, s, mixture), charge, plan, progress, watch);
+}
+
 }  // namespace detail
 
 /// Distils a charge in batch: integrates pot, distillate and residue until the run ends.
@@ -254,20 +277,7 @@ distillation run_of(Batch const& batch, wash const& charge, run_plan const& plan
 template <boiling_mixture M, std::invocable<run_progress> Progress>
 distillation distil(wash const& charge, still const& s, run_plan const& plan, M const& mixture,
                     Progress const& progress) {
-    require_range("distillation", argument::number_of_ends_of_the_run, static_cast<double>(plan.ends.size()),
-                  "", 1.0, run_plan::most_ends, "a run must end");
-    require_range("distillation", argument::number_of_cuts, static_cast<double>(plan.cuts.size()), "", 0.0,
-                  run_plan::most_cuts);
-    if (plan.points != 0)
-        require_range("distillation", argument::number_of_points, plan.points, "", 2.0,
-                      run_plan::most_points);
-    require_range("distillation", argument::temperature_of_the_spout, plan.spout_temperature.celsius(), "°C",
-                  -20.0, 40.0);
-    require_range("distillation", argument::number_of_steps_of_the_plan,
-                  static_cast<double>(plan.steps.size()), "", 0.0, run_plan::most_steps);
-    if (s.has_holdup())
-        return detail::run_of(detail::held_still<M>(charge, s, mixture), charge, plan, progress);
-    return detail::run_of(detail::batch_still<M>(charge, s, mixture), charge, plan, progress);
+    return detail::distil_watched(charge, s, plan, mixture, progress, [](auto const&) {});
 }
 
 /// The same without progress.

@@ -293,7 +293,7 @@ public:
     /// @{
 
     using point = batch_point;
-    using step = numeric::rk_step<std::tuple_size_v<batch_state>>;
+    using integration_step = numeric::rk_step<std::tuple_size_v<batch_state>>;
     /// whether the distillate becomes stronger first, while a column fills with ethanol
     static constexpr bool settles = false;
 
@@ -315,7 +315,7 @@ public:
     }
     /// length of a step after which so much of the charge is left
     double longest(point const& p, double share) const { return -std::log(share) - p.depth; }
-    step advance(point const& from, double h) const {
+    integration_step advance(point const& from, double h) const {
         auto const slopes_at = [this](double depth, batch_state const& y) { return slopes(depth, y); };
         double const heat = moles() * 4e4;      // approximate heat to boil all of it
         double const duration = from.slope[2];  // approximate time to boil all of it
@@ -325,14 +325,20 @@ public:
         return numeric::dormand_prince(slopes_at, from.depth, from.y, from.slope, h, scale);
     }
     /// the end of a step
-    point reached(point const& from, double h, step const& s) const {
+    point reached(point const& from, double h, integration_step const& s) const {
         return make_point(from.depth + h, s.end, s.slope, from.stretch);
     }
     /// the moment inside a step when so many moles had been distilled
-    point inside(double depth, double length, step const& s, double distilled, std::size_t stretch) const {
+    point inside(double depth, double length, integration_step const& s, double distilled,
+                 std::size_t stretch) const {
         double const at = (std::max)(depth, -std::log1p(-distilled / moles()));
         double const theta = length > 0.0 ? (std::min)(1.0, (at - depth) / length) : 0.0;
         return make_point(at, s.at(theta), batch_state{}, stretch);
+    }
+    /// the moment after a part of a step
+    point part_of(double depth, double length, integration_step const& s, double theta,
+                  std::size_t stretch) const {
+        return make_point(depth + theta * length, s.at(theta), batch_state{}, stretch);
     }
     /// the same moment with a weaker pot
     point weaker(point p, double share) const {
@@ -584,7 +590,7 @@ template <class Batch>
 class batch_history {
 public:
     using point = typename Batch::point;
-    using step = typename Batch::step;
+    using integration_step = typename Batch::integration_step;
 
     static constexpr double tolerance = run_tolerance;
     static constexpr double least_residue = 0.02;  ///< share of the charge that must be left: no boiling dry
@@ -596,7 +602,7 @@ public:
         stretches_.push_back(batch);
         boiling_ = batch.begin_boiling();
         point const first =
-            batch.begin(plan.start.value(), [&](point const& from, double length, step const& s) {
+            batch.begin(plan.start.value(), [&](point const& from, double length, integration_step const& s) {
                 store(from, length, s);
                 progress(0.0);
             });
@@ -620,6 +626,17 @@ public:
     /// the moment when the strength to keep was lost, if that happened
     std::optional<point> const& strength_lost() const { return lost_; }
 
+    /// Calls f for every step: with its depth and length, the still in it, and a callable: part of the step, 0 to
+    /// 1 -> point.
+    template <class F>
+    void for_each_step(F const& f) const {
+        for (taken_step const& s : steps_) {
+            Batch const& still = stretches_[s.stretch];
+            f(s.depth, s.length, still,
+              [&](double theta) { return still.part_of(s.depth, s.length, s.taken, theta, s.stretch); });
+        }
+    }
+
     /// the moment when so many moles had been distilled
     point at_distilled(double moles) const {
         std::size_t k = cursor_ < steps_.size() && steps_[cursor_].distilled <= moles ? cursor_ : 0;
@@ -633,7 +650,7 @@ public:
 private:
     struct taken_step {
         double distilled, depth, length;
-        step taken;
+        integration_step taken;
         std::size_t stretch;
     };
 
@@ -646,7 +663,7 @@ private:
         bool changes;           ///< a step of the plan is due, and ends neither
     };
 
-    void store(point const& from, double length, step const& taken) {
+    void store(point const& from, double length, integration_step const& taken) {
         steps_.push_back({from.distilled, from.depth, length, taken, from.stretch});
         require_range("distillation", argument::number_of_steps, static_cast<double>(steps_.size()), "", 0.0,
                       most_steps, "an ordinary run takes some hundreds, and one for each cut");
@@ -683,7 +700,7 @@ private:
     point advance_once(point const& now, double& h) {
         double const longest = batch(now).longest(now, least_residue);
         double tried = (std::min)(h, longest);
-        step taken = advance(now, tried);
+        integration_step taken = advance(now, tried);
         while (taken.error > tolerance && tried > 1e-12) {
             tried = numeric::next_step(tried, taken.error, tolerance);
             taken = advance(now, tried);
@@ -746,8 +763,8 @@ private:
         return first;
     }
 
-    step advance(point const& from, double h) const { return batch(from).advance(from, h); }
-    point point_of(point const& from, double h, step const& taken) const {
+    integration_step advance(point const& from, double h) const { return batch(from).advance(from, h); }
+    point point_of(point const& from, double h, integration_step const& taken) const {
         return batch(from).reached(from, h, taken);
     }
 

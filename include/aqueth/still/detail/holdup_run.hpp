@@ -479,7 +479,7 @@ template <boiling_mixture M>
 class held_still {
 public:
     using point = held_point;
-    using step = numeric::stiff_step;
+    using integration_step = numeric::stiff_step;
     /// the plates are filled with weak liquid, so the distillate becomes stronger first
     static constexpr bool settles = true;
 
@@ -581,7 +581,7 @@ public:
     }
     /// the moment when distillate begins to be taken: plates and condenser have been filled, and so many seconds
     /// at total reflux have passed
-    /// @param record callable: (point const& from, double length, step const&), told every step
+    /// @param record callable: (point const& from, double length, integration_step const&), told every step
     template <class Record>
     point begin(double seconds, Record const& record) const {
         steady_.require_start(seconds);
@@ -592,7 +592,7 @@ public:
         now = total.settled(now);
         double const end = now.seconds() + seconds;
         for (double h = 0.01; now.seconds() < end;) {
-            step taken = total.advance(now, h);
+            integration_step taken = total.advance(now, h);
             for (; taken.error > run_tolerance && h > 1e-12; taken = total.advance(now, h))
                 h = numeric::next_step(h, taken.error, run_tolerance);
             double const next = numeric::next_step(h, taken.error, run_tolerance);
@@ -624,7 +624,7 @@ public:
     double longest(point const& p, double share) const {
         return (p.left - share * moles()) / p.y[column_.flows() + 3];
     }
-    step advance(point const& from, double h) const {
+    integration_step advance(point const& from, double h) const {
         struct equations {
             held_still const& still;
             bool solve(double const* known, double reach, double* y) const {
@@ -638,7 +638,7 @@ public:
                                         scale_);
     }
     /// the end of a step
-    point reached(point const& from, double h, step const& s) const {
+    point reached(point const& from, double h, integration_step const& s) const {
         std::size_t const n = column_.size();
         point p = make_point(from.depth + h, std::vector<double>(s.end(), s.end() + n), from.stretch);
         p.ahead.assign(s.slope(), s.slope() + n);
@@ -646,7 +646,8 @@ public:
         return p;
     }
     /// the moment inside a step when so many moles had been distilled
-    point inside(double depth, double length, step const& s, double distilled, std::size_t stretch) const {
+    point inside(double depth, double length, integration_step const& s, double distilled,
+                 std::size_t stretch) const {
         double const wanted = moles() - column_.liquid().all() - distilled;
         auto const more = [&](double theta) { return s.at(theta, held::left) - wanted; };
         double theta = 0.0;
@@ -654,7 +655,8 @@ public:
         return part_of(depth, length, s, theta, stretch);
     }
     /// the moment after a part of a step
-    point part_of(double depth, double length, step const& s, double theta, std::size_t stretch) const {
+    point part_of(double depth, double length, integration_step const& s, double theta,
+                  std::size_t stretch) const {
         std::vector<double> y;
         s.at(theta, y);
         return make_point(depth + theta * length, std::move(y), stretch);
