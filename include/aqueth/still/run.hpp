@@ -27,7 +27,7 @@ struct [[nodiscard]] run_point {
     units::volume collected;     ///< all distillate so far, as one liquid at 20 °C
     units::volume pure_alcohol;  ///< pure alcohol in it at 20 °C
     units::amount distilled;     ///< ethanol and water in it
-    units::amount left;          ///< ethanol and water left in the still
+    units::amount left;          ///< ethanol and water left in the pot
     mole_fraction still;         ///< composition of the boiling liquid, without extract
     mole_fraction distillate;    ///< composition of the distillate
     units::temperature boiling;  ///< temperature in the pot

@@ -726,8 +726,9 @@ private:
         if (!first.what && tried == longest && !bends) raise_unreached(reached);
         if (first.what) {
             // The state at the end of the run decides: only rounding may separate it from the cut.
-            bool const at_cut =
-                first.reaches_cut || (next_cut() && excess(*next_cut(), starts_.back(), reached) >= 0.0);
+            bool const waits = next_cut() && settles(*next_cut(), starts_.back(), now);
+            bool const at_cut = first.reaches_cut ||
+                                (next_cut() && !waits && excess(*next_cut(), starts_.back(), reached) >= 0.0);
             bool const at_last_cut = at_cut && starts_.size() == plan_.cuts.size();
             if (first.ends_run && next_cut() && !at_last_cut) {
                 if (at_cut) begin_fraction(reached);  // with a cut that never comes

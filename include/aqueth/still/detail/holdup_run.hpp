@@ -178,90 +178,15 @@ public:
     /// changes the heating
     void heat(vessel const& pot) { pot_ = pot; }
 
-    /// @param y     unknowns
-    /// @param rule  the head
-    /// @return everything else at that moment; the rates of change are in `rate`
+    /// everything at a moment
+    /// @param y    unknowns
+    /// @param rule the head
     template <class Rule>
     column_moment const& at(double const* y, Rule const& rule) const {
-        head_flows const f{y[flows()], y[flows() + 1], y[flows() + 2], y[flows() + 3]};
-        column_moment& m = moment_;
-        m.flows = f;
-        double const phi = 1.0 - f.taken;
-        double const n = y[held::left];
-        double const x0 = within(y[held::ethanol] / n);
-        auto over = mixture_->vapour_with_slope(x0);
-        m.vapour[0] = over.value;
-        slope_[0] = over.slope / n;
-        for (std::size_t i = 1; i <= number_; ++i) {
-            double const e = liquid_.efficiency[i - 1];
-            over = mixture_->vapour_with_slope(within(y[held::plates + i - 1]));
-            m.vapour[i] = (1.0 - e) * m.vapour[i - 1] + e * over.value;
-            slope_[i] = e * over.slope;
-        }
-        double const yN = m.vapour[number_];
-        double const xc = within(y[condenser()]);
-        climb_head(yN, f);
-
-        // reflux, and its slope with respect to yN and xc
-        double const r = f.returned();
-        double const cold = 1.0 - f.enters;
-        m.reflux =
-            f.enters * (f.neck * m.neck_liquid + (1.0 - f.neck) * f.partial * m.back) + r * xc + cold * yN;
-        reflux_slope_ =
-            f.enters * (f.neck * neck_liquid_slope_ + (1.0 - f.neck) * f.partial * back_slope_) + cold;
-
-        double const* const x = y + held::plates;
-        auto const below = [&](std::size_t i) { return phi * x[i]; };  // comes from plate i + 1
-        double above = number_ > 0 ? below(0) : m.reflux;
-        double* const g = rate_.data();
-        g[held::left] = -f.taken;
-        g[held::collected] = f.taken * xc;
-        g[held::ethanol] = above - m.vapour[0];
-        auto const h0 = mixture_->liquid_enthalpy(x0);
-        double content = -f.taken * h0.value + h0.slope * (g[held::ethanol] + f.taken * x0);
-        for (std::size_t i = 0; i < number_; ++i) {
-            above = i + 1 < number_ ? below(i + 1) : m.reflux;
-            double const rate = m.vapour[i] - m.vapour[i + 1] + above - below(i);
-            g[held::plates + i] = rate;
-            content += mixture_->liquid_enthalpy(within(x[i])).slope * rate;
-        }
-        g[condenser()] = f.condensed() * (m.top - xc);
-
-        // heat
-        auto const hc = mixture_->liquid_enthalpy(xc);
-        content += hc.slope * g[condenser()];
-        double const up = mixture_->vapour_enthalpy(yN);
-        double const after = f.neck > 0.0 ? mixture_->vapour_enthalpy(m.neck_vapour) : up;
-        double const last = f.partial > 0.0 ? mixture_->vapour_enthalpy(m.top) : after;
-        m.neck = m.partial = 0.0;
-        if (f.neck > 0.0) {
-            double const back = f.neck * mixture_->liquid_enthalpy(m.neck_liquid).value;
-            m.neck = f.enters * (up - back - (1.0 - f.neck) * after);
-        }
-        if (f.partial > 0.0) {
-            double const back = f.partial * mixture_->liquid_enthalpy(m.back).value;
-            m.partial = f.enters * (1.0 - f.neck) * (after - back - (1.0 - f.partial) * last);
-        }
-        m.condenser = f.condensed() * (last - hc.value) - hc.slope * g[condenser()];
-        m.at_boiling = (m.neck + m.partial + m.condenser) / f.enters;
-        m.condenser += cold * m.at_boiling;
-        m.boiling = boiling(x0, n);
-        double const loss = pot_.loss.value() * (m.boiling - pot_.room.kelvin());
-        double const heat = m.at_boiling + f.taken * hc.value + content;
-        m.seconds = heat / (pot_.power.value() - loss);
-        g[held::seconds] = m.seconds;
-        g[held::neck] = m.neck;
-        g[held::partial] = m.partial;
-        g[held::condenser] = m.condenser;
-        g[held::pot_loss] = loss * m.seconds;
-        g[held::carried] = f.taken * hc.value;
-
-        head_flows const wanted = rule(m, xc);
-        g[flows()] = wanted.neck;
-        g[flows() + 1] = wanted.partial;
-        g[flows() + 2] = wanted.enters;
-        g[flows() + 3] = wanted.taken;
-        return m;
+        balance_ethanol(y);
+        balance_heat(y);
+        set_flows(y, rule);
+        return moment_;
     }
 
     /// Solves M (y - known) = reach g(y) by Newton's method, from the guess y. Its matrix has the derivatives of
@@ -272,7 +197,9 @@ public:
         double previous = 1e300;
         double const* const g = rate_.data();
         for (int i = 0; i < most; ++i) {
-            at(y, rule);
+            balance_ethanol(y);
+            if (rule.follows_heat()) balance_heat(y);
+            set_flows(y, rule);
             double const left = known[held::left] + reach * g[held::left];
             if (!(left > 0.0)) return false;
             double greatest = std::abs(left - y[held::left]) / left;
@@ -293,6 +220,7 @@ public:
             }
             if (!(greatest < 10.0)) return false;
             if (greatest < 1e-13 || (greatest < 1e-10 && greatest > 0.5 * previous)) {
+                if (!rule.follows_heat()) balance_heat(y);
                 for (std::size_t k = held::collected; k < held::ethanol; ++k) y[k] = known[k] + reach * g[k];
                 return true;
             }
@@ -326,6 +254,91 @@ public:
 
 private:
     static double within(double x) { return (std::min)(1.0, (std::max)(0.0, x)); }
+
+    /// vapours, rates of change of the liquids, and slopes for `solve_rows`
+    void balance_ethanol(double const* y) const {
+        column_moment& m = moment_;
+        m.flows = {y[flows()], y[flows() + 1], y[flows() + 2], y[flows() + 3]};
+        head_flows const& f = m.flows;
+        double const n = y[held::left];
+        auto over = mixture_->vapour_with_slope(within(y[held::ethanol] / n));
+        m.vapour[0] = over.value;
+        slope_[0] = over.slope / n;
+        for (std::size_t i = 1; i <= number_; ++i) {
+            double const e = liquid_.efficiency[i - 1];
+            over = mixture_->vapour_with_slope(within(y[held::plates + i - 1]));
+            m.vapour[i] = (1.0 - e) * m.vapour[i - 1] + e * over.value;
+            slope_[i] = e * over.slope;
+        }
+        double const top = m.vapour[number_];
+        double const xc = y[condenser()];
+        climb_head(top, f);
+        double const cold = 1.0 - f.enters;
+        double const of_neck = f.enters * f.neck, of_partial = f.enters * (1.0 - f.neck) * f.partial;
+        m.reflux = of_neck * m.neck_liquid + of_partial * m.back + f.returned() * xc + cold * top;
+        reflux_slope_ = of_neck * neck_liquid_slope_ + of_partial * back_slope_ + cold;
+
+        double* const g = rate_.data();
+        g[held::left] = -f.taken;
+        g[held::collected] = f.taken * xc;
+        double down = m.reflux;  // phi x of the plate above
+        for (std::size_t i = number_; i > 0; --i) {
+            double const leaves = (1.0 - f.taken) * y[held::plates + i - 1];
+            g[held::plates + i - 1] = m.vapour[i - 1] - m.vapour[i] + down - leaves;
+            down = leaves;
+        }
+        g[held::ethanol] = down - m.vapour[0];
+        g[condenser()] = f.condensed() * (m.top - xc);
+    }
+
+    /// heats taken out and the time of a mole of vapour, after `balance_ethanol`
+    void balance_heat(double const* y) const {
+        column_moment& m = moment_;
+        head_flows const& f = m.flows;
+        double* const g = rate_.data();
+        double const x0 = within(y[held::ethanol] / y[held::left]);
+        auto const h0 = mixture_->liquid_enthalpy(x0);
+        double content = -f.taken * h0.value + h0.slope * (g[held::ethanol] + f.taken * x0);
+        for (std::size_t i = held::plates; i < condenser(); ++i)
+            content += mixture_->liquid_enthalpy(within(y[i])).slope * g[i];
+        auto const hc = mixture_->liquid_enthalpy(within(y[condenser()]));
+        double const kept = hc.slope * g[condenser()];
+        double const up = mixture_->vapour_enthalpy(m.vapour[number_]);
+        double const after = f.neck > 0.0 ? mixture_->vapour_enthalpy(m.neck_vapour) : up;
+        double const last = f.partial > 0.0 ? mixture_->vapour_enthalpy(m.top) : after;
+        m.neck = m.partial = 0.0;
+        if (f.neck > 0.0) {
+            double const back = f.neck * mixture_->liquid_enthalpy(m.neck_liquid).value;
+            m.neck = f.enters * (up - back - (1.0 - f.neck) * after);
+        }
+        if (f.partial > 0.0) {
+            double const back = f.partial * mixture_->liquid_enthalpy(m.back).value;
+            m.partial = f.enters * (1.0 - f.neck) * (after - back - (1.0 - f.partial) * last);
+        }
+        m.condenser = f.condensed() * (last - hc.value) - kept;
+        m.at_boiling = (m.neck + m.partial + m.condenser) / f.enters;
+        m.condenser += (1.0 - f.enters) * m.at_boiling;
+        m.boiling = boiling(x0, y[held::left]);
+        double const loss = pot_.loss.value() * (m.boiling - pot_.room.kelvin());
+        m.seconds = (m.at_boiling + f.taken * hc.value + content + kept) / (pot_.power.value() - loss);
+        g[held::seconds] = m.seconds;
+        g[held::neck] = m.neck;
+        g[held::partial] = m.partial;
+        g[held::condenser] = m.condenser;
+        g[held::pot_loss] = loss * m.seconds;
+        g[held::carried] = f.taken * hc.value;
+    }
+
+    /// the flows that the head sets
+    template <class Rule>
+    void set_flows(double const* y, Rule const& rule) const {
+        head_flows const wanted = rule(moment_, within(y[condenser()]));
+        double* const g = rate_.data() + flows();
+        g[0] = wanted.neck;
+        g[1] = wanted.partial;
+        g[2] = wanted.enters;
+        g[3] = wanted.taken;
+    }
 
     void climb_head(double yN, head_flows const& f) const {
         column_moment& m = moment_;
@@ -437,6 +450,8 @@ public:
         if (!total && rate_ > 0.0) first_.taken *= 0.1;
     }
 
+    /// whether the flows depend on heats and times, so that they vary
+    bool follows_heat() const { return neck_loss_ > 0.0 || water_ > 0.0 || rate_ > 0.0 || reflux_ > 0.0; }
     /// flows to begin a search with
     head_flows const& first() const { return first_; }
 
