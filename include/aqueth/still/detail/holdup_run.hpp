@@ -514,6 +514,8 @@ public:
         scale_[held::collected] = scale_[held::ethanol] = all * steady_.x();
         scale_[held::seconds] = heat / s.pot.power.value();
         for (std::size_t k = held::plates; k <= column_.condenser(); ++k) scale_[k] = strongest;
+        // A step may err by 1e-8 of these; the tests show that 1e-8 of what is reported comes of it.
+        for (double& each : scale_) each *= 10.0;
     }
     /// the same still after a step of its plan
     held_still(held_still const& before, plan_step const& change, point const& now)
