@@ -175,6 +175,13 @@ public:
     held_liquid const& liquid() const { return liquid_; }
     /// moles that an unknown composition counts: of plate i, or of the condenser
     double moles(std::size_t i) const { return i < number_ ? liquid_.plate[i] : liquid_.condenser; }
+    /// the same column with at least so many moles on every plate and in the condenser
+    held_column holding_at_least(double least) const {
+        held_column result = *this;
+        for (double& each : result.liquid_.plate) each = (std::max)(each, least);
+        result.liquid_.condenser = (std::max)(result.liquid_.condenser, least);
+        return result;
+    }
     /// changes the heating
     void heat(vessel const& pot) { pot_ = pot; }
 
@@ -202,23 +209,22 @@ public:
             set_flows(y, rule);
             double const left = known[held::left] + reach * g[held::left];
             if (!(left > 0.0)) return false;
-            double greatest = std::abs(left - y[held::left]) / left;
-            y[held::left] = left;
             for (std::size_t k = held::ethanol; k <= condenser(); ++k) {
                 double const mass = k == held::ethanol ? 1.0 : moles(k - held::plates);
                 p_[k - held::ethanol] = mass * (known[k] - y[k]) + reach * g[k];
             }
             solve_rows(reach, p_.data());
-            for (std::size_t k = held::ethanol; k <= condenser(); ++k) {
-                double const change = p_[k - held::ethanol];
-                y[k] += change;
-                greatest = (std::max)(greatest, std::abs(k == held::ethanol ? change / left : change));
-            }
-            for (std::size_t k = flows(); k < size_; ++k) {
+            double greatest = std::abs(p_[0]) / left;
+            for (std::size_t k = 1; k < p_.size(); ++k) greatest = (std::max)(greatest, std::abs(p_[k]));
+            for (std::size_t k = flows(); k < size_; ++k)
                 greatest = (std::max)(greatest, std::abs(g[k] - y[k]));
-                y[k] = g[k];
-            }
-            if (!(greatest < 10.0)) return false;
+            if (!(greatest < unlimited)) return false;
+            // Far from the solution a part of the change goes further.
+            double const part = (std::min)(1.0, 0.2 / greatest);
+            greatest = (std::max)(greatest, std::abs(left - y[held::left]) / left);
+            y[held::left] += part * (left - y[held::left]);
+            for (std::size_t k = 0; k < p_.size(); ++k) y[held::ethanol + k] += part * p_[k];
+            for (std::size_t k = flows(); k < size_; ++k) y[k] += part * (g[k] - y[k]);
             if (greatest < 1e-13 || (greatest < 1e-10 && greatest > 0.5 * previous)) {
                 if (!rule.follows_heat()) balance_heat(y);
                 for (std::size_t k = held::collected; k < held::ethanol; ++k) y[k] = known[k] + reach * g[k];
@@ -507,15 +513,17 @@ public:
           scale_(column_.size(), 1.0) {
         double const all = steady_.moles();
         double const strongest = mixture.vapour(x());
-        double const heat = all * 4e4;  // approximate heat to boil all of it
+        double const heat = 0.3 * all * 4e4;  // approximate heat to boil a part of it
         for (auto k : {held::neck, held::partial, held::condenser, held::pot_loss, held::carried})
             scale_[k] = heat;
         scale_[held::left] = all;
         scale_[held::collected] = scale_[held::ethanol] = all * steady_.x();
         scale_[held::seconds] = heat / s.pot.power.value();
         for (std::size_t k = held::plates; k <= column_.condenser(); ++k) scale_[k] = strongest;
-        // A step may err by 1e-8 of these; the tests show that 1e-8 of what is reported comes of it.
-        for (double& each : scale_) each *= 10.0;
+        // A step may err by 1e-8 of the amounts of ethanol; the tests show that 1e-8 of what is reported comes of
+        // it.
+        for (std::size_t k = held::ethanol; k <= column_.condenser(); ++k) scale_[k] *= 10.0;
+        scale_[held::collected] *= 10.0;
     }
     /// the same still after a step of its plan
     held_still(held_still const& before, plan_step const& change, point const& now)
@@ -716,11 +724,19 @@ private:
         flows[1] = f.partial;
         flows[2] = f.enters;
         flows[3] = f.taken;
-        std::vector<double> const known = y;
         double const at_once = 1e-12;
-        constexpr int most = 300;
+        std::vector<double> known = y;
+        if (column.solve(known.data(), at_once, y.data(), rule, 100)) return y;
+        // From too far for Newton's method: liquids that hold next to nothing go there in the course of a time.
+        y = known;
+        for (double pace = 1e-3; pace < 1e12; pace *= 3.0) {
+            held_column<M> const eased = column.holding_at_least(at_once / pace);
+            if (eased.solve(known.data(), at_once, y.data(), rule)) known = y;
+            y = known;
+        }
+        constexpr int most = 100;
         if (!column.solve(known.data(), at_once, y.data(), rule, most)) {
-            raise_error(refusal("distillation", argument::number_of_steps, most, "", 0.0, most,
+            raise_error(refusal("distillation", argument::number_of_steps, most + 1, "", 0.0, most,
                                 "the flows at the head cannot be found"));
         }
         return y;
