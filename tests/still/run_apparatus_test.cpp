@@ -479,6 +479,8 @@ TEST(Apparatus, RefusesWhatCannotBe) {
     expect_refusal([&] { return run(four_plates(), plan); }, "power");
     plan.steps = {{condition::collected(0.1 * litre), reflux::constant_strength(by_volume(96), 5.0)}};
     expect_refusal([&] { return run(four_plates(), plan); }, "strength of the distillate to keep");
+    plan.steps = {{condition::strength_lost(), reflux::constant(2.0)}};
+    expect_refusal([&] { return run(four_plates(), plan); }, "strengths kept by the reflux");
     plan.steps.assign(run_plan::most_steps + 1, {condition::collected(0.1 * litre)});
     expect_refusal([&] { return run(four_plates(), plan); }, "number of steps of the plan");
 }

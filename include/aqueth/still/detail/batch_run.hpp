@@ -505,6 +505,8 @@ public:
         boiling_.y[2] = 0.0;
         begin_stretch(first);
         for (condition const& c : plan.ends) require_ahead(c, boiling_, first);
+        for (plan_step const& step : plan.steps)
+            if (step.when.what() == condition::watched::kept_strength) require_keeps();
         begin_fraction(first);
         double h = 0.01;
         for (batch_point now = first; ends_.size() < starts_.size();) {
@@ -731,18 +733,20 @@ private:
         return std::isnan(at) ? h : at;
     }
 
+    /// Refuses to wait for the loss of a strength that is never kept.
+    void require_keeps() const {
+        bool keeps = stretches_.front().apparatus().head.returned().keeps_strength();
+        for (plan_step const& step : plan_.steps)
+            keeps = keeps || (step.returned && step.returned->keeps_strength());
+        require_range("distillation", argument::strengths_kept_by_the_reflux, keeps ? 1.0 : 0.0, "", 1.0, 1.0,
+                      "a cut, an end or a step waits until that strength is lost");
+    }
     /// A condition within the tolerance of the steps counts as met: a charge of 11 % vol already satisfies
     /// "still at 11 % vol", whatever the rounding of two conversions.
     void require_ahead(condition const& c, batch_point const& since, batch_point const& p) const {
         using watched = condition::watched;
         reflux const& r = batch(p).apparatus().head.returned();
-        if (c.what() == watched::kept_strength) {
-            bool keeps = r.keeps_strength();
-            for (plan_step const& step : plan_.steps)
-                keeps = keeps || (step.returned && step.returned->keeps_strength());
-            require_range("distillation", argument::strengths_kept_by_the_reflux, keeps ? 1.0 : 0.0, "", 1.0,
-                          1.0, "a cut or an end waits until that strength is lost");
-        }
+        if (c.what() == watched::kept_strength) require_keeps();
         double const now = seen(c, since, p);
         double const nearest = falls(c) ? now / (1.0 + tolerance) : now / (1.0 - tolerance);
         if (falls(c) ? threshold(c) < nearest : threshold(c) > nearest) return;
