@@ -16,7 +16,7 @@ namespace aqueth::inline AQUETH_ABI::numeric {
 template <std::size_t N>
 class fixed_point {
 public:
-    using vector = std::array<double, N>;
+    using vector = std::array<double, N>;  ///< the variables
 
     /// @param f         callable: vector -> vector
     /// @param start     where to begin
