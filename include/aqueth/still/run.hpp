@@ -282,7 +282,7 @@ distillation distil_watched(wash const& charge, still const& s, run_plan const& 
 ///         give the reachable values)
 /// @par Accuracy
 /// Of the integration: 1e-8 in the strength of fractions, 2e-8 in what has been collected at a point. Of constant
-/// moles on the plates: 0.1 to 1 % of a volume above a strength, against plates that keep their volume. Of the
+/// moles on the plates: up to 1.2 % of a volume above a strength, against plates that keep their volume. Of the
 /// equilibrium: `vapour_uncertainty`, 0.02 in the vapour's mole fraction over a wash and less over spirit; a
 /// `curve_with_vapour_shifted` shows its effect. Stages, heat loss and the pot's loss are the user's figures.
 /// @par Source

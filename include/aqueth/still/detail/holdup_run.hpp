@@ -71,8 +71,8 @@ namespace aqueth::inline AQUETH_ABI::detail {
 //
 // Moles held. They are those of the distillate at the start, without holdup, in the volumes at 20 °C: the liquid
 // on the upper plates, where holdup matters most, is nearly distillate. A model whose plates keep their volume
-// gives 0.1 to 1 % less volume above a strength (columns of 4 and 8 plates over charges of 11 to 40 % vol). The
-// moles of the first vapour would give 0.2 to 3 % more than it.
+// gives 1.2 % less to 0.1 % more volume above 80 % vol (4 and 8 plates over charges of 11 to 40 % vol). With the
+// moles of the first vapour the volume would be 0.2 to 3 % above that model's.
 
 /// Places of the unknowns of a run with holdup. Behind them come x1 to xN, xc and the flows s1, s2, v, e.
 namespace held {
