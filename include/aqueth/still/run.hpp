@@ -264,7 +264,8 @@ distillation distil_watched(wash const& charge, still const& s, run_plan const& 
 /// With holdup the liquids on the plates and in the condenser have balances of their own. When the charge begins to
 /// boil, its first vapour fills them; a time at total reflux begins after that. So the distillate is weak at first and
 /// becomes stronger, and a condition on it waits until it has been stronger. Column and head hold constant moles:
-/// those of the distillate that the steady column would give at the start, in the volumes stated. At the end they
+/// those of the distillate that the steady column would give at the start, in the volumes stated. A reflux that
+/// keeps a strength regulates the vapour at the head, to 1e-5 in its mole fraction. At the end they
 /// drain into the pot and belong to the residue. On a 25 L pot of 11 % vol, four plates with 60 mL each (1 % of the
 /// charge) give 5.5 % more volume above 80 % vol, about half of what they hold, and a first strength 1.0 % vol lower.
 /// @param charge   the wash, weaker than the azeotrope, at its temperature
@@ -277,7 +278,7 @@ distillation distil_watched(wash const& charge, still const& s, run_plan const& 
 ///         many cuts, ends, steps or points; the power is not above the pot's heat loss, or would need more than a
 ///         million hours to boil the charge away; the greatest reflux cannot keep a strength; more condenses above the
 ///         column than it may, or less than is to be taken; holdup is more than half of the ethanol
-///         fills, or meets an enthalpy balance or a reflux that keeps a strength; a cut or an end
+///         fills, or meets an enthalpy balance; a cut or an end
 ///         is already met at its start, or is not met when 2 % of the charge's moles are left (the bounds
 ///         give the reachable values)
 /// @par Accuracy
