@@ -29,6 +29,7 @@ enum class argument {
     density,
     density_behind_the_reading,
     density_it_floats_by,
+    diameter_of_the_column,
     discarded_volume,
     distance_between_the_liquids_of_two_points,
     effective_degrees_of_freedom,
@@ -130,7 +131,10 @@ enum class argument {
     temperature_of_a_part,
     temperature_of_a_point,
     temperature_of_the_mixture_without_loss_of_heat,
+    temperature_of_the_receiver,
     temperature_of_the_room,
+    temperature_of_the_water_in,
+    temperature_of_the_water_out,
     temperature_wanted,
     time_to_elapse,
     uncertainty_of_the_strength,
@@ -170,6 +174,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::density: return "density";
     case argument::density_behind_the_reading: return "density behind the reading";
     case argument::density_it_floats_by: return "density it floats by";
+    case argument::diameter_of_the_column: return "diameter of the column";
     case argument::discarded_volume: return "discarded volume";
     case argument::distance_between_the_liquids_of_two_points:
         return "distance between the liquids of two points";
@@ -275,7 +280,10 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::temperature_of_a_point: return "temperature of a point";
     case argument::temperature_of_the_mixture_without_loss_of_heat:
         return "temperature of the mixture without loss of heat";
+    case argument::temperature_of_the_receiver: return "temperature of the receiver";
     case argument::temperature_of_the_room: return "temperature of the room";
+    case argument::temperature_of_the_water_in: return "temperature of the water in";
+    case argument::temperature_of_the_water_out: return "temperature of the water out";
     case argument::temperature_wanted: return "temperature wanted";
     case argument::time_to_elapse: return "time to elapse";
     case argument::uncertainty_of_the_strength: return "uncertainty of the strength";
