@@ -20,6 +20,7 @@
 #include <aqueth/still/column.hpp>         // stages, plates or packing; the neck
 #include <aqueth/still/column_limits.hpp>  // least stages, least reflux, strength of the distillate
 #include <aqueth/still/cooling.hpp>        // water of the condensers, load of a column
+#include <aqueth/still/cost.hpp>           // what heat and water cost
 #include <aqueth/still/heating.hpp>        // heat and time to boiling
 #include <aqueth/still/run.hpp>            // a run of a still: fractions, strengths, times, heat
 #include <aqueth/still/run_plan.hpp>       // cuts and ends of a run

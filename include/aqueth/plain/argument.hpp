@@ -33,6 +33,7 @@ enum class argument {
     discarded_volume,
     distance_between_the_liquids_of_two_points,
     effective_degrees_of_freedom,
+    efficiency_of_the_heating,
     elapsed_time,
     error_of_the_derivatives_in_the_uncertainty,
     estimate,
@@ -43,8 +44,10 @@ enum class argument {
     fall,
     final_gravity,
     greatest_reflux_ratio,
+    heat,
     heat_capacity,
     heat_loss_coefficient,
+    heating_value_of_the_fuel,
     height_equivalent_to_a_theoretical_plate,
     height_of_the_packing,
     index,
@@ -96,6 +99,7 @@ enum class argument {
     original_extract,
     power,
     pressure,
+    price,
     probability,
     product_of_the_uncertainties,
     proof,
@@ -130,6 +134,7 @@ enum class argument {
     temperature,
     temperature_of_a_part,
     temperature_of_a_point,
+    temperature_of_the_charge,
     temperature_of_the_mixture_without_loss_of_heat,
     temperature_of_the_receiver,
     temperature_of_the_room,
@@ -179,6 +184,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::distance_between_the_liquids_of_two_points:
         return "distance between the liquids of two points";
     case argument::effective_degrees_of_freedom: return "effective degrees of freedom";
+    case argument::efficiency_of_the_heating: return "efficiency of the heating";
     case argument::elapsed_time: return "elapsed time";
     case argument::error_of_the_derivatives_in_the_uncertainty:
         return "error of the derivatives, in the uncertainty";
@@ -190,8 +196,10 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::fall: return "fall";
     case argument::final_gravity: return "final gravity";
     case argument::greatest_reflux_ratio: return "greatest reflux ratio";
+    case argument::heat: return "heat";
     case argument::heat_capacity: return "heat capacity";
     case argument::heat_loss_coefficient: return "heat loss coefficient";
+    case argument::heating_value_of_the_fuel: return "heating value of the fuel";
     case argument::height_equivalent_to_a_theoretical_plate:
         return "height equivalent to a theoretical plate";
     case argument::height_of_the_packing: return "height of the packing";
@@ -244,6 +252,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::original_extract: return "original extract";
     case argument::power: return "power";
     case argument::pressure: return "pressure";
+    case argument::price: return "price";
     case argument::probability: return "probability";
     case argument::product_of_the_uncertainties: return "product of the uncertainties";
     case argument::proof: return "proof";
@@ -278,6 +287,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::temperature: return "temperature";
     case argument::temperature_of_a_part: return "temperature of a part";
     case argument::temperature_of_a_point: return "temperature of a point";
+    case argument::temperature_of_the_charge: return "temperature of the charge";
     case argument::temperature_of_the_mixture_without_loss_of_heat:
         return "temperature of the mixture without loss of heat";
     case argument::temperature_of_the_receiver: return "temperature of the receiver";
