@@ -22,6 +22,7 @@
 #include <aqueth/still/cooling.hpp>        // water of the condensers, load of a column
 #include <aqueth/still/cost.hpp>           // what heat and water cost
 #include <aqueth/still/heating.hpp>        // heat and time to boiling
+#include <aqueth/still/jars.hpp>           // a run in jars, and where to cut
 #include <aqueth/still/run.hpp>            // a run of a still: fractions, strengths, times, heat
 #include <aqueth/still/run_plan.hpp>       // cuts and ends of a run
 #include <aqueth/still/stages.hpp>         // effective stages from earlier runs

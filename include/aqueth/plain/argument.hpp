@@ -16,6 +16,7 @@ enum class argument {
     amount_of_ethanol_and_water,
     amount_of_water,
     apparent_extract,
+    average_of_the_jars,
     bend_of_the_model_within_one_standard_uncertainty,
     boiling_temperature,
     coefficient,
@@ -79,6 +80,7 @@ enum class argument {
     number_of_cuts,
     number_of_ends_of_the_run,
     number_of_input_quantities,
+    number_of_jars,
     number_of_lots,
     number_of_measured_temperatures,
     number_of_mixed_points,
@@ -94,6 +96,7 @@ enum class argument {
     number_of_standard_uncertainties,
     number_of_steps,
     strengths_kept_by_the_reflux,
+    number_of_the_first_jar,
     number_of_trials,
     number_of_trials_that_settle_the_result,
     original_extract,
@@ -138,6 +141,7 @@ enum class argument {
     temperature_of_the_mixture_without_loss_of_heat,
     temperature_of_the_receiver,
     temperature_of_the_room,
+    temperature_of_the_spout,
     temperature_of_the_water_in,
     temperature_of_the_water_out,
     temperature_wanted,
@@ -149,6 +153,7 @@ enum class argument {
     vapour_over_a_mixture,
     verification_scale_interval,
     volume,
+    volume_of_a_jar,
     volume_to_collect,
     volume_wanted,
     wanted_uncertainty
@@ -165,6 +170,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::amount_of_ethanol_and_water: return "amount of ethanol and water";
     case argument::amount_of_water: return "amount of water";
     case argument::apparent_extract: return "apparent extract";
+    case argument::average_of_the_jars: return "average of the jars";
     case argument::bend_of_the_model_within_one_standard_uncertainty:
         return "bend of the model within one standard uncertainty";
     case argument::boiling_temperature: return "boiling temperature";
@@ -232,6 +238,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::number_of_cuts: return "number of cuts";
     case argument::number_of_ends_of_the_run: return "number of ends of the run";
     case argument::number_of_input_quantities: return "number of input quantities";
+    case argument::number_of_jars: return "number of jars";
     case argument::number_of_lots: return "number of lots";
     case argument::number_of_measured_temperatures: return "number of measured temperatures";
     case argument::number_of_mixed_points: return "number of mixed points";
@@ -247,6 +254,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::number_of_standard_uncertainties: return "number of standard uncertainties";
     case argument::number_of_steps: return "number of steps";
     case argument::strengths_kept_by_the_reflux: return "strengths kept by the reflux";
+    case argument::number_of_the_first_jar: return "number of the first jar";
     case argument::number_of_trials: return "number of trials";
     case argument::number_of_trials_that_settle_the_result: return "number of trials that settle the result";
     case argument::original_extract: return "original extract";
@@ -292,6 +300,7 @@ constexpr char const* name_of(argument a) noexcept {
         return "temperature of the mixture without loss of heat";
     case argument::temperature_of_the_receiver: return "temperature of the receiver";
     case argument::temperature_of_the_room: return "temperature of the room";
+    case argument::temperature_of_the_spout: return "temperature of the spout";
     case argument::temperature_of_the_water_in: return "temperature of the water in";
     case argument::temperature_of_the_water_out: return "temperature of the water out";
     case argument::temperature_wanted: return "temperature wanted";
@@ -304,6 +313,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::vapour_over_a_mixture: return "vapour over a mixture";
     case argument::verification_scale_interval: return "verification scale interval";
     case argument::volume: return "volume";
+    case argument::volume_of_a_jar: return "volume of a jar";
     case argument::volume_to_collect: return "volume to collect";
     case argument::volume_wanted: return "volume wanted";
     case argument::wanted_uncertainty: return "wanted uncertainty";
