@@ -37,6 +37,8 @@ using energy = boost::units::quantity<si::energy>;      ///< energy, held in J
 using power = boost::units::quantity<si::power>;        ///< energy per time, held in W
 /// heat capacity of a body, held in J/K
 using heat_capacity = decltype(energy() / temperature_difference());
+/// volume that flows in a time, held in m3/s
+using volume_flow = decltype(volume() / time());
 /// heat a body loses in a time for each kelvin it is warmer, held in W/K
 using thermal_conductance = decltype(power() / temperature_difference());
 /// energy per amount of substance, held in J/mol
@@ -47,8 +49,6 @@ using molar_heat_capacity = decltype(molar_energy() / temperature_difference());
 using specific_energy = decltype(energy() / mass());
 /// heat capacity per mass, held in J/(kg K)
 using specific_heat_capacity = decltype(specific_energy() / temperature_difference());
-/// volume in a time, held in m3/s
-using volume_flow = decltype(volume() / time());
 /// length in a time, held in m/s
 using velocity = decltype(length() / time());
 /// relative change of volume per kelvin (cubic expansion), held in 1/K
