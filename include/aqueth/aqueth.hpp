@@ -26,6 +26,7 @@
 #include <aqueth/still/jars.hpp>           // a run in jars, and where to cut
 #include <aqueth/still/run.hpp>            // a run of a still: fractions, strengths, times, heat
 #include <aqueth/still/run_plan.hpp>       // cuts and ends of a run
+#include <aqueth/still/season.hpp>         // strips and spirit runs until they repeat themselves
 #include <aqueth/still/stages.hpp>         // effective stages from earlier runs
 #include <aqueth/still/still.hpp>          // the apparatus: pot, column, neck, head
 // operations of the trade, on parcels

@@ -81,7 +81,10 @@ enum class argument {
     murphree_efficiency,
     number_of_additions,
     number_of_cuts,
+    number_of_cycles,
+    number_of_destinations,
     number_of_ends_of_the_run,
+    number_of_hearts,
     number_of_input_quantities,
     number_of_jars,
     number_of_lots,
@@ -93,6 +96,7 @@ enum class argument {
     number_of_points,
     number_of_readings,
     number_of_results_covered,
+    number_of_runs,
     number_of_second_readings,
     number_of_stages,
     number_of_stages_above,
@@ -120,6 +124,7 @@ enum class argument {
     relative_volatility,
     share_of_the_stoichiometric_yield,
     share_of_the_vapour_that_condenses,
+    share_that_is_lost,
     significant_digits,
     smallest_step_read,
     specific_enthalpy,
@@ -153,6 +158,7 @@ enum class argument {
     temperature_of_the_water_out,
     temperature_wanted,
     time_at_total_reflux,
+    time_between_runs,
     time_to_elapse,
     uncertainty_of_the_strength,
     uncertainty_over_the_standard_deviation_of_the_process,
@@ -162,6 +168,7 @@ enum class argument {
     verification_scale_interval,
     volume,
     volume_of_a_jar,
+    volume_of_the_charge,
     volume_to_collect,
     volume_wanted,
     wanted_uncertainty,
@@ -248,7 +255,10 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::murphree_efficiency: return "Murphree efficiency";
     case argument::number_of_additions: return "number of additions";
     case argument::number_of_cuts: return "number of cuts";
+    case argument::number_of_cycles: return "number of cycles";
+    case argument::number_of_destinations: return "number of destinations";
     case argument::number_of_ends_of_the_run: return "number of ends of the run";
+    case argument::number_of_hearts: return "number of hearts";
     case argument::number_of_input_quantities: return "number of input quantities";
     case argument::number_of_jars: return "number of jars";
     case argument::number_of_lots: return "number of lots";
@@ -260,6 +270,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::number_of_points: return "number of points";
     case argument::number_of_readings: return "number of readings";
     case argument::number_of_results_covered: return "number of results covered";
+    case argument::number_of_runs: return "number of runs";
     case argument::number_of_second_readings: return "number of second readings";
     case argument::number_of_stages: return "number of stages";
     case argument::number_of_stages_above: return "number of stages above";
@@ -287,6 +298,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::relative_volatility: return "relative volatility";
     case argument::share_of_the_stoichiometric_yield: return "share of the stoichiometric yield";
     case argument::share_of_the_vapour_that_condenses: return "share of the vapour that condenses";
+    case argument::share_that_is_lost: return "share that is lost";
     case argument::significant_digits: return "significant digits";
     case argument::smallest_step_read: return "smallest step read";
     case argument::specific_enthalpy: return "specific enthalpy";
@@ -321,6 +333,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::temperature_of_the_water_out: return "temperature of the water out";
     case argument::temperature_wanted: return "temperature wanted";
     case argument::time_at_total_reflux: return "time at total reflux";
+    case argument::time_between_runs: return "time between runs";
     case argument::time_to_elapse: return "time to elapse";
     case argument::uncertainty_of_the_strength: return "uncertainty of the strength";
     case argument::uncertainty_over_the_standard_deviation_of_the_process:
@@ -331,6 +344,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::verification_scale_interval: return "verification scale interval";
     case argument::volume: return "volume";
     case argument::volume_of_a_jar: return "volume of a jar";
+    case argument::volume_of_the_charge: return "volume of the charge";
     case argument::volume_to_collect: return "volume to collect";
     case argument::volume_wanted: return "volume wanted";
     case argument::wanted_uncertainty: return "wanted uncertainty";
