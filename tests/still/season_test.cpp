@@ -146,7 +146,7 @@ TEST(Season, RefusesWhatCannotBe) {
     refused([](season_plan& p) { p.strongest_charge = by_volume(0.5); }, "strength of the charge");
     // everything is returned for ever
     refused([](season_plan& p) { p.destinations = std::vector(3, destination::returned); },
-            "number of cycles");
+            "number of hearts");
 }
 
 }  // namespace
