@@ -9,10 +9,13 @@
 #include <aqueth/error.hpp>
 #include <aqueth/model/enthalpy.hpp>
 #include <aqueth/model/modified_raoult.hpp>
+#include <aqueth/numeric/root.hpp>
+#include <aqueth/still/head.hpp>
 #include <aqueth/still/run.hpp>
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
 
+#include <algorithm>
 #include <cmath>
 
 namespace aqueth::inline AQUETH_ABI {
@@ -38,15 +41,15 @@ struct cooling_temperatures {
     static constexpr double least_difference = 0.1;  ///< least approach of two temperatures, K
 };
 
-/// What a condenser takes at a moment. The water flows against the vapour: it first cools the condensate, then
-/// it condenses the vapour.
+/// What a condenser takes at a moment. The water flows against the vapour: it first cools the condensate,
+/// then it condenses the vapour.
 struct [[nodiscard]] condenser_demand {
     units::power condensing;                   ///< heat of the vapour, from its dew point to its bubble point
-    units::power cooling;                      ///< heat of the distillate, from there to the receiver
+    units::power cooling;                      ///< heat of the condensate, from there on
     units::volume_flow water;                  ///< water, measured as it enters
     units::temperature water_between;          ///< water between cooling and condensing
     units::thermal_conductance condensing_ua;  ///< heat transfer coefficient times area, to condense
-    units::thermal_conductance cooling_ua;     ///< the same, to cool the distillate
+    units::thermal_conductance cooling_ua;     ///< the same, to cool the condensate
 
     /// @return all heat that the water takes
     units::power heat() const { return condensing + cooling; }
@@ -89,27 +92,32 @@ inline void require_colder(cooling_temperatures const& t, units::temperature vap
                   "colder than the vapour that it condenses");
 }
 
-/// moles of vapour that reach the condenser in a second
-inline double condensed_moles(run_point const& p, boiling_curve const& curve) {
-    double const d = p.distillate.value();
-    return p.condenser.value() / (curve.vapour_enthalpy(d) - curve.liquid_enthalpy(d).value);
-}
-
-/// The vapour of a moment, on its way from the column through the neck to the condenser. All in moles, J, s, K.
-struct rising_vapour {
-    double moles;     ///< that leave the column in a second
-    double column;    ///< mole fraction of the vapour that leaves the column
-    double returned;  ///< moles that condense in the neck and run back in a second
-    double liquid;    ///< their mole fraction
-    double heat;      ///< heat that the neck takes out, W
-    rising_vapour(run_point const& p, double share, boiling_curve const& curve) {
-        double const d = p.distillate.value(), beyond = condensed_moles(p, curve);
-        moles = beyond / (1.0 - share);
-        returned = share * moles;
-        liquid = curve.liquid(d);
-        column = share * liquid + (1.0 - share) * d;
-        heat = moles * curve.vapour_enthalpy(column) - returned * curve.liquid_enthalpy(liquid).value -
-               beyond * curve.vapour_enthalpy(d);
+/// Vapour and liquid above the column at a moment. Moles in a second, mole fractions, J, K.
+struct top_of_still {
+    double taken;      ///< moles of distillate
+    double condensed;  ///< moles of vapour that reach the condenser
+    double passed;     ///< moles of vapour that pass the neck
+    double vapour;     ///< their mole fraction
+    double column;     ///< mole fraction of the vapour that leaves the column
+    top_of_still(run_point const& p, boiling_curve const& curve) {
+        double const d = p.distillate.value();
+        taken = p.take_off.value() / mass_of_moles(1.0, d).volume();
+        condensed = taken * (1.0 + p.reflux_ratio);
+        double const all = p.vapour_flow.value(), heat = p.partial_condenser.value();
+        double const back = curve.liquid(d);  // what runs back from a partial condenser
+        auto const mixed = [&](double moles) { return d + (1.0 - condensed / moles) * (back - d); };
+        passed = condensed;
+        if (heat > 0.0) {
+            auto const excess = [&](double moles) {
+                return moles * curve.vapour_enthalpy(mixed(moles)) -
+                       (moles - condensed) * curve.liquid_enthalpy(back).value -
+                       condensed * curve.vapour_enthalpy(d) - heat;
+            };
+            double const found = numeric::bracketed_root(excess, condensed, all, 1e-13 * all);
+            passed = std::isnan(found) ? all : found;  // NaN: rounding; all of it passes the neck
+        }
+        vapour = mixed(passed);
+        column = vapour + (1.0 - passed / all) * (curve.liquid(vapour) - vapour);
     }
 };
 
@@ -117,10 +125,12 @@ struct rising_vapour {
 
 /// What the total condenser takes at a moment of a run.
 ///
-/// The vapour condenses from its dew point to its bubble point. The distillate then cools to the receiver; the
-/// reflux goes back hot. Each part is a counterflow exchanger with the logarithmic mean of its differences of
-/// temperature: d ln(T - t) is even along it.
+/// The vapour condenses from its dew point to its bubble point. The condensate then cools: the distillate to the
+/// receiver, the reflux to its own temperature, if it has one. Each part is a counterflow exchanger with the
+/// logarithmic mean of the differences of temperature at its ends. A reflux cools with the distillate, so the
+/// area to cool it is on the safe side.
 /// @param p     the moment
+/// @param h     the head of the still, for the temperature of its reflux
 /// @param t     temperatures of water and receiver
 /// @param curve the equilibrium of the run
 /// @return heats, water, and the heat transfer coefficient times area that they need
@@ -131,7 +141,7 @@ struct rising_vapour {
 /// more area.
 /// @par Source
 /// @ref source_columns (logarithmic mean)
-inline condenser_demand demand_of_condenser(run_point const& p, cooling_temperatures const& t,
+inline condenser_demand demand_of_condenser(run_point const& p, head const& h, cooling_temperatures const& t,
                                             boiling_curve const& curve) {
     t.require_possible();
     detail::require_colder(t, p.vapour);
@@ -140,15 +150,19 @@ inline condenser_demand demand_of_condenser(run_point const& p, cooling_temperat
     require_range("cooling water", argument::temperature_of_the_receiver, t.receiver.celsius(), "°C",
                   t.water_in.celsius(), bubble.celsius() - cooling_temperatures::least_difference,
                   "below the boiling point of the distillate");
-    double const taken = detail::condensed_moles(p, curve) / (1.0 + p.reflux_ratio);
-    double const condensing = p.condenser.value();
-    double const cooling = taken * (model::enthalpy::liquid(d, bubble.kelvin()) -
-                                    model::enthalpy::liquid(d, t.receiver.kelvin()));
-    double const per_kilogram = detail::heat_of_water(t.water_in, t.water_out);
-    double const water = (condensing + cooling) / per_kilogram;  // kg/s
-    units::temperature const between =
-        temperature_of_liquid(mass_fraction(0.0), enthalpy_of_liquid(mass_fraction(0.0), t.water_in) +
-                                                      cooling / water * joule_per_kilogram);
+    auto const colder = [&](units::temperature end) {  // J/mol
+        return (std::max)(0.0, model::enthalpy::liquid(d, bubble.kelvin()) -
+                                   model::enthalpy::liquid(d, end.kelvin()));
+    };
+    detail::top_of_still const top(p, curve);
+    double const reflux =
+        h.reflux_temperature() ? (top.condensed - top.taken) * colder(*h.reflux_temperature()) : 0.0;
+    double const condensing = p.condenser.value() - reflux;
+    double const cooling = reflux + top.taken * colder(t.receiver);
+    double const water = (condensing + cooling) / detail::heat_of_water(t.water_in, t.water_out);  // kg/s
+    units::temperature const between = temperature_of_liquid(
+        mass_fraction(0.0),
+        enthalpy_of_liquid(mass_fraction(0.0), t.water_in) + cooling / water * joule_per_kilogram);
     return {condensing * watt,
             cooling * watt,
             detail::water_for((condensing + cooling) * joule, t) / second,
@@ -157,39 +171,37 @@ inline condenser_demand demand_of_condenser(run_point const& p, cooling_temperat
             detail::exchanger(cooling, bubble, t.receiver, t.water_in, between)};
 }
 
-/// What a partial condenser (a dephlegmator) or a neck takes at a moment of a run. A share of the vapour condenses
-/// in it and runs back at its boiling point; the rest goes on. The water flows against the vapour, which cools
-/// from its dew point at the entry to that at the exit.
+/// What a partial condenser (a dephlegmator) takes at a moment of a run. What it condenses runs back at its
+/// boiling point. The water flows against the vapour, which cools from its dew point at the entry to that at
+/// the exit.
 /// @param p     the moment
-/// @param share share of the vapour's moles that condenses in it, as in the still
 /// @param t     temperatures of its water; that of the receiver does not matter here
 /// @param curve the equilibrium of the run
-/// @return as `demand_of_condenser`, without any cooling of the condensate
+/// @return as `demand_of_condenser`, without any cooling of the condensate; all 0 if there is none
 /// @throws refusal as `demand_of_condenser`
 /// @par Accuracy
 /// as `demand_of_condenser`
 /// @par Source
 /// @ref source_columns (logarithmic mean)
-inline condenser_demand demand_of_partial_condenser(run_point const& p, double share,
-                                                    cooling_temperatures const& t,
+inline condenser_demand demand_of_partial_condenser(run_point const& p, cooling_temperatures const& t,
                                                     boiling_curve const& curve) {
     t.require_possible();
-    neck const checked = neck::condensing(share);
-    detail::rising_vapour const vapour(p, checked.share(), curve);
-    units::temperature const enters = kelvin(curve.temperature(curve.liquid(vapour.column)));
-    detail::require_colder(t, enters);
-    return {vapour.heat * watt,
+    detail::top_of_still const top(p, curve);
+    units::temperature const enters = kelvin(curve.temperature(curve.liquid(top.vapour)));
+    detail::require_colder(t, p.vapour);
+    double const heat = p.partial_condenser.value();
+    return {heat * watt,
             units::power(),
-            detail::water_for(vapour.heat * joule, t) / second,
+            detail::water_for(heat * joule, t) / second,
             t.water_in,
-            detail::exchanger(vapour.heat, enters, p.vapour, t.water_in, t.water_out),
+            detail::exchanger(heat, enters, p.vapour, t.water_in, t.water_out),
             units::thermal_conductance()};
 }
 
-/// Heat and water of the condenser in a whole run.
+/// Heat and water of a condenser in a whole run.
 struct [[nodiscard]] condenser_total {
-    units::energy condensing;  ///< heat of the vapour, down to its bubble point
-    units::energy cooling;     ///< heat of the distillate, from there to the receiver
+    units::energy condensing;  ///< heat of the vapour, and of a reflux that comes back cold
+    units::energy cooling;     ///< heat of the distillate, from its bubble point to the receiver
     units::volume water;       ///< water, measured as it enters
 
     /// @return all heat that the water takes
@@ -213,14 +225,14 @@ inline condenser_total demand_of_condenser(distillation const& r, cooling_temper
     return {r.heat.condenser, cooling, detail::water_for(r.heat.condenser + cooling, t)};
 }
 
-/// Water of the neck in a whole run, if it is a partial condenser with cooling water.
+/// What a partial condenser takes in a whole run.
 /// @param r the run
 /// @param t temperatures of its water; that of the receiver does not matter here
 /// @return heat and water
 /// @throws refusal if a temperature is outside its range
 inline condenser_total demand_of_partial_condenser(distillation const& r, cooling_temperatures const& t) {
     t.require_possible();
-    return {r.heat.neck, units::energy(), detail::water_for(r.heat.neck, t)};
+    return {r.heat.partial_condenser, units::energy(), detail::water_for(r.heat.partial_condenser, t)};
 }
 
 /// The vapour that leaves a column, as makers of plates and packing rate it.
@@ -235,35 +247,32 @@ struct [[nodiscard]] vapour_load {
     double f_factor;
 };
 
-/// Load of the top of a column at a moment of a run.
+/// Load of the top of a column, or of a neck on a pot, at a moment of a run.
 /// @param p        the moment
-/// @param share    share of the vapour that condenses in neck or partial condenser above the column
-/// @param diameter inner diameter of the column, 1 mm to 10 m
+/// @param diameter inner diameter, 1 mm to 10 m
 /// @param curve    the equilibrium of the run
 /// @return velocity and F-factor, to compare with the maker's limits
-/// @throws refusal if an argument is outside its range
+/// @throws refusal if the diameter is outside its range
 /// @par Accuracy
 /// Of the flow 1 %, of the vapour's density 0.3 %. Reflux that comes back cold condenses more vapour on the top
 /// plate; the plate below carries that much more.
 /// @par Source
 /// @ref source_columns (F-factor); virial coefficients as the equilibrium
-inline vapour_load load_at_top(run_point const& p, double share, units::length diameter,
-                               boiling_curve const& curve) {
+inline vapour_load load_at_top(run_point const& p, units::length diameter, boiling_curve const& curve) {
     require_range("column", argument::diameter_of_the_column, in(diameter, 1e-3 * metre), "mm", 1.0, 1e4);
-    neck const checked = neck::condensing(share);
-    detail::rising_vapour const vapour(p, checked.share(), curve);
-    double const y = vapour.column;
+    double const y = detail::top_of_still(p, curve).column;
     units::temperature const t = kelvin(curve.temperature(curve.liquid(y)));
     double const volume =
         model::modified_raoult::molar_volume(y, t.kelvin(), curve.pressure().value());  // m3/mol
     double const mass =
         1e-3 * (y * correlation::molar_mass::ethanol + (1.0 - y) * correlation::molar_mass::water);
     constexpr double pi = 3.14159265358979323846;
-    double const velocity = vapour.moles * volume / (0.25 * pi * diameter.value() * diameter.value());
+    double const flow = p.vapour_flow.value() * volume;  // m3/s
+    double const velocity = flow / (0.25 * pi * diameter.value() * diameter.value());
     return {mole_fraction(y),
             t,
             mass / volume * kilogram_per_cubic_metre,
-            vapour.moles * volume * cubic_metre / second,
+            flow * cubic_metre / second,
             velocity * metre / second,
             velocity * std::sqrt(mass / volume)};
 }
