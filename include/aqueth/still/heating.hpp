@@ -193,6 +193,19 @@ inline heating heat(wash const& charge, vessel const& pot, units::temperature ta
     return heat(charge, pot, target, charge.temperature());
 }
 
+namespace detail {
+
+/// heats a charge to where it boils; if it is filled in hot, the metal of the pot takes its share first
+inline heating heat_to_boiling(wash const& charge, vessel const& pot, units::temperature boiling,
+                               std::optional<units::temperature> charged_at) {
+    if (!charged_at) return aqueth::heat(charge, pot, boiling);
+    require_range("heating", argument::temperature_of_the_charge, charged_at->celsius(), "°C", 0.0,
+                  boiling.celsius(), "below boiling");
+    return aqueth::heat(charge, pot, boiling, temperature_in_the_pot(charge, pot, *charged_at));
+}
+
+}  // namespace detail
+
 /// Heats a charge to its boiling temperature.
 /// @param charge     the wash, not empty
 /// @param pot        the pot
@@ -205,11 +218,7 @@ inline heating heat(wash const& charge, vessel const& pot, units::temperature ta
 /// as `heat`
 inline heating heat_to_boil(wash const& charge, vessel const& pot, units::pressure pressure,
                             std::optional<units::temperature> charged_at = std::nullopt) {
-    units::temperature const boiling = boiling_temperature(charge, pressure);
-    if (!charged_at) return heat(charge, pot, boiling);
-    require_range("heating", argument::temperature_of_the_charge, charged_at->celsius(), "°C", 0.0,
-                  boiling.celsius(), "below boiling");
-    return heat(charge, pot, boiling, temperature_in_the_pot(charge, pot, *charged_at));
+    return detail::heat_to_boiling(charge, pot, boiling_temperature(charge, pressure), charged_at);
 }
 
 }  // namespace aqueth::inline AQUETH_ABI

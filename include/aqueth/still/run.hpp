@@ -212,6 +212,8 @@ distillation distil(wash const& charge, still const& s, run_plan const& plan, M 
     require_range("distillation", argument::holdup, in(s.tower.holdup() + s.head.holdup(), litre), "L", 0.0,
                   0.0, "not modelled yet");
     detail::batch_still<M> const batch(charge, s, mixture);
+    heating const warming = detail::heat_to_boiling(
+        charge, s.pot, kelvin(batch.boiling(batch.x(), batch.moles())), plan.charged_at);
     double distilled = 0.0;
     detail::batch_history<detail::batch_still<M>> const history(batch, plan, [&](double share) {
         progress(run_progress{distilled = share, 0.0});
@@ -255,7 +257,7 @@ distillation distil(wash const& charge, still const& s, run_plan const& plan, M 
     auto const& lost = history.strength_lost();
     return {fractions,
             residue,
-            heat(charge, s.pot, kelvin(batch.boiling(first.x(), first.left))),
+            warming,
             last.seconds() * second,
             went_where,
             detail::balance_of(charge, fractions, residue, went_where),

@@ -7,6 +7,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <string_view>
 #include <variant>
 
@@ -109,9 +110,8 @@ still_options still_options::offer(session& s) {
         s.option("--take-off", "RATE", "distillate taken in a time, instead of --reflux: mL/min, L/h");
     given const& keep =
         s.option("--keep-strength", "STRENGTH", "raise the reflux, up to --reflux, to keep this strength");
-    given const& temperature =
-        s.option("--reflux-temperature", "TEMP",
-                 "temperature of the reflux where it enters the column (default boiling)");
+    given const& temperature = s.option("--reflux-temperature", "TEMP",
+                                        "temperature of the reflux where it enters the column", "boiling");
     given const& partial = s.option("--partial-condenser", "SHARE",
                                     "a partial condenser: the share of the vapour that it condenses, or its "
                                     "water as 'FLOW, TEMP in, TEMP out'");
@@ -313,6 +313,47 @@ void plan_options::read(run_plan& plan, std::vector<asked_condition>& asked) con
     if (charged_at.present) plan.charged_at = read_any_temperature(charged_at);
     if (!steps.present) return;
     for (given const& part : parts_of(steps)) plan.steps.push_back(read_step(part, asked));
+}
+
+// --- fractions ---------------------------------------------------------------------------------------------
+
+fraction_options fraction_options::offer(session& s) {
+    given const& discard =
+        s.option("--discard", "VOLUME", "volume of the foreshots at 20 C; they are not kept");
+    given const& cuts = s.option("--cuts", "LIST", "ends of fractions: 'distillate 80 %vol, pot 99 C'");
+    given const& ends =
+        s.required("--end", "LIST", "end of the run, the first of: 'pot 1 %vol, elapsed 6 h'");
+    return {discard, cuts, ends};
+}
+
+void fraction_options::read(run_plan& plan, std::vector<asked_condition>& asked, given const& keep) const {
+    std::vector<asked_condition> of_cuts;
+    if (cuts.present) of_cuts = read_conditions(cuts);
+    asked.insert(asked.end(), of_cuts.begin(), of_cuts.end());
+    if (discard.present) {
+        asked.push_back({discard, condition::collected(read_volume(discard))});
+        plan.cuts.push_back({asked.back().what, false});
+    }
+    for (asked_condition const& each : of_cuts) plan.cuts.push_back({each.what});
+    for (asked_condition const& each : read_conditions(ends)) {
+        asked.push_back(each);
+        plan.ends.push_back(each.what);
+    }
+    for (auto const& [from, what] : asked) {
+        if (what.what() == condition::watched::kept_strength && !keep.present)
+            refuse(from, "needs --keep-strength");
+    }
+}
+
+std::vector<std::string> usual_names(std::size_t number, bool discarded) {
+    if (number == 1) return {discarded ? "foreshots" : "distillate"};
+    std::vector<std::string> names(number, "hearts");
+    std::size_t const first = discarded ? 1 : 0;
+    if (discarded) names.front() = "foreshots";
+    if (number - first > 1) names.back() = "tails";
+    std::size_t const hearts = number - first - (names.back() == "tails" ? 1 : 0);
+    for (std::size_t k = 0; hearts > 1 && k < hearts; ++k) names[first + k] += fmt::format(" {}", k + 1);
+    return names;
 }
 
 // --- water and money ---------------------------------------------------------------------------------------

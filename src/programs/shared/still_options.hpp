@@ -9,6 +9,7 @@
 #include <aqueth/aqueth.hpp>
 #include <aqueth/correlation/source.hpp>
 
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <vector>
@@ -88,6 +89,19 @@ struct plan_options {
     /// Sets start, steps and temperatures of a plan. The conditions of its steps join those asked for.
     void read(run_plan& plan, std::vector<asked_condition>& asked) const;
 };
+
+/// The options about the fractions of a run and its end.
+struct fraction_options {
+    given const &discard, &cuts, &ends;
+
+    static fraction_options offer(session& s);
+    /// Sets cuts and ends of a plan. The conditions join those asked for.
+    /// @param keep the option that 'strength lost' needs
+    void read(run_plan& plan, std::vector<asked_condition>& asked, given const& keep) const;
+};
+
+/// Names for so many fractions: foreshots if the first is discarded, tails for the last, hearts between.
+std::vector<std::string> usual_names(std::size_t number, bool discarded);
 
 /// Calls f, which distils, and names the option that causes a refusal.
 template <class F>
