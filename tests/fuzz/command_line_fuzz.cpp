@@ -6,6 +6,7 @@
 #include "drawing.hpp"
 #include "points.hpp"
 #include "progress.hpp"
+#include "still_options.hpp"
 #include "still_program.hpp"
 #include "uncertainty_program.hpp"
 
@@ -50,6 +51,9 @@ namespace equilibrium_table {
 namespace fill_bottles_program {
 #include "fill_bottles.cpp"
 }
+namespace fill_jars_program {
+#include "fill_jars.cpp"
+}
 namespace find_stages {
 #include "find_stages.cpp"
 }
@@ -62,6 +66,9 @@ namespace judge_uncertainty {
 namespace judge_wash {
 #include "judge_wash.cpp"
 }
+namespace plan_season {
+#include "plan_season.cpp"
+}
 namespace print_table {
 #include "print_table.cpp"
 }
@@ -71,11 +78,11 @@ namespace read_thermometer {
 
 namespace {
 using entry = int (*)(int, char**);
-constexpr entry programs[] = {blend_lots::main,        boiling_point::main,        check_label::main,
-                              convert_strength::main,  correct_reading::main,      dilute_spirit::main,
-                              equilibrium_table::main, fill_bottles_program::main, find_stages::main,
-                              forecast_run::main,      judge_uncertainty::main,    judge_wash::main,
-                              print_table::main,       read_thermometer::main};
+constexpr entry programs[] = {
+    blend_lots::main,        boiling_point::main, check_label::main,       convert_strength::main,
+    correct_reading::main,   dilute_spirit::main, equilibrium_table::main, fill_bottles_program::main,
+    fill_jars_program::main, find_stages::main,   forecast_run::main,      judge_uncertainty::main,
+    judge_wash::main,        plan_season::main,   print_table::main,       read_thermometer::main};
 }  // namespace
 
 extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size) {

@@ -177,6 +177,8 @@ inline run_balance balance_of(wash const& charge, std::vector<run_fraction> cons
 template <class Batch, class Progress, class Watch>
 distillation run_of(Batch const& batch, wash const& charge, run_plan const& plan, Progress const& progress,
                     Watch const& watch) {
+    heating const warming = heat_to_boiling(charge, batch.apparatus().pot,
+                                            kelvin(batch.boiling(batch.x(), batch.moles())), plan.charged_at);
     double distilled = 0.0;
     batch_history<Batch> const history(batch, plan, [&](double share) {
         progress(run_progress{distilled = share, 0.0});
@@ -221,7 +223,7 @@ distillation run_of(Batch const& batch, wash const& charge, run_plan const& plan
     auto const& lost = history.strength_lost();
     return {fractions,
             residue,
-            heat(charge, pot, kelvin(batch.boiling(batch.x(), batch.moles()))),
+            warming,
             last.seconds() * second,
             went_where,
             balance_of(charge, fractions, residue, went_where),
