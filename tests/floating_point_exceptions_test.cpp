@@ -6,6 +6,7 @@
 #include <aqueth/aqueth.hpp>
 #include <aqueth/array.hpp>
 #include <aqueth/measured_equilibrium.hpp>
+#include <aqueth/still/learning.hpp>
 
 #include <gtest/gtest.h>
 
@@ -95,7 +96,7 @@ TEST_F(FloatingPointExceptions, NoneInStills) {
                 still s;
                 s.pot.power = 1500.0 * watt;
                 s.tower = tower;
-                s.returned = returned;
+                s.head = head::total_condenser(returned);
                 s.flow = flow;
                 run_plan plan;
                 plan.ends.push_back(condition::still_strength(by_volume(2)));

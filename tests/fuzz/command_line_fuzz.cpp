@@ -50,9 +50,6 @@ namespace equilibrium_table {
 namespace fill_bottles_program {
 #include "fill_bottles.cpp"
 }
-namespace find_stages {
-#include "find_stages.cpp"
-}
 namespace forecast_run {
 #include "forecast_run.cpp"
 }
@@ -61,6 +58,9 @@ namespace judge_uncertainty {
 }
 namespace judge_wash {
 #include "judge_wash.cpp"
+}
+namespace learn_still_program {
+#include "learn_still.cpp"
 }
 namespace print_table {
 #include "print_table.cpp"
@@ -73,8 +73,8 @@ namespace {
 using entry = int (*)(int, char**);
 constexpr entry programs[] = {blend_lots::main,        boiling_point::main,        check_label::main,
                               convert_strength::main,  correct_reading::main,      dilute_spirit::main,
-                              equilibrium_table::main, fill_bottles_program::main, find_stages::main,
-                              forecast_run::main,      judge_uncertainty::main,    judge_wash::main,
+                              equilibrium_table::main, fill_bottles_program::main, forecast_run::main,
+                              judge_uncertainty::main, judge_wash::main,           learn_still_program::main,
                               print_table::main,       read_thermometer::main};
 }  // namespace
 

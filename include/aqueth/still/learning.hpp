@@ -12,6 +12,7 @@
 #include <aqueth/still/detail/boiling_down.hpp>
 #include <aqueth/still/detail/column_solver.hpp>
 #include <aqueth/still/detail/log_forecast.hpp>
+#include <aqueth/still/head.hpp>
 #include <aqueth/still/heating.hpp>
 #include <aqueth/still/run_log.hpp>
 #include <aqueth/still/still.hpp>
@@ -40,13 +41,17 @@ namespace aqueth::inline AQUETH_ABI {
 
 // --- figures of a still from logs --------------------------------------------------------------------------
 
+/// Greatest number of theoretical stages that an estimate tries.
+inline constexpr double most_estimated_stages = 20.0;
+
 /// Figures of a still that a log can tell of.
 enum class still_figure {
     stages,            ///< theoretical stages above the pot
     plate_efficiency,  ///< Murphree efficiency of each plate
     neck_share,        ///< share of the vapour that condenses in the neck
     reflux_ratio,      ///< reflux ratio of the runs whose log does not give it
-    pot_loss           ///< heat loss of the pot, W/K
+    pot_loss,          ///< heat loss of the pot, W/K
+    plate_holdup       ///< liquid on each plate or theoretical stage, volume at 20 °C, mL
 };
 
 /// @param f a figure
@@ -57,13 +62,16 @@ constexpr char const* name_of(still_figure f) {
     case still_figure::plate_efficiency: return "plate efficiency";
     case still_figure::neck_share: return "neck share";
     case still_figure::reflux_ratio: return "reflux ratio";
-    case still_figure::pot_loss: break;
+    case still_figure::pot_loss: return "pot loss";
+    case still_figure::plate_holdup: break;
     }
-    return "pot loss";
+    return "holdup of a plate";
 }
 /// @param f a figure
 /// @return the unit of its value; empty for a plain number
-constexpr char const* unit_of(still_figure f) { return f == still_figure::pot_loss ? "W/K" : ""; }
+constexpr char const* unit_of(still_figure f) {
+    return f == still_figure::pot_loss ? "W/K" : f == still_figure::plate_holdup ? "mL" : "";
+}
 
 /// @param q a quantity of a log
 /// @return its name
@@ -198,6 +206,10 @@ inline std::string remedy_for(alike_figures const& a) {
         return "log time and volume of a run with known power; for the loss alone, let the hot pot cool and "
                "log "
                "its temperature";
+    if (has(still_figure::plate_holdup))
+        return "log the first strengths after a time at total reflux, or drain the column after a run and "
+               "measure "
+               "what runs out";
     if (has(still_figure::neck_share) && a.together.size() > 1)
         return "insulate the neck, or add the log of a run without the column";
     return "log strengths at the spout over the whole run, down to weak distillate";
@@ -212,15 +224,21 @@ struct figure_range {
     double step;  ///< a change that a distiller would call small but real
 };
 
-inline figure_range range_of(still_figure f, double greatest_loss) {
+/// @param greatest_loss   loss that leaves a tenth of the power for boiling, W/K
+/// @param greatest_holdup a fifth of the charge, divided by the plates, mL
+inline figure_range range_of(still_figure f, double greatest_loss, double greatest_holdup) {
+    auto const shares_of = [](double most, double step) {
+        return figure_range{0.0, most, {0.05 * most, 0.2 * most, 0.5 * most}, step};
+    };
     switch (f) {
-    case still_figure::stages: return {0.0, 20.0, {1.0, 3.0, 7.0}, 1.0};
+    case still_figure::stages: return {0.0, most_estimated_stages, {1.0, 3.0, 7.0}, 1.0};
     case still_figure::plate_efficiency: return {0.05, 1.0, {0.3, 0.55, 0.8}, 0.1};
     case still_figure::neck_share: return {0.0, 0.6, {0.02, 0.1, 0.25}, 0.05};
     case still_figure::reflux_ratio: return {0.0, 50.0, {1.0, 3.0, 8.0}, 1.0};
-    case still_figure::pot_loss: break;
+    case still_figure::pot_loss: return shares_of(greatest_loss, 1.0);
+    case still_figure::plate_holdup: break;
     }
-    return {0.0, greatest_loss, {0.05 * greatest_loss, 0.2 * greatest_loss, 0.5 * greatest_loss}, 1.0};
+    return shares_of(greatest_holdup, 20.0);
 }
 
 /// Weighted least squares over the logs of a still.
@@ -250,12 +268,14 @@ public:
         uncertain("standard uncertainty of the pot temperature", u.pot_temperature, "K", 0.01, 10.0);
         uncertain("standard uncertainty of the volume", in(u.volume, litre), "L", 0.0, 1000.0);
         uncertain("standard uncertainty of the time", in(u.time, minute), "min", 1.0 / 60.0, 60.0);
-        double greatest_loss = 1e4;
+        double greatest_loss = 1e4, greatest_holdup = 1e5;
         for (run_log const& log : logs) {
             require_log(log);
             readings_.push_back(readings_of(log));
             count_ += readings_.back().size();
             // A boiling pot is at 105 °C at most; a tenth of the power is left for boiling.
+            greatest_holdup =
+                (std::min)(greatest_holdup, 0.2 * in(log.charge.liquid().volume(celsius(20)), millilitre));
             if (log.power) {
                 greatest_loss =
                     (std::min)(greatest_loss, 0.9 * log.power->value() / (105.0 - known.pot.room.celsius()));
@@ -266,7 +286,8 @@ public:
             "the logs hold no strength, no temperature, and no time beside a volume under known power");
         for (std::size_t j = 0; j < unknowns.size(); ++j) {
             still_unknown const& each = unknowns[j];
-            ranges_.push_back(range_of(each.what, greatest_loss));
+            ranges_.push_back(
+                range_of(each.what, greatest_loss, greatest_holdup / (std::max)(1, known.tower.whole())));
             auto const same_kind = [&](still_unknown const& other) {
                 bool const column = is_of_column(each.what) && is_of_column(other.what);
                 return column || other.what == each.what;
@@ -275,9 +296,16 @@ public:
                 static_cast<double>(std::count_if(unknowns.begin(), unknowns.end(), same_kind));
             require_range(learning, argument_name(argument::number_of_input_quantities, name_of(each.what)),
                           kinds, "", 1.0, 1.0, "each figure once; either the stages or the plate efficiency");
-            if (each.what == still_figure::plate_efficiency)
+            bool const has_stages =
+                known.tower.whole() >= 1 ||
+                std::any_of(unknowns.begin(), unknowns.end(),
+                            [](still_unknown const& other) { return other.what == still_figure::stages; });
+            if (each.what == still_figure::plate_efficiency ||
+                (each.what == still_figure::plate_holdup && !has_stages)) {
                 require_range(learning, argument::number_of_plates, known.tower.whole(), "", 1.0,
-                              column::most_stages, "an efficiency needs the number of plates");
+                              column::most_stages, "efficiency and holdup need a column with plates");
+            }
+            if (each.what == still_figure::reflux_ratio) require_reflux();
             if (!each.known) continue;
             require_range(learning, argument_name(argument::estimate, name_of(each.what)), *each.known,
                           unit_of(each.what), ranges_[j].least, ranges_[j].most);
@@ -316,12 +344,19 @@ private:
     static constexpr int most_iterations = 60;
     static constexpr double negligible = 1e-7;  ///< gain of the sum of squares that ends the search
 
+    /// a reflux ratio belongs to a total condenser
+    void require_reflux() const {
+        bool const possible = known_.head.what() != head::kind::partial_condenser;
+        require_range("learning a still", argument::reflux_ratio, 0.0, "", 0.0, possible ? 1.0 : -1.0,
+                      "only a total condenser has a reflux ratio");
+    }
     static bool is_of_column(still_figure f) {
         return f == still_figure::stages || f == still_figure::plate_efficiency;
     }
 
-    static void require_log(run_log const& log) {
+    void require_log(run_log const& log) const {
         constexpr char const* learning = "learning a still";
+        if (log.reflux_ratio) require_reflux();
         require_range(learning, argument::number_of_readings, static_cast<double>(log.rows.size()), "", 1.0,
                       1e5, "rows of a log");
         units::volume const most = 0.97 * log.charge.liquid().volume(celsius(20));
@@ -362,12 +397,17 @@ private:
         }
     }
 
-    /// the still with these figures, and with the settings of a run
-    still still_with(Eigen::VectorXd const& figures, run_log const& log) const {
+    /// the head of the still with this reflux ratio
+    head head_returning(double ratio) const {
+        head h = head::total_condenser(reflux::constant(ratio)).holding(known_.head.holdup());
+        auto const& t = known_.head.reflux_temperature();
+        return t ? h.reflux_at(*t) : h;
+    }
+
+    /// the still with these figures
+    still still_with(Eigen::VectorXd const& figures) const {
         still s = known_;
-        s.pot.power = log.power.value_or(1.0 * kilowatt);
-        if (!log.power) s.pot.loss = units::thermal_conductance();
-        if (log.reflux_ratio) s.returned = reflux::constant(*log.reflux_ratio);
+        units::volume held = known_.tower.holdup();
         for (std::size_t j = 0; j < unknowns_.size(); ++j) {
             double const value = figures[static_cast<Eigen::Index>(j)];
             switch (unknowns_[j].what) {
@@ -376,29 +416,35 @@ private:
                 s.tower = column::of_plates(known_.tower.whole(), value);
                 break;
             case still_figure::neck_share: s.neck = neck::condensing(value); break;
-            case still_figure::reflux_ratio:
-                if (!log.reflux_ratio) s.returned = reflux::constant(value);
-                break;
-            case still_figure::pot_loss:
-                if (log.power) s.pot.loss = value * watt_per_kelvin;
-                break;
+            case still_figure::reflux_ratio: s.head = head_returning(value); break;
+            case still_figure::pot_loss: s.pot.loss = value * watt_per_kelvin; break;
+            case still_figure::plate_holdup: held = value * millilitre; break;
             }
         }
+        s.tower = s.tower.holding(held);
         return s;
     }
 
-    /// forecasts for these figures, judged with the present weights
+    /// the still with these figures and the settings of a run
+    still still_in(run_log const& log, Eigen::VectorXd const& figures) const {
+        still s = still_with(figures);
+        if (log.reflux_ratio) s.head = head_returning(*log.reflux_ratio);
+        s.pot.power = log.power.value_or(1.0 * kilowatt);
+        if (!log.power) s.pot.loss = units::thermal_conductance();  // no time is read
+        return s;
+    }
+
+    /// forecasts for these figures, judged with the present effects of the places
     point at(Eigen::VectorXd const& figures) {
         point p;
         p.figures = figures;
         p.forecasts.reserve(logs_.size());
         for (run_log const& log : logs_) {
             if (stopped_) return p;
-            p.forecasts.emplace_back(log, still_with(figures, log), mixture_);
+            p.forecasts.emplace_back(log, still_in(log, figures), mixture_);
             ++forecasts_;
             stopped_ = !progress_(learning_progress{forecasts_, least_});
         }
-        if (weights_.size() == 0) weights_ = weights_at(p);
         judge(p);
         return p;
     }
@@ -422,23 +468,51 @@ private:
             for (log_reading const& r : readings_[k]) f(place++, k, r);
     }
 
-    /// One over the standard uncertainty of each reading. The place of a reading is uncertain too: that of
-    /// the volume, or of the time where there is no volume, counts by the slope of the forecast.
-    Eigen::VectorXd weights_at(point const& p) const {
-        Eigen::VectorXd w(static_cast<Eigen::Index>(count_));
+    /// The effect of the uncertain place of a reading: of the volume, or of the time where there is no
+    /// volume, by the slope of the forecast; over the stated uncertainty of the reading.
+    Eigen::VectorXd place_effects_at(point const& p) const {
+        Eigen::VectorXd h(static_cast<Eigen::Index>(count_));
         for_each_reading([&](Eigen::Index place, std::size_t k, log_reading const& r) {
             double const litres = logs_[k].rows[r.row].collected
                                       ? in(u_.volume, litre)
                                       : in(u_.time, minute) * p.forecasts[k].rate(r.row);
-            w[place] = 1.0 / std::hypot(stated(r.what), p.forecasts[k].read(r).per_litre * litres);
+            h[place] = p.forecasts[k].read(r).per_litre * litres / stated(r.what);
         });
-        return w;
+        return h;
     }
 
+    /// Calls f with the first place of each row and the number of its readings.
+    template <class F>
+    void for_each_row(F const& f) const {
+        Eigen::Index first = 0, end = 0;
+        std::size_t log = 0, row = 0;
+        for_each_reading([&](Eigen::Index at, std::size_t k, log_reading const& r) {
+            if (at > first && (k != log || r.row != row)) {
+                f(first, at - first);
+                first = at;
+            }
+            log = k;
+            row = r.row;
+            end = at + 1;
+        });
+        f(first, end - first);
+    }
+
+    /// Sets residuals and their sum of squares. An error of the place changes all readings of a row together,
+    /// so their covariance over the stated uncertainties is I + h h', h being the effects of the place. Its
+    /// inverse square root, I - (1 - 1/sqrt(1 + h'h)) h h'/h'h, makes them independent.
     void judge(point& p) {
         p.residuals.resize(static_cast<Eigen::Index>(count_ + priors_));
         for_each_reading([&](Eigen::Index place, std::size_t k, log_reading const& r) {
-            p.residuals[place] = (r.measured - p.forecasts[k].read(r).value) * weights_[place];
+            p.residuals[place] = (r.measured - p.forecasts[k].read(r).value) / stated(r.what);
+        });
+        for_each_row([&](Eigen::Index first, Eigen::Index number) {
+            auto const h = place_effects_.segment(first, number);
+            double const all = h.squaredNorm();
+            if (!(all > 0.0)) return;
+            auto row = p.residuals.segment(first, number);
+            double const along = (1.0 - 1.0 / std::sqrt(1.0 + all)) / all * h.dot(row);
+            row -= along * h;
         });
         auto place = static_cast<Eigen::Index>(count_);
         for (std::size_t j = 0; j < unknowns_.size(); ++j) {
@@ -452,11 +526,13 @@ private:
 
     /// The best of a few stills, because contradictory logs can have several valleys.
     point first_guess() {
+        place_effects_ = Eigen::VectorXd::Zero(static_cast<Eigen::Index>(count_));
         std::size_t combinations = 1;
         std::vector<std::size_t> choices;
         for (std::size_t j = 0; j < unknowns_.size(); ++j) {
             // Beyond three figures a search from the middle is as good as 81 stills.
-            choices.push_back(unknowns_[j].known || j >= 3 ? 1 : ranges_[j].starts.size());
+            bool const one = unknowns_[j].known || j >= 3 || unknowns_[j].what == still_figure::plate_holdup;
+            choices.push_back(one ? 1 : ranges_[j].starts.size());
             combinations *= choices.back();
         }
         point best;
@@ -466,18 +542,26 @@ private:
             for (std::size_t j = 0; j < unknowns_.size(); ++j) {
                 std::size_t const start = choices[j] == 1 ? 1 : rest % choices[j];
                 rest /= choices[j];
-                figures[static_cast<Eigen::Index>(j)] = unknowns_[j].known.value_or(ranges_[j].starts[start]);
+                // Without holdup a forecast takes a tenth of the time.
+                figures[static_cast<Eigen::Index>(j)] =
+                    unknowns_[j].what == still_figure::plate_holdup
+                        ? 0.0
+                        : unknowns_[j].known.value_or(ranges_[j].starts[start]);
             }
-            weights_.resize(0);  // each still judged with its own weights would favour steep ones
             point p = at(figures);
             if (p.squares < best.squares || best.figures.size() == 0) best = std::move(p);
+        }
+        for (std::size_t j = 0; j < unknowns_.size() && !stopped_; ++j) {
+            if (unknowns_[j].what != still_figure::plate_holdup) continue;
+            best.figures[static_cast<Eigen::Index>(j)] = unknowns_[j].known.value_or(ranges_[j].starts[0]);
+            best = at(best.figures);
         }
         if (!stopped_) reweigh(best);
         return best;
     }
 
     void reweigh(point& p) {
-        weights_ = weights_at(p);
+        place_effects_ = place_effects_at(p);
         judge(p);
     }
 
@@ -544,24 +628,12 @@ private:
     }
 
     learned_still report(point const& best) {
-        learned_still result{still_with(best.figures, run_log{logs_[0].charge, {}, {}, {}}),
-                             {},
-                             {},
-                             {},
-                             {},
-                             0.0,
-                             0.0,
-                             false,
-                             1.0,
-                             0.0,
-                             0,
-                             false};
-        result.found.pot = known_.pot;
+        learned_still result{
+            still_with(best.figures), {}, {}, {}, {}, best.squares, 0.0, false, 1.0, 0.0, 0, false};
         auto const columns = static_cast<Eigen::Index>(unknowns_.size());
         Eigen::MatrixXd const slopes = stopped_ ? Eigen::MatrixXd() : derivatives(best, true);
         result.stopped = stopped_;
         result.forecasts = forecasts_;
-        result.chi_squared = best.squares;
         result.degrees_of_freedom =
             (std::max)(0.0, static_cast<double>(count_ + priors_) - static_cast<double>(columns));
         double const freedom = result.degrees_of_freedom;
@@ -647,24 +719,28 @@ private:
         }
     }
 
-    /// Pairs whose correlation is beyond 0.95.
+    /// Figures whose correlation is beyond 0.95: each with all the others that change along with it.
     void name_pairs(learned_still& result, Eigen::MatrixXd const& covariance) const {
         for (std::size_t j = 0; j < unknowns_.size(); ++j) {
+            auto const change = [&](std::size_t k) {
+                auto const at = static_cast<Eigen::Index>(k);
+                double const u = std::sqrt(covariance(at, at)) * ranges_[k].step;
+                return alike_figures::change{unknowns_[k].what, result.correlations[j][k] * u};
+            };
+            alike_figures all{{change(j)}, 0.0};
             for (std::size_t k = j + 1; k < unknowns_.size(); ++k) {
                 double const r = result.correlations[j][k];
-                still_figure const a = unknowns_[j].what, b = unknowns_[k].what;
-                if (std::abs(r) < 0.95 || named(result, a, b)) continue;
-                auto const u = [&](std::size_t i) {
-                    auto const at = static_cast<Eigen::Index>(i);
-                    return std::sqrt(covariance(at, at)) * ranges_[i].step;
-                };
-                result.not_told_apart.push_back({{{a, u(j)}, {b, r * u(k)}}, r});
+                if (std::abs(r) < 0.95 || named(result, unknowns_[j].what, unknowns_[k].what)) continue;
+                all.together.push_back(change(k));
+                all.correlation = r;
             }
+            if (all.together.size() > 2) all.correlation = 0.0;
+            if (all.together.size() > 1) result.not_told_apart.push_back(std::move(all));
         }
     }
 
     void set_residuals(learned_still& result, point const& best) const {
-        if (best.residuals.size() == 0) return;
+        if (best.forecasts.size() < logs_.size()) return;  // stopped before the first
         for (auto const what :
              {log_quantity::strength, log_quantity::jar_strength, log_quantity::head_temperature,
               log_quantity::pot_temperature, log_quantity::time}) {
@@ -672,8 +748,8 @@ private:
             double worst = -1.0;
             for_each_reading([&](Eigen::Index place, std::size_t k, log_reading const& r) {
                 if (r.what != what) return;
-                double const relative = best.residuals[place];
-                double const off = relative / weights_[place];
+                double const off = r.measured - best.forecasts[k].read(r).value;
+                double const relative = off / (stated(what) * std::hypot(1.0, place_effects_[place]));
                 ++sum.count;
                 sum.mean += off;
                 sum.root_mean_square += off * off;
@@ -702,7 +778,7 @@ private:
     std::vector<figure_range> ranges_;
     std::vector<std::vector<log_reading>> readings_;  ///< log by log
     std::size_t count_ = 0, priors_ = 0;
-    Eigen::VectorXd weights_;
+    Eigen::VectorXd place_effects_;  ///< of the best point so far
     double least_ = std::numeric_limits<double>::infinity();
     int forecasts_ = 0;
     bool stopped_ = false;
@@ -778,9 +854,6 @@ struct [[nodiscard]] still_candidate {
     double reflux_ratio;      ///< assumed
     stage_estimate estimate;  ///< the stages that fit with it
 };
-
-/// Greatest number of theoretical stages that an estimate tries.
-inline constexpr double most_estimated_stages = 20.0;
 
 namespace detail {
 

@@ -6,6 +6,7 @@
 #include <aqueth/error.hpp>
 #include <aqueth/number_table.hpp>
 #include <aqueth/plain/hydrometer.hpp>
+#include <aqueth/still/run_plan.hpp>
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
 #include <aqueth/wash.hpp>
@@ -48,9 +49,11 @@ struct log_row {
 struct run_log {
     wash charge;                ///< charge of the pot
     std::vector<log_row> rows;  ///< in their order: times and volumes do not fall
-    std::optional<units::power>
-        power{};  ///< heating power; unless it is known, times beside volumes are not used
+    /// heating power; unless it is known, times beside volumes are not used
+    std::optional<units::power> power{};
     std::optional<double> reflux_ratio{};  ///< reflux ratio of this run, if it is known
+    units::time start = units::time();     ///< time at total reflux before anything was taken
+    std::vector<plan_step> steps = {};     ///< changes of reflux or power during the run
 };
 
 /// The rows of a log as they were read.

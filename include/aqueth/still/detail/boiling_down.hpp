@@ -6,6 +6,7 @@
 #include <aqueth/numeric/runge_kutta.hpp>
 #include <aqueth/still/column.hpp>
 #include <aqueth/still/detail/batch_run.hpp>
+#include <aqueth/still/head.hpp>
 #include <aqueth/still/heating.hpp>
 #include <aqueth/still/run.hpp>
 #include <aqueth/still/run_log.hpp>
@@ -31,9 +32,7 @@ struct known_still {
 
     /// the still with this number of stages; its power does not affect the strengths
     still of_stages(double stages) const {
-        still s{{1.0 * kilowatt}, column::of_stages(stages), returned};
-        s.neck = neck;
-        return s;
+        return {{1.0 * kilowatt}, column::of_stages(stages), neck, head::total_condenser(returned)};
     }
 };
 

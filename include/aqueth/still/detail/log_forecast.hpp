@@ -82,7 +82,7 @@ public:
             double const litres = in(p.collected, litre);
             if (!volume.empty() && !(litres > volume.back())) continue;
             volume.push_back(litres);
-            seconds.push_back(p.elapsed.value());
+            seconds.push_back((p.elapsed - log.start).value());
             moles.push_back(p.distilled.value());
             alcohol.push_back(p.pure_alcohol.value());
             strength.push_back(to<volume_fraction>(p.distillate).percent());
@@ -131,9 +131,11 @@ private:
         if (last.collected) {
             plan.ends.push_back(condition::collected(more * *last.collected));
         } else {  // or until the pot is all but empty, which a slower still would not have been
-            plan.ends.push_back(condition::elapsed(more * *last.elapsed));
+            plan.ends.push_back(condition::elapsed(log.start + more * *last.elapsed));
             plan.ends.push_back(condition::collected(0.97 * log.charge.liquid().volume(celsius(20))));
         }
+        plan.start = log.start;
+        plan.steps = log.steps;
         plan.points = states;
         return plan;
     }

@@ -16,10 +16,10 @@ namespace {
 using namespace program;
 
 about const who{
-    "find_stages",
+    "learn_still",
     "Estimates the effective stages of a still from earlier runs, and lists other reflux ratios that fit.",
     "The Quillbeck teaching stillhouse once took 1.8 L of 90 % vol from 25 L of 11 % vol, reflux 3:\n"
-    "  $ find_stages --run '25 L, 11 %vol, 100 mL, 1.8 L, 90 %vol' --reflux 3\n"
+    "  $ learn_still --run '25 L, 11 %vol, 100 mL, 1.8 L, 90 %vol' --reflux 3\n"
     "  The still works like 4.6 theoretical stages above the pot (4.0 to 5.5).",
     boiling_sources()};
 
