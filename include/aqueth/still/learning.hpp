@@ -260,7 +260,7 @@ public:
                       "", 1.0, 5.0, "figures to estimate");
         auto const uncertain = [&](char const* words, double value, char const* unit, double least,
                                    double most) {
-            require_range(learning, argument_name(argument::standard_uncertainty, words), value, unit, least,
+            require_range(learning, argument_name{argument::standard_uncertainty, words}, value, unit, least,
                           most);
         };
         require_range(learning, argument::uncertainty_of_the_strength, u.strength, "% vol", 0.01, 5.0);
@@ -294,7 +294,7 @@ public:
             };
             double const kinds =
                 static_cast<double>(std::count_if(unknowns.begin(), unknowns.end(), same_kind));
-            require_range(learning, argument_name(argument::number_of_input_quantities, name_of(each.what)),
+            require_range(learning, argument_name{argument::number_of_input_quantities, name_of(each.what)},
                           kinds, "", 1.0, 1.0, "each figure once; either the stages or the plate efficiency");
             bool const has_stages =
                 known.tower.whole() >= 1 ||
@@ -307,7 +307,7 @@ public:
             }
             if (each.what == still_figure::reflux_ratio) require_reflux();
             if (!each.known) continue;
-            require_range(learning, argument_name(argument::estimate, name_of(each.what)), *each.known,
+            require_range(learning, argument_name{argument::estimate, name_of(each.what)}, *each.known,
                           unit_of(each.what), ranges_[j].least, ranges_[j].most);
             uncertain("standard uncertainty of a known figure", each.uncertainty, unit_of(each.what), 1e-6,
                       1e6);
