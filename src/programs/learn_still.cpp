@@ -508,12 +508,13 @@ char const* word_of(std::vector<learnable> const& all, still_figure f) {
     return std::find_if(all.begin(), all.end(), [=](learnable const& each) { return each.what == f; })->word;
 }
 
-/// A figure as its option takes it.
-std::string written(still_figure f, double value, int decimals) {
-    if (f == still_figure::neck_share)
-        return fmt::format("{:.{}f} %", 100.0 * value, (std::max)(0, decimals - 2));
-    std::string const unit = unit_of(f);
-    return fmt::format("{:.{}f}{}{}", value, decimals, unit.empty() ? "" : " ", unit);
+/// A figure as its option takes it; without its unit in the lower end of an interval.
+std::string written(still_figure f, double value, int decimals, bool with_unit = true) {
+    bool const share = f == still_figure::neck_share;
+    std::string const unit = share ? "%" : unit_of(f);
+    return fmt::format("{:.{}f}{}{}", share ? 100.0 * value : value,
+                       share ? (std::max)(0, decimals - 2) : decimals, unit.empty() || !with_unit ? "" : " ",
+                       with_unit ? unit : "");
 }
 
 std::string in_words(learned_figure const& f) {
@@ -521,7 +522,7 @@ std::string in_words(learned_figure const& f) {
         return fmt::format("not determined (a still with {} would fit)", written(f.what, f.value, 2));
     int const d = decimals_for(f.uncertainty);
     return fmt::format("{}, standard uncertainty {}; 95 %: {} to {}{}", written(f.what, f.value, d),
-                       written(f.what, f.uncertainty, d), written(f.what, f.lowest, d),
+                       written(f.what, f.uncertainty, d), written(f.what, f.lowest, d, false),
                        written(f.what, f.highest, d), f.at_limit ? " (at its limit)" : "");
 }
 
@@ -531,7 +532,7 @@ std::string difference_of(wording const& words, log_quantity q, double value, bo
     double const size = std::abs(value);
     if (q == log_quantity::time) return fmt::format("{}{:.2g} min", sign, size);
     if (q == log_quantity::head_temperature || q == log_quantity::pot_temperature)
-        return sign + words.difference(units::temperature_difference(size * kelvin_difference));
+        return sign + words.difference(size * kelvins);
     return sign + words.strength_difference(size);
 }
 
@@ -634,8 +635,8 @@ void learn_from_logs(session& s, learning_options const& o) {
     // each by itself and no further than its first run, to name the one that cannot be
     for (std::size_t i = 0; i < logs.size(); ++i) {
         on_behalf_of(logs[i].from, [&] {
-            return learn(std::span<run_log const>(read).subspan(i, 1), curve,
-                         [](learning_progress const&) { return false; });
+            static_cast<void>(learn(std::span<run_log const>(read).subspan(i, 1), curve,
+                                    [](learning_progress const&) { return false; }));
         });
     }
     progress_line line(who.name);
@@ -671,7 +672,7 @@ void learn_from_logs(session& s, learning_options const& o) {
         text.say("{}.\nRemedy: {}.", sentence, remedy_for(a));
         text.gap();
     }
-    if (r.not_told_apart.empty()) {
+    if (r.not_told_apart.empty() && r.figures.size() > 1) {
         text.say("The logs tell all of these apart.");
         text.gap();
     }

@@ -311,7 +311,7 @@ TEST(Learning, Refuses) {
     refuses(pot_still(), good, {{figure::plate_efficiency}}, "number of plates");
     refuses(pot_still(), good, {{figure::plate_holdup}}, "number of plates");
     refuses(teaching_still(), good, {{figure::stages, 25.0, 1.0}}, "stages");
-    refuses(teaching_still(), good, {{figure::stages, 3.0, 0.0}}, "standard uncertainty");
+    refuses(teaching_still(), good, {{figure::stages, 3.0, 0.0}}, "standard uncertainty of a known figure");
     log_uncertainties u;
     u.strength = 0.0;
     refuses(teaching_still(), good, stages, "uncertainty of the strength", u);

@@ -319,7 +319,7 @@ public:
         point best = first_guess();
         double damping = 1e-3;
         for (int i = 0; i < most_iterations && !stopped_; ++i) {
-            Eigen::MatrixXd const slopes = derivatives(best, false);
+            Eigen::MatrixXd const slopes = derivatives(best);
             if (stopped_) break;
             point next = improved(best, slopes, damping);
             double const gain = best.squares - next.squares;
@@ -381,7 +381,7 @@ private:
                               in(before, litre), in(most, litre), "not falling, and less than the charge");
                 if (row.jar_strength && !(*row.collected > before)) {
                     raise_error(refusal(learning, argument::collected_volume, in(*row.collected, litre), "L",
-                                        in(before, litre), in(most, litre),
+                                        in(before, litre) + 1e-6, in(most, litre),
                                         "a jar's strength needs a volume above that of the row before"));
                 }
                 before = *row.collected;
@@ -565,26 +565,43 @@ private:
         judge(p);
     }
 
-    /// Derivatives of the residuals with respect to the figures over their steps.
-    /// @param precise from both sides; else from one, in half the time
-    Eigen::MatrixXd derivatives(point const& p, bool precise) {
+    /// Derivatives of the residuals with respect to the figures over their steps, from one side.
+    Eigen::MatrixXd derivatives(point const& p) {
+        return differences(p, Eigen::VectorXd::Constant(p.figures.size(), 0.005), false);
+    }
+    /// The same from both sides, over the distance that the readings leave to each figure by itself: figures
+    /// such as stages change the readings unevenly, and the uncertainty is that over such a distance.
+    Eigen::MatrixXd derivatives_over_uncertainty(point const& p) {
+        Eigen::MatrixXd const local = derivatives(p);
+        if (stopped_) return local;
+        Eigen::VectorXd reach(p.figures.size());
+        for (Eigen::Index j = 0; j < reach.size(); ++j)
+            reach[j] = (std::min)(1.0, (std::max)(0.02, 1.0 / (std::max)(1e-6, local.col(j).norm())));
+        return differences(p, reach, true);
+    }
+    /// @param reach differences of the figures over their steps
+    Eigen::MatrixXd differences(point const& p, Eigen::VectorXd const& reach, bool both_sides) {
         auto const columns = static_cast<Eigen::Index>(unknowns_.size());
         Eigen::MatrixXd slopes(static_cast<Eigen::Index>(count_ + priors_), columns);
         for (Eigen::Index j = 0; j < columns && !stopped_; ++j) {
             figure_range const& range = ranges_[static_cast<std::size_t>(j)];
-            double const h = (precise ? 0.02 : 0.005) * range.step;
-            bool const up = p.figures[j] + h <= range.most, down = p.figures[j] - h >= range.least;
+            double const h = reach[j] * range.step;
+            double const above = (std::min)(p.figures[j] + h, range.most);
+            double const below = (std::max)(p.figures[j] - h, range.least);
             Eigen::VectorXd figures = p.figures;
-            figures[j] = p.figures[j] + (up ? h : -h);
+            bool const upwards = above - p.figures[j] >= p.figures[j] - below;
+            figures[j] = upwards ? above : below;
             point const one = at(figures);
-            if (stopped_) break;
-            if (!(precise && up && down)) {
-                slopes.col(j) = (one.residuals - p.residuals) / (up ? 1.0 : -1.0) * (range.step / h);
-                continue;
+            double from = p.figures[j];
+            Eigen::VectorXd residuals = p.residuals;
+            bool const other_side = both_sides && above > p.figures[j] && below < p.figures[j];
+            if (other_side && !stopped_) {
+                from = upwards ? below : above;
+                Eigen::VectorXd opposite = p.figures;
+                opposite[j] = from;
+                residuals = at(opposite).residuals;
             }
-            figures[j] = p.figures[j] - h;
-            point const other = at(figures);
-            if (!stopped_) slopes.col(j) = (one.residuals - other.residuals) * (range.step / (2.0 * h));
+            if (!stopped_) slopes.col(j) = (one.residuals - residuals) * (range.step / (figures[j] - from));
         }
         return slopes;
     }
@@ -631,7 +648,7 @@ private:
         learned_still result{
             still_with(best.figures), {}, {}, {}, {}, best.squares, 0.0, false, 1.0, 0.0, 0, false};
         auto const columns = static_cast<Eigen::Index>(unknowns_.size());
-        Eigen::MatrixXd const slopes = stopped_ ? Eigen::MatrixXd() : derivatives(best, true);
+        Eigen::MatrixXd const slopes = stopped_ ? Eigen::MatrixXd() : derivatives_over_uncertainty(best);
         result.stopped = stopped_;
         result.forecasts = forecasts_;
         result.degrees_of_freedom =
