@@ -436,11 +436,12 @@ log_given read_log(given const& g, wording const& words) {
         return wash::of(p.volume(), to<volume_fraction>(whole), extract(*plato),
                         words.reference_temperature());
     });
+    given const file{g.name, parts[0].text, true};
     run_log_rows rows;
     try {
-        rows = parse_run_log(read_file(given{label(g), parts[0].text, true}, "a log"));
+        rows = parse_run_log(read_file(file, "a log"));
     } catch (text_error const& e) {
-        refuse(given{g.name, parts[0].text, true}, e.what());
+        refuse(file, e.what());
     }
     return {g,
             parts[0].text,

@@ -55,3 +55,56 @@ answers(learn_still.assumed_json "learn_still ${one_run} --reflux 3 --heat-loss 
 answers(learn_still.progress
     "line='learn_still --reflux 3'; for i in {1000..2999}; do line+=\" --run '25 L,11 %vol,none,1.$i L,88.5 %vol'\"; done; script -qc \"$line\" /dev/null | tr '\\r' '\\n' | grep -m 1 tried"
     "^learn_still: [0-9]+ of 16 reflux ratios tried")
+
+# The logs of the stillhouse: invented with plates of efficiency 0.5, reflux 3.2, neck 6 %, 3.5 W/K.
+set(logs "${PROJECT_SOURCE_DIR}/src/programs/logs")
+set(monday "--log '${logs}/quillbeck_monday.csv, 25 L, 11 %vol, 1.5 kW, 1.5 plato'")
+set(friday "--log '${logs}/quillbeck_friday.csv, 25 L, 11 %vol, 1.5 kW, 1.5 plato, reflux 1.5'")
+answers(learn_still.log
+    "learn_still ${monday} --plates 4 --reflux 3.2 --heat-loss '6 %' --pot-loss '3.5 W/K'"
+    "^From 1 log with 43 readings, the still has:\n  plate efficiency  0[.]50[0-9]*, standard uncertainty 0[.]00[0-9]*; 95 %: 0[.]4[89][0-9]* to 0[.]5[0-3][0-9]*\n.*  strength +10 readings, off by 0[.].*in line [0-9]+ of .*monday[.]csv.*logs and forecast agree.*  equilibrium .*weaker by one standard uncertainty.*forecast_run --plates 4 --plate-efficiency 0[.]50.* --reflux 3[.]2 --heat-loss '6 %' --pot-loss '3[.]5 W/K'")
+answers(learn_still.two_logs
+    "learn_still ${monday} ${friday} --plates 4 --learn 'plate-efficiency, reflux, heat-loss, pot-loss'"
+    "^From 2 logs with 83 readings.*plate efficiency +0[.]50.*reflux ratio +3[.]2.*neck share +[56][.].* %.*pot loss +3[.]4.* W/K.*The logs tell all of these apart[.].*correlation ")
+answers(learn_still.alike
+    "learn_still ${monday} --plates 4 --learn 'plate-efficiency, reflux, heat-loss'"
+    "The logs do not tell plate efficiency, reflux ratio and neck share apart: .* together give nearly the same readings[.]\nRemedy: measure the reflux")
+answers(learn_still.measured_reflux
+    "learn_still ${monday} --plates 4 --learn 'plate-efficiency, reflux, heat-loss' --reflux '3.2 +- 0.1' --json"
+    "\"reflux\": {\n +\"value\": 3[.]2.*\"not_told_apart\": [[]")
+answers(learn_still.log_json
+    "learn_still ${monday} --plates 4 --reflux 3.2 --heat-loss '6 %' --pot-loss '3.5 W/K' --json"
+    "\"plate-efficiency\": {\n +\"value\": 0[.]5.*\"standard_uncertainty\": 0[.]00.*\"not_told_apart\": [[]],.*\"largest_in_line\": [0-9]+\n.*\"consistent\": true,")
+answers(learn_still.no_power "learn_still --log '${logs}/quillbeck_monday.csv, 25 L, 11 %vol' --reflux 3.2"
+    "  stages +[12][.].*not used +the times of .*need its power")
+# a slip: 46.5 written as 64.5
+answers(learn_still.slip
+    "sed 's/;2190;80,0/;2190;50,0/' ${logs}/quillbeck_monday.csv >${CMAKE_CURRENT_BINARY_DIR}/slip.csv; learn_still --log \"${CMAKE_CURRENT_BINARY_DIR}/slip.csv, 25 L, 11 %vol, 1.5 kW\" --plates 4 --reflux 3.2; rm ${CMAKE_CURRENT_BINARY_DIR}/slip.csv"
+    "Logs and forecast contradict each other: .*most in line 12 of .*slip[.]csv: -[23].* % vol")
+
+refuses(learn_still.neither "learn_still --reflux 3" "give --run or --log, and only one of them")
+refuses(learn_still.both "learn_still ${one_run} ${monday}" "give --run or --log, and only one of them")
+refuses(learn_still.run_with_plates "learn_still ${one_run} --plates 4" "--plates needs --log")
+refuses(learn_still.no_file "learn_still --log 'nothing.csv, 25 L, 11 %vol' --reflux 3" "--log 'nothing.csv': cannot be read: No such file")
+refuses(learn_still.only_a_file "learn_still --log 'nothing.csv' --reflux 3" "expected FILE, charge, its strength")
+refuses(learn_still.no_log "learn_still --log '${PROJECT_SOURCE_DIR}/tables/proof_spirit.csv, 25 L, 11 %vol' --reflux 3" "no column holds time or volume")
+function(refuses_log name rows err)
+  refuses(learn_still.${name} "printf '${rows}' >${CMAKE_CURRENT_BINARY_DIR}/${name}.csv; learn_still --log \"${CMAKE_CURRENT_BINARY_DIR}/${name}.csv, 25 L, 11 %vol\" --reflux 3; s=$?; rm ${CMAKE_CURRENT_BINARY_DIR}/${name}.csv; exit $s" "${name}[.]csv.*: ${err}")
+endfunction()
+refuses_log(log_falls "collected_ml,strength_percent_vol\\n200,80\\n100,79\\n" "line 3, column collected_ml: 100 is less than in a line before")
+refuses_log(log_words "collected_ml,strength_percent_vol\\n200,strong\\n" "line 2, column strength_percent_vol: 'strong' is not a number")
+refuses_log(log_no_unit "collected,strength_percent_vol\\n200,80\\n" "line 1, column collected: the name has no known unit")
+refuses_log(log_too_much "collected_l,strength_percent_vol\\n30,80\\n" "collected volume 30 L is outside 0 to 24[.]")
+refuses_log(log_needs_power "time_min,strength_percent_vol\\n30,80\\n" "power .*a row without a volume needs the power")
+refuses(learn_still.two_powers "learn_still --log '${logs}/quillbeck_monday.csv, 25 L, 11 %vol, 1 kW, 2 kW' --reflux 3" "'2 kW' is a second figure of its kind")
+refuses(learn_still.unknown_figure "learn_still ${monday} --learn 'colour' --reflux 3" "--learn 'colour': expected of: stages, plate-efficiency")
+refuses(learn_still.figure_twice "learn_still ${monday} --learn 'stages, stages' --reflux 3" "named twice")
+refuses(learn_still.known_and_learned "learn_still ${monday} --learn 'stages, reflux' --reflux 3" "--reflux '3': reflux is to be learned .*behind [+]-")
+refuses(learn_still.uncertain_and_known "learn_still ${monday} --learn 'stages' --reflux '3 +- 0.1'" "an uncertainty needs --learn 'reflux'")
+refuses(learn_still.efficiency_of_no_plates "learn_still ${monday} --learn 'plate-efficiency' --reflux 3" "needs --plates")
+refuses(learn_still.stages_and_plates "learn_still ${monday} --stages 3 --plates 4 --reflux 3" "give stages or --plates, not both")
+refuses(learn_still.no_reflux "learn_still ${monday}" "a column has no effect without reflux: give --reflux, or name reflux in --learn")
+refuses(learn_still.certain_temperatures "learn_still ${monday} --reflux 3 --temperature-uncertainty '0 K'" "difference 0 K is outside 0[.]01 to 10")
+answers(learn_still.log_progress
+    "line=\"learn_still ${monday} ${friday} --plates 4 --learn 'plate-efficiency, reflux, heat-loss, pot-loss'\"; for i in {1..14}; do line+=\" ${friday}\"; done; script -qc \"$line\" /dev/null | tr '\\r' '\\n' | grep -m 1 forecast,"
+    "^learn_still: [0-9]+ runs forecast, chi-squared [0-9.]+")
