@@ -670,6 +670,7 @@ void learn_from_logs(session& s, learning_options const& o) {
     for (alike_figures const& a : r.not_told_apart) {
         std::string sentence = aqueth::in_words(a);
         sentence.front() = 'T';
+        if (auto const colon = sentence.find(": "); colon != std::string::npos) sentence[colon + 1] = '\n';
         text.say("{}.\nRemedy: {}.", sentence, remedy_for(a));
         text.gap();
     }
@@ -689,7 +690,8 @@ void learn_from_logs(session& s, learning_options const& o) {
             changed += fmt::format(
                 "{}{} {}", changed.empty() ? "" : ", ", name_of(f.what),
                 written(f.what, f.value, std::isinf(f.uncertainty) ? 2 : decimals_for(f.uncertainty)));
-        text.row("equilibrium", "{}, if the vapour is weaker by one standard uncertainty", changed);
+        text.row("equilibrium", "if the vapour is weaker by one standard uncertainty:");
+        text.row("", "{}", changed);
     }
     for (log_given const& each : logs) {
         bool const has_times = std::any_of(each.log.rows.begin(), each.log.rows.end(),

@@ -68,7 +68,7 @@ answers(learn_still.two_logs
     "^From 2 logs with 83 readings.*plate efficiency +0[.]50.*reflux ratio +3[.]2.*neck share +[56][.].* %.*pot loss +3[.]4.* W/K.*The logs tell all of these apart[.].*correlation ")
 answers(learn_still.alike
     "learn_still ${monday} --plates 4 --learn 'plate-efficiency, reflux, heat-loss'"
-    "The logs do not tell plate efficiency, reflux ratio and neck share apart: .* together give nearly the same readings[.]\nRemedy: measure the reflux")
+    "The logs do not tell plate efficiency, reflux ratio and neck share apart:\n.* together give nearly the same readings[.]\nRemedy: measure the reflux")
 answers(learn_still.measured_reflux
     "learn_still ${monday} --plates 4 --learn 'plate-efficiency, reflux, heat-loss' --reflux '3.2 +- 0.1' --json"
     "\"reflux\": {\n +\"value\": 3[.]2.*\"not_told_apart\": [[]")

@@ -244,9 +244,8 @@ inline figure_range range_of(still_figure f, double greatest_loss, double greate
 /// Weighted least squares over the logs of a still.
 ///
 /// The method is that of Levenberg and Marquardt. The unknowns stay in their ranges: one at an end that wants
-/// to leave it is held there for the step. A figure for which the still cannot make a run is a failed step.
-/// Derivatives are differences of forecasts. Singular values of the weighted derivatives show what the logs
-/// do not determine.
+/// to leave it is held there for the step. Derivatives are differences of forecasts. Singular values of the
+/// weighted derivatives show what the logs do not determine.
 template <boiling_mixture M, class Progress>
 class log_fit {
 public:
@@ -273,10 +272,9 @@ public:
             require_log(log);
             readings_.push_back(readings_of(log));
             count_ += readings_.back().size();
-            // A boiling pot is at 105 °C at most; a tenth of the power is left for boiling.
             greatest_holdup =
                 (std::min)(greatest_holdup, 0.2 * in(log.charge.liquid().volume(celsius(20)), millilitre));
-            if (log.power) {
+            if (log.power) {  // a boiling pot is at 105 °C at most; a tenth of the power is left for boiling
                 greatest_loss =
                     (std::min)(greatest_loss, 0.9 * log.power->value() / (105.0 - known.pot.room.celsius()));
             }
