@@ -35,7 +35,7 @@ run_log log_of(wash const& charge, still const& s, log_contents const& c, M cons
     for (run_fraction const& f : run.fractions) {
         log_row row;
         row.collected = f.end.collected;
-        if (c.time) row.elapsed = f.end.elapsed;
+        if (c.time) row.elapsed = f.end.elapsed - run.fractions.front().begin.elapsed;
         if (c.strength) row.strength = to<volume_fraction>(f.end.distillate);
         if (c.jar_strength) row.jar_strength = f.product.strength();
         if (c.head) row.head = f.end.vapour;

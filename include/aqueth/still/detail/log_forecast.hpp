@@ -82,7 +82,8 @@ public:
             double const litres = in(p.collected, litre);
             if (!volume.empty() && !(litres > volume.back())) continue;
             volume.push_back(litres);
-            seconds.push_back((p.elapsed - log.start).value());
+            // before the first distillate the column fills and may run at total reflux
+            seconds.push_back((p.elapsed - run.points.front().elapsed).value());
             moles.push_back(p.distilled.value());
             alcohol.push_back(p.pure_alcohol.value());
             strength.push_back(to<volume_fraction>(p.distillate).percent());
@@ -131,7 +132,8 @@ private:
         if (last.collected) {
             plan.ends.push_back(condition::collected(more * *last.collected));
         } else {  // or until the pot is all but empty, which a slower still would not have been
-            plan.ends.push_back(condition::elapsed(log.start + more * *last.elapsed));
+            // the time that a column takes to fill comes on top
+            plan.ends.push_back(condition::elapsed(log.start + 1.1 * *last.elapsed + 30.0 * minute));
             plan.ends.push_back(condition::collected(0.97 * log.charge.liquid().volume(celsius(20))));
         }
         plan.start = log.start;
