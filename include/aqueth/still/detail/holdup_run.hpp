@@ -109,11 +109,18 @@ struct head_flows {
     double partial = 0.0;  ///< s2
     double enters = 1.0;   ///< v
     double taken = 0.0;    ///< e
-    double gain = 0.0;     ///< de/d(d2), of a head that keeps a strength; of a rule only
 
     /// what comes to the total condenser
     double condensed() const { return enters * (1.0 - neck) * (1.0 - partial); }
     double returned() const { return condensed() - taken; }
+};
+
+/// The flows that a head wants. A head that keeps a strength takes more the stronger the vapour d2 is; then `taken`
+/// may be outside its limits.
+struct wanted_flows {
+    head_flows flows;
+    double gain = 0.0;               ///< de/d(d2)
+    double least = 0.0, most = 1.0;  ///< limits of e
 };
 
 /// Everything at one moment of a column with holdup, from its liquids.
@@ -217,11 +224,12 @@ public:
                 double const mass = k == held::ethanol ? 1.0 : moles(k - held::plates);
                 p_[k - held::ethanol] = mass * (known[k] - y[k]) + reach * g[k];
             }
-            double const taken = solve_rows_and_taken(reach, p_.data(), g[flows() + 3] - y[flows() + 3]);
+            double const taken = solve_rows_and_taken(reach, p_.data());
             double greatest = std::abs(p_[0]) / left;
             for (std::size_t k = 1; k < p_.size(); ++k) greatest = (std::max)(greatest, std::abs(p_[k]));
-            for (std::size_t k = flows(); k < size_; ++k)
+            for (std::size_t k = flows(); k + 1 < size_; ++k)
                 greatest = (std::max)(greatest, std::abs(g[k] - y[k]));
+            greatest = (std::max)(greatest, std::abs(taken));
             if (!(greatest < unlimited)) return false;
             // Far from the solution a part of the change goes further.
             double const part = (std::min)(1.0, 0.2 / greatest);
@@ -242,7 +250,12 @@ public:
     /// Replaces errors e by (M - reach J)^-1 M e. The flows follow the liquids and have no errors of their own.
     void damp(double* e, double reach) const {
         for (std::size_t k = held::plates; k <= condenser(); ++k) e[k] *= moles(k - held::plates);
-        solve_rows_and_taken(reach, e + held::ethanol, 0.0);
+        solve_rows(reach, e + held::ethanol);
+        double const taken = moment_.flows.taken;
+        if (wanted_.gain > 0.0 && wanted_.least < taken && taken < wanted_.most) {
+            double const change = gain_of_taken(reach) * top_change(e + held::ethanol);
+            for (std::size_t i = 0; i < s_.size(); ++i) e[held::ethanol + i] += change * s_[i];
+        }
         for (std::size_t k = flows(); k < size_; ++k) e[k] = 0.0;
     }
 
@@ -347,13 +360,12 @@ private:
     /// the flows that the head sets
     template <class Rule>
     void set_flows(double const* y, Rule const& rule) const {
-        head_flows const wanted = rule(moment_, within(y[condenser()]));
+        wanted_ = rule(moment_, within(y[condenser()]));
         double* const g = rate_.data() + flows();
-        g[0] = wanted.neck;
-        g[1] = wanted.partial;
-        g[2] = wanted.enters;
-        g[3] = wanted.taken;
-        gain_ = wanted.gain * top_slope_;
+        g[0] = wanted_.flows.neck;
+        g[1] = wanted_.flows.partial;
+        g[2] = wanted_.flows.enters;
+        g[3] = (std::min)(wanted_.most, (std::max)(wanted_.least, wanted_.flows.taken));
     }
 
     void climb_head(double yN, head_flows const& f) const {
@@ -376,19 +388,29 @@ private:
         }
     }
 
-    /// The same as `solve_rows`, with the distillate taken as one more unknown if it follows the top vapour: r and
-    /// the changes by it are solved for alone, and then joined.
-    /// @param miss the distillate wanted less that taken, at the last moment
+    /// The same as `solve_rows`, with the distillate taken as one more unknown between its limits.
     /// @return change of the distillate taken
-    double solve_rows_and_taken(double reach, double* r, double miss) const {
+    double solve_rows_and_taken(double reach, double* r) const {
         solve_rows(reach, r);
-        if (gain_ == 0.0) return miss;
+        double const taken = moment_.flows.taken;
+        double change = wanted_.flows.taken - taken;
+        if (wanted_.gain > 0.0) {
+            double const share = gain_of_taken(reach);  // before s_ is read
+            double const gain = wanted_.gain * top_slope_;
+            change = share / gain * change + share * top_change(r);
+            change = (std::min)(wanted_.most, (std::max)(wanted_.least, taken + change)) - taken;
+            for (std::size_t i = 0; i < s_.size(); ++i) r[i] += change * s_[i];
+        }
+        return change;
+    }
+    /// How the distillate taken follows a change of yN that it does not cause; its own effect on yN is in it. The
+    /// changes of the liquids by it are in s_ then.
+    double gain_of_taken(double reach) const {
         for (std::size_t i = 0; i <= number_; ++i) s_[i] = reach * by_taken_[i];
         s_[number_ + 1] = 0.0;
         solve_rows(reach, s_.data());
-        double const change = (miss + gain_ * top_change(r)) / (1.0 - gain_ * top_change(s_.data()));
-        for (std::size_t i = 0; i < s_.size(); ++i) r[i] += change * s_[i];
-        return change;
+        double const gain = wanted_.gain * top_slope_;
+        return gain / (1.0 - gain * top_change(s_.data()));
     }
     /// change of yN with changes of the liquids
     double top_change(double const* c) const {
@@ -443,7 +465,7 @@ private:
     mutable column_moment moment_;
     mutable std::vector<double> slope_;  // of each vapour with the liquid under it
     mutable double reflux_slope_ = 0.0, neck_liquid_slope_ = 0.0, back_slope_ = 0.0, top_slope_ = 0.0;
-    mutable double gain_ = 0.0;             // of the distillate taken with yN
+    mutable wanted_flows wanted_;
     mutable std::vector<double> by_taken_;  // changes of the rates of m, x1 ... xN with e
     mutable std::vector<double> rate_, p_, q_, s_;
 };
@@ -501,8 +523,9 @@ public:
     /// where in that range the vapour is: below 0 the strength is not kept
     double margin(column_moment const& m) const { return (m.top - kept_) / band; }
 
-    head_flows operator()(column_moment const& m, double xc) const {
-        head_flows f = m.flows;
+    wanted_flows operator()(column_moment const& m, double xc) const {
+        wanted_flows wanted{m.flows};
+        head_flows& f = wanted.flows;
         // The heat that a share takes is proportional to it, nearly.
         if (neck_loss_ > 0.0) {
             double const warmer = (std::max)(0.0, mixture_->temperature(m.neck_liquid) - room_);
@@ -511,18 +534,18 @@ public:
         if (water_ > 0.0) f.partial = limited(f.partial * water_ * m.seconds / m.partial);
         double const pass = (1.0 - f.neck) * (1.0 - f.partial);
         double const cold = reflux_ > 0.0 ? warming(xc) / m.at_boiling : 0.0;
-        f.taken = total_        ? 0.0
-                  : rate_ > 0.0 ? rate_ * m.seconds / mass_of_moles(1.0, xc).volume()
-                                : 1.0 / ((1.0 + ratio_) / pass + cold * ratio_);
-        f.taken = (std::min)(pass, (std::max)(0.0, f.taken));
-        if (!total_ && kept_ >= 0.0) {
-            double const opening = margin(m);
-            double const range = pass - f.taken;
-            f.taken += range * (std::min)(1.0, (std::max)(0.0, opening));
-            f.gain = opening > 0.0 && opening < 1.0 ? range / band : 0.0;
+        double const by_ratio = 1.0 / ((1.0 + ratio_) / pass + cold * ratio_);
+        wanted.most = total_ ? 0.0 : pass;
+        f.taken = rate_ > 0.0 ? rate_ * m.seconds / mass_of_moles(1.0, xc).volume() : by_ratio;
+        if (kept_ >= 0.0) {
+            wanted.least = (std::min)(by_ratio, wanted.most);
+            wanted.gain = total_ ? 0.0 : (pass - by_ratio) / band;
+            f.taken = by_ratio + (pass - by_ratio) * margin(m);
         }
-        f.enters = (1.0 + cold * f.taken) / (1.0 + cold * pass);
-        return f;
+        double const taken = (std::min)(wanted.most, (std::max)(wanted.least, f.taken));
+        if (wanted.gain == 0.0) f.taken = taken;
+        f.enters = (1.0 + cold * taken) / (1.0 + cold * pass);
+        return wanted;
     }
 
 private:
