@@ -66,6 +66,12 @@ namespace aqueth::inline AQUETH_ABI::detail {
 //     c  = (h(xc) - h(xc, Tc)) v / (qn + qp + qc)                       0 if the reflux boils
 //     (P - k (T - Tr)) dt/dw = (qn + qp + qc)/v + e h(xc) + d(n h(x0) + U1 h(x1) + ... + Uc h(xc))/dw
 //
+// A reflux that keeps the strength ds of the vapour d2 is a regulator with a narrow range b. With eR for the greatest
+// reflux ratio, and e for all that condenses without any,
+//     e = eR + ((1 - s1)(1 - s2) - eR) (d2 - ds) / b           between these two
+// If s1, s2 or v follow from heat they then have a lag w1: w1 ds1/dw = s1 that follows - s1. At once they would answer
+// to e, which answers to them.
+//
 // The start. The first vapour of the charge condenses and fills plates and condenser; its heat goes to the
 // condenser.
 //
@@ -121,6 +127,7 @@ struct wanted_flows {
     head_flows flows;
     double gain = 0.0;               ///< de/d(d2)
     double least = 0.0, most = 1.0;  ///< limits of e
+    double lag = 0.0;  ///< moles of vapour in the course of which s1, s2, v come to what is wanted
 };
 
 /// Everything at one moment of a column with holdup, from its liquids.
@@ -213,7 +220,7 @@ public:
     template <class Rule>
     bool solve(double const* known, double reach, double* y, Rule const& rule, int most = 30) const {
         double previous = 1e300;
-        double const* const g = rate_.data();
+        double* const g = rate_.data();
         for (int i = 0; i < most; ++i) {
             balance_ethanol(y);
             if (rule.follows_heat()) balance_heat(y);
@@ -227,9 +234,12 @@ public:
             double const taken = solve_rows_and_taken(reach, p_.data());
             double greatest = std::abs(p_[0]) / left;
             for (std::size_t k = 1; k < p_.size(); ++k) greatest = (std::max)(greatest, std::abs(p_[k]));
-            for (std::size_t k = flows(); k + 1 < size_; ++k)
+            for (std::size_t k = flows(); k + 1 < size_; ++k) {
+                g[k] = (wanted_.lag * known[k] + reach * g[k]) / (wanted_.lag + reach);
                 greatest = (std::max)(greatest, std::abs(g[k] - y[k]));
-            greatest = (std::max)(greatest, std::abs(taken));
+            }
+            // of the vapour that it follows, where rounding is magnified
+            greatest = (std::max)(greatest, std::abs(taken) / (1.0 + 0.01 * wanted_.gain));
             if (!(greatest < unlimited)) return false;
             // Far from the solution a part of the change goes further.
             double const part = (std::min)(1.0, 0.2 / greatest);
@@ -240,7 +250,10 @@ public:
             y[size_ - 1] += part * taken;
             if (greatest < 1e-13 || (greatest < 1e-10 && greatest > 0.5 * previous)) {
                 if (!rule.follows_heat()) balance_heat(y);
-                for (std::size_t k = held::collected; k < held::ethanol; ++k) y[k] = known[k] + reach * g[k];
+                for (std::size_t k = held::seconds; k < held::ethanol; ++k) y[k] = known[k] + reach * g[k];
+                // with the last change, so that what leaves the pot has arrived
+                y[held::left] = known[held::left] - reach * y[size_ - 1];
+                y[held::collected] = known[held::collected] + reach * y[size_ - 1] * y[condenser()];
                 return true;
             }
             previous = greatest;
@@ -256,7 +269,8 @@ public:
             double const change = gain_of_taken(reach) * top_change(e + held::ethanol);
             for (std::size_t i = 0; i < s_.size(); ++i) e[held::ethanol + i] += change * s_[i];
         }
-        for (std::size_t k = flows(); k < size_; ++k) e[k] = 0.0;
+        for (std::size_t k = flows(); k + 1 < size_; ++k) e[k] *= wanted_.lag / (wanted_.lag + reach);
+        e[size_ - 1] = 0.0;
     }
 
     /// boiling temperature of x when `left` moles are left: the extract raises it
@@ -496,7 +510,8 @@ class head_rule {
 public:
     /// @param s     the still
     /// @param total whether everything is returned
-    head_rule(M const& mixture, still const& s, bool total)
+    /// @param moles of the charge
+    head_rule(M const& mixture, still const& s, bool total, double moles)
         : mixture_(&mixture),
           total_(total),
           ratio_(s.head.returned().ratio()),
@@ -508,12 +523,16 @@ public:
           reflux_(s.head.reflux_temperature() ? s.head.reflux_temperature()->kelvin() : 0.0) {
         first_.neck = neck_loss_ > 0.0 ? 0.01 : s.neck.share();
         first_.partial = water_ > 0.0 ? 0.1 : s.head.share();
+        // A regulator and shares that answer to it at once would drive each other. They follow as metal does.
+        if (!total && kept_ >= 0.0 && follows_heat()) lag_ = 1e-4 * moles;
         if (!total) first_.taken = first_.condensed() / (1.0 + ratio_);
         if (!total && rate_ > 0.0) first_.taken *= 0.1;
     }
 
     /// whether the flows depend on heats and times, so that they vary
     bool follows_heat() const { return neck_loss_ > 0.0 || water_ > 0.0 || rate_ > 0.0 || reflux_ > 0.0; }
+    /// whether shares and the effect of cold reflux have values of their own, which change in time
+    bool has_lag() const { return lag_ > 0.0; }
     /// flows to begin a search with
     head_flows const& first() const { return first_; }
 
@@ -524,8 +543,12 @@ public:
     double margin(column_moment const& m) const { return (m.top - kept_) / band; }
 
     wanted_flows operator()(column_moment const& m, double xc) const {
-        wanted_flows wanted{m.flows};
+        wanted_flows wanted;
+        wanted.flows = m.flows;
+        wanted.lag = lag_;
         head_flows& f = wanted.flows;
+        if (neck_loss_ == 0.0) f.neck = first_.neck;
+        if (water_ == 0.0) f.partial = first_.partial;
         // The heat that a share takes is proportional to it, nearly.
         if (neck_loss_ > 0.0) {
             double const warmer = (std::max)(0.0, mixture_->temperature(m.neck_liquid) - room_);
@@ -560,6 +583,7 @@ private:
     M const* mixture_;
     bool total_;
     double ratio_, kept_, rate_, neck_loss_, room_, water_, reflux_;
+    double lag_ = 0.0;
     head_flows first_;
 };
 
@@ -578,7 +602,7 @@ public:
           mixture_(&mixture),
           steady_(charge, s, mixture),
           column_(mixture, liquid_of(s, mixture, amounts(charge)), s.pot, amounts(charge).solids),
-          rule_(mixture, s, false),
+          rule_(mixture, s, false, steady_.moles()),
           scale_(column_.size(), 1.0) {
         double const all = steady_.moles();
         double const strongest = mixture.vapour(x());
@@ -604,7 +628,7 @@ public:
           scale_(before.scale_) {
         still_ = refuse_unmodelled(steady_.apparatus());
         column_.heat(still_.pot);
-        rule_ = head_rule<M>(*mixture_, still_, false);
+        rule_ = head_rule<M>(*mixture_, still_, false, moles());
     }
 
     still const& apparatus() const { return still_; }
@@ -682,9 +706,9 @@ public:
     point begin(double seconds, Record const& record) const {
         steady_.require_start(seconds);
         point now = filled();
-        if (seconds == 0.0) return settled(now);
+        if (seconds == 0.0 && !rule_.has_lag()) return settled(now);
         held_still total = *this;
-        total.rule_ = head_rule<M>(*mixture_, still_, true);
+        total.rule_ = head_rule<M>(*mixture_, still_, true, moles());
         now = total.settled(now);
         double const end = now.seconds() + seconds;
         for (double h = 0.01; now.seconds() < end;) {
@@ -791,9 +815,11 @@ private:
                                         std::vector<double> y) {
         head_flows const f = rule.first();
         double* const flows = y.data() + column.flows();
-        flows[0] = f.neck;
-        flows[1] = f.partial;
-        flows[2] = f.enters;
+        if (!rule.has_lag()) {
+            flows[0] = f.neck;
+            flows[1] = f.partial;
+            flows[2] = f.enters;
+        }
         flows[3] = f.taken;
         double const at_once = 1e-12;
         std::vector<double> known = y;
@@ -849,7 +875,7 @@ private:
                                    amounts const& charge) {
         if (s.head.returned().keeps_strength()) return s.head.returned().kept();
         held_column<M> const column(mixture, empty, s.pot, charge.solids);
-        head_rule<M> const rule(mixture, s, false);
+        head_rule<M> const rule(mixture, s, false, charge.volatiles());
         std::vector<double> y(column.size(), 0.0);
         y[held::left] = charge.volatiles();
         y[held::ethanol] = charge.ethanol;
