@@ -178,11 +178,11 @@ inline run_balance balance_of(wash const& charge, std::vector<run_fraction> cons
 /// n/dx = 1/(y - x) after Rayleigh. Column, neck and head are in a steady state at every moment and have no
 /// holdup. @ref distilling lists the limits of the model.
 ///
-/// That is a good model of a pot, and of a column that holds little beside its charge. On a 25 L pot of 11 % vol
-/// with four plates, a dynamic model with 60 mL on each plate, 1 % of the charge, gives 6 % more volume above 80
-/// % vol and a first strength 1.1 % vol lower. Half an hour at total reflux then makes the first strength higher;
-/// here it changes nothing but time and heat. Heat that a column loses on its way up may be counted as loss of the
-/// neck: the same model spread over the plates differs by 0.1 %.
+/// That is a good model of a pot, and of a column that holds little beside its charge. On a 25 L pot of 11 %
+/// vol with four plates, a dynamic model with 60 mL on each plate, 1 % of the charge, gives 6 % more volume
+/// above 80 % vol and a first strength 1.1 % vol lower. Half an hour at total reflux then makes the first
+/// strength higher; here it changes nothing but time and heat. Heat that a column loses on its way up may be
+/// counted as loss of the neck: the same model spread over the plates differs by 0.1 %.
 /// @param charge   the wash, weaker than the azeotrope, at its temperature
 /// @param s        the still
 /// @param plan     cuts, ends and steps
@@ -190,9 +190,9 @@ inline run_balance balance_of(wash const& charge, std::vector<run_fraction> cons
 /// @param progress callable: run_progress -> void; called after every step and every point
 /// @return fractions, residue, times, heat, balances and the points asked for
 /// @throws refusal if the charge is empty, holds no ethanol or more than the azeotrope; there are too
-///         many cuts, ends, steps or points; the power is not above the pot's heat loss, or would need more than a
-///         million hours to boil the charge away; the greatest reflux cannot keep a strength; more condenses above the
-///         column than it may, or less than is to be taken; a cut or an end
+///         many cuts, ends, steps or points; the power is not above the pot's heat loss, or would need more
+///         than a million hours to boil the charge away; the greatest reflux cannot keep a strength; more
+///         condenses above the column than it may, or less than is to be taken; a cut or an end
 ///         is already met at its start, or is not met when 2 % of the charge's moles are left (the bounds
 ///         give the reachable values)
 /// @par Accuracy
