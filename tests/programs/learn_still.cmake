@@ -110,7 +110,7 @@ answers(learn_still.log_progress
     "^learn_still: [0-9]+ runs forecast, chi-squared [0-9.]+")
 answers(learn_still.with_holdup
     "learn_still ${monday} --plates 4 --learn 'plate-efficiency, plate-holds' --reflux 3.2 --heat-loss '6 %' --pot-loss '3.5 W/K' --head-holds '10 mL'"
-    "plate efficiency +0[.].*holdup of a plate +[0-9]+ mL, standard uncertainty .*forecast_run .*--plate-holds '.* mL' --head-holds '10 mL'")
+    "plate efficiency +0[.].*holdup of a plate +[0-9]+ mL, standard uncertainty .*forecast_run .* --head-holds '10 mL'")
 answers(learn_still.after_total_reflux
     "learn_still --log '${logs}/quillbeck_monday.csv, 25 L, 11 %vol, 1.5 kW, total reflux 30 min' --plates 4 --reflux 3.2 --plate-holds '20 mL' --reflux-temperature '40 C'"
     "plate efficiency +0[.].*--plate-holds '20 mL' --reflux-temperature '40 C'")
