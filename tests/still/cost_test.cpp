@@ -46,7 +46,8 @@ TEST(Cost, PreheatedRunSavesItsWarming) {
     auto const hot = distil(test::quillbeck_charge(), test::quillbeck(), plan, test::sea_level());
     auto const by_itself =
         heat_to_boil(test::quillbeck_charge(), test::quillbeck().pot, standard_atmosphere, celsius(70));
-    EXPECT_NEAR(in(hot.warming.supplied, by_itself.supplied), 1.0, 1e-6);
+    // the rise of the boiling point by extract is linearized in a run: 0.1 mK
+    EXPECT_NEAR(in(hot.warming.supplied, by_itself.supplied), 1.0, 1e-5);
     EXPECT_EQ(hot.boiling_time, cold.boiling_time);
     EXPECT_LT(cost_of(hot.energy(), heat_source::electricity(0.3)).money(),
               cost_of(cold.energy(), heat_source::electricity(0.3)).money());
