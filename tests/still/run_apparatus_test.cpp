@@ -144,8 +144,8 @@ TEST(Apparatus, ColdReflux) {
         1e-5);
 }
 
-// Published for double distillation: the second one, of 28 % vol, begins with heads of 78 to 82 % vol. A bare pot
-// gives 75; 10 to 20 % condensed in head and neck of the pot give 77 to 80.
+// Common practice (no source read): the second distillation of low wines of about 28 % vol begins with heads of 78
+// to 82 % vol. A bare pot gives 75; 10 to 20 % condensed in head and neck of the pot give 77 to 80.
 TEST(Apparatus, SecondDistillationOfAPot) {
     auto const first = [](double share) {
         still s = pot();

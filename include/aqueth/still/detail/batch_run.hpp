@@ -679,7 +679,7 @@ private:
     }
     void begin_stretch(point const& p) {
         keeps_ = batch(p).margin_of_strength(p) > 0.0;
-        if (!keeps_ && !lost_) lost_ = p;
+        if (!keeps_ && !lost_ && !Batch::settles) lost_ = p;
         batch(p).require_rate(p);
     }
     /// takes a step of the plan
@@ -714,6 +714,8 @@ private:
         store(now, first.at, taken);
         point const reached = point_of(now, first.at, taken);
         batch(reached).require_rate(reached);
+        // A column with holdup comes to that strength in the course of the run.
+        if (Batch::settles && !lost_) keeps_ = keeps_ || batch(reached).margin_of_strength(reached) > 0.0;
         if (bends && first.at >= tried - tolerance) {
             keeps_ = false;
             if (!lost_) lost_ = reached;
@@ -786,7 +788,8 @@ private:
     bool settles(condition const& c, point const& since, point const& p) const {
         using watched = condition::watched;
         bool const of_head = c.what() == watched::distillate_strength ||
-                             c.what() == watched::reading_at_spout || c.what() == watched::head_temperature;
+                             c.what() == watched::reading_at_spout || c.what() == watched::head_temperature ||
+                             c.what() == watched::kept_strength;
         return Batch::settles && of_head && excess(c, since, p) >= 0.0;
     }
     static bool falls(condition const& c) {

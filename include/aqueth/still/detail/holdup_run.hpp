@@ -70,8 +70,9 @@ namespace aqueth::inline AQUETH_ABI::detail {
 // condenser.
 //
 // Moles held. They are those of the distillate at the start, without holdup, in the volumes at 20 °C: the liquid
-// on the upper plates, where holdup matters most, is nearly distillate. Against a model that keeps the volume on
-// every plate the first vapour's moles would overstate the effect of holdup by a third.
+// on the upper plates, where holdup matters most, is nearly distillate. A model whose plates keep their volume
+// gives 1.2 % less to 0.1 % more volume above 80 % vol (4 and 8 plates over charges of 11 to 40 % vol). With the
+// moles of the first vapour the volume would be 0.2 to 3 % above that model's.
 
 /// Places of the unknowns of a run with holdup. Behind them come x1 to xN, xc and the flows s1, s2, v, e.
 namespace held {
@@ -108,6 +109,7 @@ struct head_flows {
     double partial = 0.0;  ///< s2
     double enters = 1.0;   ///< v
     double taken = 0.0;    ///< e
+    double gain = 0.0;     ///< de/d(d2), of a head that keeps a strength; of a rule only
 
     /// what comes to the total condenser
     double condensed() const { return enters * (1.0 - neck) * (1.0 - partial); }
@@ -163,9 +165,11 @@ public:
           number_(liquid_.plate.size()),
           size_(held::plates + number_ + 5),
           slope_(number_ + 1),
+          by_taken_(number_ + 1),
           rate_(size_),
           p_(number_ + 2),
-          q_(number_ + 1) {
+          q_(number_ + 1),
+          s_(number_ + 2) {
         moment_.vapour.resize(number_ + 1);
     }
 
@@ -213,7 +217,7 @@ public:
                 double const mass = k == held::ethanol ? 1.0 : moles(k - held::plates);
                 p_[k - held::ethanol] = mass * (known[k] - y[k]) + reach * g[k];
             }
-            solve_rows(reach, p_.data());
+            double const taken = solve_rows_and_taken(reach, p_.data(), g[flows() + 3] - y[flows() + 3]);
             double greatest = std::abs(p_[0]) / left;
             for (std::size_t k = 1; k < p_.size(); ++k) greatest = (std::max)(greatest, std::abs(p_[k]));
             for (std::size_t k = flows(); k < size_; ++k)
@@ -224,7 +228,8 @@ public:
             greatest = (std::max)(greatest, std::abs(left - y[held::left]) / left);
             y[held::left] += part * (left - y[held::left]);
             for (std::size_t k = 0; k < p_.size(); ++k) y[held::ethanol + k] += part * p_[k];
-            for (std::size_t k = flows(); k < size_; ++k) y[k] += part * (g[k] - y[k]);
+            for (std::size_t k = flows(); k + 1 < size_; ++k) y[k] += part * (g[k] - y[k]);
+            y[size_ - 1] += part * taken;
             if (greatest < 1e-13 || (greatest < 1e-10 && greatest > 0.5 * previous)) {
                 if (!rule.follows_heat()) balance_heat(y);
                 for (std::size_t k = held::collected; k < held::ethanol; ++k) y[k] = known[k] + reach * g[k];
@@ -237,7 +242,7 @@ public:
     /// Replaces errors e by (M - reach J)^-1 M e. The flows follow the liquids and have no errors of their own.
     void damp(double* e, double reach) const {
         for (std::size_t k = held::plates; k <= condenser(); ++k) e[k] *= moles(k - held::plates);
-        solve_rows(reach, e + held::ethanol);
+        solve_rows_and_taken(reach, e + held::ethanol, 0.0);
         for (std::size_t k = flows(); k < size_; ++k) e[k] = 0.0;
     }
 
@@ -288,12 +293,16 @@ private:
         g[held::left] = -f.taken;
         g[held::collected] = f.taken * xc;
         double down = m.reflux;  // phi x of the plate above
+        double above = xc;
         for (std::size_t i = number_; i > 0; --i) {
             double const leaves = (1.0 - f.taken) * y[held::plates + i - 1];
             g[held::plates + i - 1] = m.vapour[i - 1] - m.vapour[i] + down - leaves;
             down = leaves;
+            by_taken_[i] = y[held::plates + i - 1] - above;
+            above = y[held::plates + i - 1];
         }
         g[held::ethanol] = down - m.vapour[0];
+        by_taken_[0] = -above;
         g[condenser()] = f.condensed() * (m.top - xc);
     }
 
@@ -344,6 +353,7 @@ private:
         g[1] = wanted.partial;
         g[2] = wanted.enters;
         g[3] = wanted.taken;
+        gain_ = wanted.gain * top_slope_;
     }
 
     void climb_head(double yN, head_flows const& f) const {
@@ -366,6 +376,27 @@ private:
         }
     }
 
+    /// The same as `solve_rows`, with the distillate taken as one more unknown if it follows the top vapour: r and
+    /// the changes by it are solved for alone, and then joined.
+    /// @param miss the distillate wanted less that taken, at the last moment
+    /// @return change of the distillate taken
+    double solve_rows_and_taken(double reach, double* r, double miss) const {
+        solve_rows(reach, r);
+        if (gain_ == 0.0) return miss;
+        for (std::size_t i = 0; i <= number_; ++i) s_[i] = reach * by_taken_[i];
+        s_[number_ + 1] = 0.0;
+        solve_rows(reach, s_.data());
+        double const change = (miss + gain_ * top_change(r)) / (1.0 - gain_ * top_change(s_.data()));
+        for (std::size_t i = 0; i < s_.size(); ++i) r[i] += change * s_[i];
+        return change;
+    }
+    /// change of yN with changes of the liquids
+    double top_change(double const* c) const {
+        double change = slope_[0] * c[0];
+        for (std::size_t i = 1; i <= number_; ++i)
+            change = (1.0 - liquid_.efficiency[i - 1]) * change + slope_[i] * c[i];
+        return change;
+    }
     /// Solves (M - reach J) c = r for the changes c of m, x1 ... xN, xc, at the last moment. Each row contains
     /// only neighbours. Going up, every change is written as a + b c, where c is the change of phi x of the
     /// plate above, not known yet.
@@ -412,7 +443,9 @@ private:
     mutable column_moment moment_;
     mutable std::vector<double> slope_;  // of each vapour with the liquid under it
     mutable double reflux_slope_ = 0.0, neck_liquid_slope_ = 0.0, back_slope_ = 0.0, top_slope_ = 0.0;
-    mutable std::vector<double> rate_, p_, q_;
+    mutable double gain_ = 0.0;             // of the distillate taken with yN
+    mutable std::vector<double> by_taken_;  // changes of the rates of m, x1 ... xN with e
+    mutable std::vector<double> rate_, p_, q_, s_;
 };
 
 /// A moment of a run with holdup.
@@ -445,6 +478,7 @@ public:
         : mixture_(&mixture),
           total_(total),
           ratio_(s.head.returned().ratio()),
+          kept_(s.head.returned().kept()),
           rate_(s.head.returned().take_off().value()),
           neck_loss_(s.neck.loss().value()),
           room_(s.pot.room.kelvin()),
@@ -461,6 +495,12 @@ public:
     /// flows to begin a search with
     head_flows const& first() const { return first_; }
 
+    /// A head that keeps a strength takes more the stronger the top vapour is, from what the greatest reflux leaves
+    /// at that strength to all of it beyond this range, as a regulator of the head's temperature does.
+    static constexpr double band = 1e-5;
+    /// where in that range the vapour is: below 0 the strength is not kept
+    double margin(column_moment const& m) const { return (m.top - kept_) / band; }
+
     head_flows operator()(column_moment const& m, double xc) const {
         head_flows f = m.flows;
         // The heat that a share takes is proportional to it, nearly.
@@ -475,6 +515,12 @@ public:
                   : rate_ > 0.0 ? rate_ * m.seconds / mass_of_moles(1.0, xc).volume()
                                 : 1.0 / ((1.0 + ratio_) / pass + cold * ratio_);
         f.taken = (std::min)(pass, (std::max)(0.0, f.taken));
+        if (!total_ && kept_ >= 0.0) {
+            double const opening = margin(m);
+            double const range = pass - f.taken;
+            f.taken += range * (std::min)(1.0, (std::max)(0.0, opening));
+            f.gain = opening > 0.0 && opening < 1.0 ? range / band : 0.0;
+        }
         f.enters = (1.0 + cold * f.taken) / (1.0 + cold * pass);
         return f;
     }
@@ -490,7 +536,7 @@ private:
 
     M const* mixture_;
     bool total_;
-    double ratio_, rate_, neck_loss_, room_, water_, reflux_;
+    double ratio_, kept_, rate_, neck_loss_, room_, water_, reflux_;
     head_flows first_;
 };
 
@@ -550,8 +596,10 @@ public:
     double boiling(point const& p) const { return boiling(p.x(), p.left); }
     /// dew point of the vapour that comes to the condenser
     double head_temperature(point const& p) const { return steady_.head_temperature(moment(p).top); }
-    /// no strength is kept
-    static double margin_of_strength(point const&) { return 1.0; }
+    /// whether the reflux keeps a strength that would be lost: positive while it is kept
+    double margin_of_strength(point const& p) const {
+        return still_.head.returned().keeps_strength() ? rule_.margin(moment(p)) : 1.0;
+    }
     static double strongest(point const& p) { return p.distillate(); }
     static point weaker(point const& p, double) { return p; }
     /// enthalpy of the charge when it begins to boil, and of what the still holds at a moment
@@ -743,15 +791,10 @@ private:
     }
 
     static still const& refuse_unmodelled(still const& s) {
-        auto const refuse = [&](bool wrong, char const* reason) {
-            if (!wrong) return;
-            double const litres = (s.tower.holdup() + s.head.holdup()).value() * 1e3;
-            raise_error(refusal("distillation", argument::holdup, litres, "L", 0.0, 0.0, reason));
-        };
-        refuse(s.flow != flow_model::constant_molar_overflow,
-               "holdup is computed only with constant molar overflow");
-        refuse(s.head.returned().keeps_strength(),
-               "holdup is not computed with a reflux that keeps a strength");
+        if (s.flow != flow_model::constant_molar_overflow)
+            raise_error(refusal("distillation", argument::holdup,
+                                (s.tower.holdup() + s.head.holdup()).value() * 1e3, "L", 0.0, 0.0,
+                                "holdup is computed only with constant molar overflow"));
         return s;
     }
     /// efficiencies, and the moles held
@@ -781,6 +824,7 @@ private:
     /// distillate at the start, without holdup
     static double first_distillate(still const& s, M const& mixture, held_liquid const& empty,
                                    amounts const& charge) {
+        if (s.head.returned().keeps_strength()) return s.head.returned().kept();
         held_column<M> const column(mixture, empty, s.pot, charge.solids);
         head_rule<M> const rule(mixture, s, false);
         std::vector<double> y(column.size(), 0.0);
