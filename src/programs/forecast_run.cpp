@@ -75,7 +75,8 @@ std::string picture_of(wording const& words, distillation const& r, std::vector<
         "set encoding utf8\n"
         "set terminal svg size 960,600 font 'sans-serif,14' background '#ffffff' noenhanced\n"
         "set border linecolor '#444444'\nset grid linecolor '#dddddd'\n"
-        "set xtics nomirror\nset y2tics\nset key outside top center horizontal\n";
+        "set xtics nomirror\nset y2tics\nset tmargin 5\nset key at screen 0.5, screen 0.99 center top "
+        "horizontal\n";
     script += fmt::format(
         "set xlabel 'collected, {} at {}'\nset ylabel 'strength, {}'\nset y2label 'temperature, {}'\n"
         "set yrange [0:{}]\nset ytics {} nomirror\n$run << EOD\n",
@@ -100,11 +101,11 @@ std::string picture_of(wording const& words, distillation const& r, std::vector<
                 "linecolor '#888888'\n",
                 to);
         }
-        // A name that is wider than its fraction is written upwards.
+        // A name stands above its fraction; slanted if it is wider.
         double const letters = 0.011 * static_cast<double>(names[k].size()) * width;
-        script += fmt::format("set label {} at first {:.6g}, graph 0.03 {} textcolor '#444444'\n",
+        script += fmt::format("set label {} at first {:.6g}, graph 1.025 {} textcolor '#444444'\n",
                               in_quotes(names[k]), 0.5 * (from + to),
-                              to - from > letters ? "center" : "left rotate by 90");
+                              to - from > letters ? "center" : "left rotate by 25");
     }
     return script +
            fmt::format("plot $run using 1:2 with lines linewidth 2.5 linecolor '#1f4e79' title 'distillate', "
