@@ -44,6 +44,7 @@
 #include <aqueth/freezing.hpp>            // freezing point
 #include <aqueth/specific_gravity.hpp>    // relative densities, in vacuo and in air
 #include <aqueth/strength.hpp>            // every basis into every other
+#include <aqueth/traces.hpp>              // volatility of traces in the boiling mixture, with its error band
 #include <aqueth/vapour_uncertainty.hpp>  // uncertainty of the strength of a vapour
 #include <aqueth/weighing.hpp>            // indications of a balance in air
 // basic types
