@@ -21,7 +21,7 @@ still five_stages() {
     still s{{2.0 * kilowatt, 4000.0 * joule_per_kelvin, 3.0 * watt_per_kelvin, celsius(20)}};
     s.tower = column::of_stages(5);
     s.neck = neck::condensing(0.05);
-    s.returned = reflux::constant(3.0);
+    s.head = head::total_condenser(reflux::constant(3.0));
     return s;
 }
 run_plan plan(int points) {
@@ -71,7 +71,7 @@ BENCHMARK(forecast_by_enthalpy_balance)->ArgName("states")->Arg(0)->Arg(1000)->U
 void forecast_that_keeps_a_strength(benchmark::State& timing) {
     auto s = five_stages();
     s.tower = column::of_stages(100);
-    s.returned = reflux::constant_strength(by_volume(97), 1000.0);
+    s.head = head::total_condenser(reflux::constant_strength(by_volume(97), 1000.0));
     s.flow = flow_model::enthalpy_balance;
     run_plan p;
     p.ends = {condition::still_strength(by_volume(0.5))};
