@@ -176,6 +176,61 @@ inline void require_modelled(still const& s, run_plan const& plan) {
                   static_cast<double>(plan.steps.size()), "", 0.0, 0.0, reason);
 }
 
+/// The run of `distil`, which also shows its course.
+/// @param watch callable: (batch_still<M> const&, batch_history const&) -> void; called when the run is computed
+template <boiling_mixture M, class Progress, class Watch>
+distillation distil_watched(wash const& charge, still const& s, run_plan const& plan, M const& mixture,
+                            Progress const& progress, Watch const& watch) {
+    require_range("distillation", argument::number_of_ends_of_the_run, static_cast<double>(plan.ends.size()),
+                  "", 1.0, run_plan::most_ends, "a run must end");
+    require_range("distillation", argument::number_of_cuts, static_cast<double>(plan.cuts.size()), "", 0.0,
+                  run_plan::most_cuts);
+    if (plan.points != 0)
+        require_range("distillation", argument::number_of_points, plan.points, "", 2.0,
+                      run_plan::most_points);
+    require_range("distillation", argument::temperature_of_the_spout, plan.spout_temperature.celsius(), "°C",
+                  -20.0, 40.0);
+    require_modelled(s, plan);
+    batch_still<M> const batch(charge, s, mixture);
+    double distilled = 0.0;
+    batch_history<batch_still<M>> const history(batch, plan, [&](double share) {
+        progress(run_progress{distilled = share, 0.0});
+    });
+    run_writer<M> const write(batch, plan);
+    watch(batch, history);
+
+    batch_point const& first = history.starts().front();
+    batch_point const& last = history.ends().back();
+    std::vector<run_fraction> fractions;
+    for (std::size_t k = 0; k < history.ends().size(); ++k) {
+        bool const kept = k >= plan.cuts.size() || plan.cuts[k].keep;
+        fractions.push_back(write.make_fraction(history.starts()[k], history.ends()[k], kept));
+    }
+    std::vector<run_point> points;
+    for (int i = 0; i < plan.points; ++i) {
+        double const share = static_cast<double>(i) / (plan.points - 1);
+        points.push_back(write.point(history.at_distilled(share * last.distilled)));
+        progress(run_progress{distilled, share});
+    }
+    double const gained = batch.content_heat(last) - batch.content_heat(first);
+    run_heat const went_where{s.pot.power * (last.seconds() * second),
+                              last.pot_loss() * joule,
+                              last.neck() * joule,
+                              last.condenser() * joule,
+                              last.carried() * joule,
+                              gained * joule};
+    wash const residue = write.residue(last, charge.solids());
+    auto const& lost = history.strength_lost();
+    return {fractions,
+            residue,
+            heat(charge, s.pot, kelvin(batch.boiling(first.x(), first.left))),
+            last.seconds() * second,
+            went_where,
+            balance_of(charge, fractions, residue, went_where),
+            lost ? std::optional<run_point>(write.point(*lost)) : std::nullopt,
+            points};
+}
+
 }  // namespace detail
 
 /// Distils a charge in batch: integrates pot, distillate and residue until the run ends.
@@ -203,53 +258,7 @@ inline void require_modelled(still const& s, run_plan const& plan) {
 template <boiling_mixture M, std::invocable<run_progress> Progress>
 distillation distil(wash const& charge, still const& s, run_plan const& plan, M const& mixture,
                     Progress const& progress) {
-    require_range("distillation", argument::number_of_ends_of_the_run, static_cast<double>(plan.ends.size()),
-                  "", 1.0, run_plan::most_ends, "a run must end");
-    require_range("distillation", argument::number_of_cuts, static_cast<double>(plan.cuts.size()), "", 0.0,
-                  run_plan::most_cuts);
-    if (plan.points != 0)
-        require_range("distillation", argument::number_of_points, plan.points, "", 2.0,
-                      run_plan::most_points);
-    require_range("distillation", argument::temperature_of_the_spout, plan.spout_temperature.celsius(), "°C",
-                  -20.0, 40.0);
-    detail::require_modelled(s, plan);
-    detail::batch_still<M> const batch(charge, s, mixture);
-    double distilled = 0.0;
-    detail::batch_history<detail::batch_still<M>> const history(batch, plan, [&](double share) {
-        progress(run_progress{distilled = share, 0.0});
-    });
-    detail::run_writer<M> const write(batch, plan);
-
-    detail::batch_point const& first = history.starts().front();
-    detail::batch_point const& last = history.ends().back();
-    std::vector<run_fraction> fractions;
-    for (std::size_t k = 0; k < history.ends().size(); ++k) {
-        bool const kept = k >= plan.cuts.size() || plan.cuts[k].keep;
-        fractions.push_back(write.make_fraction(history.starts()[k], history.ends()[k], kept));
-    }
-    std::vector<run_point> points;
-    for (int i = 0; i < plan.points; ++i) {
-        double const share = static_cast<double>(i) / (plan.points - 1);
-        points.push_back(write.point(history.at_distilled(share * last.distilled)));
-        progress(run_progress{distilled, share});
-    }
-    double const gained = batch.content_heat(last) - batch.content_heat(first);
-    run_heat const went_where{s.pot.power * (last.seconds() * second),
-                              last.pot_loss() * joule,
-                              last.neck() * joule,
-                              last.condenser() * joule,
-                              last.carried() * joule,
-                              gained * joule};
-    wash const residue = write.residue(last, charge.solids());
-    auto const& lost = history.strength_lost();
-    return {fractions,
-            residue,
-            heat(charge, s.pot, kelvin(batch.boiling(first.x(), first.left))),
-            last.seconds() * second,
-            went_where,
-            detail::balance_of(charge, fractions, residue, went_where),
-            lost ? std::optional<run_point>(write.point(*lost)) : std::nullopt,
-            points};
+    return detail::distil_watched(charge, s, plan, mixture, progress, [](auto const&, auto const&) {});
 }
 
 /// The same without progress.

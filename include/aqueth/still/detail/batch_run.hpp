@@ -288,6 +288,13 @@ public:
     /// the moment when the strength to keep was lost, if that happened
     std::optional<batch_point> const& strength_lost() const { return lost_; }
 
+    /// calls f with depth and length of every step and a callable: part of the step, 0 to 1 -> unknowns
+    template <class F>
+    void for_each_step(F const& f) const {
+        for (taken_step const& s : steps_)
+            f(s.depth, s.length, [&s](double theta) { return s.step.at(theta); });
+    }
+
     /// the moment when so many moles had been distilled
     batch_point at_distilled(double moles) const {
         double const depth = (std::min)(-std::log1p(-moles / batch_.moles()), ends_.back().depth);

@@ -1,0 +1,320 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <aqueth/boiling_curve.hpp>
+#include <aqueth/equilibrium_curve.hpp>
+#include <aqueth/model/traces.hpp>
+#include <aqueth/numeric/polynomial.hpp>
+#include <aqueth/numeric/root.hpp>
+#include <aqueth/still/column.hpp>
+#include <aqueth/still/detail/column_solver.hpp>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <cstddef>
+#include <utility>
+#include <vector>
+
+/// @file
+/// Traces beside a run. Plain numbers: mole fractions, K, Pa. A trace changes nothing in the run, so its balances
+/// are linear, and the run is computed first.
+
+namespace aqueth::inline AQUETH_ABI::detail {
+
+// The equations for one trace. It has the mole fraction ti in the liquid where ethanol has xi, and t'i in the vapour
+// where ethanol has yi; K(x) is its volatility.
+//
+//     t'0 = K(x0) t0                                        over the pot
+//     t'(n-1) = phi tn + (1 - phi) td                       balance from a stage to the distillate td
+//     t'n = (1 - E) t'(n-1) + E K(xn) tn                    Murphree's efficiency
+//     t'N = s tl + (1 - s) K(xl) tl                         neck, and likewise a partial condenser
+//     dm/du = -(td / t0) m                                  m moles of the trace in the pot, u depth of the run
+//
+// Going up, t'n = a + b td with a > 0 and b <= 0, both sums of terms of one sign, so no digits are lost. At the top
+// td = c (a + b td).
+
+/// Composition and flows at a moment of a column that holds no liquid.
+struct column_moment_of_run {
+    double x;        ///< pot
+    double d;        ///< distillate
+    double phi;      ///< internal reflux
+    double neck;     ///< share of the vapour that condenses in the neck
+    double partial;  ///< share that condenses in a partial condenser
+};
+
+/// The three volatilities that a trace is followed with: as stated, lower and higher by the error band.
+inline constexpr std::size_t trace_cases = 3;
+
+/// The liquids in a column at one moment, and what traces do there.
+template <boiling_mixture M>
+class trace_column {
+public:
+    trace_column(M const& mixture, column const& c, flow_model flow, double pascals)
+        : mixture_(mixture),
+          flow_(flow),
+          ln_pascals_(std::log(pascals)),
+          azeotrope_(column_solver<M>::azeotrope(mixture)) {
+        for (int n = 0; n < c.whole(); ++n) stages_.push_back({c.efficiency(), 1.0, {}});
+        if (c.topmost() > 0.0) stages_.push_back({c.topmost(), 1.0, {}});
+    }
+
+    /// Finds the liquids of a moment.
+    void settle(column_moment_of_run const& at) {
+        at_ = at;
+        pot_ = boiling(at.x);
+        column_works_ = at.phi > 0.0 && !stages_.empty();
+        bool const empty = at.x < exhausted;
+        double d = at.d;
+        double enters = d;
+        for (auto [share, where] : {condensing{at.partial, &partial_}, condensing{at.neck, &neck_}}) {
+            if (share == 0.0) continue;
+            double const x = empty ? 0.0 : liquid_below_vapour(vapours(), d, azeotrope_, 1e-14);
+            *where = boiling(x);
+            d = enters = share * x + (1.0 - share) * d;
+        }
+        if (!column_works_) return;
+        double const net = flow_ == flow_model::enthalpy_balance && at.phi < 1.0 ? net_heat(enters) : 0.0;
+        double y = enters;
+        for (std::size_t n = stages_.size(); n > 0; --n) {
+            stage& s = stages_[n - 1];
+            double const guess = s.liquid.x;
+            double const x = empty ? 0.0 : liquid_under(y, s.efficiency, net, guess);
+            s.liquid = boiling(x);
+            y = below(x, net, s.reflux).value;
+        }
+    }
+
+    /// Mole fraction of a trace in the distillate over that in the pot.
+    /// @param which the trace
+    /// @return with the volatility as stated, lower and higher by its band
+    std::array<double, trace_cases> enrichment(trace which) const {
+        std::array<double, trace_cases> result{};
+        by(
+            [&](boiled const& l) {
+                double const k = std::exp(ln_volatility(which, l));
+                double const band = 1.0 + model::traces::band(which, l.x);
+                return std::array<double, trace_cases>{k, k / band, k * band};
+            },
+            result);
+        return result;
+    }
+    /// The same for a substance with another volatility.
+    /// @param volatility callable: mole fraction of ethanol in a liquid -> volatility
+    template <class F>
+    double enrichment_by(F const& volatility) const {
+        std::array<double, 1> result{};
+        by([&](boiled const& l) { return std::array<double, 1>{volatility(l.x)}; }, result);
+        return result[0];
+    }
+
+private:
+    static constexpr double exhausted = 1e-9;  // below it the column holds water
+
+    /// a liquid at its bubble point
+    struct boiled {
+        double x = 0.5;
+        double kelvin = 0.0;
+        double z = 0.0;  // of the short form of the activity coefficients
+    };
+    struct stage {
+        double efficiency;
+        double reflux;  // liquid from it over vapour to it
+        boiled liquid;
+    };
+    struct condensing {
+        double share;
+        boiled* where;
+    };
+
+    auto vapours() const {
+        return [this](double x) { return mixture_.vapour_with_slope(x); };
+    }
+    boiled boiling(double x) const {
+        return {x, mixture_.temperature(x), x / (x + model::traces::skew * (1.0 - x))};
+    }
+    double ln_volatility(trace which, boiled const& l) const {
+        auto const& c = model::traces::of(which);
+        double const one_less = 1.0 - l.z;
+        return one_less * (c.in_water + c.bend * l.z) + l.z * c.in_ethanol +
+               model::traces::ln_pressure(c, l.kelvin) - ln_pascals_;
+    }
+
+    /// enthalpy of the difference of the flows up and down, J/mol of distillate
+    double net_heat(double enters) const {
+        double const product = mixture_.liquid_enthalpy(at_.d).value;
+        double back = 0.0, passes = 1.0;
+        for (auto [share, where] : {std::pair{at_.neck, &neck_}, std::pair{at_.partial, &partial_}}) {
+            if (share == 0.0) continue;
+            back += passes * share * mixture_.liquid_enthalpy(where->x).value;
+            passes *= 1.0 - share;
+        }
+        return product + (mixture_.vapour_enthalpy(enters) - back - passes * product) / (1.0 - at_.phi);
+    }
+    /// vapour that meets the liquid x between two stages, and its slope; the ratio of their flows in `reflux`
+    numeric::value_and_slope<double> below(double x, double net, double& reflux) const {
+        reflux = at_.phi;
+        if (net == 0.0) return {at_.phi * x + (1.0 - at_.phi) * at_.d, at_.phi};
+        double const down = net - mixture_.liquid_enthalpy(x).value;
+        double y = at_.phi * x + (1.0 - at_.phi) * at_.d;
+        for (int i = 0; i < 20;
+             ++i) {  // the enthalpy of the vapour changes little: each round gains two digits
+            reflux = (net - mixture_.vapour_enthalpy(y)) / down;
+            double const next = reflux * x + (1.0 - reflux) * at_.d;
+            double const moved = std::abs(next - y);
+            y = next;
+            if (moved < 1e-13) break;
+        }
+        return {y, reflux};
+    }
+    /// liquid that leaves a stage from which the vapour y rises
+    double liquid_under(double y, double efficiency, double net, double guess) const {
+        double unused = 0.0;
+        auto const miss = [&](double x) {
+            auto const over = mixture_.vapour_with_slope(x);
+            if (efficiency == 1.0) return numeric::value_and_slope<double>{over.value - y, over.slope};
+            auto const enters = below(x, net, unused);
+            return numeric::value_and_slope<double>{
+                efficiency * over.value + (1.0 - efficiency) * enters.value - y,
+                efficiency * over.slope + (1.0 - efficiency) * enters.slope};
+        };
+        return numeric::bracketed_newton(miss, 0.0, azeotrope_, (std::min)(guess, y), 1e-9);
+    }
+
+    /// writes the enrichment for every volatility that `volatilities` gives for a liquid
+    template <class F, std::size_t N>
+    void by(F const& volatilities, std::array<double, N>& result) const {
+        std::array<double, N> a = volatilities(pot_);
+        std::array<double, N> b{};
+        if (column_works_) {
+            for (stage const& s : stages_) {
+                auto const k = volatilities(s.liquid);
+                for (std::size_t i = 0; i < N; ++i) {
+                    double const gain = s.efficiency * k[i] / s.reflux;
+                    double const passes = 1.0 - s.efficiency + gain;
+                    a[i] *= passes;
+                    b[i] = b[i] * passes - gain * (1.0 - s.reflux);
+                }
+            }
+        }
+        for (auto [share, where] : {std::pair{at_.neck, &neck_}, std::pair{at_.partial, &partial_}}) {
+            if (share == 0.0) continue;
+            auto const k = volatilities(*where);
+            for (std::size_t i = 0; i < N; ++i) {
+                double const passes = k[i] / (share + (1.0 - share) * k[i]);
+                a[i] *= passes;
+                b[i] *= passes;
+            }
+        }
+        for (std::size_t i = 0; i < N; ++i) result[i] = a[i] / (1.0 - b[i]);
+    }
+
+    M const& mixture_;
+    flow_model flow_;
+    double ln_pascals_;
+    double azeotrope_;
+    std::vector<stage> stages_;  // from the pot up
+    boiled pot_, neck_, partial_;
+    column_moment_of_run at_{};
+    bool column_works_ = false;
+};
+
+/// Traces in pot and distillate during a run, each as parts of what the charge holds.
+class trace_history {
+public:
+    explicit trace_history(std::vector<trace> which)
+        : which_(std::move(which)), left_(which_.size() * trace_cases, 1.0) {}
+
+    /// Adds a step of the run.
+    /// @param depth   depth where it begins
+    /// @param length  its length
+    /// @param column  the column
+    /// @param moment  callable: part of the step, 0 to 1 -> column_moment_of_run
+    template <class Column, class F>
+    void add(double depth, double length, Column& column, F const& moment) {
+        std::size_t const size = which_.size() * trace_cases;
+        std::size_t const at = pool_.size();
+        steps_.push_back({depth, length, at});
+        pool_.resize(at + (nodes.size() + 1) * size);
+        std::copy(left_.begin(), left_.end(), pool_.begin() + static_cast<std::ptrdiff_t>(at));
+        for (std::size_t k = 0; k < nodes.size(); ++k) {
+            column.settle(moment(nodes[k]));
+            for (std::size_t i = 0; i < which_.size(); ++i) {
+                auto const e = column.enrichment(which_[i]);
+                std::copy(e.begin(), e.end(),
+                          pool_.begin() + static_cast<std::ptrdiff_t>(at + (k + 1) * size + i * trace_cases));
+            }
+        }
+        for (std::size_t j = 0; j < size; ++j) left_[j] = left_in(steps_.back(), 1.0, j);
+    }
+
+    /// @param depth depth of the run
+    /// @param i     which trace
+    /// @param c     which volatility: as stated, lower, higher
+    /// @return part of the charge's trace that is left in the pot
+    double left(double depth, std::size_t i, std::size_t c) const {
+        auto const [s, theta] = find(depth);
+        return left_in(*s, theta, i * trace_cases + c);
+    }
+    /// @param depth depth of the run
+    /// @param i     which trace
+    /// @param c     which volatility: as stated, lower, higher
+    /// @return mole fraction in the distillate over that in the pot
+    double enrichment(double depth, std::size_t i, std::size_t c) const {
+        auto const [s, theta] = find(depth);
+        auto const w = weights(theta);
+        double sum = 0.0;
+        for (std::size_t k = 0; k < nodes.size(); ++k) sum += w[k] * at_node(*s, k, i * trace_cases + c);
+        return sum;
+    }
+
+private:
+    /// the nodes of Gauss and Legendre in a step
+    static constexpr std::array<double, 3> nodes{0.1127016653792583, 0.5, 0.8872983346207417};
+
+    struct step {
+        double depth, length;
+        std::size_t at;  // in the pool: what is left at its begin, then the enrichments at the nodes
+    };
+
+    double at_node(step const& s, std::size_t k, std::size_t j) const {
+        return pool_[s.at + (k + 1) * which_.size() * trace_cases + j];
+    }
+    /// weights of the values at the nodes for the parabola through them, at theta
+    static std::array<double, 3> weights(double theta) {
+        std::array<double, 3> w{1.0, 1.0, 1.0};
+        for (std::size_t k = 0; k < 3; ++k)
+            for (std::size_t other = 0; other < 3; ++other)
+                if (other != k) w[k] *= (theta - nodes[other]) / (nodes[k] - nodes[other]);
+        return w;
+    }
+    /// weights of the values for the integral of that parabola from 0 to theta
+    static std::array<double, 3> integral(double theta) {
+        std::array<double, 3> w{};
+        for (std::size_t k = 0; k < 3; ++k) {
+            double const a = nodes[(k + 1) % 3], b = nodes[(k + 2) % 3];
+            w[k] = theta * (theta * theta / 3.0 - 0.5 * (a + b) * theta + a * b) /
+                   ((nodes[k] - a) * (nodes[k] - b));
+        }
+        return w;
+    }
+    double left_in(step const& s, double theta, std::size_t j) const {
+        auto const w = integral(theta);
+        double sum = 0.0;
+        for (std::size_t k = 0; k < nodes.size(); ++k) sum += w[k] * at_node(s, k, j);
+        return pool_[s.at + j] * std::exp(-s.length * sum);
+    }
+    std::pair<step const*, double> find(double depth) const {
+        auto const after = std::upper_bound(steps_.begin(), steps_.end(), depth,
+                                            [](double value, step const& s) { return value < s.depth; });
+        step const& s = after == steps_.begin() ? steps_.front() : *(after - 1);
+        return {&s, s.length > 0.0 ? (std::min)(1.0, (std::max)(0.0, (depth - s.depth) / s.length)) : 0.0};
+    }
+
+    std::vector<trace> which_;
+    std::vector<double> left_;  // at the end of the last step
+    std::vector<step> steps_;
+    std::vector<double> pool_;
+};
+
+}  // namespace aqueth::inline AQUETH_ABI::detail

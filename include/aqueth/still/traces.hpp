@@ -1,0 +1,197 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <aqueth/boiling_curve.hpp>
+#include <aqueth/density.hpp>
+#include <aqueth/error.hpp>
+#include <aqueth/model/traces.hpp>
+#include <aqueth/still/detail/trace_run.hpp>
+#include <aqueth/still/run.hpp>
+#include <aqueth/still/run_plan.hpp>
+#include <aqueth/still/still.hpp>
+#include <aqueth/units.hpp>
+#include <aqueth/wash.hpp>
+
+#include <algorithm>
+#include <cmath>
+#include <concepts>
+#include <cstddef>
+#include <type_traits>
+#include <utility>
+#include <vector>
+
+namespace aqueth::inline AQUETH_ABI {
+
+/// A trace in the charge of a still.
+struct trace_amount {
+    trace which;       ///< the substance
+    units::mass mass;  ///< how much the charge holds
+
+    /// @param which            the substance
+    /// @param charge           the charge
+    /// @param per_pure_alcohol mass for each volume of pure alcohol at 20 °C: 1 g/hL is 0.01 g/L
+    /// @return how much the charge holds
+    static trace_amount of_alcohol(trace which, wash const& charge, units::mass_density per_pure_alcohol) {
+        return {which, per_pure_alcohol * charge.liquid().pure_alcohol()};
+    }
+};
+
+/// A figure with its error band: what follows if the volatility of the trace is everywhere as stated, or everywhere
+/// lower or higher by its band.
+template <class Quantity>
+struct banded {
+    Quantity expected;  ///< with the volatility as stated
+    Quantity lower;     ///< the least of the three
+    Quantity upper;     ///< the greatest of the three
+};
+
+/// A trace at one of the recorded states of a run.
+struct trace_point {
+    banded<units::mass> left;                   ///< in the pot
+    banded<units::mass_density> in_distillate;  ///< in the distillate at the moment, for each volume at 20 °C
+};
+
+/// Where a trace of the charge went.
+struct [[nodiscard]] trace_course {
+    trace_amount charged;                        ///< what the charge held
+    std::vector<banded<units::mass>> fractions;  ///< in each fraction
+    banded<units::mass> residue;                 ///< what stays in the pot
+    std::vector<trace_point> points;             ///< at the states that the run recorded
+};
+
+/// A run and its traces.
+struct [[nodiscard]] traced_distillation {
+    distillation run;                  ///< as `distil` has it
+    std::vector<trace_course> traces;  ///< in the order they were given
+};
+
+/// Mass of a trace for each volume of pure alcohol at 20 °C: 1 kg/m3 is 100 g/hL.
+/// @param mass  of the trace
+/// @param spirit what holds it, stronger than water
+/// @return the concentration
+/// @throws refusal if the spirit holds no alcohol
+[[nodiscard]] inline units::mass_density per_pure_alcohol(units::mass mass, parcel const& spirit) {
+    require_range("concentration of a trace", argument::amount_of_ethanol, spirit.ethanol().value(), "kg",
+                  1e-9, unlimited);
+    return mass / spirit.pure_alcohol();
+}
+/// The same for a figure with its band.
+/// @param mass  of the trace
+/// @param spirit what holds it, stronger than water
+/// @return the concentration
+/// @throws refusal if the spirit holds no alcohol
+[[nodiscard]] inline banded<units::mass_density> per_pure_alcohol(banded<units::mass> const& mass,
+                                                                  parcel const& spirit) {
+    return {per_pure_alcohol(mass.expected, spirit), per_pure_alcohol(mass.lower, spirit),
+            per_pure_alcohol(mass.upper, spirit)};
+}
+
+namespace detail {
+
+/// figures for the three volatilities, put in order
+template <class F>
+auto in_order(F const& f) {
+    auto const a = f(0), b = f(1), c = f(2);
+    return banded<std::decay_t<decltype(a)>>{a, (std::min)({a, b, c}), (std::max)({a, b, c})};
+}
+
+/// follows the traces along the steps of a run
+template <boiling_mixture M>
+trace_history follow(M const& mixture, std::vector<trace> const& which, batch_still<M> const& batch,
+                     batch_history<batch_still<M>> const& history) {
+    still const& s = batch.apparatus();
+    trace_column<M> column(mixture, s.tower, s.flow, mixture.pressure().value());
+    trace_history result(which);
+    history.for_each_step([&](double depth, double length, auto const& unknowns) {
+        result.add(depth, length, column, [&](double theta) {
+            double const x = (std::max)(unknowns(theta)[0], 1e-300);
+            auto const [d, phi] = batch.top(x);
+            return column_moment_of_run{x, d, phi, s.neck.share(), 0.0};
+        });
+    });
+    return result;
+}
+
+}  // namespace detail
+
+/// Distils a charge in batch and follows traces of other substances: through pot, column, neck and head into the
+/// fractions.
+///
+/// A trace changes nothing in the run. It boils by its volatility in the ethanol and water around it, and it neither
+/// forms nor reacts while it boils. Extract does not change its volatility.
+/// @param charge   the wash, as for `distil`
+/// @param amounts  the traces and how much of them the charge holds; may be empty
+/// @param s        the still
+/// @param plan     cuts, ends and points
+/// @param mixture  the equilibrium at the pressure of the day, 80 to 110 kPa: a `boiling_curve`
+/// @param progress callable: run_progress -> void
+/// @return the run, and of each trace the mass in fractions and residue with its band
+/// @throws refusal as `distil`; if an amount is negative, there are more than 1000, or the pressure is out of range
+/// @par Accuracy
+/// Of the integration 1e-6; mass is conserved to rounding. Of the volatility: the band of each figure. No measured
+/// batch was found to check a whole run: @ref traces.
+/// @par Source
+/// @ref source_traces
+template <boiling_mixture M, std::invocable<run_progress> Progress>
+traced_distillation distil_with_traces(wash const& charge, std::vector<trace_amount> const& amounts,
+                                       still const& s, run_plan const& plan, M const& mixture,
+                                       Progress const& progress) {
+    constexpr double most = 1000.0;
+    require_range("traces", argument::index, static_cast<double>(amounts.size()), "", 0.0, most,
+                  "number of traces");
+    for (trace_amount const& each : amounts)
+        require_range("traces", argument::mass, in(each.mass, gram), "g", 0.0, unlimited);
+    require_range("traces", argument::pressure, in(mixture.pressure(), kilopascal), "kPa",
+                  model::traces::lowest_kilopascal, model::traces::highest_kilopascal,
+                  "where the volatility of traces is known");
+    std::vector<trace> which;
+    for (trace_amount const& each : amounts) which.push_back(each.which);
+
+    std::vector<trace_course> traces;
+    auto const watch = [&](detail::batch_still<M> const& batch, auto const& history) {
+        detail::trace_history const course = detail::follow(mixture, which, batch, history);
+        for (std::size_t i = 0; i < amounts.size(); ++i) {
+            units::mass const all = amounts[i].mass;
+            auto const left = [&](double depth) {
+                return detail::in_order([&](std::size_t c) { return all * course.left(depth, i, c); });
+            };
+            trace_course gone{amounts[i], {}, left(history.ends().back().depth), {}};
+            for (std::size_t k = 0; k < history.ends().size(); ++k) {
+                gone.fractions.push_back(detail::in_order([&](std::size_t c) {
+                    return all * (course.left(history.starts()[k].depth, i, c) -
+                                  course.left(history.ends()[k].depth, i, c));
+                }));
+            }
+            for (int k = 0; k < plan.points; ++k) {
+                double const share = static_cast<double>(k) / (plan.points - 1);
+                auto const at = history.at_distilled(share * history.ends().back().distilled);
+                double const d = batch.top(at.x()).first;
+                double const litres = 1e3 * detail::mass_of_moles(1.0, d).volume();
+                gone.points.push_back({left(at.depth), detail::in_order([&](std::size_t c) {
+                                           double const moles = at.left * litres;
+                                           return all * course.left(at.depth, i, c) *
+                                                  course.enrichment(at.depth, i, c) / (moles * litre);
+                                       })});
+            }
+            traces.push_back(std::move(gone));
+        }
+    };
+    distillation run = detail::distil_watched(charge, s, plan, mixture, progress, watch);
+    return {std::move(run), std::move(traces)};
+}
+
+/// The same without progress.
+/// @param charge  the wash, as for `distil`
+/// @param amounts the traces and how much of them the charge holds; may be empty
+/// @param s       the still
+/// @param plan    cuts, ends and points
+/// @param mixture the equilibrium at the pressure of the day, 80 to 110 kPa: a `boiling_curve`
+/// @return as above
+/// @throws refusal as above
+template <boiling_mixture M>
+traced_distillation distil_with_traces(wash const& charge, std::vector<trace_amount> const& amounts,
+                                       still const& s, run_plan const& plan, M const& mixture) {
+    return distil_with_traces(charge, amounts, s, plan, mixture, [](run_progress const&) {});
+}
+
+}  // namespace aqueth::inline AQUETH_ABI
