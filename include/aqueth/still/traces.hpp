@@ -13,10 +13,11 @@
 #include <aqueth/wash.hpp>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <concepts>
 #include <cstddef>
-#include <type_traits>
+#include <optional>
 #include <utility>
 #include <vector>
 
@@ -89,10 +90,10 @@ struct [[nodiscard]] traced_distillation {
 namespace detail {
 
 /// figures for the three volatilities, put in order
-template <class F>
-auto in_order(F const& f) {
-    auto const a = f(0), b = f(1), c = f(2);
-    return banded<std::decay_t<decltype(a)>>{a, (std::min)({a, b, c}), (std::max)({a, b, c})};
+template <class Quantity>
+banded<Quantity> in_order(std::array<double, trace_cases> const& figures, Quantity const& unit) {
+    auto const [least, greatest] = std::minmax_element(figures.begin(), figures.end());
+    return {figures[0] * unit, *least * unit, *greatest * unit};
 }
 
 /// follows the traces along the steps of a run
@@ -148,35 +149,41 @@ traced_distillation distil_with_traces(wash const& charge, std::vector<trace_amo
     for (trace_amount const& each : amounts) which.push_back(each.which);
 
     std::vector<trace_course> traces;
+    std::optional<detail::trace_history> following;
+    double charged = 0.0;
     auto const watch = [&](detail::batch_still<M> const& batch, auto const& history) {
         detail::trace_history const course = detail::follow(mixture, which, batch, history);
-        for (std::size_t i = 0; i < amounts.size(); ++i) {
-            units::mass const all = amounts[i].mass;
-            auto const left = [&](double depth) {
-                return detail::in_order([&](std::size_t c) { return all * course.left(depth, i, c); });
-            };
-            trace_course gone{amounts[i], {}, left(history.ends().back().depth), {}};
-            for (std::size_t k = 0; k < history.ends().size(); ++k) {
-                gone.fractions.push_back(detail::in_order([&](std::size_t c) {
-                    return all * (course.left(history.starts()[k].depth, i, c) -
-                                  course.left(history.ends()[k].depth, i, c));
-                }));
+        std::size_t const number = amounts.size();
+        for (trace_amount const& each : amounts) traces.push_back({each, {}, {}, {}});
+        for (std::size_t k = 0; k < history.ends().size(); ++k) {
+            auto const begin = course.at(history.starts()[k].depth), end = course.at(history.ends()[k].depth);
+            for (std::size_t i = 0; i < number; ++i) {
+                auto gone = begin.left(i);
+                auto const left = end.left(i);
+                for (std::size_t c = 0; c < gone.size(); ++c) gone[c] -= left[c];
+                traces[i].fractions.push_back(detail::in_order(gone, amounts[i].mass));
+                traces[i].residue = detail::in_order(left, amounts[i].mass);
             }
-            for (int k = 0; k < plan.points; ++k) {
-                double const share = static_cast<double>(k) / (plan.points - 1);
-                auto const at = history.at_distilled(share * history.ends().back().distilled);
-                double const d = batch.top(at.x()).first;
-                double const litres = 1e3 * detail::mass_of_moles(1.0, d).volume();
-                gone.points.push_back({left(at.depth), detail::in_order([&](std::size_t c) {
-                                           double const moles = at.left * litres;
-                                           return all * course.left(at.depth, i, c) *
-                                                  course.enrichment(at.depth, i, c) / (moles * litre);
-                                       })});
-            }
-            traces.push_back(std::move(gone));
         }
+        charged = batch.moles();
+        following = course;
     };
     distillation run = detail::distil_watched(charge, s, plan, mixture, progress, watch);
+    for (trace_course& each : traces) each.points.reserve(run.points.size());
+    for (run_point const& p : run.points) {
+        auto const now = following->at(std::log(charged / in(p.left, mole)));
+        // of so much distillate as there are moles in the pot
+        units::volume const alike =
+            detail::mass_of_moles(in(p.left, mole), in(p.left, mole) * p.distillate.value()).volume() * 1e3 *
+            litre;
+        for (std::size_t i = 0; i < amounts.size(); ++i) {
+            auto const left = now.left(i);
+            auto taken = now.enrichment(i);
+            for (std::size_t c = 0; c < taken.size(); ++c) taken[c] *= left[c];
+            traces[i].points.push_back(
+                {detail::in_order(left, amounts[i].mass), detail::in_order(taken, amounts[i].mass / alike)});
+        }
+    }
     return {std::move(run), std::move(traces)};
 }
 

@@ -221,54 +221,6 @@ private:
 
 /// Traces in pot and distillate during a run, each as parts of what the charge holds.
 class trace_history {
-public:
-    explicit trace_history(std::vector<trace> which)
-        : which_(std::move(which)), left_(which_.size() * trace_cases, 1.0) {}
-
-    /// Adds a step of the run.
-    /// @param depth   depth where it begins
-    /// @param length  its length
-    /// @param column  the column
-    /// @param moment  callable: part of the step, 0 to 1 -> column_moment_of_run
-    template <class Column, class F>
-    void add(double depth, double length, Column& column, F const& moment) {
-        std::size_t const size = which_.size() * trace_cases;
-        std::size_t const at = pool_.size();
-        steps_.push_back({depth, length, at});
-        pool_.resize(at + (nodes.size() + 1) * size);
-        std::copy(left_.begin(), left_.end(), pool_.begin() + static_cast<std::ptrdiff_t>(at));
-        for (std::size_t k = 0; k < nodes.size(); ++k) {
-            column.settle(moment(nodes[k]));
-            for (std::size_t i = 0; i < which_.size(); ++i) {
-                auto const e = column.enrichment(which_[i]);
-                std::copy(e.begin(), e.end(),
-                          pool_.begin() + static_cast<std::ptrdiff_t>(at + (k + 1) * size + i * trace_cases));
-            }
-        }
-        for (std::size_t j = 0; j < size; ++j) left_[j] = left_in(steps_.back(), 1.0, j);
-    }
-
-    /// @param depth depth of the run
-    /// @param i     which trace
-    /// @param c     which volatility: as stated, lower, higher
-    /// @return part of the charge's trace that is left in the pot
-    double left(double depth, std::size_t i, std::size_t c) const {
-        auto const [s, theta] = find(depth);
-        return left_in(*s, theta, i * trace_cases + c);
-    }
-    /// @param depth depth of the run
-    /// @param i     which trace
-    /// @param c     which volatility: as stated, lower, higher
-    /// @return mole fraction in the distillate over that in the pot
-    double enrichment(double depth, std::size_t i, std::size_t c) const {
-        auto const [s, theta] = find(depth);
-        auto const w = weights(theta);
-        double sum = 0.0;
-        for (std::size_t k = 0; k < nodes.size(); ++k) sum += w[k] * at_node(*s, k, i * trace_cases + c);
-        return sum;
-    }
-
-private:
     /// the nodes of Gauss and Legendre in a step
     static constexpr std::array<double, 3> nodes{0.1127016653792583, 0.5, 0.8872983346207417};
 
@@ -277,11 +229,79 @@ private:
         std::size_t at;  // in the pool: what is left at its begin, then the enrichments at the nodes
     };
 
+public:
+    explicit trace_history(std::vector<trace> which)
+        : which_(std::move(which)), left_(which_.size() * trace_cases, 1.0) {}
+
+    /// Adds a step of the run.
+    /// @param depth   depth where it begins
+    /// @param length  its length
+    /// @param column  the column
+    /// @param state   callable: part of the step, 0 to 1 -> column_moment_of_run
+    template <class Column, class F>
+    void add(double depth, double length, Column& column, F const& state) {
+        std::size_t const size = which_.size() * trace_cases;
+        std::size_t const at = pool_.size();
+        steps_.push_back({depth, length, at});
+        pool_.resize(at + (nodes.size() + 1) * size);
+        std::copy(left_.begin(), left_.end(), pool_.begin() + static_cast<std::ptrdiff_t>(at));
+        for (std::size_t k = 0; k < nodes.size(); ++k) {
+            column.settle(state(nodes[k]));
+            for (std::size_t i = 0; i < which_.size(); ++i) {
+                auto const e = column.enrichment(which_[i]);
+                std::copy(e.begin(), e.end(),
+                          pool_.begin() + static_cast<std::ptrdiff_t>(at + (k + 1) * size + i * trace_cases));
+            }
+        }
+        auto const whole = integral(1.0);
+        for (std::size_t j = 0; j < size; ++j) left_[j] = left_in(steps_.back(), whole, j);
+    }
+
+    /// A moment of the run, from which the traces are read.
+    class moment {
+    public:
+        /// @param i which trace
+        /// @return part of the charge's trace that is left in the pot, for each volatility
+        std::array<double, trace_cases> left(std::size_t i) const {
+            std::array<double, trace_cases> result{};
+            for (std::size_t c = 0; c < trace_cases; ++c)
+                result[c] = history_.left_in(step_, integral_, i * trace_cases + c);
+            return result;
+        }
+        /// @param i which trace
+        /// @return mole fraction in the distillate over that in the pot, for each volatility
+        std::array<double, trace_cases> enrichment(std::size_t i) const {
+            std::array<double, trace_cases> result{};
+            for (std::size_t c = 0; c < trace_cases; ++c)
+                for (std::size_t k = 0; k < nodes.size(); ++k)
+                    result[c] += parabola_[k] * history_.at_node(step_, k, i * trace_cases + c);
+            return result;
+        }
+
+    private:
+        friend class trace_history;
+        moment(trace_history const& history, step const& s, double theta)
+            : history_(history), step_(s), parabola_(parabola(theta)), integral_(integral(theta)) {}
+        trace_history const& history_;
+        step const& step_;
+        std::array<double, 3> parabola_, integral_;
+    };
+    /// @param depth depth of the run
+    /// @return that moment
+    moment at(double depth) const {
+        auto const after = std::upper_bound(steps_.begin(), steps_.end(), depth,
+                                            [](double value, step const& s) { return value < s.depth; });
+        step const& s = after == steps_.begin() ? steps_.front() : *(after - 1);
+        double const theta = s.length > 0.0 ? (depth - s.depth) / s.length : 0.0;
+        return {*this, s, (std::min)(1.0, (std::max)(0.0, theta))};
+    }
+
+private:
     double at_node(step const& s, std::size_t k, std::size_t j) const {
         return pool_[s.at + (k + 1) * which_.size() * trace_cases + j];
     }
     /// weights of the values at the nodes for the parabola through them, at theta
-    static std::array<double, 3> weights(double theta) {
+    static std::array<double, 3> parabola(double theta) {
         std::array<double, 3> w{1.0, 1.0, 1.0};
         for (std::size_t k = 0; k < 3; ++k)
             for (std::size_t other = 0; other < 3; ++other)
@@ -298,17 +318,10 @@ private:
         }
         return w;
     }
-    double left_in(step const& s, double theta, std::size_t j) const {
-        auto const w = integral(theta);
+    double left_in(step const& s, std::array<double, 3> const& w, std::size_t j) const {
         double sum = 0.0;
         for (std::size_t k = 0; k < nodes.size(); ++k) sum += w[k] * at_node(s, k, j);
         return pool_[s.at + j] * std::exp(-s.length * sum);
-    }
-    std::pair<step const*, double> find(double depth) const {
-        auto const after = std::upper_bound(steps_.begin(), steps_.end(), depth,
-                                            [](double value, step const& s) { return value < s.depth; });
-        step const& s = after == steps_.begin() ? steps_.front() : *(after - 1);
-        return {&s, s.length > 0.0 ? (std::min)(1.0, (std::max)(0.0, (depth - s.depth) / s.length)) : 0.0};
     }
 
     std::vector<trace> which_;
