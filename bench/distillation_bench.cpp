@@ -8,6 +8,8 @@
 #include <benchmark/benchmark.h>
 
 #include <array>
+#include <chrono>
+#include <cstddef>
 #include <span>
 
 namespace {
@@ -66,6 +68,33 @@ void forecast_by_enthalpy_balance(benchmark::State& timing) {
     for (auto _ : timing) benchmark::DoNotOptimize(distil(charge, s, p, curve));
 }
 BENCHMARK(forecast_by_enthalpy_balance)->ArgName("states")->Arg(0)->Arg(1000)->Unit(benchmark::kMillisecond);
+
+// The same five stages, with a reflux that keeps a strength, against a constant one. Both are timed in turn, so
+// that the ratio of their times is that of the same minute.
+void kept_strength_against_constant_reflux(benchmark::State& timing) {
+    using clock = std::chrono::steady_clock;
+    std::array stills{five_stages(), five_stages()};
+    stills[1].head = head::total_condenser(reflux::constant_strength(by_volume(90), 1000.0));
+    for (still& s : stills) s.flow = static_cast<flow_model>(timing.range(1));
+    run_plan p;
+    p.ends = {condition::still_strength(by_volume(0.5))};
+    p.points = static_cast<int>(timing.range(0));
+    std::array<std::chrono::duration<double>, 2> spent{};
+    for (auto _ : timing) {
+        for (std::size_t k = 0; k < 2; ++k) {
+            auto const start = clock::now();
+            benchmark::DoNotOptimize(distil(charge, stills[k], p, curve));
+            spent[k] += clock::now() - start;
+        }
+    }
+    timing.counters["ratio"] = spent[1] / spent[0];
+}
+BENCHMARK(kept_strength_against_constant_reflux)
+    ->ArgNames({"states", "flow"})
+    ->Args({0, static_cast<int>(flow_model::constant_molar_overflow)})
+    ->Args({1000, static_cast<int>(flow_model::constant_molar_overflow)})
+    ->Args({1000, static_cast<int>(flow_model::enthalpy_balance)})
+    ->Unit(benchmark::kMillisecond);
 
 // The most expensive valid run: a hundred stages that keep a strength near the azeotrope.
 void forecast_that_keeps_a_strength(benchmark::State& timing) {

@@ -132,9 +132,8 @@ public:
         greatest_ = internal_reflux_of(s.head.returned().ratio(), s.neck.share());
         if (s.head.returned().keeps_strength()) {
             require_kept(x);
-            auto const excess = [&](double still) { return strongest(still) - s.head.returned().kept(); };
-            double const found = numeric::bracketed_root(excess, exhausted, x, 0.0);
-            lost_ = std::isnan(found) ? x : found;  // NaN: only rounding made it possible at the start
+            // Rounding alone can make it possible at the start.
+            lost_ = (std::min)(x, column_.still_under(s.head.returned().kept(), greatest_));
         }
         auto const [d, phi] = top(x);
         require_duration(amounts_.volatiles() * seconds_per_mole(x, d, phi, amounts_.volatiles()));
