@@ -48,7 +48,6 @@ struct banded {
 
 /// A trace at one of the recorded states of a run.
 struct trace_point {
-    banded<units::mass> left;                   ///< in the pot
     banded<units::mass_density> in_distillate;  ///< in the distillate at the moment, for each volume at 20 °C
 };
 
@@ -129,7 +128,7 @@ trace_history follow(M const& mixture, std::vector<trace> const& which, batch_st
 /// @return the run, and of each trace the mass in fractions and residue with its band
 /// @throws refusal as `distil`; if an amount is negative, there are more than 1000, or the pressure is out of range
 /// @par Accuracy
-/// Of the integration 1e-6; mass is conserved to rounding. Of the volatility: the band of each figure. No measured
+/// Of the integration 1e-5 of the charge; mass is conserved to rounding. Of the volatility: the band of each figure. No measured
 /// batch was found to check a whole run: @ref traces.
 /// @par Source
 /// @ref source_traces
@@ -177,11 +176,7 @@ traced_distillation distil_with_traces(wash const& charge, std::vector<trace_amo
             detail::mass_of_moles(in(p.left, mole), in(p.left, mole) * p.distillate.value()).volume() * 1e3 *
             litre;
         for (std::size_t i = 0; i < amounts.size(); ++i) {
-            auto const left = now.left(i);
-            auto taken = now.enrichment(i);
-            for (std::size_t c = 0; c < taken.size(); ++c) taken[c] *= left[c];
-            traces[i].points.push_back(
-                {detail::in_order(left, amounts[i].mass), detail::in_order(taken, amounts[i].mass / alike)});
+            traces[i].points.push_back({detail::in_order(now.over(i), amounts[i].mass / alike)});
         }
     }
     return {std::move(run), std::move(traces)};

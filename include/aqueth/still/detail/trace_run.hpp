@@ -219,19 +219,30 @@ private:
     bool column_works_ = false;
 };
 
+/// A trace for each of the volatilities.
+using trace_figures = std::array<double, trace_cases>;
+
 /// Traces in pot and distillate during a run, each as parts of what the charge holds.
 class trace_history {
     /// the nodes of Gauss and Legendre in a step
-    static constexpr std::array<double, 3> nodes{0.1127016653792583, 0.5, 0.8872983346207417};
+    static constexpr std::array<double, 2> nodes{0.2113248654051871, 0.7886751345948129};
+    using weights = std::array<double, 2>;  // of the nodes
 
+    /// one trace in one step
+    struct course {
+        trace_figures left;                         // in the pot where the step begins
+        std::array<trace_figures, 2> enrichment{};  // at the nodes
+        std::array<trace_figures, 2> band{};        // what comes over at the nodes, over the figure as stated
+    };
     struct step {
         double depth, length;
-        std::size_t at;  // in the pool: what is left at its begin, then the enrichments at the nodes
+        std::size_t first;  // its courses
     };
 
 public:
-    explicit trace_history(std::vector<trace> which)
-        : which_(std::move(which)), left_(which_.size() * trace_cases, 1.0) {}
+    explicit trace_history(std::vector<trace> which) : which_(std::move(which)) {
+        left_.assign(which_.size(), {1.0, 1.0, 1.0});
+    }
 
     /// Adds a step of the run.
     /// @param depth   depth where it begins
@@ -240,51 +251,60 @@ public:
     /// @param state   callable: part of the step, 0 to 1 -> column_moment_of_run
     template <class Column, class F>
     void add(double depth, double length, Column& column, F const& state) {
-        std::size_t const size = which_.size() * trace_cases;
-        std::size_t const at = pool_.size();
-        steps_.push_back({depth, length, at});
-        pool_.resize(at + (nodes.size() + 1) * size);
-        std::copy(left_.begin(), left_.end(), pool_.begin() + static_cast<std::ptrdiff_t>(at));
+        step const s{depth, length, courses_.size()};
+        steps_.push_back(s);
+        for (trace_figures const& each : left_) courses_.push_back({each});
         for (std::size_t k = 0; k < nodes.size(); ++k) {
             column.settle(state(nodes[k]));
-            for (std::size_t i = 0; i < which_.size(); ++i) {
-                auto const e = column.enrichment(which_[i]);
-                std::copy(e.begin(), e.end(),
-                          pool_.begin() + static_cast<std::ptrdiff_t>(at + (k + 1) * size + i * trace_cases));
-            }
+            for (std::size_t i = 0; i < which_.size(); ++i)
+                courses_[s.first + i].enrichment[k] = column.enrichment(which_[i]);
         }
         auto const whole = integral(1.0);
-        for (std::size_t j = 0; j < size; ++j) left_[j] = left_in(steps_.back(), whole, j);
+        for (std::size_t i = 0; i < which_.size(); ++i) {
+            course& at = courses_[s.first + i];
+            for (std::size_t k = 0; k < nodes.size(); ++k) {
+                auto const until = integral(nodes[k]);
+                double const stated = left_in(s, at, until, 0) * at.enrichment[k][0];
+                for (std::size_t c = 0; c < trace_cases; ++c)
+                    at.band[k][c] =
+                        stated > 0.0 ? left_in(s, at, until, c) * at.enrichment[k][c] / stated : 1.0;
+            }
+            for (std::size_t c = 0; c < trace_cases; ++c) left_[i][c] = left_in(s, at, whole, c);
+        }
     }
 
     /// A moment of the run, from which the traces are read.
     class moment {
     public:
         /// @param i which trace
-        /// @return part of the charge's trace that is left in the pot, for each volatility
-        std::array<double, trace_cases> left(std::size_t i) const {
-            std::array<double, trace_cases> result{};
+        /// @return part of the charge's trace that is left in the pot
+        trace_figures left(std::size_t i) const {
+            trace_figures result{};
             for (std::size_t c = 0; c < trace_cases; ++c)
-                result[c] = history_.left_in(step_, integral_, i * trace_cases + c);
+                result[c] = left_in(step_, history_.courses_[step_.first + i], integral_, c);
             return result;
         }
+        /// What comes over: part of the charge's trace for each part of the pot's moles. The figure as stated is exact;
+        /// the other two are interpolated from their ratios to it.
         /// @param i which trace
-        /// @return mole fraction in the distillate over that in the pot, for each volatility
-        std::array<double, trace_cases> enrichment(std::size_t i) const {
-            std::array<double, trace_cases> result{};
+        /// @return the parts
+        trace_figures over(std::size_t i) const {
+            course const& at = history_.courses_[step_.first + i];
+            double const enrichment = line_[0] * at.enrichment[0][0] + line_[1] * at.enrichment[1][0];
+            double const stated = left_in(step_, at, integral_, 0) * (std::max)(0.0, enrichment);
+            trace_figures result{};
             for (std::size_t c = 0; c < trace_cases; ++c)
-                for (std::size_t k = 0; k < nodes.size(); ++k)
-                    result[c] += parabola_[k] * history_.at_node(step_, k, i * trace_cases + c);
+                result[c] = stated * (std::max)(0.0, line_[0] * at.band[0][c] + line_[1] * at.band[1][c]);
             return result;
         }
 
     private:
         friend class trace_history;
         moment(trace_history const& history, step const& s, double theta)
-            : history_(history), step_(s), parabola_(parabola(theta)), integral_(integral(theta)) {}
+            : history_(history), step_(s), line_(line(theta)), integral_(integral(theta)) {}
         trace_history const& history_;
         step const& step_;
-        std::array<double, 3> parabola_, integral_;
+        weights line_, integral_;
     };
     /// @param depth depth of the run
     /// @return that moment
@@ -297,37 +317,24 @@ public:
     }
 
 private:
-    double at_node(step const& s, std::size_t k, std::size_t j) const {
-        return pool_[s.at + (k + 1) * which_.size() * trace_cases + j];
+    /// weights of the values at the nodes for the line through them, at theta
+    static weights line(double theta) {
+        double const w = (theta - nodes[0]) / (nodes[1] - nodes[0]);
+        return {1.0 - w, w};
     }
-    /// weights of the values at the nodes for the parabola through them, at theta
-    static std::array<double, 3> parabola(double theta) {
-        std::array<double, 3> w{1.0, 1.0, 1.0};
-        for (std::size_t k = 0; k < 3; ++k)
-            for (std::size_t other = 0; other < 3; ++other)
-                if (other != k) w[k] *= (theta - nodes[other]) / (nodes[k] - nodes[other]);
-        return w;
+    /// weights of the values for the integral of that line from 0 to theta
+    static weights integral(double theta) {
+        double const w = theta * (0.5 * theta - nodes[0]) / (nodes[1] - nodes[0]);
+        return {theta - w, w};
     }
-    /// weights of the values for the integral of that parabola from 0 to theta
-    static std::array<double, 3> integral(double theta) {
-        std::array<double, 3> w{};
-        for (std::size_t k = 0; k < 3; ++k) {
-            double const a = nodes[(k + 1) % 3], b = nodes[(k + 2) % 3];
-            w[k] = theta * (theta * theta / 3.0 - 0.5 * (a + b) * theta + a * b) /
-                   ((nodes[k] - a) * (nodes[k] - b));
-        }
-        return w;
-    }
-    double left_in(step const& s, std::array<double, 3> const& w, std::size_t j) const {
-        double sum = 0.0;
-        for (std::size_t k = 0; k < nodes.size(); ++k) sum += w[k] * at_node(s, k, j);
-        return pool_[s.at + j] * std::exp(-s.length * sum);
+    static double left_in(step const& s, course const& at, weights const& w, std::size_t c) {
+        return at.left[c] * std::exp(-s.length * (w[0] * at.enrichment[0][c] + w[1] * at.enrichment[1][c]));
     }
 
     std::vector<trace> which_;
-    std::vector<double> left_;  // at the end of the last step
+    std::vector<trace_figures> left_;  // at the end of the last step
     std::vector<step> steps_;
-    std::vector<double> pool_;
+    std::vector<course> courses_;
 };
 
 }  // namespace aqueth::inline AQUETH_ABI::detail
