@@ -72,7 +72,7 @@ std::vector<still> stills() {
 TEST(TraceHistory, RayleighsClosedForm) {
     struct steady {
         void settle(detail::column_moment_of_run const&) {}
-        std::array<double, detail::trace_cases> enrichment(trace) const { return {3.0, 0.5, 0.0}; }
+        std::array<double, detail::trace_cases> enrichment(trace) const { return {3.0, 2.5, 3.6}; }
     } column;
     detail::trace_history history({trace::methanol});
     double depth = 0.0;
@@ -83,10 +83,10 @@ TEST(TraceHistory, RayleighsClosedForm) {
     for (double const u : {0.0, 0.05, 0.1, 0.33, 0.91}) {
         auto const left = history.at(u).left(0);
         EXPECT_NEAR(left[0], std::exp(-3.0 * u), 1e-14);
-        EXPECT_NEAR(left[1], std::exp(-0.5 * u), 1e-14);
-        EXPECT_EQ(left[2], 1.0);
+        EXPECT_NEAR(left[1], std::exp(-2.5 * u), 1e-14);
+        EXPECT_NEAR(left[2], std::exp(-3.6 * u), 1e-14);
         EXPECT_NEAR(history.at(u).over(0)[0], 3.0 * left[0], 1e-12);
-        EXPECT_NEAR(history.at(u).over(0)[1], 0.5 * left[1], 0.02 * left[1]);
+        EXPECT_NEAR(history.at(u).over(0)[1], 2.5 * left[1], 0.02 * left[1]);
     }
 }
 
