@@ -123,7 +123,7 @@ TEST(Error, CarriesACodeWhoseWordsAreItsText) {
 // Each quantity has a code, and each code has a name.
 TEST(Error, NoTwoCodesHaveTheSameWords) {
     std::set<std::string> words;
-    int const last = static_cast<int>(argument::wanted_uncertainty);
+    int const last = static_cast<int>(argument::warming_of_the_cooling_water);
     for (int i = 0; i <= last; ++i) {
         EXPECT_TRUE(words.insert(name_of(static_cast<argument>(i))).second) << i;
     }

@@ -39,6 +39,8 @@ using power = boost::units::quantity<si::power>;        ///< energy per time, he
 using heat_capacity = decltype(energy() / temperature_difference());
 /// volume that flows in a time, held in m3/s
 using volume_flow = decltype(volume() / time());
+/// amount of substance that flows in a time, held in mol/s
+using amount_flow = decltype(amount() / time());
 /// heat a body loses in a time for each kelvin it is warmer, held in W/K
 using thermal_conductance = decltype(power() / temperature_difference());
 /// energy per amount of substance, held in J/mol

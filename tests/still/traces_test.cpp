@@ -63,6 +63,13 @@ std::vector<still> stills() {
     s.flow = flow_model::enthalpy_balance;
     all.push_back(s);
     s = plate_still();
+    s.neck = neck::losing(3.0 * watt_per_kelvin);
+    s.head = head::partial_condenser(0.7);
+    all.push_back(s);
+    s = plate_still();
+    s.head = head::total_condenser(reflux::constant(3.0)).reflux_at(celsius(30));
+    all.push_back(s);
+    s = plate_still();
     s.head = head::total_condenser(reflux::constant_strength(by_volume(85.0), 4.0));
     all.push_back(s);
     return all;
@@ -160,8 +167,9 @@ TEST(TraceColumn, FindsEthanolAndWater) {
         detail::batch_still<boiling_curve> const batch(charge, s, curve());
         detail::trace_column<boiling_curve> column(curve(), s.tower, s.flow, 101325.0);
         for (double const x : {0.03, 1e-2, 1e-3, 1e-5}) {
-            auto const [d, phi] = batch.top(x);
-            column.settle({x, d, phi, s.neck.share(), 0.0});
+            auto const top = batch.top(x, batch.moles());
+            double const d = top.d;
+            column.settle({x, d, top.phi, top.above.shares.neck, top.above.shares.head});
             double const ethanol =
                 column.enrichment_by([](double l) { return l > 0.0 ? curve().vapour(l) / l : 13.0; });
             double const water =

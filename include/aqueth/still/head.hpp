@@ -39,11 +39,11 @@ public:
         return kept;
     }
     /// A reflux that follows from what is taken: all that condenses beyond it.
-    /// @param rate distillate taken, volume at 20 °C in a time: 1 uL/min to 60 m3/min
+    /// @param rate distillate taken, volume at 20 °C in a time: 1 µL/min to 60 m3/min
     /// @return the reflux
     /// @throws refusal if the rate is outside that range
     static reflux of_take_off(units::volume_flow rate) {
-        require_range("reflux", argument::take_off_rate, rate.value() * 6e4, "L/min", 1e-6, 6e4);
+        require_range("reflux", argument::take_off_rate, rate.value() * 6e7, "mL/min", 1e-3, 6e7);
         reflux taken(0.0, -1.0);
         taken.take_off_ = rate.value();
         return taken;
@@ -148,6 +148,19 @@ public:
                       returns ? "" : "only a total condenser has a reflux line");
         head result = *this;
         result.reflux_temperature_ = t;
+        return result;
+    }
+    /// The same total condenser with another reflux.
+    /// @param returned what it returns
+    /// @return the head
+    /// @throws refusal if the head is not a total condenser
+    head returning(reflux const& returned) const {
+        bool const returns = kind_ == kind::total_condenser;
+        require_range("head", argument::reflux_ratio, returned.ratio(), "", 0.0,
+                      returns ? 1000.0 : -unlimited,
+                      returns ? "" : "only a total condenser returns a reflux that can be set");
+        head result = *this;
+        result.returned_ = returned;
         return result;
     }
     /// The same head with liquid in its condenser and reflux line.

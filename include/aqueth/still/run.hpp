@@ -33,6 +33,10 @@ struct [[nodiscard]] run_point {
     units::temperature vapour;   ///< temperature of the vapour at the head: the dew point of the distillate
     double reflux_ratio;         ///< liquid that the condenser returns per distillate taken
     units::power condenser;      ///< heat the condenser takes out
+    units::power neck;           ///< heat the neck loses
+    units::power partial_condenser;  ///< heat a partial condenser takes out
+    units::amount_flow vapour_flow;  ///< vapour at the top of the column or pot, where it enters the neck
+    units::volume_flow take_off;     ///< distillate taken, volume at 20 °C
 };
 
 /// One fraction of a run.
@@ -48,11 +52,12 @@ struct run_fraction {
 
 /// Heat balance, from the first warming to the end of the run.
 struct run_heat {
-    units::energy supplied;         ///< by the heater while it boiled
-    units::energy lost_by_pot;      ///< to the room
-    units::energy neck;             ///< taken out by the neck: lost to the room, or to cooling water
-    units::energy condenser;        ///< taken out by the condenser
-    units::energy with_distillate;  ///< carried over, counted from liquid ethanol and water at 0 °C
+    units::energy supplied;           ///< by the heater while it boiled
+    units::energy lost_by_pot;        ///< to the room
+    units::energy neck;               ///< taken out by the neck: lost to the room, or to cooling water
+    units::energy condenser;          ///< taken out by the condenser
+    units::energy partial_condenser;  ///< taken out by a partial condenser
+    units::energy with_distillate;    ///< carried over, counted from liquid ethanol and water at 0 °C
     units::energy
         gained_by_still;  ///< heat content of the pot at the end less that at the start; negative, as
                           ///< the content decreases
@@ -78,6 +83,7 @@ struct [[nodiscard]] distillation {
     /// before
     std::optional<run_point> strength_lost;
     std::vector<run_point> points;  ///< the recorded states
+    std::vector<run_point> steps;   ///< states right after the steps of the plan that were taken
 
     /// @return mass of the ethanol in the fractions that are kept
     units::mass kept_ethanol() const {
@@ -106,23 +112,29 @@ namespace detail {
 template <boiling_mixture M>
 class run_writer {
 public:
-    run_writer(batch_still<M> const& b, run_plan const& plan) : batch_(b), plan_(plan) {}
+    run_writer(batch_history<batch_still<M>> const& h, run_plan const& plan) : history_(h), plan_(plan) {}
 
     run_point point(batch_point const& p) const {
-        auto const [d, phi] = batch_.top(p.x());
+        batch_still<M> const& batch = history_.batch(p);
+        still_top const t = batch.top(p.x(), p.left);
+        heats_above const q = batch.heats(t);
         parcel const all = collected(p.distilled, p.ethanol());
-        double const rate = 1.0 / batch_.seconds_per_mole(p.x(), d, phi, p.left);
+        double const rate = 1.0 / batch.seconds_per_mole(p.x(), t.d, q, p.left);  // mol/s
         return {p.seconds() * second,
                 all.volume(celsius(20)),
                 all.pure_alcohol(),
                 p.distilled * mole,
                 p.left * mole,
                 mole_fraction(p.x()),
-                mole_fraction(d),
-                kelvin(batch_.boiling(p.x(), p.left)),
-                kelvin(batch_.head_temperature(d)),
-                reflux_ratio_of(phi, batch_.apparatus().neck.share()),
-                rate * batch_.condensation_without_neck(d, phi) * watt};
+                mole_fraction(t.d),
+                kelvin(batch.boiling(p.x(), p.left)),
+                kelvin(batch.head_temperature(t.d)),
+                t.ratio(),
+                rate * q.condenser * watt,
+                rate * q.neck * watt,
+                rate * q.partial_condenser * watt,
+                rate * t.vapour() * mole / second,
+                rate * mass_of_moles(1.0, t.d).volume() * cubic_metre / second};
     }
     run_fraction make_fraction(batch_point const& begin, batch_point const& end, bool kept) const {
         parcel const product = collected(end.distilled - begin.distilled, end.ethanol() - begin.ethanol());
@@ -139,7 +151,7 @@ public:
 private:
     static parcel collected(double moles, double ethanol) { return parcel_of_moles(moles, ethanol); }
 
-    batch_still<M> const& batch_;
+    batch_history<batch_still<M>> const& history_;
     run_plan const& plan_;
 };
 
@@ -153,31 +165,13 @@ inline run_balance balance_of(wash const& charge, std::vector<run_fraction> cons
         water -= f.product.water();
     }
     units::energy const lost = heat.supplied - heat.lost_by_pot - heat.neck - heat.condenser -
-                               heat.with_distillate - heat.gained_by_still;
+                               heat.partial_condenser - heat.with_distillate - heat.gained_by_still;
     return {in(ethanol, charge.liquid().ethanol()), in(water, charge.liquid().water()),
             in(lost, heat.supplied)};
 }
 
-/// Refuses what no model of this version computes.
-inline void require_modelled(still const& s, run_plan const& plan) {
-    char const* const reason = "not modelled yet";
-    require_range("distillation", argument::holdup, (s.tower.holdup() + s.head.holdup()).value() * 1e3, "L",
-                  0.0, 0.0, reason);
-    require_range("distillation", argument::heat_loss_coefficient, s.neck.loss().value(), "W/K", 0.0, 0.0,
-                  reason);
-    require_range("distillation", argument::share_of_the_vapour_that_condenses,
-                  s.head.what() == head::kind::partial_condenser ? 1.0 : 0.0, "", 0.0, 0.0, reason);
-    require_range("distillation", argument::temperature_of_the_reflux,
-                  s.head.reflux_temperature() ? 1.0 : 0.0, "", 0.0, 0.0, reason);
-    require_range("distillation", argument::take_off_rate, s.head.returned().take_off().value(), "m3/s", 0.0,
-                  0.0, reason);
-    require_range("distillation", argument::time_at_total_reflux, plan.start.value(), "s", 0.0, 0.0, reason);
-    require_range("distillation", argument::number_of_steps_of_the_plan,
-                  static_cast<double>(plan.steps.size()), "", 0.0, 0.0, reason);
-}
-
-/// The run of `distil`, which also shows its course.
-/// @param watch callable: (batch_still<M> const&, batch_history const&) -> void; called when the run is computed
+/// The run of `distil`, whose course can be read.
+/// @param watch callable: (batch_history const&) -> void; called when the run is computed
 template <boiling_mixture M, class Progress, class Watch>
 distillation distil_watched(wash const& charge, still const& s, run_plan const& plan, M const& mixture,
                             Progress const& progress, Watch const& watch) {
@@ -190,14 +184,18 @@ distillation distil_watched(wash const& charge, still const& s, run_plan const& 
                       run_plan::most_points);
     require_range("distillation", argument::temperature_of_the_spout, plan.spout_temperature.celsius(), "°C",
                   -20.0, 40.0);
-    require_modelled(s, plan);
+    require_range("distillation", argument::number_of_steps_of_the_plan,
+                  static_cast<double>(plan.steps.size()), "", 0.0, run_plan::most_steps);
+    // The model with holdup is chosen here.
+    require_range("distillation", argument::holdup, in(s.tower.holdup() + s.head.holdup(), litre), "L", 0.0,
+                  0.0, "not modelled yet");
     batch_still<M> const batch(charge, s, mixture);
     double distilled = 0.0;
     batch_history<batch_still<M>> const history(batch, plan, [&](double share) {
         progress(run_progress{distilled = share, 0.0});
     });
-    run_writer<M> const write(batch, plan);
-    watch(batch, history);
+    run_writer<M> const write(history, plan);
+    watch(history);
 
     batch_point const& first = history.starts().front();
     batch_point const& last = history.ends().back();
@@ -212,11 +210,24 @@ distillation distil_watched(wash const& charge, still const& s, run_plan const& 
         points.push_back(write.point(history.at_distilled(share * last.distilled)));
         progress(run_progress{distilled, share});
     }
+    // at the power of each stretch between two steps of the plan
+    double supplied = 0.0;
+    double since = 0.0;
+    double power = s.pot.power.value();
+    for (batch_point const& p : history.steps_of_plan()) {
+        supplied += power * (p.seconds() - since);
+        since = p.seconds();
+        power = history.batch(p).apparatus().pot.power.value();
+    }
+    supplied += power * (last.seconds() - since);
     double const gained = batch.content_heat(last) - batch.content_heat(first);
-    run_heat const went_where{s.pot.power * (last.seconds() * second),
+    std::vector<run_point> steps;
+    for (batch_point const& p : history.steps_of_plan()) steps.push_back(write.point(p));
+    run_heat const went_where{supplied * joule,
                               last.pot_loss() * joule,
                               last.neck() * joule,
                               last.condenser() * joule,
+                              last.partial_condenser() * joule,
                               last.carried() * joule,
                               gained * joule};
     wash const residue = write.residue(last, charge.solids());
@@ -228,7 +239,8 @@ distillation distil_watched(wash const& charge, still const& s, run_plan const& 
             went_where,
             balance_of(charge, fractions, residue, went_where),
             lost ? std::optional<run_point>(write.point(*lost)) : std::nullopt,
-            points};
+            points,
+            steps};
 }
 
 }  // namespace detail
@@ -258,7 +270,7 @@ distillation distil_watched(wash const& charge, still const& s, run_plan const& 
 template <boiling_mixture M, std::invocable<run_progress> Progress>
 distillation distil(wash const& charge, still const& s, run_plan const& plan, M const& mixture,
                     Progress const& progress) {
-    return detail::distil_watched(charge, s, plan, mixture, progress, [](auto const&, auto const&) {});
+    return detail::distil_watched(charge, s, plan, mixture, progress, [](auto const&) {});
 }
 
 /// The same without progress.

@@ -128,7 +128,7 @@ private:
     };
 
     unknowns slopes(unknowns const& y) const {
-        double const d = batch_.top((std::max)(y[0], 1e-300)).first;
+        double const d = batch_.top((std::max)(y[0], 1e-300), 1.0).d;
         return {y[0] - d, std::exp(-y[2]) * d, 1.0};
     }
     void boil_on() {

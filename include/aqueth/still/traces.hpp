@@ -97,16 +97,16 @@ banded<Quantity> in_order(std::array<double, trace_cases> const& figures, Quanti
 
 /// follows the traces along the steps of a run
 template <boiling_mixture M>
-trace_history follow(M const& mixture, std::vector<trace> const& which, batch_still<M> const& batch,
+trace_history follow(M const& mixture, std::vector<trace> const& which, still const& s,
                      batch_history<batch_still<M>> const& history) {
-    still const& s = batch.apparatus();
     trace_column<M> column(mixture, s.tower, s.flow, mixture.pressure().value());
     trace_history result(which);
-    history.for_each_step([&](double depth, double length, auto const& unknowns) {
+    history.for_each_step([&](double depth, double length, auto const& batch, auto const& unknowns) {
         result.add(depth, length, column, [&](double theta) {
             double const x = (std::max)(unknowns(theta)[0], 1e-300);
-            auto const [d, phi] = batch.top(x);
-            return column_moment_of_run{x, d, phi, s.neck.share(), 0.0};
+            double const left = batch.moles() * std::exp(-depth - theta * length);
+            auto const top = batch.top(x, left);
+            return column_moment_of_run{x, top.d, top.phi, top.above.shares.neck, top.above.shares.head};
         });
     });
     return result;
@@ -150,8 +150,8 @@ traced_distillation distil_with_traces(wash const& charge, std::vector<trace_amo
     std::vector<trace_course> traces;
     std::optional<detail::trace_history> following;
     double charged = 0.0;
-    auto const watch = [&](detail::batch_still<M> const& batch, auto const& history) {
-        detail::trace_history const course = detail::follow(mixture, which, batch, history);
+    auto const watch = [&](auto const& history) {
+        detail::trace_history const course = detail::follow(mixture, which, s, history);
         std::size_t const number = amounts.size();
         for (trace_amount const& each : amounts) traces.push_back({each, {}, {}, {}});
         for (std::size_t k = 0; k < history.ends().size(); ++k) {
@@ -164,7 +164,7 @@ traced_distillation distil_with_traces(wash const& charge, std::vector<trace_amo
                 traces[i].residue = detail::in_order(left, amounts[i].mass);
             }
         }
-        charged = batch.moles();
+        charged = history.starts().front().left;
         following = course;
     };
     distillation run = detail::distil_watched(charge, s, plan, mixture, progress, watch);

@@ -8,6 +8,8 @@
 #include <aqueth/correlation/oiml_r22.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/hydrometer.hpp>
+#include <aqueth/model/enthalpy.hpp>
+#include <aqueth/numeric/number_text.hpp>
 #include <aqueth/numeric/root.hpp>
 #include <aqueth/numeric/runge_kutta.hpp>
 #include <aqueth/parcel.hpp>
@@ -19,11 +21,13 @@
 #include <aqueth/wash.hpp>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <cstddef>
+#include <deque>
 #include <optional>
 #include <string>
-#include <utility>
+#include <tuple>
 #include <vector>
 
 /// @file
@@ -53,16 +57,18 @@ inline parcel parcel_of_moles(double moles, double ethanol) {
 }
 
 /// The unknowns of a run, in this order: x in the still, moles of ethanol collected, seconds, and the heats
-/// in J: taken out by the condenser, by the neck, lost by the pot, carried over.
-using batch_state = numeric::state<7>;
+/// in J: taken out by the condenser, by the neck, lost by the pot, carried over, taken out by a partial
+/// condenser.
+using batch_state = numeric::state<8>;
 
 /// A moment of a run.
 struct batch_point {
-    double depth;       ///< ln of the charge's moles over what is left
-    double left;        ///< moles left
-    double distilled;   ///< moles distilled
-    batch_state y;      ///< the unknowns
-    batch_state slope;  ///< their slopes with respect to depth
+    double depth;             ///< ln of the charge's moles over what is left
+    double left;              ///< moles left
+    double distilled;         ///< moles distilled
+    batch_state y;            ///< the unknowns
+    batch_state slope;        ///< their slopes with respect to depth
+    std::size_t stretch = 0;  ///< number of steps of the plan that have been taken
 
     double x() const { return y[0]; }
     double ethanol() const { return y[1]; }
@@ -71,6 +77,7 @@ struct batch_point {
     double neck() const { return y[4]; }
     double pot_loss() const { return y[5]; }
     double carried() const { return y[6]; }
+    double partial_condenser() const { return y[7]; }
     double distillate() const { return y[0] - slope[0]; }  ///< composition, as dx/d(depth) = x - distillate
 };
 
@@ -80,44 +87,105 @@ struct batch_point {
 //     u          depth, ln(N0 / n); the independent variable
 //     x, d       mole fraction of ethanol in the pot and in the distillate
 //     y(x)       mole fraction in the vapour in equilibrium with the liquid x
-//     v, l       mole fractions at the lower end of the neck: vapour that enters, liquid that runs back
-//     s          share of the vapour's moles that condenses in the neck
-//     R          reflux ratio: moles that the condenser returns per mole of distillate
-//     phi        internal reflux: liquid over vapour at the top of the column, below the neck
+//     v          mole fraction in the vapour at the top of the column, which enters the neck
+//     s1, s2     shares of the vapour's moles that condense in the neck, and of the rest in a partial condenser
+//     p          share of the vapour that passes both: (1 - s1)(1 - s2)
+//     v1; l1, l2 mole fractions in the vapour that passes the neck, in the liquids that run back from both
+//     R          reflux ratio: moles that a total condenser returns per mole of distillate
+//     c          moles of vapour at the top of the column that a mole of cold reflux condenses until it boils
+//     phi        internal reflux: liquid over vapour in the column
 //     h(x), H(y) molar enthalpy of boiling liquid and of saturated vapour, J/mol; h'(x) is dh/dx
+//     h(d, Tc)   molar enthalpy of the distillate at the temperature Tc of the reflux
 //     E          moles of ethanol collected
 //     t          time since boiling began, s
 //     P          power of the heater, W
-//     k, T, Tr   heat loss of the pot in W/K, temperatures of the pot and of the room in K
+//     k, kn      heat losses of the pot and of the neck in W/K
+//     T, Tn, Tr  temperatures of the pot, of the vapour that leaves the neck, and of the room in K
 //
-// Neck. The liquid that runs back is in equilibrium with the vapour that goes on, so d = y(l), and
-//     v   = s l + (1 - s) d                           ethanol balance of the neck
-//     phi = s + (1 - s) R / (1 + R)                   so a mole of vapour gives 1 - phi of distillate
-// The column gives v over x (column_solver). Both together give d as a function of x and phi. Without a
-// column v is y(x).
+// Neck and partial condenser. What runs back is in equilibrium with what goes on, so v1 = y(l1), d = y(l2):
+//     v  = s1 l1 + (1 - s1) v1                       ethanol balance of the neck
+//     v1 = s2 l2 + (1 - s2) d                        of the partial condenser
+// Without a column v is y(x). The liquids run into the column, which gives v over x (column_solver). All
+// together give d as a function of x, phi, s1, s2.
+//
+// Heats, in J per mole of vapour that enters the neck, if all condensate boils where it forms:
+//     q1 = H(v) - s1 h(l1) - (1 - s1) H(v1)                      neck
+//     q2 = (1 - s1) (H(v1) - s2 h(l2) - (1 - s2) H(d))           partial condenser
+//     q3 = p (H(d) - h(d))                                       condenser
+//
+// Reflux. A mole of distillate takes (1 + R)/p moles of vapour through the top of the column. R moles of cold
+// reflux condense c R more below the top:
+//     c = (h(d) - h(d, Tc)) / (q1 + q2 + q3)         0 if the reflux boils
+//     1 / (1 - phi) = (1 + R) / p + c R
+// A take-off rate D in mol/s gives phi: the time of a mole of distillate, below, is 1/D.
 //
 // Component balances. Only distillate leaves the pot: dn = -n du, and d(n x) = d dn. So
 //     dx/du = x - d                                   Rayleigh's equation, d ln n/dx = 1 / (d - x)
 //     dE/du = n d                                     ethanol collected
-// Column and neck act on these balances through d alone. Water is the rest: N0 - n moles have come over, of
+// Column and top act on these balances through d alone. Water is the rest: N0 - n moles have come over, of
 // which E are ethanol.
 //
-// Heat balance, around pot, column and neck with condenser, in J per mole of distillate:
-//     q     = (H(v) - s h(l) - (1 - s) h(d)) / (1 - phi)      taken out by neck and condenser together
-//     qc    = (1 - s) (H(d) - h(d)) / (1 - phi)               of this by the condenser; q - qc by the neck
+// Heat balance, around pot, column and top, in J per mole of distillate:
+//     q = (q1 + q2 + q3) / (1 - phi)                  taken out above the column
 //     (P - k (T - Tr)) dt = (q + h(d) - h(x) - h'(x) (d - x)) n du
-// The last two terms are the heat that the pot's content loses, -d(n h(x)) = (h(x) + h'(x) (d - x)) n du.
-// The integrals of q - qc, qc, k (T - Tr) dt/du and n h(d) over u are the heats that a run reports.
+// The last two terms are the heat that the pot's content loses, -d(n h(x)) = (h(x) + h'(x) (d - x)) n du. Of q
+// the neck takes q1 (1 + R)/p, the partial condenser q2 (1 + R)/p, and the condenser the rest. The integrals of
+// these, of k (T - Tr) dt/du and of n h(d) over u are the heats that a run reports.
+//
+// Shares that follow from heat. A neck that loses kn to the room, a partial condenser whose water takes Qw:
+//     q1 (1 + R)/p = kn (Tn - Tr) dt/(n du)
+//     q2 (1 + R)/p = Qw dt/(n du)
 //
 // Boiling temperature, by Raoult's law with S moles of dissolved extract and the gas constant G:
 //     T = T(x) + ln(1 + S / n) G T(x)^2 / (H(y(x)) - h(x))
 
-/// A charged still: distillate and heat for any composition in the pot.
+/// What condenses above the column and runs back: shares, and the effect of a cold reflux.
+struct returned_above {
+    condensing_shares shares;
+    double cold = 0.0;  ///< c of the equations
+
+    /// internal reflux of a reflux ratio
+    double internal_reflux(double ratio) const {
+        if (cold == 0.0) return internal_reflux_of(ratio, shares.together());
+        return 1.0 - 1.0 / ((1.0 + ratio) / (1.0 - shares.together()) + cold * ratio);
+    }
+    /// reflux ratio of an internal reflux
+    double ratio(double phi) const {
+        if (cold == 0.0) return reflux_ratio_of(phi, shares.together());
+        double const vapour = 1.0 / (1.0 - shares.together());
+        return (1.0 / (1.0 - phi) - vapour) / (vapour + cold);
+    }
+};
+
+/// The top of the still at a moment.
+struct still_top {
+    double d;              ///< composition of the distillate
+    double phi;            ///< internal reflux
+    returned_above above;  ///< what runs back
+    bool all_taken;        ///< a take-off rate is not reached, although nothing is returned
+
+    double ratio() const { return above.ratio(phi); }
+    /// moles of vapour that enter the neck per mole of distillate
+    double vapour() const { return (1.0 + ratio()) / (1.0 - above.shares.together()); }
+};
+
+/// Heats that are taken out above the column, J per mole of distillate.
+struct heats_above {
+    double neck, partial_condenser, condenser;
+
+    double all() const { return neck + partial_condenser + condenser; }
+};
+
+/// A charged still: distillate and heat for any composition in the pot, from one step of the plan to the next.
 template <boiling_mixture M>
 class batch_still {
 public:
     batch_still(wash const& charge, still const& s, M const& mixture)
-        : still_(s), mixture_(mixture), column_(mixture, s.tower, s.neck, s.flow), amounts_(charge) {
+        : still_(s),
+          mixture_(mixture),
+          above_{{s.neck.share(), s.head.share()}, 0.0},
+          column_(column_solver<M>(mixture, s.tower, s.neck, s.flow).with(above_.shares)),
+          amounts_(charge) {
         s.pot.require_possible();
         require_range("distillation", argument::mass_of_the_charge, charge.mass().value(), "kg", 1e-6,
                       unlimited);
@@ -129,38 +197,35 @@ public:
             "distillation", argument::strength_of_the_charge, shown(x), volume_fraction::unit, shown(1e-5),
             shown(column_.limit() - 1e-6),
             "from some ethanol to below the azeotrope, which distilling at this pressure cannot pass");
-        greatest_ = internal_reflux_of(s.head.returned().ratio(), s.neck.share());
-        if (s.head.returned().keeps_strength()) {
-            require_kept(x);
-            // Rounding alone can make it possible at the start.
-            lost_ = (std::min)(x, column_.still_under(s.head.returned().kept(), greatest_));
-        }
-        auto const [d, phi] = top(x);
-        require_duration(amounts_.volatiles() * seconds_per_mole(x, d, phi, amounts_.volatiles()));
+        begin(x, moles());
+    }
+    /// the same still after a step of its plan
+    batch_still(batch_still const& before, plan_step const& step, batch_point const& now)
+        : batch_still(before) {
+        if (step.power) still_.pot.power = *step.power;
+        if (step.returned) still_.head = still_.head.returning(*step.returned);
+        still_.pot.require_possible();
+        memory_ = {};
+        begin(now.x(), now.left);
     }
 
     still const& apparatus() const { return still_; }
     double moles() const { return amounts_.volatiles(); }
     double x() const { return amounts_.mole_fraction(); }
 
+    static constexpr int most_substitutions = 60;  ///< six are many
     /// below this mole fraction the still is exhausted: the distillate then has its composition, water
     static constexpr double exhausted = 1e-9;
 
-    /// distillate and internal reflux over the still x
-    std::pair<double, double> top(double x) const {
-        reflux const& r = still_.head.returned();
-        if (x < exhausted) return {x, greatest_};
-        if (r.keeps_strength()) {
-            double const phi = column_.internal_reflux(x, r.kept(), greatest_, memory_);
-            if (phi <= greatest_) return {r.kept(), (std::max)(phi, still_.neck.share())};
-        }
-        return {column_.distillate(x, greatest_, memory_), greatest_};
+    /// the top of the still over x, when `left` moles are left
+    still_top top(double x, double left) const { return top(x, left, true); }
+    /// distillate with the greatest reflux
+    double strongest(double x, double left) const { return top(x, left, false).d; }
+    /// positive while a reflux keeps its strength, 0 where it loses it
+    double margin_of_strength(double x, double left) const {
+        if (!still_.head.returned().keeps_strength()) return 1.0;
+        return follows_heat() ? strongest(x, left) - still_.head.returned().kept() : x - lost_;
     }
-
-    /// distillate over the still x with the greatest reflux
-    double strongest(double x) const { return column_.distillate(x, greatest_); }
-    /// still in which the strength to keep is lost; 0 if none is kept
-    double strength_lost() const { return lost_; }
 
     /// boiling temperature of x when `left` moles are left: the extract raises it
     double boiling(double x, double left) const {
@@ -172,22 +237,26 @@ public:
     }
     /// dew point of the distillate
     double head_temperature(double d) const { return mixture_.temperature(column_.liquid(d)); }
-    /// heat that neck and condenser take out, J per mole of distillate
-    double condensation(double d, double phi) const { return column_.condensation(d, phi); }
-    /// heat that the condenser alone takes out, J per mole of distillate
-    double condensation_without_neck(double d, double phi) const {
-        return column_.condensation_without_neck(d, phi);
-    }
     /// enthalpy of the boiling liquid
     double content_heat(batch_point const& p) const { return p.left * mixture_.liquid_enthalpy(p.x()).value; }
 
+    /// heats taken out above the column
+    heats_above heats(still_top const& t) const {
+        bool const plain = t.above.shares.together() == 0.0;
+        auto const of_vapour = plain ? column_.heats(t.d) : column_.with(t.above.shares).heats(t.d);
+        double const all = of_vapour.all() / (1.0 - t.phi);
+        if (plain) return {0.0, 0.0, all};
+        double const vapour = t.vapour();
+        double const neck = vapour * of_vapour.neck, head = vapour * of_vapour.head;
+        return {neck, head, all - neck - head};
+    }
     /// time to distil one mole
-    double seconds_per_mole(double x, double d, double phi, double left) const {
+    double seconds_per_mole(double x, double d, heats_above const& above, double left) const {
         auto const boiler = mixture_.liquid_enthalpy(x);
         // Balance around the whole still: the heat of the heater leaves at the top and with the distillate,
         // and warms the remaining liquid.
         double const heat =
-            condensation(d, phi) + mixture_.liquid_enthalpy(d).value - boiler.value - boiler.slope * (d - x);
+            above.all() + mixture_.liquid_enthalpy(d).value - boiler.value - boiler.slope * (d - x);
         return heat / net_power(boiling(x, left));
     }
 
@@ -195,24 +264,189 @@ public:
     batch_state slopes(double depth, batch_state const& y) const {
         double const left = moles() * std::exp(-depth);
         double const x = (std::max)(y[0], 1e-300);
-        auto const [d, phi] = top(x);
-        double const seconds = left * seconds_per_mole(x, d, phi, left);
-        double const condenser = left * condensation_without_neck(d, phi);
-        return {x - d,
-                left * d,
+        still_top const t = top(x, left);
+        heats_above const q = heats(t);
+        double const seconds = left * seconds_per_mole(x, t.d, q, left);
+        return {x - t.d,
+                left * t.d,
                 seconds,
-                condenser,
-                left * condensation(d, phi) - condenser,
-                seconds * still_.pot.loss.value() * (boiling(x, left) - still_.pot.room.kelvin()),
-                left * mixture_.liquid_enthalpy(d).value};
+                left * q.condenser,
+                left * q.neck,
+                seconds * pot_loss(x, left),
+                left * mixture_.liquid_enthalpy(t.d).value,
+                left * q.partial_condenser};
     }
 
-    batch_point point(double depth, batch_state const& y, batch_state const& slope) const {
+    batch_point point(double depth, batch_state const& y, batch_state const& slope,
+                      std::size_t stretch) const {
         double const left = moles() * std::exp(-depth);
-        return {depth, left, -moles() * std::expm1(-depth), y, slope};
+        return {depth, left, -moles() * std::expm1(-depth), y, slope, stretch};
+    }
+
+    /// the unknowns after so many seconds at total reflux, before anything is taken
+    batch_state after_total_reflux(double seconds) const {
+        bool const returns = still_.head.what() == head::kind::total_condenser;
+        require_range("distillation", argument::time_at_total_reflux, seconds / 60.0, "min", 0.0,
+                      returns ? 6e4 : 0.0, returns ? "" : "only a total condenser can return everything");
+        batch_state y{};
+        y[0] = x();
+        y[2] = seconds;
+        if (seconds == 0.0) return y;
+        double const lost = pot_loss(x(), moles());
+        double const net = net_power(boiling(x(), moles()));
+        double neck = 0.0;
+        if (still_.neck.loss().value() > 0.0) {
+            for (int i = 0; i < 10; ++i) {  // its temperature depends little on what condenses in it
+                auto const column = column_.with({limited(neck / net), 0.0});
+                neck = neck_loss(column.neck_temperature(column.distillate(x(), 1.0)));
+            }
+            require_share(argument::heat_loss_coefficient, "W/K", still_.neck.loss().value(), neck / net,
+                          aqueth::neck::greatest_share);
+        } else if (still_.neck.share() > 0.0) {
+            auto const q = column_.heats(column_.distillate(x(), 1.0));
+            neck = net * q.neck / q.all();
+        }
+        y[3] = seconds * (net - neck);
+        y[4] = seconds * neck;
+        y[5] = seconds * lost;
+        return y;
+    }
+
+    /// Refuses a take-off rate that is not reached at a moment of the run, or is next to nothing.
+    void require_rate(batch_point const& p) const {
+        if (!follows_rate()) return;
+        still_top const t = top(p.x(), p.left);
+        double const most = 1e6;  // beyond, rounding limits what can be said
+        if (t.ratio() > most)
+            raise_error(refusal("distillation", argument::take_off_rate, rate() * 6e7, "mL/min",
+                                rate() * 6e7 * t.ratio() / most, unlimited,
+                                "at the lower end a million times as much runs back"));
+        if (!t.all_taken) return;
+        double const all = mass_of_moles(1.0, t.d).volume() / seconds_per_mole(p.x(), t.d, heats(t), p.left);
+        raise_error(refusal("distillation", argument::take_off_rate, rate() * 6e7, "mL/min", 0.0, all * 6e7,
+                            "all that condenses " + numeric::text_of(p.seconds() / 60.0, 4) +
+                                " min after boiling began"));
     }
 
 private:
+    /// what every stretch between two steps of the plan checks and finds out at its beginning
+    void begin(double x, double left) {
+        head const& h = still_.head;
+        guess_ = {above_.shares.neck, above_.shares.head, 0.0, 1.0};
+        if (still_.neck.loss().value() > 0.0) guess_[0] = 0.01;
+        if (h.water()) guess_[1] = 0.1;
+        if (h.returned().keeps_strength()) {
+            require_kept(x, left);
+            if (!follows_heat()) {
+                // Rounding alone can make it possible at the start.
+                lost_ = (std::min)(x, column_.still_under(h.returned().kept(),
+                                                          above_.internal_reflux(h.returned().ratio())));
+            }
+        }
+        still_top const t = top(x, left);
+        require_duration(left * seconds_per_mole(x, t.d, heats(t), left));
+    }
+
+    double ratio() const { return still_.head.returned().ratio(); }
+    bool follows_rate() const { return still_.head.returned().follows_take_off(); }
+    bool varies() const { return follows_heat() || follows_rate(); }
+    double rate() const { return still_.head.returned().take_off().value(); }
+    /// whether shares or the effect of a cold reflux follow from heat, so that they vary
+    bool follows_heat() const {
+        return still_.neck.loss().value() > 0.0 || still_.head.water() || still_.head.reflux_temperature();
+    }
+
+    /// The top of the still. Shares that follow from heat, a cold reflux and the reflux that leaves the rate to
+    /// take off are found by substitution: each depends little on itself, as the vapour's flow and its latent
+    /// heat change little with it.
+    still_top top(double x, double left, bool keep) const {
+        if (!varies()) return top_with(x, above_, above_.internal_reflux(ratio()), column_, keep);
+        constexpr std::size_t unknowns = 4;
+        std::array<double, unknowns> now = guess_, last{}, missed{};
+        still_top t{};
+        for (int i = 0; i < most_substitutions; ++i) {
+            returned_above const above{{now[0], now[1]}, now[2]};
+            auto const column = column_.with(above.shares);
+            double const least = -std::log1p(-above.internal_reflux(0.0));
+            double const phi =
+                follows_rate() ? -std::expm1(-(std::max)(least, now[3])) : above.internal_reflux(ratio());
+            t = top_with(x, above, phi, column, keep);
+            auto next = substituted(x, left, t, column);
+            t.all_taken = follows_rate() && next[3] < least;
+            if (t.all_taken) next[3] = least;
+            double change = 0.0;
+            for (std::size_t k = 0; k < unknowns; ++k) {
+                double const miss = next[k] - now[k];
+                change = (std::max)(change, std::abs(miss));
+                // the secant method, if it is not far from substitution
+                double const slope = i > 0 ? (miss - missed[k]) / (now[k] - last[k]) : -1.0;
+                bool const fair = std::isgreater(slope, -3.0) && std::isless(slope, -0.3);
+                last[k] = now[k];
+                missed[k] = miss;
+                now[k] -= miss / (fair ? slope : -1.0);
+            }
+            if (change <= 1e-13) break;
+        }
+        guess_ = last;
+        require_share(argument::heat_loss_coefficient, "W/K", still_.neck.loss().value(), t.above.shares.neck,
+                      neck::greatest_share);
+        if (auto const& water = still_.head.water())
+            require_share(argument::flow_of_the_cooling_water, "L/min", water->flow.value() * 6e4,
+                          t.above.shares.head, head::greatest_share);
+        return t;
+    }
+    still_top top_with(double x, returned_above const& above, double greatest, column_solver<M> const& column,
+                       bool keep) const {
+        reflux const& r = still_.head.returned();
+        if (x < exhausted) return {x, greatest, above, false};
+        if (keep && r.keeps_strength()) {
+            double const phi = column.internal_reflux(x, r.kept(), greatest, memory_);
+            if (phi <= greatest) return {r.kept(), (std::max)(phi, above.shares.together()), above, false};
+        }
+        return {column.distillate(x, greatest, memory_), greatest, above, false};
+    }
+    /// the unknowns of `top`, from the heats and flows of a solution: both shares, the effect of a cold reflux,
+    /// and for a rate to take off the logarithm of 1/(1 - phi)
+    std::array<double, 4> substituted(double x, double left, still_top const& t,
+                                      column_solver<M> const& column) const {
+        auto const q = column.heats(t.d);
+        double const seconds = seconds_per_mole(x, t.d, heats(t), left);
+        double const of_vapour = seconds / t.vapour();  // time of a mole of vapour
+        auto const& shares = t.above.shares;
+        std::array<double, 4> next{shares.neck, shares.head, t.above.cold, guess_[3]};
+        // The heat that a share takes is proportional to it, nearly.
+        if (still_.neck.loss().value() > 0.0)
+            next[0] = limited(shares.neck * neck_loss(column.neck_temperature(t.d)) * of_vapour / q.neck);
+        if (auto const& water = still_.head.water())
+            next[1] = limited(shares.head * water->heat().value() * of_vapour / q.head);
+        if (auto const& cold = still_.head.reflux_temperature())
+            next[2] = (std::max)(0.0, warming(t.d, cold->kelvin())) / q.all();
+        // The time of a mole is proportional to 1/(1 - phi), nearly.
+        if (follows_rate())
+            next[3] = -std::log1p(-t.phi) + std::log(mass_of_moles(1.0, t.d).volume() / (seconds * rate()));
+        return next;
+    }
+    static double limited(double share) { return (std::min)(0.999, (std::max)(1e-12, share)); }
+    /// heat that the neck loses, W; none to a warmer room
+    double neck_loss(double kelvin) const {
+        return still_.neck.loss().value() * (std::max)(0.0, kelvin - still_.pot.room.kelvin());
+    }
+    /// heat that warms a mole of liquid of composition d to its boiling point
+    double warming(double d, double kelvin) const {
+        double const boils = mixture_.temperature(d);
+        return model::enthalpy::liquid(d, boils) - model::enthalpy::liquid(d, kelvin);
+    }
+    static void require_share(argument what, char const* unit, double value, double share, double greatest) {
+        if (share <= greatest) return;
+        raise_error(refusal("distillation", what, value, unit, 0.0, value * greatest / share,
+                            "so that vapour is left to distil: at most " +
+                                numeric::text_of(100.0 * greatest, 3) + " % of it may condense there"));
+    }
+
+    /// heat lost by the pot, W
+    double pot_loss(double x, double left) const {
+        return still_.pot.loss.value() * (boiling(x, left) - still_.pot.room.kelvin());
+    }
     /// power left for boiling; at least a thousandth, or the run would never end
     double net_power(double kelvin) const {
         double const lost = still_.pot.loss.value() * (kelvin - still_.pot.room.kelvin());
@@ -235,22 +469,27 @@ private:
                             "so that boiling away the charge takes no more than a million hours"));
     }
 
-    void require_kept(double x) const {
+    void require_kept(double x, double left) const {
         reflux const& r = still_.head.returned();
-        double const weakest = column_.distillate(x, still_.neck.share());
-        if (weakest <= r.kept() && r.kept() <= strongest(x)) return;
+        still_top const t = top(x, left, false);
+        double const strongest = t.d;
+        condensing_shares const& shares = t.above.shares;
+        double const weakest = column_.with(shares).distillate(x, shares.together());
+        if (weakest <= r.kept() && r.kept() <= strongest) return;
         raise_error(refusal("distillation", argument::strength_of_the_distillate_to_keep, r.number(),
-                            r.unit(), r.shown(weakest), r.shown(strongest(x)),
-                            "from no reflux to the greatest one at the start of the run"));
+                            r.unit(), r.shown(weakest), r.shown(strongest),
+                            "from no reflux to the greatest one at the start"));
     }
 
     still still_;
     M const& mixture_;
+    returned_above above_;  // as given; 0 where it follows from heat
     column_solver<M> column_;
     amounts amounts_;
-    double greatest_ = 0.0;
-    double lost_ = 0.0;
-    mutable column_memory memory_;  // never changes a result
+    double lost_ = 0.0;  // still in which the strength to keep is lost; 0 if none is kept
+    // Never change a result.
+    mutable column_memory memory_;
+    mutable std::array<double, 4> guess_{};
 };
 
 /// The course of a run: integrates to its end, and stores the steps, so that the state at any moment is
@@ -264,16 +503,17 @@ public:
 
     /// @param progress callable, told what share of the charge has been distilled after every step
     template <class Progress>
-    batch_history(Batch const& batch, run_plan const& plan, Progress const& progress)
-        : batch_(batch), plan_(plan) {
-        batch_state y{};
-        y[0] = batch.x();
-        begin_ = batch.point(0.0, y, batch.slopes(0.0, y));
-        if (begin_.x() <= batch.strength_lost()) lost_ = begin_;
-        for (condition const& c : plan.ends) require_ahead(c, begin_);
-        begin_fraction(begin_);
+    batch_history(Batch const& batch, run_plan const& plan, Progress const& progress) : plan_(plan) {
+        stretches_.push_back(batch);
+        batch_state const y = batch.after_total_reflux(plan.start.value());
+        batch_point const first = batch.point(0.0, y, batch.slopes(0.0, y), 0);
+        boiling_ = first;
+        boiling_.y[2] = 0.0;
+        begin_stretch(first);
+        for (condition const& c : plan.ends) require_ahead(c, boiling_, first);
+        begin_fraction(first);
         double h = 0.01;
-        for (batch_point now = begin_; ends_.size() < starts_.size();) {
+        for (batch_point now = first; ends_.size() < starts_.size();) {
             now = advance_once(now, h);
             require_range("distillation", argument::number_of_steps, static_cast<double>(steps_.size()), "",
                           0.0, most_steps, "an ordinary run takes some hundreds, and one for each cut");
@@ -283,33 +523,39 @@ public:
 
     std::vector<batch_point> const& starts() const { return starts_; }  ///< of the fractions
     std::vector<batch_point> const& ends() const { return ends_; }      ///< of the fractions
+    /// the first moments after the steps of the plan that were taken
+    std::vector<batch_point> const& steps_of_plan() const { return steps_of_plan_; }
+    /// the still as it is at a moment
+    Batch const& batch(batch_point const& p) const { return stretches_[p.stretch]; }
 
     /// the moment when the strength to keep was lost, if that happened
     std::optional<batch_point> const& strength_lost() const { return lost_; }
 
-    /// calls f with depth and length of every step and a callable: part of the step, 0 to 1 -> unknowns
+    /// calls f for every step: with its depth and length, the still in it, and a callable: part of the step, 0
+    /// to 1 -> unknowns
     template <class F>
     void for_each_step(F const& f) const {
         for (taken_step const& s : steps_)
-            f(s.depth, s.length, [&s](double theta) { return s.step.at(theta); });
+            f(s.depth, s.length, stretches_[s.stretch], [&s](double theta) { return s.step.at(theta); });
     }
 
     /// the moment when so many moles had been distilled
     batch_point at_distilled(double moles) const {
-        double const depth = (std::min)(-std::log1p(-moles / batch_.moles()), ends_.back().depth);
+        double const depth = (std::min)(-std::log1p(-moles / stretches_.front().moles()), ends_.back().depth);
         std::size_t k = cursor_ < steps_.size() && steps_[cursor_].depth <= depth ? cursor_ : 0;
         while (k + 1 < steps_.size() && steps_[k + 1].depth <= depth) ++k;
         cursor_ = k;
         taken_step const& s = steps_[k];
         double const theta = s.length > 0.0 ? (std::min)(1.0, (depth - s.depth) / s.length) : 0.0;
-        return batch_.point(depth, s.step.at(theta), batch_state{});
+        return stretches_[s.stretch].point(depth, s.step.at(theta), batch_state{}, s.stretch);
     }
 
 private:
-    using rk = numeric::rk_step<7>;
+    using rk = numeric::rk_step<std::tuple_size_v<batch_state>>;
     struct taken_step {
         double depth, length;
         rk step;
+        std::size_t stretch;
     };
 
     /// a condition that is met inside a step
@@ -318,6 +564,7 @@ private:
         condition const* what;  ///< null: none is met
         bool ends_run;          ///< false: ends only a fraction
         bool reaches_cut;       ///< the cut of the fraction is met
+        bool changes;           ///< a step of the plan is due, and ends neither
     };
 
     /// the condition that ends the fraction being collected; null for the last one
@@ -326,7 +573,27 @@ private:
     }
     void begin_fraction(batch_point const& p) {
         starts_.push_back(p);
-        if (next_cut()) require_ahead(*next_cut(), p);
+        if (next_cut()) require_ahead(*next_cut(), p, p);
+    }
+    /// the next step of the plan; null after the last one
+    plan_step const* next_step() const {
+        std::size_t const taken = stretches_.size() - 1;
+        return taken < plan_.steps.size() ? &plan_.steps[taken] : nullptr;
+    }
+    void begin_stretch(batch_point const& p) {
+        keeps_ = batch(p).margin_of_strength(p.x(), p.left) > 0.0;
+        if (!keeps_ && !lost_) lost_ = p;
+        batch(p).require_rate(p);
+    }
+    /// takes a step of the plan
+    batch_point change(plan_step const& step, batch_point const& before) {
+        stretches_.emplace_back(stretches_.back(), step, before);
+        Batch const& after = stretches_.back();
+        batch_point const p =
+            after.point(before.depth, before.y, after.slopes(before.depth, before.y), before.stretch + 1);
+        begin_stretch(p);
+        steps_of_plan_.push_back(p);
+        return p;
     }
 
     /// takes one accepted step from `now`, shorter if a condition is met in it; `h` is the length to try, and
@@ -341,16 +608,22 @@ private:
         }
         h = numeric::next_step(tried, step.error, tolerance);
         // The slopes have a kink where the strength to keep is lost: a step ends there.
-        bool const bends = !lost_ && point_of(now, tried, step).x() < batch_.strength_lost();
+        batch_point const tip = point_of(now, tried, step);
+        bool const bends = keeps_ && batch(tip).margin_of_strength(tip.x(), tip.left) < 0.0;
         if (bends) {
-            tried = when(condition::strength_lost(), begin_, now, tried);
+            tried = when(condition::strength_lost(), boiling_, now, tried);
             step = advance(now, tried);
         }
         event const first = first_event(now, tried, point_of(now, tried, step));
         if (first.at < tried) step = advance(now, first.at);
-        steps_.push_back({now.depth, first.at, step});
+        steps_.push_back({now.depth, first.at, step, now.stretch});
         batch_point const reached = point_of(now, first.at, step);
-        if (bends && first.at >= tried - tolerance) lost_ = reached;
+        batch(reached).require_rate(reached);
+        if (bends && first.at >= tried - tolerance) {
+            keeps_ = false;
+            if (!lost_) lost_ = reached;
+        }
+        if (first.changes) return change(*next_step(), reached);
         if (!first.what && tried == longest && !bends) raise_unreached(reached);
         if (first.what) {
             // The state at the end of the run decides: only rounding may separate it from the cut.
@@ -367,7 +640,7 @@ private:
         return reached;
     }
     event first_event(batch_point const& now, double length, batch_point const& end) const {
-        event first{length, nullptr, false, false};
+        event first{length, nullptr, false, false, false};
         // The cut comes first, so later conditions do not matter. If both come together the run ends. The
         // search for ends therefore goes a little beyond the cut, by the tolerance of the steps.
         batch_point last = end;
@@ -376,38 +649,46 @@ private:
             if (excess(c, since, last) < 0.0) return;
             double const at = when(c, since, now, reach);
             if (first.what && at > first.at + tolerance) return;
-            first = {at, &c, ends_run, !ends_run || (first.reaches_cut && at + tolerance >= first.at)};
+            first = {at, &c, ends_run, !ends_run || (first.reaches_cut && at + tolerance >= first.at), false};
             reach = (std::min)(reach, at + tolerance);
             last = point_of(now, reach, advance(now, reach));
         };
         if (next_cut()) watch(*next_cut(), starts_.back(), false);
-        for (condition const& c : plan_.ends) watch(c, begin_, true);
+        for (condition const& c : plan_.ends) watch(c, boiling_, true);
+        if (plan_step const* const step = next_step()) {
+            if (excess(step->when, boiling_, last) < 0.0) return first;
+            double const at = when(step->when, boiling_, now, reach);
+            // together with a cut or an end: after it
+            if (!first.what || at < first.at) first = {at, &step->when, false, false, true};
+        }
         return first;
     }
 
     rk advance(batch_point const& from, double h) const {
-        auto const slopes = [&](double depth, batch_state const& y) { return batch_.slopes(depth, y); };
-        double const heat = batch_.moles() * 4e4;  // approximate heat to boil all of it
-        double const duration = from.slope[2];     // approximate time to boil all of it
+        Batch const& still = batch(from);
+        auto const slopes = [&](double depth, batch_state const& y) { return still.slopes(depth, y); };
+        double const heat = still.moles() * 4e4;  // approximate heat to boil all of it
+        double const duration = from.slope[2];    // approximate time to boil all of it
         // of x in a charge of water with a trace of ethanol, too
-        double const composition = from.x() + (std::min)(0.01, 0.1 * batch_.x());
-        batch_state const scale{composition, batch_.moles() * batch_.x(), duration, heat, heat, heat, heat};
+        double const composition = from.x() + (std::min)(0.01, 0.1 * still.x());
+        batch_state const scale{composition, still.moles() * still.x(), duration, heat, heat, heat, heat,
+                                heat};
         return numeric::dormand_prince(slopes, from.depth, from.y, from.slope, h, scale);
     }
     batch_point point_of(batch_point const& from, double h, rk const& step) const {
-        return batch_.point(from.depth + h, step.end, step.slope);
+        return batch(from).point(from.depth + h, step.end, step.slope, from.stretch);
     }
 
     /// the quantity that a condition watches, in the unit of its `value`
     double seen(condition const& c, batch_point const& since, batch_point const& p) const {
         using watched = condition::watched;
         switch (c.what()) {
-        case watched::still_strength:
-        case watched::kept_strength: return p.x();
-        case watched::boiling_temperature: return batch_.boiling(p.x(), p.left);
+        case watched::still_strength: return p.x();
+        case watched::kept_strength: return batch(p).margin_of_strength(p.x(), p.left);
+        case watched::boiling_temperature: return batch(p).boiling(p.x(), p.left);
         case watched::distillate_strength:
         case watched::reading_at_spout: return p.distillate();
-        case watched::head_temperature: return batch_.head_temperature(p.distillate());
+        case watched::head_temperature: return batch(p).head_temperature(p.distillate());
         case watched::collected_volume:
             return mass_of_moles(p.distilled - since.distilled, p.ethanol() - since.ethanol()).volume();
         case watched::elapsed_time: break;
@@ -422,26 +703,31 @@ private:
     }
     /// the value at which a condition is met
     double threshold(condition const& c) const {
-        if (c.what() == condition::watched::kept_strength) return batch_.strength_lost();
+        if (c.what() == condition::watched::kept_strength) return 0.0;  // of the margin
         if (c.what() != condition::watched::reading_at_spout) return c.value();
         return alcoholometer()
             .strength<mole_fraction>(volume_fraction(c.value()), plan_.spout_temperature)
             .value();
     }
-    /// a value as `seen` has it, the threshold and its unit, as the user gave them; for a kept strength, the
-    /// strength that the greatest reflux reaches; for a reading, the reading
-    double shown(condition const& c, double value) const {
-        if (c.what() == condition::watched::kept_strength)
-            return batch_.apparatus().head.returned().shown(batch_.strongest(value));
-        if (c.what() != condition::watched::reading_at_spout) return c.shown(value);
+    /// What a condition watches at a moment, as the user gave it; for a kept strength, the strength that the
+    /// greatest reflux reaches. `shift` is added to the quantity as `seen` has it.
+    double shown(condition const& c, batch_point const& since, batch_point const& p,
+                 double shift = 0.0) const {
+        using watched = condition::watched;
+        if (c.what() == watched::kept_strength) {
+            reflux const& r = batch(p).apparatus().head.returned();
+            return r.shown(batch(p).strongest(p.x(), p.left));
+        }
+        double const value = seen(c, since, p) + shift;
+        if (c.what() != watched::reading_at_spout) return c.shown(value);
         return alcoholometer().reading(mole_fraction(value), plan_.spout_temperature).number();
     }
-    double number(condition const& c) const {
-        return c.what() == condition::watched::kept_strength ? batch_.apparatus().head.returned().number()
+    double number(condition const& c, batch_point const& p) const {
+        return c.what() == condition::watched::kept_strength ? batch(p).apparatus().head.returned().number()
                                                              : c.number();
     }
-    char const* unit(condition const& c) const {
-        return c.what() == condition::watched::kept_strength ? batch_.apparatus().head.returned().unit()
+    char const* unit(condition const& c, batch_point const& p) const {
+        return c.what() == condition::watched::kept_strength ? batch(p).apparatus().head.returned().unit()
                                                              : c.unit();
     }
     /// negative before it is met
@@ -450,6 +736,7 @@ private:
         return falls(c) ? -more : more;
     }
     double when(condition const& c, batch_point const& since, batch_point const& from, double h) const {
+        if (excess(c, since, from) >= 0.0) return 0.0;  // since a step of the plan
         auto const miss = [&](double length) {
             return length > 0.0 ? excess(c, since, point_of(from, length, advance(from, length)))
                                 : excess(c, since, from);
@@ -460,20 +747,26 @@ private:
 
     /// A condition within the tolerance of the steps counts as met: a charge of 11 % vol already satisfies
     /// "still at 11 % vol", whatever the rounding of two conversions.
-    void require_ahead(condition const& c, batch_point const& p) const {
+    void require_ahead(condition const& c, batch_point const& since, batch_point const& p) const {
         using watched = condition::watched;
-        reflux const& r = batch_.apparatus().head.returned();
+        reflux const& r = batch(p).apparatus().head.returned();
         if (c.what() == watched::kept_strength) {
-            require_range("distillation", argument::strengths_kept_by_the_reflux,
-                          r.keeps_strength() ? 1.0 : 0.0, "", 1.0, 1.0,
-                          "a cut or an end waits until that strength is lost");
+            bool keeps = r.keeps_strength();
+            for (plan_step const& step : plan_.steps)
+                keeps = keeps || (step.returned && step.returned->keeps_strength());
+            require_range("distillation", argument::strengths_kept_by_the_reflux, keeps ? 1.0 : 0.0, "", 1.0,
+                          1.0, "a cut or an end waits until that strength is lost");
         }
-        double const now = seen(c, p, p);
+        double const now = seen(c, since, p);
         double const nearest = falls(c) ? now / (1.0 + tolerance) : now / (1.0 - tolerance);
         if (falls(c) ? threshold(c) < nearest : threshold(c) > nearest) return;
-        double const bound = shown(c, nearest);
+        batch_point beyond =
+            p;  // what the greatest reflux reaches must not be rounded to the strength to keep
+        beyond.y[0] /= 1.0 + tolerance;
+        double const bound =
+            c.what() == watched::kept_strength ? shown(c, since, beyond) : shown(c, since, p, nearest - now);
         bool const kept = c.what() == watched::distillate_strength && r.keeps_strength();
-        raise_error(refusal("distillation", c.code(), number(c), unit(c), falls(c) ? 0.0 : bound,
+        raise_error(refusal("distillation", c.code(), number(c, p), unit(c, p), falls(c) ? 0.0 : bound,
                             falls(c) ? bound : unlimited,
                             kept ? "it is already met at the start, as the reflux keeps that strength; wait "
                                    "until the strength is lost"
@@ -481,7 +774,7 @@ private:
     }
     [[noreturn]] void raise_unreached(batch_point const& p) const {
         condition const* const cut = next_cut();
-        unreached(cut ? *cut : plan_.ends.front(), cut ? starts_.back() : begin_, p,
+        unreached(cut ? *cut : plan_.ends.front(), cut ? starts_.back() : boiling_, p,
                   "when 2 % of the charge is left; no still is boiled dry");
     }
     [[noreturn]] void raise_cut_unreached(condition const& c, batch_point const& p) const {
@@ -489,19 +782,21 @@ private:
     }
     [[noreturn]] void unreached(condition const& c, batch_point const& since, batch_point const& p,
                                 char const* reason) const {
-        double const first = shown(c, seen(c, since, since));
-        double const last = shown(c, seen(c, since, p));
-        raise_error(refusal("distillation", c.code(), number(c), unit(c), (std::min)(first, last),
+        double const first = shown(c, since, since);
+        double const last = shown(c, since, p);
+        raise_error(refusal("distillation", c.code(), number(c, p), unit(c, p), (std::min)(first, last),
                             (std::max)(first, last),
                             std::string("the values that the run passes through, up to ") + reason));
     }
 
-    Batch const& batch_;
+    std::deque<Batch> stretches_;  // between the steps of the plan
     run_plan const& plan_;
-    batch_point begin_{};
+    batch_point boiling_{};  // where the boiling began
+    bool keeps_ = false;     // whether the reflux still keeps its strength
     std::vector<batch_point> starts_;
     std::vector<batch_point> ends_;
     std::optional<batch_point> lost_;
+    std::vector<batch_point> steps_of_plan_;
     std::vector<taken_step> steps_;
     mutable std::size_t cursor_ = 0;  // points are requested in their order
 };

@@ -15,16 +15,26 @@
 
 namespace aqueth::inline AQUETH_ABI::detail {
 
+/// Shares of the vapour's moles that condense above a column, in equilibrium with what goes on: in the neck,
+/// and of what passes it in a partial condenser.
+struct condensing_shares {
+    double neck = 0.0;
+    double head = 0.0;
+
+    /// share of the vapour that condenses in both
+    double together() const { return neck + (1.0 - neck) * head; }
+};
+
 /// Liquid over vapour at the top of a column.
 /// @param ratio liquid that the condenser returns per distillate taken, may be infinite
-/// @param share share of the vapour that condenses in the neck
+/// @param share share of the vapour that condenses in neck and partial condenser
 /// @return internal reflux, 0 to 1
 inline double internal_reflux_of(double ratio, double share) {
     return share + (1.0 - share) * (std::isinf(ratio) ? 1.0 : ratio / (1.0 + ratio));
 }
 /// The reflux ratio of an internal reflux.
 /// @param phi   liquid over vapour at the top of a column
-/// @param share share of the vapour that condenses in the neck
+/// @param share share of the vapour that condenses in neck and partial condenser
 /// @return liquid that the condenser returns per distillate taken
 inline double reflux_ratio_of(double phi, double share) { return (1.0 - share) / (1.0 - phi) - 1.0; }
 
@@ -43,7 +53,8 @@ struct column_memory {
         double drift = unknown;    // slope of the root with respect to the target
         double bend = 0.0;         // change of the drift
         double profile = unknown;  // variable of the search for which the stages are remembered
-        std::array<stage, static_cast<std::size_t>(column::most_stages) + 2> stages;  // with neck and topmost
+        std::array<stage, static_cast<std::size_t>(column::most_stages) + 3>
+            stages;  // with topmost, neck, head
     };
     search distillate, reflux;
     /// vapour over the still with the greatest reflux, and what it was calculated for
@@ -54,15 +65,22 @@ struct column_memory {
     } greatest;
 };
 
-/// The steady state of a column and its neck over a still, total condenser, no holdup. Plain numbers: mole
-/// fractions of ethanol; `phi` is the internal reflux, liquid coming down over vapour going up at the top of
-/// the column, 0 to 1, at least the share that condenses in the neck. Without a neck it is R/(R + 1) for a
+/// The steady state of a column, its neck and head over a still, no holdup. Plain numbers: mole fractions of
+/// ethanol; `phi` is the internal reflux, liquid coming down over vapour going up at the top of the column, 0
+/// to 1, at least the share that condenses in neck and partial condenser. Without them it is R/(R + 1) for a
 /// reflux ratio R.
 template <boiling_mixture M>
 class column_solver {
 public:
     column_solver(M const& mixture, column const& c, neck const& n, flow_model flow)
-        : mixture_(mixture), column_(c), share_(n.share()), flow_(flow), azeotrope_(azeotrope(mixture)) {}
+        : mixture_(mixture), column_(c), shares_{n.share()}, flow_(flow), azeotrope_(azeotrope(mixture)) {}
+
+    /// the same column with other shares condensed above it
+    column_solver with(condensing_shares const& shares) const {
+        column_solver result = *this;
+        result.shares_ = shares;
+        return result;
+    }
 
     /// greatest strength that any column reaches from below: the azeotrope, or 1
     double limit() const { return azeotrope_; }
@@ -87,7 +105,7 @@ public:
     double distillate(double x, double phi, column_memory& memory) const {
         double const y0 = mixture_.vapour(x);
         if (phi <= 0.0 || !(x > 0.0)) return y0;
-        if (share_ == 0.0 && column_.whole() == 0 && column_.topmost() == 0.0) return y0;
+        if (shares_.together() == 0.0 && column_.whole() == 0 && column_.topmost() == 0.0) return y0;
         // Between ln(d/(a - d)) for the azeotrope a and the same of the vapour over the still the relation is
         // nearly linear: with a constant relative volatility and total reflux it is Fenske's straight line.
         double const target = logit(y0);
@@ -117,7 +135,7 @@ public:
     /// @return 0 if none is needed, above 1 if even the greatest does not reach d
     double internal_reflux(double x, double d, double most, column_memory& memory) const {
         double const y0 = mixture_.vapour(x);
-        if (y0 >= before_neck(d).vapour) return 0.0;
+        if (y0 >= before(before(d, shares_.head).vapour, shares_.neck).vapour) return 0.0;
         auto& top = memory.greatest;
         if (top.distillate != d || top.reflux != most) top = {d, most, vapour_over_still(d, most)};
         double const unreached = 2.0;
@@ -147,12 +165,27 @@ public:
     /// the still over which an internal reflux gives the distillate d
     double still_under(double d, double phi) const { return liquid(vapour_over_still(d, phi)); }
 
-    /// heat that neck and condenser take out, J/mol of distillate, with internal reflux phi
-    double condensation(double d, double phi) const { return condensation_of_vapour(d) / (1.0 - phi); }
-    /// heat that the condenser alone takes out, J/mol of distillate
-    double condensation_without_neck(double d, double phi) const {
-        return (1.0 - share_) * (mixture_.vapour_enthalpy(d) - mixture_.liquid_enthalpy(d).value) /
-               (1.0 - phi);
+    /// Heat that is taken out above the column, J per mole of vapour that enters the neck.
+    struct top_heats {
+        double neck, head, condenser;
+
+        double all() const { return neck + head + condenser; }
+    };
+    /// the heats for the distillate d, if all condensate boils where it forms
+    top_heats heats(double d) const {
+        double const product = mixture_.vapour_enthalpy(d) - mixture_.liquid_enthalpy(d).value;
+        if (shares_.together() == 0.0) return {0.0, 0.0, product};
+        auto const head = before(d, shares_.head);
+        auto const neck = before(head.vapour, shares_.neck);
+        double const passed = 1.0 - shares_.neck;
+        return {heat_of(neck, shares_.neck, head.vapour), passed * heat_of(head, shares_.head, d),
+                passed * (1.0 - shares_.head) * product};
+    }
+    /// heat that is taken out above the column, J/mol of distillate, with internal reflux phi
+    double condensation(double d, double phi) const { return heats(d).all() / (1.0 - phi); }
+    /// temperature of the vapour that leaves the neck, K
+    double neck_temperature(double d) const {
+        return mixture_.temperature(liquid(before(d, shares_.head).vapour));
     }
 
     /// liquid in equilibrium with a vapour
@@ -164,23 +197,21 @@ public:
 private:
     using number = numeric::value_and_slope<double>;  // slope with respect to the variable of a search
 
-    /// the flows at the lower end of the neck: vapour that enters, liquid that runs back
-    struct neck_flows {
+    /// the flows at the lower end of a partial condenser: vapour that enters, liquid that runs back
+    struct lower_end {
         double vapour, liquid;
     };
-    /// the flows of a neck whose outgoing vapour is d
-    neck_flows before_neck(double d) const {
-        if (share_ == 0.0) return {d, d};
-        double const x = liquid(d);
-        return {share_ * x + (1.0 - share_) * d, x};
+    /// the flows of a partial condenser that condenses this share and whose outgoing vapour is y
+    lower_end before(double y, double share) const {
+        if (share == 0.0) return {y, y};
+        double const x = liquid(y);
+        return {share * x + (1.0 - share) * y, x};
     }
-    /// heat that neck and condenser take out, J/mol of the vapour that enters the neck
-    double condensation_of_vapour(double d) const {
-        auto const [enters, back] = before_neck(d);
-        double const product = mixture_.liquid_enthalpy(d).value;
-        if (share_ == 0.0) return mixture_.vapour_enthalpy(d) - product;
-        return mixture_.vapour_enthalpy(enters) - share_ * mixture_.liquid_enthalpy(back).value -
-               (1.0 - share_) * product;
+    /// heat that it takes out, J/mol of the vapour that enters
+    double heat_of(lower_end const& l, double share, double leaves) const {
+        if (share == 0.0) return 0.0;
+        return mixture_.vapour_enthalpy(l.vapour) - share * mixture_.liquid_enthalpy(l.liquid).value -
+               (1.0 - share) * mixture_.vapour_enthalpy(leaves);
     }
 
     /// ln(y/(a - y)) for the azeotrope a
@@ -226,13 +257,18 @@ private:
         auto stage = memory.stages.begin();
         line l{d, phi, {0.0, 0.0}, {0.0, 0.0}};
         number y = d;
-        number back = d;  // liquid that runs back from the neck
-        if (share_ > 0.0) {
-            back = liquid_of_stage(d, 1.0, l, change, *stage++);
-            y = {share_ * back.value + (1.0 - share_) * d.value,
-                 share_ * back.slope + (1.0 - share_) * d.slope};
+        if (flow_ == flow_model::enthalpy_balance) l.product = liquid_heat(d);
+        number kept = l.product;  // heat that the liquids of neck, head and condenser keep
+        for (double const share : {shares_.head, shares_.neck}) {
+            if (share == 0.0) continue;
+            number const back = liquid_of_stage(y, 1.0, l, change, *stage++);
+            y = mixed(share, back, y);
+            if (flow_ == flow_model::enthalpy_balance) kept = mixed(share, liquid_heat(back), kept);
         }
-        if (flow_ == flow_model::enthalpy_balance) set_heats(l, y, back);
+        if (flow_ == flow_model::enthalpy_balance) {
+            number const vapour = vapour_heat(y);
+            l.condensed = {vapour.value - kept.value, vapour.slope - kept.slope};
+        }
         auto const descends = [&](double efficiency) {
             number const x = liquid_of_stage(y, efficiency, l, change, *stage++);
             crossing const below = vapour_below(l, x.value);
@@ -319,22 +355,25 @@ private:
                 latent * (l.d.slope * over_net + (d - x) * line_by_search) / bend};
     }
 
-    /// the heats of a line, if y enters the neck and `back` runs back from it
-    void set_heats(line& l, number y, number back) const {
-        auto const product = mixture_.liquid_enthalpy(l.d.value);
-        l.product = {product.value, product.slope * l.d.slope};
-        auto const returned = mixture_.liquid_enthalpy(back.value);
-        double const vapour = mixture_.vapour_enthalpy(y.value);
+    /// share of a and the rest of b
+    static number mixed(double share, number a, number b) {
+        return {share * a.value + (1.0 - share) * b.value, share * a.slope + (1.0 - share) * b.slope};
+    }
+    /// enthalpy of the boiling liquid x
+    number liquid_heat(number x) const {
+        auto const h = mixture_.liquid_enthalpy(x.value);
+        return {h.value, h.slope * x.slope};
+    }
+    /// enthalpy of the vapour y
+    number vapour_heat(number y) const {
+        double const value = mixture_.vapour_enthalpy(y.value);
         double const h = 1e-5;
-        double const vapour_slope = (vapour - mixture_.vapour_enthalpy(y.value - h)) / h;
-        l.condensed = {vapour - share_ * returned.value - (1.0 - share_) * l.product.value,
-                       vapour_slope * y.slope - share_ * returned.slope * back.slope -
-                           (1.0 - share_) * l.product.slope};
+        return {value, (value - mixture_.vapour_enthalpy(y.value - h)) / h * y.slope};
     }
 
     M const& mixture_;
     column column_;
-    double share_;  // of the vapour, condensed in the neck
+    condensing_shares shares_;
     flow_model flow_;
     double azeotrope_;
 };
