@@ -129,7 +129,7 @@ TEST(Error, NoTwoCodesHaveTheSameWords) {
     }
     EXPECT_GT(words.size(), 100u);
     EXPECT_STREQ(name_of(static_cast<argument>(last + 1)), "argument")
-        << "wanted_uncertainty is no longer the last";
+        << "warming_of_the_cooling_water is no longer the last";
 }
 
 TEST(Error, TextDoesNotChangeWithTheLocale) {

@@ -19,10 +19,14 @@
 // the still
 #include <aqueth/still/column.hpp>         // stages, plates or packing; the neck
 #include <aqueth/still/column_limits.hpp>  // least stages, least reflux, strength of the distillate
+#include <aqueth/still/cooling.hpp>        // water of the condensers, load of a column
+#include <aqueth/still/cost.hpp>           // what heat and water cost
 #include <aqueth/still/head.hpp>           // total or partial condenser; reflux
 #include <aqueth/still/heating.hpp>        // heat and time to boiling
+#include <aqueth/still/jars.hpp>           // a run in jars, and where to cut
 #include <aqueth/still/run.hpp>            // a run of a still: fractions, strengths, times, heat
 #include <aqueth/still/run_plan.hpp>       // cuts and ends of a run
+#include <aqueth/still/season.hpp>         // strips and spirit runs until they repeat themselves
 #include <aqueth/still/stages.hpp>         // effective stages from earlier runs
 #include <aqueth/still/still.hpp>          // the apparatus: pot, column, neck, head
 // operations of the trade, on parcels

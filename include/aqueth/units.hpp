@@ -51,6 +51,8 @@ using molar_heat_capacity = decltype(molar_energy() / temperature_difference());
 using specific_energy = decltype(energy() / mass());
 /// heat capacity per mass, held in J/(kg K)
 using specific_heat_capacity = decltype(specific_energy() / temperature_difference());
+/// length in a time, held in m/s
+using velocity = decltype(length() / time());
 /// relative change of volume per kelvin (cubic expansion), held in 1/K
 using cubic_expansion = decltype(1.0 / temperature_difference());
 

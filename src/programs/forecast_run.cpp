@@ -1,10 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 // Forecast of a batch run: fractions, strengths, times and heat.
 #include "drawing.hpp"
-#include "still_program.hpp"
-
-#include <aqueth/correlation/heat_capacity_perry.hpp>
-#include <aqueth/model/enthalpy.hpp>
+#include "still_options.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -19,13 +16,6 @@ namespace {
 
 using namespace program;
 
-std::vector<correlation::source> sources() {
-    auto all = boiling_sources();
-    all.insert(all.end(), {model::enthalpy::cited, correlation::heat_capacity_perry::cited,
-                           correlation::sucrose_density::cited});
-    return all;
-}
-
 about const who{
     "forecast_run",
     "Forecasts a batch distillation: fractions, strengths, times and heat; on request with a picture.",
@@ -34,179 +24,7 @@ about const who{
     "        --pot-loss '3 W/K' --plates 4 --plate-efficiency 0.6 --reflux 3 --heat-loss '5 %' \\\n"
     "        --discard '100 mL' --cuts 'distillate 80 %vol' --end 'distillate 20 %vol'\n"
     "  Hearts: 2.009 L at 86.13 % vol. Kept in all: 2.565 L of pure alcohol (93 %).",
-    sources()};
-
-/// Reads "distillate 80 %vol", "pot 1 %vol", "pot 99 C", "collected 2 L", "elapsed 4 h", "strength lost";
-/// "still" and "boiling" say of the pot which of the two is meant.
-condition read_condition(given const& g) {
-    auto const space = g.text.find(' ');
-    std::string const word = g.text.substr(0, space);
-    given const rest{label(g) + ":", space == std::string::npos ? "" : g.text.substr(space + 1), true};
-    auto const is_temperature = [&] {
-        wanted const w{"the pot's strength or temperature", "%vol or C"};
-        return temperature_scale(squeezed(read_quantity(rest, rest.text, w).unit)) != 0;
-    };
-    return on_behalf_of(g, [&] {
-        bool const hot = word == "boiling" || (word == "pot" && is_temperature());
-        if (word == "still" || word == "distillate" || (word == "pot" && !hot)) {
-            return std::visit(
-                [&](auto const& each) {
-                    return word == "distillate" ? condition::distillate_strength(each)
-                                                : condition::still_strength(each);
-                },
-                read_strength(rest));
-        }
-        if (g.text == "strength lost") return condition::strength_lost();
-        if (hot) return condition::boiling_temperature(read_any_temperature(rest));
-        if (word == "collected") return condition::collected(read_volume(rest));
-        if (word == "elapsed")
-            return condition::elapsed(read_as<units::time>(rest, {"a time", "s, min or h"}));
-        refuse(g,
-               "expected 'distillate' and a strength, 'pot' and a strength or a temperature, 'collected' and "
-               "a volume, 'elapsed' and a time, or 'strength lost'");
-    });
-}
-
-/// A condition and where it was written.
-struct asked_condition {
-    given from;
-    condition what;
-};
-
-/// Reads a list of conditions.
-std::vector<asked_condition> read_conditions(given const& g) {
-    std::vector<asked_condition> result;
-    for (given const& part : parts_of(g)) result.push_back({part, read_condition(part)});
-    return result;
-}
-
-/// Calls f, and names the condition that causes a refusal.
-template <class F>
-auto on_behalf_of_one(std::vector<asked_condition> const& asked, F const& f) {
-    try {
-        return f();
-    } catch (refusal const& e) {
-        for (auto const& [from, what] : asked) {
-            bool const by_number = what.what() != condition::watched::kept_strength;
-            if (e.code() == what.code() && (!by_number || e.value() == what.number()))
-                on_behalf_of(from, [&] { raise_error(e); });
-        }
-        throw;
-    }
-}
-
-struct still_options {
-    given const &power, &heat, &loss, &room, &stages, &plates, &efficiency, &packing, &hetp, &ratio, &keep,
-        &heat_loss, &flows;
-
-    static still_options offer(session& s) {
-        given const& power = s.required("--power", "POWER", "heating power of the pot: W, kW");
-        given const& heat = s.option("--pot-heat", "HEAT", "heat capacity of the empty pot", "0 kJ/K");
-        given const& loss = s.option("--pot-loss", "LOSS", "heat loss of the pot to the room", "0 W/K");
-        given const& room = s.option("--room", "TEMP", "temperature of the room", "20 C");
-        given const& stages = s.option("--stages", "NUMBER", "theoretical stages above the pot");
-        given const& plates = s.option("--plates", "NUMBER", "real plates, instead of --stages");
-        given const& efficiency =
-            s.option("--plate-efficiency", "SHARE", "Murphree efficiency of each plate", "0.6");
-        given const& packing = s.option("--packing", "HEIGHT", "height of the packing, instead of --stages");
-        given const& hetp =
-            s.option("--hetp", "HEIGHT", "height of packing equivalent to one theoretical plate");
-        given const& ratio = s.option(
-            "--reflux", "RATIO", "reflux ratio: liquid returned by the condenser per distillate taken", "0");
-        given const& keep = s.option("--keep-strength", "STRENGTH",
-                                     "raise the reflux, up to --reflux, to keep this strength");
-        given const& heat_loss =
-            s.option("--heat-loss", "SHARE",
-                     "share of the vapour that condenses in neck and head and runs back", "0 %");
-        given const& flows =
-            s.option("--flows", "MODEL", "flows in the column: 'constant' or by 'enthalpy'", "constant");
-        return {power,   heat, loss,  room, stages,    plates, efficiency,
-                packing, hetp, ratio, keep, heat_loss, flows};
-    }
-    /// Refuses options that need another one, instead of ignoring them.
-    void refuse_what_does_not_apply() const {
-        int const columns = stages.present + plates.present + packing.present;
-        if (columns > 1) throw bad_input("give only one of --stages, --plates and --packing");
-        require_beside(efficiency, plates.present, "--plates");
-        require_beside(hetp, packing.present, "--packing");
-        for (given const* const each : {&ratio, &keep, &flows})
-            require_beside(*each, columns == 1, "a column: --stages, --plates or --packing");
-        if (keep.present && !ratio.present)
-            throw bad_input("--keep-strength needs --reflux, the highest ratio allowed");
-        require_beside(room, loss.present, "--pot-loss");
-    }
-    /// A column without reflux works like a plain pot: that is refused, because the user expects a column.
-    void refuse_dry_column(double condensed) const {
-        for (given const* const each : {&stages, &plates, &packing}) {
-            if (each->present && !ratio.present && condensed == 0.0) {
-                throw bad_input(fmt::format(
-                    "{} has no effect without reflux: give --reflux, or --heat-loss for the share that "
-                    "condenses in the head and runs back",
-                    each->name));
-            }
-        }
-    }
-    assumptions assumed() const {
-        assumptions all;
-        if (plates.present) all.unless_given(efficiency, "plates of efficiency 0.6");
-        if (stages.present || plates.present || packing.present)
-            all.unless_given(flows, "equal flows on all stages");
-        if (stages.present || plates.present || packing.present)
-            all.unless_given(ratio, "no reflux from the condenser");
-        all.unless_given(heat_loss, "no vapour condenses in neck and head");
-        all.unless_given(loss, "the pot loses no heat");
-        all.unless_given(heat, "the metal of the pot takes up no heat");
-        return all;
-    }
-    column read_column() const {
-        if (packing.present) {
-            if (!hetp.present) throw bad_input("--packing needs --hetp");
-            auto const height = [](given const& g) {
-                return read_as<units::length>(g, {"a height", "m, cm, mm or ft"});
-            };
-            return on_behalf_of({{argument::height_of_the_packing, packing},
-                                 {argument::height_equivalent_to_a_theoretical_plate, hetp},
-                                 {argument::number_of_stages, packing}},
-                                [&] { return column::of_packing(height(packing), height(hetp)); });
-        }
-        if (plates.present) {
-            double const share = read_share(efficiency);
-            return on_behalf_of(efficiency,
-                                [&] { return column::of_plates(read_count(plates, 100), share); });
-        }
-        return stages.present ? column::of_stages(read_plain(stages, 0.0, column::most_stages))
-                              : column::none();
-    }
-    still read() const {
-        refuse_what_does_not_apply();
-        still result{{read_as<units::power>(power, {"a power", "W or kW"})}};
-        result.pot.heat_capacity = read_as<units::heat_capacity>(heat, {"a heat capacity", "J/K or kJ/K"});
-        result.pot.loss = read_as<units::thermal_conductance>(loss, {"a heat loss", "W/K"});
-        result.pot.room = read_any_temperature(room);
-        on_behalf_of({{argument::power, power},
-                      {argument::heat_capacity, heat},
-                      {argument::heat_loss_coefficient, loss},
-                      {argument::temperature_of_the_room, room}},
-                     [&] { result.pot.require_possible(); });
-        result.tower = read_column();
-        double const greatest = read_plain(ratio, 0.0, 1000.0);
-        result.head = head::total_condenser(reflux::constant(greatest));
-        if (keep.present) {
-            std::visit(
-                [&](auto const& each) {
-                    result.head = head::total_condenser(reflux::constant_strength(each, greatest));
-                },
-                read_strength(keep));
-        }
-        double const share = read_share(heat_loss);
-        refuse_dry_column(share);
-        result.neck = on_behalf_of(heat_loss, [&] { return neck::condensing(share); });
-        if (flows.text != "constant" && flows.text != "enthalpy")
-            refuse(flows, "expected 'constant' or 'enthalpy'");
-        if (flows.text == "enthalpy") result.flow = flow_model::enthalpy_balance;
-        return result;
-    }
-};
+    run_sources()};
 
 /// The values of a recorded state, in CSV and JSON.
 struct {
@@ -251,7 +69,7 @@ units::volume volume_collected(wording const& words, run_point const& p) {
 }
 
 /// Strength and temperature against what has been collected, with a line where a fraction ends.
-std::string picture_of(wording const& words, distillation const& r) {
+std::string picture_of(wording const& words, distillation const& r, std::vector<std::string> const& names) {
     char const* const degrees = words.temperature_unit();
     std::string script =
         "set encoding utf8\n"
@@ -273,11 +91,20 @@ std::string picture_of(wording const& words, distillation const& r) {
                               strength(p.still), temperature(p.vapour), temperature(p.boiling));
     }
     script += "EOD\n";
-    for (std::size_t k = 0; k + 1 < r.fractions.size(); ++k) {
-        script +=
-            fmt::format("set arrow from first {0:.6g}, graph 0 to first {0:.6g}, graph 1 nohead dashtype 2 "
-                        "linecolor '#888888'\n",
-                        collected(r.fractions[k].end));
+    double const width = collected(r.fractions.back().end);
+    for (std::size_t k = 0; k < r.fractions.size(); ++k) {
+        double const from = collected(r.fractions[k].begin), to = collected(r.fractions[k].end);
+        if (k + 1 < r.fractions.size()) {
+            script += fmt::format(
+                "set arrow from first {0:.6g}, graph 0 to first {0:.6g}, graph 1 nohead dashtype 2 "
+                "linecolor '#888888'\n",
+                to);
+        }
+        // A name that is wider than its fraction is written upwards.
+        double const letters = 0.011 * static_cast<double>(names[k].size()) * width;
+        script += fmt::format("set label {} at first {:.6g}, graph 0.03 {} textcolor '#444444'\n",
+                              in_quotes(names[k]), 0.5 * (from + to),
+                              to - from > letters ? "center" : "left rotate by 90");
     }
     return script +
            fmt::format("plot $run using 1:2 with lines linewidth 2.5 linecolor '#1f4e79' title 'distillate', "
@@ -299,18 +126,6 @@ json to_json(run_fraction const& f, std::string const& name) {
     data["end_still_percent_vol_20C"] = percent_vol(f.end.still);
     data["end_boiling_C"] = f.end.boiling.celsius();
     return data;
-}
-
-/// Names for so many fractions: foreshots if the first is discarded, tails for the last, hearts between.
-std::vector<std::string> usual_names(std::size_t number, bool discarded) {
-    if (number == 1) return {discarded ? "foreshots" : "distillate"};
-    std::vector<std::string> names(number, "hearts");
-    std::size_t const first = discarded ? 1 : 0;
-    if (discarded) names.front() = "foreshots";
-    if (number - first > 1) names.back() = "tails";
-    std::size_t const hearts = number - first - (names.back() == "tails" ? 1 : 0);
-    for (std::size_t k = 0; hearts > 1 && k < hearts; ++k) names[first + k] += fmt::format(" {}", k + 1);
-    return names;
 }
 
 /// The names of the fractions: those that were given, or the usual ones.
@@ -402,6 +217,98 @@ struct weaker_run {
     }
 };
 
+/// The moments of a run that are compared: where fractions begin and end, and those recorded.
+std::vector<run_point> moments(distillation const& r) {
+    std::vector<run_point> all = r.points;
+    for (run_fraction const& f : r.fractions) all.insert(all.end(), {f.begin, f.end});
+    all.insert(all.end(), r.steps.begin(), r.steps.end());
+    return all;
+}
+
+/// What the condensers take: at most, and in all.
+struct water_demand {
+    cooling_temperatures temperatures;
+    condenser_total condenser, partial;
+    condenser_demand most, most_of_partial;  ///< those with the greatest flow
+
+    static water_demand of(cooling_options const& options, still const& s, distillation const& r,
+                           boiling_curve const& curve) {
+        cooling_temperatures const t = options.read();
+        auto const greatest = [&](auto const& demand) {
+            std::vector<condenser_demand> every;
+            for (run_point const& p : moments(r)) every.push_back(demand(p));
+            return *std::max_element(every.begin(), every.end(),
+                                     [](auto const& a, auto const& b) { return a.water < b.water; });
+        };
+        return options.on_behalf([&]() -> water_demand {
+            return {t, demand_of_condenser(r, t), demand_of_partial_condenser(r, t),
+                    greatest([&](run_point const& p) { return demand_of_condenser(p, s.head, t, curve); }),
+                    greatest([&](run_point const& p) { return demand_of_partial_condenser(p, t, curve); })};
+        });
+    }
+    units::volume all() const { return condenser.water + partial.water; }
+    bool is_partial() const { return partial.water.value() > 0.0; }
+
+    void say(page& text, wording const& words) const {
+        auto const row = [&](char const* label, condenser_demand const& d, units::volume in_all) {
+            text.row(label, "{} a minute at most, {} in all, from {} to {}; UA {:.0f} W/K",
+                     words.volume(d.water * minute), words.volume(in_all),
+                     words.temperature(temperatures.water_in), words.temperature(temperatures.water_out),
+                     d.ua().value());
+        };
+        row("cooling water", most, condenser.water);
+        if (is_partial()) row("partial condenser", most_of_partial, partial.water);
+        text.row("receiver", "{}; the water is at {} where the vapour begins to condense",
+                 words.temperature(temperatures.receiver), words.rounded(most.water_between));
+    }
+    json to_json() const {
+        auto const one = [](condenser_demand const& d, condenser_total const& in_all) {
+            return json{{"water_L_per_min", in(d.water * minute, litre)},
+                        {"water_L", in(in_all.water, litre)},
+                        {"heat_W", d.heat().value()},
+                        {"heat_MJ", in(in_all.heat(), megajoule)},
+                        {"condensing_UA_W_per_K", d.condensing_ua.value()},
+                        {"cooling_UA_W_per_K", d.cooling_ua.value()}};
+        };
+        return {{"water_in_C", temperatures.water_in.celsius()},
+                {"water_out_C", temperatures.water_out.celsius()},
+                {"receiver_C", temperatures.receiver.celsius()},
+                {"condenser", one(most, condenser)},
+                {"partial_condenser", is_partial() ? one(most_of_partial, partial) : json(nullptr)}};
+    }
+};
+
+/// The greatest load of the column's top.
+vapour_load greatest_load(cooling_options const& options, distillation const& r, boiling_curve const& curve) {
+    auto const width = read_as<units::length>(options.width, {"a width", "m, cm, mm or ft"});
+    return options.on_behalf([&] {
+        std::vector<vapour_load> all;
+        for (run_point const& p : moments(r)) all.push_back(load_at_top(p, width, curve));
+        return *std::max_element(all.begin(), all.end(),
+                                 [](auto const& a, auto const& b) { return a.f_factor < b.f_factor; });
+    });
+}
+
+json to_json(vapour_load const& load) {
+    return {{"velocity_m_per_s", load.velocity.value()},
+            {"f_factor_root_Pa", load.f_factor},
+            {"vapour_kg_per_m3", load.density.value()},
+            {"vapour_C", load.temperature.celsius()}};
+}
+
+/// When the steps of the plan were taken.
+void say_steps(page& text, wording const& words, given const& steps, distillation const& r) {
+    if (!steps.present) return;
+    auto const parts = parts_of(steps);
+    for (std::size_t k = 0; k < parts.size(); ++k) {
+        std::string const when = k < r.steps.size()
+                                     ? fmt::format("{}, {} collected", in_hours(r.steps[k].elapsed),
+                                                   words.volume(volume_collected(words, r.steps[k])))
+                                     : std::string("not before the run ends");
+        text.row(k == 0 ? "steps" : "", "{}: {}", printable(parts[k].text), when);
+    }
+}
+
 /// Until when the reflux kept the strength.
 std::string kept_until(wording const& words, distillation const& r) {
     if (!r.strength_lost) return "to the end";
@@ -411,7 +318,7 @@ std::string kept_until(wording const& words, distillation const& r) {
 }
 
 json to_json(wash const& charge, distillation const& r, std::vector<std::string> const& names,
-             assumptions const& assumed, json const& with_weaker_vapour) {
+             assumptions const& assumed, json const& with_weaker_vapour, json const& more) {
     auto const mj = [](units::energy e) { return in(e, megajoule); };
     json fractions = json::array();
     for (std::size_t k = 0; k < names.size(); ++k) fractions.push_back(to_json(r.fractions[k], names[k]));
@@ -432,6 +339,7 @@ json to_json(wash const& charge, distillation const& r, std::vector<std::string>
                    {"lost_by_pot", mj(r.heat.lost_by_pot)},
                    {"neck", mj(r.heat.neck)},
                    {"condenser", mj(r.heat.condenser)},
+                   {"partial_condenser", mj(r.heat.partial_condenser)},
                    {"with_distillate", mj(r.heat.with_distillate)},
                    {"gained_by_still", mj(r.heat.gained_by_still)},
                    {"per_litre_of_kept_alcohol",
@@ -440,26 +348,21 @@ json to_json(wash const& charge, distillation const& r, std::vector<std::string>
                   {{"ethanol", r.balance.ethanol}, {"water", r.balance.water}, {"energy", r.balance.energy}}},
                  {"strength_lost", r.strength_lost ? to_json(*r.strength_lost) : json(nullptr)},
                  {"with_vapour_weaker_by_standard_uncertainty", with_weaker_vapour},
-                 {"assumed", assumed.to_json()},
-                 {"points", points}};
+                 {"assumed", assumed.to_json()}};
+    data.update(more);
+    data["points"] = points;
     return data;
-}
-
-std::string how_far(run_progress const& p) {
-    return p.recorded > 0.0 ? fmt::format("{:.0f} % of the states recorded", 100.0 * p.recorded)
-                            : fmt::format("{:.0f} % of the charge distilled", 100.0 * p.distilled);
 }
 
 void run(session& s) {
     auto const charge_given = charge_options::offer(s);
     auto const still_given = still_options::offer(s);
-    given const& discard =
-        s.option("--discard", "VOLUME", "volume of the foreshots at 20 C; they are not kept");
-    given const& cuts = s.option("--cuts", "LIST", "ends of fractions: 'distillate 80 %vol, pot 99 C'");
+    auto const plan_given = plan_options::offer(s);
+    auto const fractions_given = fraction_options::offer(s);
+    auto const cooling = cooling_options::offer(s);
+    auto const costs = cost_options::offer(s);
     given const& given_names =
         s.option("--names", "LIST", "names of the fractions in order (default foreshots, hearts, tails)");
-    given const& ends =
-        s.required("--end", "LIST", "end of the run, the first of: 'pot 1 %vol, elapsed 6 h'");
     surroundings const air = s.surroundings_options();
     given const& points =
         s.option("--points", "NUMBER", "states recorded for --csv, --json and --draw", "200");
@@ -468,14 +371,11 @@ void run(session& s) {
     bool const& replace = s.flag("--replace", "overwrite an existing picture");
     s.explain(
         "Powers: W, kW. Heat capacity: J/K, kJ/K; heat loss: W/K. Heights: m, cm, mm, ft. Times: s, min, "
-        "h.\n"
-        "Cuts and ends, separated by commas or semicolons:\n"
-        "  'distillate STRENGTH', 'pot STRENGTH': the strength has fallen to this value\n"
-        "  'pot TEMP': the pot boils at this temperature\n"
-        "  'strength lost': --reflux no longer keeps --keep-strength\n"
-        "  'collected VOLUME' (at 20 C), 'elapsed TIME': since the start of the fraction; of the run in "
-        "--end\n"
-        "--heat-loss is also the share that a cooled head (a partial condenser, a dephlegmator) condenses.");
+        "h.");
+    s.explain(conditions_explained);
+    s.explain("A neck that loses heat, and a partial condenser, condense a part of the vapour, which runs "
+              "back. Of the\n"
+              "rest, a total condenser returns --reflux.");
     s.offer_us_units();
     s.offer_csv();
     s.parse();
@@ -484,21 +384,8 @@ void run(session& s) {
     still const apparatus = still_given.read();
     run_plan plan;
     std::vector<asked_condition> asked;
-    if (cuts.present) asked = read_conditions(cuts);
-    if (discard.present) {
-        asked.push_back({discard, condition::collected(read_volume(discard))});
-        plan.cuts.push_back({asked.back().what, false});
-    }
-    for (auto const& [from, what] : asked)
-        if (from.name == cuts.name) plan.cuts.push_back({what});
-    for (asked_condition const& each : read_conditions(ends)) {
-        asked.push_back(each);
-        plan.ends.push_back(each.what);
-    }
-    for (auto const& [from, what] : asked) {
-        if (what.what() == condition::watched::kept_strength && !still_given.keep.present)
-            refuse(from, "needs --keep-strength");
-    }
+    plan_given.read(plan, asked);
+    fractions_given.read(plan, asked, still_given.keep);
     bool const recording = picture.present || s.in_json() || s.in_csv();
     require_beside(points, recording, "--csv, --json or --draw");
     if (replace && !picture.present) throw bad_input("--replace needs --draw");
@@ -507,15 +394,11 @@ void run(session& s) {
     std::filesystem::path const path =
         picture.present ? read_picture_path(picture, replace) : std::filesystem::path();
     distillation const r =
-        on_behalf_of({{argument::power, still_given.power},
-                      {argument::mass_of_the_charge, charge_given.amount},
-                      {argument::strength_of_the_charge, charge_given.strength},
-                      {argument::strength_of_the_distillate_to_keep, still_given.keep},
-                      {argument::number_of_cuts, cuts},
-                      {argument::number_of_ends_of_the_run, ends}},
+        on_behalf_of({{argument::number_of_cuts, fractions_given.cuts},
+                      {argument::number_of_ends_of_the_run, fractions_given.ends}},
                      [&] {
-                         progress_line line(who.name);
-                         return on_behalf_of_one(asked, [&] {
+                         return on_behalf_of_run(charge_given, still_given, plan_given, asked, [&] {
+                             progress_line line(who.name);
                              return distil(charge, apparatus, plan, curve, [&](run_progress const& p) {
                                  line.show([&] { return how_far(p); });
                              });
@@ -525,14 +408,24 @@ void run(session& s) {
     auto const names = names_of(given_names, r);
     assumptions assumed = still_given.assumed();
     assumed.unless_given(charge_given.solids, "no extract in the charge");
-    assumed.unless_given(
-        charge_given.temperature,
-        fmt::format("a charge of {} to warm up", words.temperature(charge.liquid().temperature())));
+    if (!plan_given.charged_at.present) {
+        assumed.unless_given(
+            charge_given.temperature,
+            fmt::format("a charge of {} to warm up", words.temperature(charge.liquid().temperature())));
+    }
     weaker_run const weaker(charge, apparatus, plan, curve.pressure(), r, words);
-    if (picture.present) put_picture(s, picture, path, replace, svg_by_gnuplot(picture_of(words, r)));
+    if (picture.present) put_picture(s, picture, path, replace, svg_by_gnuplot(picture_of(words, r, names)));
 
     page text;
     main_product const product(r, names);
+    std::optional<water_demand> const water =
+        cooling.wanted() ? std::optional(water_demand::of(cooling, apparatus, r, curve)) : std::nullopt;
+    std::optional<vapour_load> const load =
+        cooling.width.present ? std::optional(greatest_load(cooling, r, curve)) : std::nullopt;
+    units::volume const product_volume =
+        product.parts.empty() ? units::volume() : product.whole().volume(celsius(20));
+    run_cost const cost = cost_of(r.energy(), costs.read_source(), water ? water->all() : units::volume(),
+                                  costs.read_water_price());
     text.say("{}", product.headline(words, r));
     text.say("{} of warming and {} of boiling.", in_hours(r.warming.duration), in_hours(r.boiling_time));
     text.gap();
@@ -570,12 +463,23 @@ void run(session& s) {
         text.row("heat", "{:.2f} kWh", in(r.energy(), kilowatt_hour));
     }
     text.row("condenser", "{:.0f} W at the start", in(r.fractions.front().begin.condenser, watt));
+    say_steps(text, words, plan_given.steps, r);
+    if (water) water->say(text, words);
+    if (load)
+        text.row("column at the top", "{:.2f} m/s, F-factor {:.2f} Pa^0.5 at most; the maker's limits decide",
+                 load->velocity.value(), load->f_factor);
+    if (costs.wanted())
+        costs.say(text, words, cost, product_volume, product.name == "Hearts" ? "hearts" : "distillate");
     assumed.say(text);
     if (picture.present) text.row("drawing", "{}", printable(picture.text));
     text.gap();
     text.say("{}", run_caution);
     json const doubt = product.parts.empty() ? json(nullptr) : weaker.to_json(r, names);
-    s.answer(text, s.in_json() ? to_json(charge, r, names, assumed, doubt) : json(),
+    json const more{{"cooling", water ? water->to_json() : json(nullptr)},
+                    {"column_top", load ? to_json(*load) : json(nullptr)},
+                    {"cost", costs.wanted() ? costs.to_json(cost, product_volume) : json(nullptr)},
+                    {"steps_taken", static_cast<int>(r.steps.size())}};
+    s.answer(text, s.in_json() ? to_json(charge, r, names, assumed, doubt, more) : json(),
              s.in_csv() ? csv_of(r) : "");
 }
 

@@ -194,5 +194,41 @@ TEST(Heating, NeverReachesTheWarmestTemperature) {
     EXPECT_NEAR((h.to_liquid + h.to_vessel + h.lost).value(), h.supplied.value(), 1e-6);
 }
 
+// Mixing by hand: 20 kg of water at 80 °C, 4.19 kJ/(kg K) (CRC Handbook), into 10 kJ/K of metal at 20 °C:
+// (83.8 x 80 + 10 x 20)/93.8 = 73.6 °C.
+TEST(Heating, HotChargeWarmsTheMetal) {
+    auto const charge = wash::of(water(20.0 * kilogram, celsius(20)));
+    auto const metal = pot(2000.0, 10e3, 0.0);
+    EXPECT_NEAR(temperature_in_the_pot(charge, metal, celsius(80)).celsius(), 73.6, 0.05);
+    EXPECT_EQ(temperature_in_the_pot(charge, pot(2000.0, 0.0, 0.0), celsius(80)).celsius(), 80.0);
+    EXPECT_NEAR(temperature_in_the_pot(charge, metal, celsius(20)).celsius(), 20.0, 1e-9);
+    // a cold charge into a warm pot
+    auto warm = metal;
+    warm.room = celsius(35);
+    EXPECT_NEAR(temperature_in_the_pot(charge, warm, celsius(5)).celsius(), (83.8 * 5 + 350) / 93.8, 0.05);
+    for (double const bad : {-1.0, 116.0, std::nan("")})
+        expect_refusal([&] { return temperature_in_the_pot(charge, metal, celsius(bad)); },
+                       "temperature of the charge");
+}
+
+// What a hot charge brings along, the heater need not supply: without loss the heats differ by the charge's.
+TEST(Heating, PreheatedChargeNeedsThatMuchLess) {
+    auto const charge = wash::of(25.0 * litre, by_volume(11), plato(1.5), celsius(20));
+    auto const metal = pot(2000.0, 4000.0, 0.0);
+    auto const cold = heat_to_boil(charge, metal, standard_atmosphere);
+    auto const hot = heat_to_boil(charge, metal, standard_atmosphere, celsius(60));
+    auto const brought = heat(charge, pot(2000.0, 0.0, 0.0), celsius(60)).to_liquid;
+    EXPECT_NEAR(in(cold.supplied - hot.supplied, brought), 1.0, 1e-6);
+    EXPECT_NEAR(cold.to.celsius(), boiling_temperature(charge, standard_atmosphere).celsius(), 1e-12);
+    EXPECT_LT(hot.from.celsius(), 60.0);
+    EXPECT_NEAR((hot.to_liquid + hot.to_vessel + hot.lost).value(), hot.supplied.value(), 1e-6);
+    // filled in at the temperature of the room it is the same as ever
+    EXPECT_NEAR(in(heat_to_boil(charge, metal, standard_atmosphere, celsius(20)).duration, cold.duration),
+                1.0, 1e-9);
+    expect_refusal([&] { return heat_to_boil(charge, metal, standard_atmosphere, celsius(95)); },
+                   "temperature of the charge");
+    expect_refusal([&] { return heat_to_boil(charge, metal, 300.0 * kilopascal); }, "pressure");
+}
+
 }  // namespace
 }  // namespace aqueth

@@ -95,6 +95,19 @@ exponents<T> at(vapour<T> const& v, T const& p, T const& y, T const& p1, T const
             -(v.water + c2)};
 }
 
+/// @param y mole fraction of ethanol in the vapour
+/// @param t temperature, K, 273.15 to 393.15
+/// @param p pressure, Pa, up to that of the dew point
+/// @return molar volume of the vapour, m3/mol: R T/p + B
+template <numeric::real T>
+T molar_volume(T const& y, T const& t, T const& p) {
+    T const b1 = ethanol_second_virial::coefficient(t).value,
+            b2 = correlation::second_virial_crc::water(t).value;
+    T const z = T(1) - y;
+    T const b = y * y * b1 + z * z * b2 + y * z * T(cross_ratio) * (b1 + b2);
+    return T(correlation::gas_constant::molar) * t / p + b;
+}
+
 /// Stopping rule of an iteration that doubles its digits: the last correction was below the square root of
 /// rounding, so the error is below rounding. A scalar that carries derivatives gets one more round, because
 /// they converge one round later. NaN and too many rounds stop it too.

@@ -16,6 +16,7 @@ enum class argument {
     amount_of_ethanol_and_water,
     amount_of_water,
     apparent_extract,
+    average_of_the_jars,
     bend_of_the_model_within_one_standard_uncertainty,
     boiling_temperature,
     coefficient,
@@ -29,9 +30,11 @@ enum class argument {
     density,
     density_behind_the_reading,
     density_it_floats_by,
+    diameter_of_the_column,
     discarded_volume,
     distance_between_the_liquids_of_two_points,
     effective_degrees_of_freedom,
+    efficiency_of_the_heating,
     elapsed_time,
     error_of_the_derivatives_in_the_uncertainty,
     estimate,
@@ -44,8 +47,10 @@ enum class argument {
     flow_of_the_cooling_water,
     greatest_reflux_ratio,
     head_temperature,
+    heat,
     heat_capacity,
     heat_loss_coefficient,
+    heating_value_of_the_fuel,
     height_equivalent_to_a_theoretical_plate,
     height_of_the_packing,
     holdup,
@@ -76,8 +81,12 @@ enum class argument {
     murphree_efficiency,
     number_of_additions,
     number_of_cuts,
+    number_of_cycles,
+    number_of_destinations,
     number_of_ends_of_the_run,
+    number_of_hearts,
     number_of_input_quantities,
+    number_of_jars,
     number_of_lots,
     number_of_measured_temperatures,
     number_of_mixed_points,
@@ -87,24 +96,27 @@ enum class argument {
     number_of_points,
     number_of_readings,
     number_of_results_covered,
+    number_of_runs,
     number_of_second_readings,
     number_of_stages,
     number_of_stages_above,
     number_of_standard_uncertainties,
     number_of_steps,
     number_of_steps_of_the_plan,
-    reading_at_the_spout,
     strengths_kept_by_the_reflux,
+    number_of_the_first_jar,
     number_of_trials,
     number_of_trials_that_settle_the_result,
     original_extract,
     power,
     pressure,
+    price,
     probability,
     product_of_the_uncertainties,
     proof,
     quantities_in_a_pair,
     reading,
+    reading_at_the_spout,
     readings,
     real_extract,
     reference_temperature,
@@ -112,6 +124,7 @@ enum class argument {
     relative_volatility,
     share_of_the_stoichiometric_yield,
     share_of_the_vapour_that_condenses,
+    share_that_is_lost,
     significant_digits,
     smallest_step_read,
     specific_enthalpy,
@@ -122,9 +135,9 @@ enum class argument {
     strength,
     strength_in_the_still,
     strength_of_the_charge,
+    strength_of_the_diluent,
     strength_of_the_distillate,
     strength_of_the_distillate_to_keep,
-    strength_of_the_diluent,
     strength_of_the_stronger_spirit,
     strength_scale,
     strength_that_is_kept,
@@ -135,12 +148,17 @@ enum class argument {
     temperature,
     temperature_of_a_part,
     temperature_of_a_point,
+    temperature_of_the_charge,
     temperature_of_the_mixture_without_loss_of_heat,
+    temperature_of_the_receiver,
     temperature_of_the_reflux,
     temperature_of_the_room,
     temperature_of_the_spout,
+    temperature_of_the_water_in,
+    temperature_of_the_water_out,
     temperature_wanted,
     time_at_total_reflux,
+    time_between_runs,
     time_to_elapse,
     uncertainty_of_the_strength,
     uncertainty_over_the_standard_deviation_of_the_process,
@@ -149,6 +167,8 @@ enum class argument {
     vapour_over_a_mixture,
     verification_scale_interval,
     volume,
+    volume_of_a_jar,
+    volume_of_the_charge,
     volume_to_collect,
     volume_wanted,
     wanted_uncertainty,
@@ -166,6 +186,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::amount_of_ethanol_and_water: return "amount of ethanol and water";
     case argument::amount_of_water: return "amount of water";
     case argument::apparent_extract: return "apparent extract";
+    case argument::average_of_the_jars: return "average of the jars";
     case argument::bend_of_the_model_within_one_standard_uncertainty:
         return "bend of the model within one standard uncertainty";
     case argument::boiling_temperature: return "boiling temperature";
@@ -180,10 +201,12 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::density: return "density";
     case argument::density_behind_the_reading: return "density behind the reading";
     case argument::density_it_floats_by: return "density it floats by";
+    case argument::diameter_of_the_column: return "diameter of the column";
     case argument::discarded_volume: return "discarded volume";
     case argument::distance_between_the_liquids_of_two_points:
         return "distance between the liquids of two points";
     case argument::effective_degrees_of_freedom: return "effective degrees of freedom";
+    case argument::efficiency_of_the_heating: return "efficiency of the heating";
     case argument::elapsed_time: return "elapsed time";
     case argument::error_of_the_derivatives_in_the_uncertainty:
         return "error of the derivatives, in the uncertainty";
@@ -197,8 +220,10 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::flow_of_the_cooling_water: return "flow of the cooling water";
     case argument::greatest_reflux_ratio: return "greatest reflux ratio";
     case argument::head_temperature: return "head temperature";
+    case argument::heat: return "heat";
     case argument::heat_capacity: return "heat capacity";
     case argument::heat_loss_coefficient: return "heat loss coefficient";
+    case argument::heating_value_of_the_fuel: return "heating value of the fuel";
     case argument::height_equivalent_to_a_theoretical_plate:
         return "height equivalent to a theoretical plate";
     case argument::height_of_the_packing: return "height of the packing";
@@ -230,8 +255,12 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::murphree_efficiency: return "Murphree efficiency";
     case argument::number_of_additions: return "number of additions";
     case argument::number_of_cuts: return "number of cuts";
+    case argument::number_of_cycles: return "number of cycles";
+    case argument::number_of_destinations: return "number of destinations";
     case argument::number_of_ends_of_the_run: return "number of ends of the run";
+    case argument::number_of_hearts: return "number of hearts";
     case argument::number_of_input_quantities: return "number of input quantities";
+    case argument::number_of_jars: return "number of jars";
     case argument::number_of_lots: return "number of lots";
     case argument::number_of_measured_temperatures: return "number of measured temperatures";
     case argument::number_of_mixed_points: return "number of mixed points";
@@ -241,24 +270,27 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::number_of_points: return "number of points";
     case argument::number_of_readings: return "number of readings";
     case argument::number_of_results_covered: return "number of results covered";
+    case argument::number_of_runs: return "number of runs";
     case argument::number_of_second_readings: return "number of second readings";
     case argument::number_of_stages: return "number of stages";
     case argument::number_of_stages_above: return "number of stages above";
     case argument::number_of_standard_uncertainties: return "number of standard uncertainties";
     case argument::number_of_steps: return "number of steps";
     case argument::number_of_steps_of_the_plan: return "number of steps of the plan";
-    case argument::reading_at_the_spout: return "reading at the spout";
     case argument::strengths_kept_by_the_reflux: return "strengths kept by the reflux";
+    case argument::number_of_the_first_jar: return "number of the first jar";
     case argument::number_of_trials: return "number of trials";
     case argument::number_of_trials_that_settle_the_result: return "number of trials that settle the result";
     case argument::original_extract: return "original extract";
     case argument::power: return "power";
     case argument::pressure: return "pressure";
+    case argument::price: return "price";
     case argument::probability: return "probability";
     case argument::product_of_the_uncertainties: return "product of the uncertainties";
     case argument::proof: return "proof";
     case argument::quantities_in_a_pair: return "quantities in a pair";
     case argument::reading: return "reading";
+    case argument::reading_at_the_spout: return "reading at the spout";
     case argument::readings: return "readings";
     case argument::real_extract: return "real extract";
     case argument::reference_temperature: return "reference temperature";
@@ -266,6 +298,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::relative_volatility: return "relative volatility";
     case argument::share_of_the_stoichiometric_yield: return "share of the stoichiometric yield";
     case argument::share_of_the_vapour_that_condenses: return "share of the vapour that condenses";
+    case argument::share_that_is_lost: return "share that is lost";
     case argument::significant_digits: return "significant digits";
     case argument::smallest_step_read: return "smallest step read";
     case argument::specific_enthalpy: return "specific enthalpy";
@@ -276,9 +309,9 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::strength: return "strength";
     case argument::strength_in_the_still: return "strength in the still";
     case argument::strength_of_the_charge: return "strength of the charge";
+    case argument::strength_of_the_diluent: return "strength of the diluent";
     case argument::strength_of_the_distillate: return "strength of the distillate";
     case argument::strength_of_the_distillate_to_keep: return "strength of the distillate to keep";
-    case argument::strength_of_the_diluent: return "strength of the diluent";
     case argument::strength_of_the_stronger_spirit: return "strength of the stronger spirit";
     case argument::strength_scale: return "strength scale";
     case argument::strength_that_is_kept: return "strength that is kept";
@@ -289,13 +322,18 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::temperature: return "temperature";
     case argument::temperature_of_a_part: return "temperature of a part";
     case argument::temperature_of_a_point: return "temperature of a point";
+    case argument::temperature_of_the_charge: return "temperature of the charge";
     case argument::temperature_of_the_mixture_without_loss_of_heat:
         return "temperature of the mixture without loss of heat";
+    case argument::temperature_of_the_receiver: return "temperature of the receiver";
     case argument::temperature_of_the_reflux: return "temperature of the reflux";
     case argument::temperature_of_the_room: return "temperature of the room";
     case argument::temperature_of_the_spout: return "temperature of the spout";
+    case argument::temperature_of_the_water_in: return "temperature of the water in";
+    case argument::temperature_of_the_water_out: return "temperature of the water out";
     case argument::temperature_wanted: return "temperature wanted";
     case argument::time_at_total_reflux: return "time at total reflux";
+    case argument::time_between_runs: return "time between runs";
     case argument::time_to_elapse: return "time to elapse";
     case argument::uncertainty_of_the_strength: return "uncertainty of the strength";
     case argument::uncertainty_over_the_standard_deviation_of_the_process:
@@ -305,6 +343,8 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::vapour_over_a_mixture: return "vapour over a mixture";
     case argument::verification_scale_interval: return "verification scale interval";
     case argument::volume: return "volume";
+    case argument::volume_of_a_jar: return "volume of a jar";
+    case argument::volume_of_the_charge: return "volume of the charge";
     case argument::volume_to_collect: return "volume to collect";
     case argument::volume_wanted: return "volume wanted";
     case argument::wanted_uncertainty: return "wanted uncertainty";

@@ -8,10 +8,13 @@
 #include <aqueth/model/enthalpy.hpp>
 #include <aqueth/model/vapour_liquid.hpp>
 #include <aqueth/numeric/integration.hpp>
+#include <aqueth/numeric/root.hpp>
 #include <aqueth/units.hpp>
 #include <aqueth/wash.hpp>
 
+#include <algorithm>
 #include <cmath>
+#include <optional>
 
 namespace aqueth::inline AQUETH_ABI {
 
@@ -83,11 +86,56 @@ inline units::temperature boiling_temperature(wash const& charge, units::pressur
         model::vapour_liquid::bubble_at_pressure(n.mole_fraction(), pressure.value() / share).temperature);
 }
 
+namespace detail {
+
+/// heat capacity of a charge: one function of the temperature in °C, in J/K
+class charge_capacity {
+public:
+    explicit charge_capacity(wash const& charge)
+        : moles_(amounts(charge).volatiles()),
+          x_(moles_ > 0.0 ? amounts(charge).mole_fraction() : 0.0),
+          solids_(charge.solids().value()) {}
+    double operator()(double t) const {
+        return moles_ * model::enthalpy::liquid_heat_capacity(x_, t + 273.15) + solids_ * (1673.0 + 7.5 * t);
+    }
+
+private:
+    double moles_, x_, solids_;
+};
+
+}  // namespace detail
+
+/// Temperature that a hot charge and a pot at the temperature of the room take on together.
+/// @param charge     the wash; its own temperature does not matter
+/// @param pot        the pot
+/// @param charged_at temperature with which the charge comes into the pot, 0 to 115 °C
+/// @return temperature of both, when the pot has taken up its heat and before any is lost
+/// @throws refusal if the temperature is outside that range, or a figure of the pot
+/// @par Accuracy
+/// as `heat`
+inline units::temperature temperature_in_the_pot(wash const& charge, vessel const& pot,
+                                                 units::temperature charged_at) {
+    pot.require_possible();
+    double const hot = require_range("heating", argument::temperature_of_the_charge, charged_at.celsius(),
+                                     "°C", 0.0, 115.0, "where the heat capacities hold");
+    double const room = pot.room.celsius(), metal = pot.heat_capacity.value();
+    detail::charge_capacity const capacity(charge);
+    auto const excess = [&](double t) {  // heat that the charge gives less what the metal takes, J
+        double const given =
+            (hot - t) * numeric::simpson([&](double s) { return capacity(t + s * (hot - t)); }, 0.0, 1.0, 8);
+        return given - metal * (t - room);
+    };
+    if (metal == 0.0 || hot == room) return charged_at;
+    return celsius(numeric::bracketed_root(excess, (std::min)(hot, room), (std::max)(hot, room), 1e-9));
+}
+
 /// Heats a charge in a pot.
-/// @param charge the wash at the temperature it has
-/// @param pot    the pot, at the same temperature
+/// @param charge the wash
+/// @param pot    the pot
 /// @param target temperature wanted, from that of the charge to 115 °C; its boiling temperature at most,
 ///               which is not checked here
+/// @param start  temperature of charge and pot, 0 °C or more; unless given that of the charge. A charge that is
+///               filled in hot: `temperature_in_the_pot`
 /// @return heat and time; nothing evaporates
 /// @throws refusal if the target is outside that range or out of reach of the pot's power
 /// @par Accuracy
@@ -95,9 +143,9 @@ inline units::temperature boiling_temperature(wash const& charge, units::pressur
 /// hand). In practice the loss coefficient dominates.
 /// @par Source
 /// @ref source_wash for the extract
-inline heating heat(wash const& charge, vessel const& pot, units::temperature target) {
+inline heating heat(wash const& charge, vessel const& pot, units::temperature target,
+                    units::temperature start) {
     pot.require_possible();
-    units::temperature const start = charge.temperature();
     require_range("heating", argument::temperature_wanted, target.celsius(), "°C", start.celsius(), 115.0,
                   "from that of the charge to where the heat capacities hold");
     double const loss = pot.loss.value();
@@ -106,13 +154,7 @@ inline heating heat(wash const& charge, vessel const& pot, units::temperature ta
         require_range("heating", argument::temperature_wanted, target.celsius(), "°C", start.celsius(),
                       warmest - 1e-6, "the pot loses all its power to the room at the upper bound");
     }
-    detail::amounts const n(charge);
-    double const moles = n.volatiles();
-    double const x = moles > 0.0 ? n.mole_fraction() : 0.0;
-    auto const capacity = [&](double t) {  // of the charge, J/K
-        return moles * model::enthalpy::liquid_heat_capacity(x, t + 273.15) +
-               charge.solids().value() * (1673.0 + 7.5 * t);
-    };
+    detail::charge_capacity const capacity(charge);  // J/K
     // time = integral of C dT/(power - loss (T - room)). The power left for heating falls linearly with the
     // temperature and may become tiny, so the variable of integration is its logarithm. C varies smoothly
     // there, however near the target is to the highest reachable temperature.
@@ -139,6 +181,44 @@ inline heating heat(wash const& charge, vessel const& pot, units::temperature ta
     units::energy const to_vessel = pot.heat_capacity * (target - start);
     units::energy const supplied = pot.power * duration;
     return {start, target, to_liquid, to_vessel, supplied - to_liquid - to_vessel, supplied, duration};
+}
+
+/// Heats a charge in a pot of its own temperature.
+/// @param charge the wash at the temperature it has
+/// @param pot    the pot, at the same temperature
+/// @param target temperature wanted, as above
+/// @return heat and time, as above
+/// @throws refusal as above
+inline heating heat(wash const& charge, vessel const& pot, units::temperature target) {
+    return heat(charge, pot, target, charge.temperature());
+}
+
+namespace detail {
+
+/// heats a charge to where it boils; if it is filled in hot, the metal of the pot takes its share first
+inline heating heat_to_boiling(wash const& charge, vessel const& pot, units::temperature boiling,
+                               std::optional<units::temperature> charged_at) {
+    if (!charged_at) return aqueth::heat(charge, pot, boiling);
+    require_range("heating", argument::temperature_of_the_charge, charged_at->celsius(), "°C", 0.0,
+                  boiling.celsius(), "below boiling");
+    return aqueth::heat(charge, pot, boiling, temperature_in_the_pot(charge, pot, *charged_at));
+}
+
+}  // namespace detail
+
+/// Heats a charge to its boiling temperature.
+/// @param charge     the wash, not empty
+/// @param pot        the pot
+/// @param pressure   absolute pressure, 5 to 170 kPa
+/// @param charged_at temperature with which the charge comes into a pot of the room's temperature, from 0 °C to
+///                   boiling; unless given, charge and pot have the charge's own temperature
+/// @return heat and time
+/// @throws refusal if an argument is outside its range or the pot's power too small
+/// @par Accuracy
+/// as `heat`
+inline heating heat_to_boil(wash const& charge, vessel const& pot, units::pressure pressure,
+                            std::optional<units::temperature> charged_at = std::nullopt) {
+    return detail::heat_to_boiling(charge, pot, boiling_temperature(charge, pressure), charged_at);
 }
 
 }  // namespace aqueth::inline AQUETH_ABI

@@ -190,6 +190,8 @@ distillation distil_watched(wash const& charge, still const& s, run_plan const& 
     require_range("distillation", argument::holdup, in(s.tower.holdup() + s.head.holdup(), litre), "L", 0.0,
                   0.0, "not modelled yet");
     batch_still<M> const batch(charge, s, mixture);
+    heating const warming =
+        heat_to_boiling(charge, s.pot, kelvin(batch.boiling(batch.x(), batch.moles())), plan.charged_at);
     double distilled = 0.0;
     batch_history<batch_still<M>> const history(batch, plan, [&](double share) {
         progress(run_progress{distilled = share, 0.0});
@@ -234,7 +236,7 @@ distillation distil_watched(wash const& charge, still const& s, run_plan const& 
     auto const& lost = history.strength_lost();
     return {fractions,
             residue,
-            heat(charge, s.pot, kelvin(batch.boiling(first.x(), first.left))),
+            warming,
             last.seconds() * second,
             went_where,
             balance_of(charge, fractions, residue, went_where),

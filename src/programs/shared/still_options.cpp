@@ -1,0 +1,421 @@
+// SPDX-License-Identifier: BSL-1.0
+#include "still_options.hpp"
+
+#include <aqueth/correlation/heat_capacity_perry.hpp>
+#include <aqueth/correlation/sucrose_density.hpp>
+#include <aqueth/model/enthalpy.hpp>
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <string_view>
+#include <variant>
+
+namespace program {
+
+std::vector<correlation::source> run_sources() {
+    auto all = boiling_sources();
+    all.insert(all.end(), {model::enthalpy::cited, correlation::heat_capacity_perry::cited,
+                           correlation::sucrose_density::cited});
+    return all;
+}
+
+units::volume_flow read_flow(given const& g) {
+    wanted const w{"a volume in a time", "mL/min, L/min, L/h"};
+    number_and_unit const q = read_quantity(g, g.text, w);
+    std::string const unit = squeezed(q.unit);
+    auto const slash = unit.find('/');
+    if (slash == std::string::npos) refuse_unit(g, q.unit, w);
+    auto const* volume = find_unit(unit_table<units::volume>::rows, unit.substr(0, slash));
+    auto const* time = find_unit(unit_table<units::time>::rows, unit.substr(slash + 1));
+    if (!volume || !time) refuse_unit(g, q.unit, w);
+    return units::volume_flow::from_value(q.number * volume->si / time->si);
+}
+
+// --- conditions --------------------------------------------------------------------------------------------
+
+namespace {
+
+/// Reads one condition; "still" and "boiling" say of the pot which of the two is meant.
+condition read_condition(given const& g) {
+    auto const space = g.text.find(' ');
+    std::string const word = g.text.substr(0, space);
+    given const rest{label(g) + ":", space == std::string::npos ? "" : g.text.substr(space + 1), true};
+    auto const is_temperature = [&] {
+        wanted const w{"the pot's strength or temperature", "%vol or C"};
+        return temperature_scale(squeezed(read_quantity(rest, rest.text, w).unit)) != 0;
+    };
+    return on_behalf_of(g, [&] {
+        bool const hot = word == "boiling" || (word == "pot" && is_temperature());
+        if (word == "still" || word == "distillate" || (word == "pot" && !hot)) {
+            return std::visit(
+                [&](auto const& each) {
+                    return word == "distillate" ? condition::distillate_strength(each)
+                                                : condition::still_strength(each);
+                },
+                read_strength(rest));
+        }
+        if (g.text == "strength lost") return condition::strength_lost();
+        if (hot) return condition::boiling_temperature(read_any_temperature(rest));
+        if (word == "head") return condition::head_temperature(read_any_temperature(rest));
+        if (word == "spout") {
+            auto const reading = read_strength(rest);
+            auto const* percent = std::get_if<volume_fraction>(&reading);
+            if (!percent) refuse(rest, "expected the reading of an alcoholometer in %vol at 20 C");
+            return condition::reading_at_spout(*percent);
+        }
+        if (word == "collected") return condition::collected(read_volume(rest));
+        if (word == "elapsed")
+            return condition::elapsed(read_as<units::time>(rest, {"a time", "s, min or h"}));
+        refuse(g, "expected 'distillate' and a strength, 'pot' and a strength or a temperature, 'head' and a "
+                  "temperature, 'spout' and a reading, 'collected' and a volume, 'elapsed' and a time, or "
+                  "'strength lost'");
+    });
+}
+
+}  // namespace
+
+std::vector<asked_condition> read_conditions(given const& g) {
+    std::vector<asked_condition> result;
+    for (given const& part : parts_of(g)) result.push_back({part, read_condition(part)});
+    return result;
+}
+
+// --- the apparatus -----------------------------------------------------------------------------------------
+
+still_options still_options::offer(session& s) {
+    given const& power = s.required("--power", "POWER", "heating power of the pot: W, kW");
+    given const& heat = s.option("--pot-heat", "HEAT", "heat capacity of the empty pot", "0 kJ/K");
+    given const& loss = s.option("--pot-loss", "LOSS", "heat loss of the pot to the room", "0 W/K");
+    given const& room = s.option("--room", "TEMP", "temperature of the room", "20 C");
+    given const& stages = s.option("--stages", "NUMBER", "theoretical stages above the pot");
+    given const& plates = s.option("--plates", "NUMBER", "real plates, instead of --stages");
+    given const& efficiency =
+        s.option("--plate-efficiency", "SHARE", "Murphree efficiency of each plate", "0.6");
+    given const& packing = s.option("--packing", "HEIGHT", "height of the packing, instead of --stages");
+    given const& hetp = s.option("--hetp", "HEIGHT", "height of packing equivalent to one theoretical plate");
+    given const& plate_holds =
+        s.option("--plate-holds", "VOLUME", "liquid on each plate or stage while it runs", "0 mL");
+    given const& column_holds =
+        s.option("--column-holds", "VOLUME", "liquid in the whole column, instead of --plate-holds", "0 mL");
+    given const& flows =
+        s.option("--flows", "MODEL", "flows in the column: 'constant' or by 'enthalpy'", "constant");
+    given const& neck = s.option("--heat-loss", "LOSS",
+                                 "what condenses in neck and head and runs back: a share of the vapour, or "
+                                 "its heat loss in W/K",
+                                 "0 %");
+    given const& ratio = s.option("--reflux", "RATIO",
+                                  "reflux ratio: liquid returned by the condenser per distillate taken", "0");
+    given const& take_off =
+        s.option("--take-off", "RATE", "distillate taken in a time, instead of --reflux: mL/min, L/h");
+    given const& keep =
+        s.option("--keep-strength", "STRENGTH", "raise the reflux, up to --reflux, to keep this strength");
+    given const& temperature = s.option("--reflux-temperature", "TEMP",
+                                        "temperature of the reflux where it enters the column", "boiling");
+    given const& partial = s.option("--partial-condenser", "SHARE",
+                                    "a partial condenser: the share of the vapour that it condenses, or its "
+                                    "water as 'FLOW, TEMP in, TEMP out'");
+    given const& head_holds =
+        s.option("--head-holds", "VOLUME", "liquid in condenser and reflux line", "0 mL");
+    return {power,        heat,  loss, room,  stages,   plates, efficiency,  packing, hetp,      plate_holds,
+            column_holds, flows, neck, ratio, take_off, keep,   temperature, partial, head_holds};
+}
+
+/// Refuses options that need another one, instead of ignoring them.
+void still_options::refuse_what_does_not_apply() const {
+    int const columns = stages.present + plates.present + packing.present;
+    if (columns > 1) throw bad_input("give only one of --stages, --plates and --packing");
+    if (ratio.present + take_off.present + partial.present > 1)
+        throw bad_input("give only one of --reflux, --take-off and --partial-condenser");
+    if (plate_holds.present && column_holds.present)
+        throw bad_input("give either --plate-holds or --column-holds");
+    require_beside(efficiency, plates.present, "--plates");
+    require_beside(hetp, packing.present, "--packing");
+    for (given const* const each : {&ratio, &take_off, &keep, &flows, &plate_holds, &column_holds})
+        require_beside(*each, columns == 1, "a column: --stages, --plates or --packing");
+    if (keep.present && !ratio.present)
+        throw bad_input("--keep-strength needs --reflux, the highest ratio allowed");
+    require_beside(reflux_temperature, ratio.present || take_off.present, "--reflux or --take-off");
+    require_beside(room, loss.present || neck.present, "--pot-loss or --heat-loss");
+}
+
+/// A column without reflux works like a plain pot: that is refused, because the user expects a column.
+void still_options::refuse_dry_column(bool returns) const {
+    for (given const* const each : {&stages, &plates, &packing}) {
+        if (each->present && !ratio.present && !take_off.present && !returns) {
+            throw bad_input(fmt::format(
+                "{} has no effect without reflux: give --reflux, or --heat-loss for the share that "
+                "condenses in the head and runs back",
+                each->name));
+        }
+    }
+}
+
+assumptions still_options::assumed() const {
+    assumptions all;
+    if (plates.present) all.unless_given(efficiency, "plates of efficiency 0.6");
+    if (has_column()) {
+        all.unless_given(flows, "equal flows on all stages");
+        if (!take_off.present && !partial.present) all.unless_given(ratio, "no reflux from the condenser");
+        if (!column_holds.present) all.unless_given(plate_holds, "no liquid stays in the column");
+    }
+    if (ratio.present || take_off.present) all.unless_given(reflux_temperature, "reflux as hot as it boils");
+    all.unless_given(neck, "no vapour condenses in neck and head");
+    all.unless_given(loss, "the pot loses no heat");
+    all.unless_given(heat, "the metal of the pot takes up no heat");
+    return all;
+}
+
+vessel still_options::read_pot() const {
+    vessel pot{read_as<units::power>(power, {"a power", "W or kW"})};
+    pot.heat_capacity = read_as<units::heat_capacity>(heat, {"a heat capacity", "J/K or kJ/K"});
+    pot.loss = read_as<units::thermal_conductance>(loss, {"a heat loss", "W/K"});
+    pot.room = read_any_temperature(room);
+    on_behalf_of({{argument::power, power},
+                  {argument::heat_capacity, heat},
+                  {argument::heat_loss_coefficient, loss},
+                  {argument::temperature_of_the_room, room}},
+                 [&] { pot.require_possible(); });
+    return pot;
+}
+
+column still_options::read_column() const {
+    auto const built = [&] {
+        if (packing.present) {
+            if (!hetp.present) throw bad_input("--packing needs --hetp");
+            auto const height = [](given const& g) {
+                return read_as<units::length>(g, {"a height", "m, cm, mm or ft"});
+            };
+            return on_behalf_of({{argument::height_of_the_packing, packing},
+                                 {argument::height_equivalent_to_a_theoretical_plate, hetp},
+                                 {argument::number_of_stages, packing}},
+                                [&] { return column::of_packing(height(packing), height(hetp)); });
+        }
+        if (plates.present) {
+            double const share = read_share(efficiency);
+            return on_behalf_of(efficiency,
+                                [&] { return column::of_plates(read_count(plates, 100), share); });
+        }
+        return stages.present ? column::of_stages(read_plain(stages, 0.0, column::most_stages))
+                              : column::none();
+    }();
+    if (plate_holds.present)
+        return on_behalf_of(plate_holds, [&] { return built.holding(read_volume(plate_holds)); });
+    if (column_holds.present)
+        return on_behalf_of(column_holds, [&] { return built.holding_in_all(read_volume(column_holds)); });
+    return built;
+}
+
+neck still_options::read_neck() const {
+    wanted const w{"a share or a heat loss", "%, or a plain number up to 1; W/K"};
+    std::string const unit = squeezed(read_number(neck, neck.text, w).unit);
+    return on_behalf_of(neck, [&] {
+        if (unit == "w/k") return aqueth::neck::losing(read_as<units::thermal_conductance>(neck, w));
+        if (!unit.empty() && unit != "%") refuse_unit(neck, unit, w);
+        return aqueth::neck::condensing(read_share(neck));
+    });
+}
+
+head still_options::read_head() const {
+    auto const kind = [&] {
+        if (partial.present) {
+            auto const parts = parts_of(partial);
+            if (parts.size() != 1 && parts.size() != 3)
+                refuse(partial, "expected a share, or its water as 'FLOW, TEMP in, TEMP out'");
+            return on_behalf_of(partial, [&] {
+                if (parts.size() == 1) return head::partial_condenser(read_share(parts[0]));
+                return head::partial_condenser(cooling_water{
+                    read_flow(parts[0]), read_any_temperature(parts[1]), read_any_temperature(parts[2])});
+            });
+        }
+        if (take_off.present) {
+            return on_behalf_of(
+                take_off, [&] { return head::total_condenser(reflux::of_take_off(read_flow(take_off))); });
+        }
+        double const greatest = read_plain(ratio, 0.0, 1000.0);
+        if (!keep.present) return head::total_condenser(reflux::constant(greatest));
+        return std::visit(
+            [&](auto const& each) {
+                return head::total_condenser(reflux::constant_strength(each, greatest));
+            },
+            read_strength(keep));
+    }();
+    head result = kind;
+    if (reflux_temperature.present) {
+        result = on_behalf_of(reflux_temperature,
+                              [&] { return result.reflux_at(read_any_temperature(reflux_temperature)); });
+    }
+    if (head_holds.present)
+        result = on_behalf_of(head_holds, [&] { return result.holding(read_volume(head_holds)); });
+    return result;
+}
+
+still still_options::read() const {
+    refuse_what_does_not_apply();
+    still result{read_pot()};
+    result.tower = read_column();
+    result.head = read_head();
+    result.neck = read_neck();
+    refuse_dry_column(partial.present || result.neck.share() > 0.0 || result.neck.loss().value() > 0.0);
+    if (flows.text != "constant" && flows.text != "enthalpy")
+        refuse(flows, "expected 'constant' or 'enthalpy'");
+    if (flows.text == "enthalpy") result.flow = flow_model::enthalpy_balance;
+    return result;
+}
+
+// --- the plan ----------------------------------------------------------------------------------------------
+
+plan_options plan_options::offer(session& s) {
+    given const& start =
+        s.option("--total-reflux", "TIME", "time at total reflux before anything is taken", "0 min");
+    given const& steps = s.option("--steps", "LIST",
+                                  "changes while it runs: 'reflux 5 from collected 1 L; power 1 kW from pot "
+                                  "97 C; take-off 10 mL/min from elapsed 2 h'");
+    given const& spout =
+        s.option("--spout-temperature", "TEMP", "temperature of the distillate where it is read", "20 C");
+    given const& charged_at =
+        s.option("--filled-at", "TEMP", "temperature of a preheated charge that is filled into a cold pot");
+    return {start, steps, spout, charged_at};
+}
+
+namespace {
+
+plan_step read_step(given const& g, std::vector<asked_condition>& asked) {
+    std::string_view const text = g.text;
+    auto const from = text.find(" from ");
+    auto const space = text.find(' ');
+    if (from == std::string_view::npos || space >= from)
+        refuse(g, "expected a change, 'from' and a condition: 'reflux 5 from collected 1 L'");
+    std::string_view const word = text.substr(0, space);
+    given const value{label(g) + ":", std::string(trimmed(text.substr(space, from - space))), true};
+    given const when{g.name, std::string(trimmed(text.substr(from + 6))), true};
+    plan_step step{read_condition(when)};
+    asked.push_back({when, step.when});
+    on_behalf_of(g, [&] {
+        if (word == "reflux") {
+            step.returned = reflux::constant(read_plain(value, 0.0, 1000.0));
+        } else if (word == "take-off") {
+            step.returned = reflux::of_take_off(read_flow(value));
+        } else if (word == "power") {
+            step.power = read_as<units::power>(value, {"a power", "W or kW"});
+        } else {
+            refuse(g, "expected 'reflux' and a ratio, 'power' and a power, or 'take-off' and a rate");
+        }
+    });
+    return step;
+}
+
+}  // namespace
+
+void plan_options::read(run_plan& plan, std::vector<asked_condition>& asked) const {
+    if (start.present) plan.start = read_as<units::time>(start, {"a time", "s, min or h"});
+    plan.spout_temperature = read_any_temperature(spout);
+    if (charged_at.present) plan.charged_at = read_any_temperature(charged_at);
+    if (!steps.present) return;
+    for (given const& part : parts_of(steps)) plan.steps.push_back(read_step(part, asked));
+}
+
+// --- fractions ---------------------------------------------------------------------------------------------
+
+fraction_options fraction_options::offer(session& s) {
+    given const& discard =
+        s.option("--discard", "VOLUME", "volume of the foreshots at 20 C; they are not kept");
+    given const& cuts = s.option("--cuts", "LIST", "ends of fractions: 'distillate 80 %vol, pot 99 C'");
+    given const& ends =
+        s.required("--end", "LIST", "end of the run, the first of: 'pot 1 %vol, elapsed 6 h'");
+    return {discard, cuts, ends};
+}
+
+void fraction_options::read(run_plan& plan, std::vector<asked_condition>& asked, given const& keep) const {
+    std::vector<asked_condition> of_cuts;
+    if (cuts.present) of_cuts = read_conditions(cuts);
+    asked.insert(asked.end(), of_cuts.begin(), of_cuts.end());
+    if (discard.present) {
+        asked.push_back({discard, condition::collected(read_volume(discard))});
+        plan.cuts.push_back({asked.back().what, false});
+    }
+    for (asked_condition const& each : of_cuts) plan.cuts.push_back({each.what});
+    for (asked_condition const& each : read_conditions(ends)) {
+        asked.push_back(each);
+        plan.ends.push_back(each.what);
+    }
+    for (auto const& [from, what] : asked) {
+        if (what.what() == condition::watched::kept_strength && !keep.present)
+            refuse(from, "needs --keep-strength");
+    }
+}
+
+std::vector<std::string> usual_names(std::size_t number, bool discarded) {
+    if (number == 1) return {discarded ? "foreshots" : "distillate"};
+    std::vector<std::string> names(number, "hearts");
+    std::size_t const first = discarded ? 1 : 0;
+    if (discarded) names.front() = "foreshots";
+    if (number - first > 1) names.back() = "tails";
+    std::size_t const hearts = number - first - (names.back() == "tails" ? 1 : 0);
+    for (std::size_t k = 0; hearts > 1 && k < hearts; ++k) names[first + k] += fmt::format(" {}", k + 1);
+    return names;
+}
+
+// --- water and money ---------------------------------------------------------------------------------------
+
+cooling_options cooling_options::offer(session& s) {
+    given const& in_ =
+        s.option("--water-in", "TEMP", "temperature of the condenser's water where it enters", "15 C");
+    given const& out = s.option("--water-out", "TEMP", "temperature of this water where it leaves", "45 C");
+    given const& receiver =
+        s.option("--receiver", "TEMP", "temperature of the distillate in the receiver", "20 C");
+    given const& width =
+        s.option("--column-width", "LENGTH", "inner diameter of the column, for the load of its top");
+    return {in_, out, receiver, width};
+}
+
+cooling_temperatures cooling_options::read() const {
+    return {read_any_temperature(water_in), read_any_temperature(water_out), read_any_temperature(receiver)};
+}
+
+cost_options cost_options::offer(session& s) {
+    given const& price =
+        s.option("--price", "NUMBER", "price of a kWh of electricity or gas, in any money", "0");
+    given const& efficiency =
+        s.option("--heating-efficiency", "SHARE", "share of the energy bought that heats the pot", "100 %");
+    given const& water_price = s.option("--water-price", "NUMBER", "price of a m3 of cooling water", "0");
+    return {price, efficiency, water_price};
+}
+
+heat_source cost_options::read_source() const {
+    double const each = read_plain(price, 0.0, 1e9);
+    double const share = read_share(efficiency);
+    return on_behalf_of(efficiency, [&] { return heat_source::gas(each, share); });
+}
+
+double cost_options::read_water_price() const { return read_plain(water_price, 0.0, 1e9); }
+
+void cost_options::say(page& text, wording const& words, run_cost const& cost, units::volume product,
+                       std::string const& name) const {
+    std::string each;
+    if (product.value() > 0.0) {
+        double const per = words.us ? in(us_gallon, litre) : 1.0;
+        each = fmt::format(", {:.2f} per {} of {}", per * cost.money_per_litre(product),
+                           words.one_volume_name(), name);
+    }
+    text.row("to buy", "{:.2f} kWh for {:.2f}, water for {:.2f}{}", in(cost.bought, kilowatt_hour),
+             cost.for_heat, cost.for_water, each);
+}
+
+json cost_options::to_json(run_cost const& cost, units::volume product) {
+    bool const any = product.value() > 0.0;
+    return {{"bought_kWh", in(cost.bought, kilowatt_hour)},
+            {"heat_price", cost.for_heat},
+            {"water_price", cost.for_water},
+            {"price", cost.money()},
+            {"bought_kWh_per_L_20C",
+             any ? json(in(cost.bought_per_litre(product), kilowatt_hour)) : json(nullptr)},
+            {"price_per_L_20C", any ? json(cost.money_per_litre(product)) : json(nullptr)}};
+}
+
+std::string how_far(run_progress const& p) {
+    return p.recorded > 0.0 ? fmt::format("{:.0f} % of the states recorded", 100.0 * p.recorded)
+                            : fmt::format("{:.0f} % of the charge distilled", 100.0 * p.distilled);
+}
+
+}  // namespace program
