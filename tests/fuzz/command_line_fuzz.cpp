@@ -6,6 +6,7 @@
 #include "drawing.hpp"
 #include "points.hpp"
 #include "progress.hpp"
+#include "still_options.hpp"
 #include "still_program.hpp"
 #include "uncertainty_program.hpp"
 
@@ -15,9 +16,14 @@
 #include <aqueth/correlation/fermentation.hpp>
 #include <aqueth/correlation/sucrose_density.hpp>
 #include <aqueth/measured_equilibrium.hpp>
+#include <aqueth/model/traces.hpp>
+#include <aqueth/still/traces.hpp>
 
+#include <algorithm>
 #include <array>
+#include <cctype>
 #include <cmath>
+#include <filesystem>
 #include <functional>
 #include <map>
 #include <numeric>
@@ -53,6 +59,9 @@ namespace fill_bottles_program {
 namespace find_stages {
 #include "find_stages.cpp"
 }
+namespace follow_traces {
+#include "follow_traces.cpp"
+}
 namespace forecast_run {
 #include "forecast_run.cpp"
 }
@@ -74,8 +83,8 @@ using entry = int (*)(int, char**);
 constexpr entry programs[] = {blend_lots::main,        boiling_point::main,        check_label::main,
                               convert_strength::main,  correct_reading::main,      dilute_spirit::main,
                               equilibrium_table::main, fill_bottles_program::main, find_stages::main,
-                              forecast_run::main,      judge_uncertainty::main,    judge_wash::main,
-                              print_table::main,       read_thermometer::main};
+                              follow_traces::main,     forecast_run::main,         judge_uncertainty::main,
+                              judge_wash::main,        print_table::main,          read_thermometer::main};
 }  // namespace
 
 extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size) {

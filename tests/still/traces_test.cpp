@@ -84,7 +84,8 @@ TEST(TraceHistory, RayleighsClosedForm) {
     detail::trace_history history({trace::methanol});
     double depth = 0.0;
     for (double const length : {0.1, 0.3, 0.01, 0.5}) {
-        history.add(depth, length, column, [](double) { return detail::column_moment_of_run{}; });
+        history.add(depth, length, depth > 0.0, column,
+                    [](double) { return detail::column_moment_of_run{}; });
         depth += length;
     }
     for (double const u : {0.0, 0.05, 0.1, 0.33, 0.91}) {

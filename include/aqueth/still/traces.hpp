@@ -101,13 +101,15 @@ trace_history follow(M const& mixture, std::vector<trace> const& which, still co
                      batch_history<batch_still<M>> const& history) {
     trace_column<M> column(mixture, s.tower, s.flow, mixture.pressure().value());
     trace_history result(which);
+    batch_still<M> const* last = nullptr;  // a step of the plan makes another one
     history.for_each_step([&](double depth, double length, auto const& batch, auto const& unknowns) {
-        result.add(depth, length, column, [&](double theta) {
+        result.add(depth, length, &batch == last, column, [&](double theta) {
             double const x = (std::max)(unknowns(theta)[0], 1e-300);
             double const left = batch.moles() * std::exp(-depth - theta * length);
             auto const top = batch.top(x, left);
             return column_moment_of_run{x, top.d, top.phi, top.above.shares.neck, top.above.shares.head};
         });
+        last = &batch;
     });
     return result;
 }

@@ -224,15 +224,15 @@ using trace_figures = std::array<double, trace_cases>;
 
 /// Traces in pot and distillate during a run, each as parts of what the charge holds.
 class trace_history {
-    /// the nodes of Gauss and Legendre in a step
-    static constexpr std::array<double, 2> nodes{0.2113248654051871, 0.7886751345948129};
-    using weights = std::array<double, 2>;  // of the nodes
+    /// where a step is looked at; the last node is the first one of the next step (Simpson's rule)
+    static constexpr std::array<double, 3> nodes{0.0, 0.5, 1.0};
+    using weights = std::array<double, 3>;  // of the nodes
 
     /// one trace in one step
     struct course {
         trace_figures left;                         // in the pot where the step begins
-        std::array<trace_figures, 2> enrichment{};  // at the nodes
-        std::array<trace_figures, 2> band{};        // what comes over at the nodes, over the figure as stated
+        std::array<trace_figures, 3> enrichment{};  // at the nodes
+        std::array<trace_figures, 3> band{};        // what comes over at the nodes, over the figure as stated
     };
     struct step {
         double depth, length;
@@ -247,17 +247,22 @@ public:
     /// Adds a step of the run.
     /// @param depth   depth where it begins
     /// @param length  its length
+    /// @param goes_on whether it begins in the state in which the last one ended
     /// @param column  the column
     /// @param state   callable: part of the step, 0 to 1 -> column_moment_of_run
     template <class Column, class F>
-    void add(double depth, double length, Column& column, F const& state) {
+    void add(double depth, double length, bool goes_on, Column& column, F const& state) {
         step const s{depth, length, courses_.size()};
         steps_.push_back(s);
         for (trace_figures const& each : left_) courses_.push_back({each});
         for (std::size_t k = 0; k < nodes.size(); ++k) {
-            column.settle(state(nodes[k]));
-            for (std::size_t i = 0; i < which_.size(); ++i)
-                courses_[s.first + i].enrichment[k] = column.enrichment(which_[i]);
+            bool const known = k == 0 && goes_on && s.first > 0;
+            if (!known) column.settle(state(nodes[k]));
+            for (std::size_t i = 0; i < which_.size(); ++i) {
+                trace_figures& e = courses_[s.first + i].enrichment[k];
+                e = known ? courses_[s.first - which_.size() + i].enrichment.back()
+                          : column.enrichment(which_[i]);
+            }
         }
         auto const whole = integral(1.0);
         for (std::size_t i = 0; i < which_.size(); ++i) {
@@ -290,21 +295,23 @@ public:
         /// @return the parts
         trace_figures over(std::size_t i) const {
             course const& at = history_.courses_[step_.first + i];
-            double const enrichment = line_[0] * at.enrichment[0][0] + line_[1] * at.enrichment[1][0];
-            double const stated = left_in(step_, at, integral_, 0) * (std::max)(0.0, enrichment);
+            auto const between = [&](std::array<trace_figures, 3> const& f, std::size_t c) {
+                return (std::max)(0.0,
+                                  parabola_[0] * f[0][c] + parabola_[1] * f[1][c] + parabola_[2] * f[2][c]);
+            };
+            double const stated = left_in(step_, at, integral_, 0) * between(at.enrichment, 0);
             trace_figures result{};
-            for (std::size_t c = 0; c < trace_cases; ++c)
-                result[c] = stated * (std::max)(0.0, line_[0] * at.band[0][c] + line_[1] * at.band[1][c]);
+            for (std::size_t c = 0; c < trace_cases; ++c) result[c] = stated * between(at.band, c);
             return result;
         }
 
     private:
         friend class trace_history;
         moment(trace_history const& history, step const& s, double theta)
-            : history_(history), step_(s), line_(line(theta)), integral_(integral(theta)) {}
+            : history_(history), step_(s), parabola_(parabola(theta)), integral_(integral(theta)) {}
         trace_history const& history_;
         step const& step_;
-        weights line_, integral_;
+        weights parabola_, integral_;
     };
     /// @param depth depth of the run
     /// @return that moment
@@ -317,18 +324,21 @@ public:
     }
 
 private:
-    /// weights of the values at the nodes for the line through them, at theta
-    static weights line(double theta) {
-        double const w = (theta - nodes[0]) / (nodes[1] - nodes[0]);
-        return {1.0 - w, w};
+    /// weights of the values at the nodes for the parabola through them, at theta
+    static weights parabola(double theta) {
+        return {(1.0 - theta) * (1.0 - 2.0 * theta), 4.0 * theta * (1.0 - theta),
+                theta * (2.0 * theta - 1.0)};
     }
-    /// weights of the values for the integral of that line from 0 to theta
+    /// weights of the values for the integral of that parabola from 0 to theta
     static weights integral(double theta) {
-        double const w = theta * (0.5 * theta - nodes[0]) / (nodes[1] - nodes[0]);
-        return {theta - w, w};
+        double const square = theta * theta, cube = square * theta;
+        return {theta - 1.5 * square + 2.0 / 3.0 * cube, 2.0 * square - 4.0 / 3.0 * cube,
+                2.0 / 3.0 * cube - 0.5 * square};
     }
     static double left_in(step const& s, course const& at, weights const& w, std::size_t c) {
-        return at.left[c] * std::exp(-s.length * (w[0] * at.enrichment[0][c] + w[1] * at.enrichment[1][c]));
+        double sum = 0.0;
+        for (std::size_t k = 0; k < nodes.size(); ++k) sum += w[k] * at.enrichment[k][c];
+        return at.left[c] * std::exp(-s.length * sum);
     }
 
     std::vector<trace> which_;
