@@ -81,7 +81,7 @@ TEST(TraceHistory, RayleighsClosedForm) {
         void settle(detail::column_moment_of_run const&) {}
         std::array<double, detail::trace_cases> enrichment(trace) const { return {3.0, 2.5, 3.6}; }
     } column;
-    detail::trace_history history({trace::methanol});
+    detail::trace_history history({trace::methanol}, 2.0);
     double depth = 0.0;
     for (double const length : {0.1, 0.3, 0.01, 0.5}) {
         history.add(depth, length, depth > 0.0, column,
@@ -89,12 +89,15 @@ TEST(TraceHistory, RayleighsClosedForm) {
         depth += length;
     }
     for (double const u : {0.0, 0.05, 0.1, 0.33, 0.91}) {
-        auto const left = history.at(u).left(0);
+        double const distilled = -2.0 * std::expm1(-u);
+        auto const left = history.at_distilled(distilled).left(0);
+        auto const over = history.at_distilled(distilled).over(0);
+        double const in_pot = 2.0 * std::exp(-u);
         EXPECT_NEAR(left[0], std::exp(-3.0 * u), 1e-14);
         EXPECT_NEAR(left[1], std::exp(-2.5 * u), 1e-14);
         EXPECT_NEAR(left[2], std::exp(-3.6 * u), 1e-14);
-        EXPECT_NEAR(history.at(u).over(0)[0], 3.0 * left[0], 1e-12);
-        EXPECT_NEAR(history.at(u).over(0)[1], 2.5 * left[1], 0.02 * left[1]);
+        EXPECT_NEAR(over[0], 3.0 * left[0] / in_pot, 1e-12);
+        EXPECT_NEAR(over[1], 2.5 * left[1] / in_pot, 0.02 * left[1]);
     }
 }
 
@@ -250,6 +253,142 @@ TEST(TraceColumn, PotAndNeck) {
     }
 }
 
+/// what came over by the recorded points, with the trapezoidal rule
+units::mass sum_of_points(distillation const& run, trace_course const& t) {
+    double sum = 0.0;
+    for (std::size_t k = 1; k < t.points.size(); ++k) {
+        auto const& a = run.points[k - 1];
+        auto const& b = run.points[k];
+        auto const volume = [](run_point const& p) {
+            return detail::mass_of_moles(1.0, p.distillate.value()).volume();
+        };
+        sum += 0.5 * in(b.distilled - a.distilled, mole) *
+               (t.points[k - 1].in_distillate.expected.value() * volume(a) +
+                t.points[k].in_distillate.expected.value() * volume(b));
+    }
+    return sum * kilogram;
+}
+
+/// The plate still with liquid in it.
+std::vector<still> stills_with_holdup(double millilitres) {
+    std::vector<still> all;
+    still s = plate_still();
+    s.tower = s.tower.holding(millilitres * millilitre);
+    s.head = s.head.holding(0.3 * millilitres * millilitre);
+    all.push_back(s);
+    s.neck = neck::condensing(0.1);
+    s.head = s.head.reflux_at(celsius(30));
+    all.push_back(s);
+    s.head = head::partial_condenser(0.6);
+    all.push_back(s);
+    return all;
+}
+
+// Ethanol itself, treated as a trace with its own volatility, comes out as the run with holdup has it.
+TEST(HeldTrace, FindsEthanol) {
+    auto const charge = charge_of();
+    auto const plan = plan_to(1.0);
+    for (still const& s : stills_with_holdup(60.0)) {
+        detail::held_still<boiling_curve> const batch(charge, s, curve());
+        detail::batch_history<detail::held_still<boiling_curve>> const history(batch, plan, [](double) {});
+        std::vector<detail::held_trace> ethanol;
+        double const all = batch.moles() * batch.x();
+        auto const volatility = [](double l) { return curve().vapour(l) / l; };
+        auto const three = [](double v) { return detail::trace_figures{v, v, v}; };
+        history.for_each_step([&](double, double length, auto const& still, auto const& part) {
+            auto const& liquid = still.column().liquid();
+            if (ethanol.empty()) {
+                auto const p = part(0.0);
+                std::vector<detail::trace_figures> begin{three(p.y[detail::held::ethanol] / all)};
+                for (std::size_t i = 0; i <= liquid.plate.size(); ++i)
+                    begin.push_back(three(p.y[detail::held::plates + i] / all));
+                ethanol.emplace_back(liquid, begin);
+            }
+            std::array<detail::held_trace_rates, 2> rates;
+            std::array<detail::head_flows, 2> flows;
+            for (std::size_t k = 0; k < 2; ++k) {
+                auto const p = part(detail::held_trace_stages[k]);
+                auto const& m = still.moment(p);
+                flows[k] = m.flows;
+                double const v1 = m.flows.neck > 0.0 ? volatility(m.neck_liquid) : 1.0;
+                double const v2 = m.flows.partial > 0.0 ? volatility(m.back) : 1.0;
+                double const first = 1.0 / (m.flows.neck + (1.0 - m.flows.neck) * v1);
+                double const second = v1 * first / (m.flows.partial + (1.0 - m.flows.partial) * v2);
+                rates[k].pot = three(volatility(p.x()) / p.left);
+                rates[k].top = three(v2 * second);
+                rates[k].back = three(m.flows.enters * (m.flows.neck * first +
+                                                        (1.0 - m.flows.neck) * m.flows.partial * second) +
+                                      1.0 - m.flows.enters);
+                for (std::size_t i = 0; i < liquid.plate.size(); ++i)
+                    rates[k].plate.push_back(
+                        three(liquid.efficiency[i] * volatility(p.y[detail::held::plates + i])));
+            }
+            detail::trace_figures unused{};
+            ethanol[0].step(length, rates, flows, unused);
+        });
+        EXPECT_NEAR(ethanol[0].collected()[0], history.ends().back().ethanol() / all, 2e-5);
+        EXPECT_NEAR(ethanol[0].in_condenser()[0] * all, history.ends().back().distillate(), 2e-5);
+    }
+}
+
+TEST(TraceRun, HoldupThatVanishesChangesNothing) {
+    auto const charge = charge_of();
+    auto const dry = stills_with_holdup(0.0);
+    auto const wet = stills_with_holdup(0.01);
+    for (std::size_t k = 0; k < dry.size(); ++k) {
+        auto const a = distil_with_traces(charge, all_of(charge), dry[k], plan_to(1.0, 20), curve());
+        auto const b = distil_with_traces(charge, all_of(charge), wet[k], plan_to(1.0, 20), curve());
+        for (std::size_t i = 0; i < a.traces.size(); ++i) {
+            for (std::size_t f = 0; f < a.run.fractions.size(); ++f) {
+                EXPECT_NEAR(in(b.traces[i].fractions[f].expected, b.traces[i].charged.mass),
+                            in(a.traces[i].fractions[f].expected, a.traces[i].charged.mass), 2e-3)
+                    << name_of(a.traces[i].charged.which);
+            }
+            for (std::size_t p = 1; p < 20; ++p) {
+                double const scale = a.traces[i].points.front().in_distillate.expected.value();
+                EXPECT_NEAR(b.traces[i].points[p].in_distillate.expected.value(),
+                            a.traces[i].points[p].in_distillate.expected.value(), 0.01 * scale + 0.01);
+            }
+        }
+    }
+}
+
+TEST(TraceRun, MassIsConservedWithHoldup) {
+    auto const charge = charge_of();
+    for (still const& s : stills_with_holdup(120.0)) {
+        auto plan = plan_to(1.0);
+        plan.start = s.head.what() == head::kind::total_condenser ? 20.0 * minute : 0.0 * minute;
+        auto const r = distil_with_traces(charge, all_of(charge), s, plan, curve());
+        for (trace_course const& t : r.traces) {
+            units::mass sum = t.residue.expected;
+            for (auto const& f : t.fractions) sum += f.expected;
+            EXPECT_NEAR(in(sum, t.charged.mass), 1.0, 1e-9);
+            EXPECT_LT(in(t.residue.expected, t.charged.mass), 1.0);
+            EXPECT_GT(in(t.residue.expected, t.charged.mass), -1e-9);
+        }
+        // plates that hold liquid mix what comes over: less of the ester in the first fraction than without start, but
+        // half an hour at total reflux gathers it at the top
+        auto const ester = static_cast<std::size_t>(trace::ethyl_acetate);
+        EXPECT_GT(in(r.traces[ester].fractions[0].expected, r.traces[ester].charged.mass), 0.3);
+    }
+}
+
+// A step of the plan changes the reflux: what comes over changes at once, and nothing is lost.
+TEST(TraceRun, StepsOfThePlan) {
+    auto const charge = charge_of();
+    run_plan plan;
+    plan.ends = {condition::still_strength(by_volume(1.0))};
+    plan.points = 4001;
+    plan_step more{condition::collected(1.0 * litre)};
+    more.returned = reflux::constant(8.0);
+    plan.steps = {more};
+    auto const r = distil_with_traces(charge, all_of(charge), plate_still(), plan, curve());
+    ASSERT_EQ(r.run.steps.size(), 1U);
+    for (trace_course const& t : r.traces)
+        EXPECT_NEAR(in(sum_of_points(r.run, t) + t.residue.expected, t.charged.mass), 1.0, 1e-3)
+            << name_of(t.charged.which);
+}
+
 TEST(TraceRun, PointsAgreeWithFractions) {
     auto const charge = charge_of();
     run_plan plan;
@@ -259,20 +398,7 @@ TEST(TraceRun, PointsAgreeWithFractions) {
         auto const r = distil_with_traces(charge, all_of(charge), s, plan, curve());
         for (trace_course const& t : r.traces) {
             ASSERT_EQ(t.points.size(), r.run.points.size());
-            // the sum of what comes over, by the trapezoidal rule
-            units::mass sum;
-            for (std::size_t k = 1; k < t.points.size(); ++k) {
-                auto const& a = r.run.points[k - 1];
-                auto const& b = r.run.points[k];
-                auto const litres = [&](run_point const& p) {
-                    return detail::mass_of_moles(1.0, p.distillate.value()).volume();
-                };
-                double const moles = in(b.distilled - a.distilled, mole);
-                sum += 0.5 * moles *
-                       (t.points[k - 1].in_distillate.expected.value() * litres(a) +
-                        t.points[k].in_distillate.expected.value() * litres(b)) *
-                       kilogram;
-            }
+            units::mass const sum = sum_of_points(r.run, t);
             EXPECT_NEAR(in(sum + t.residue.expected, t.charged.mass), 1.0, 1e-4) << name_of(t.charged.which);
         }
     }

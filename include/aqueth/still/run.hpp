@@ -6,6 +6,7 @@
 #include <aqueth/parcel.hpp>
 #include <aqueth/still/detail/batch_run.hpp>
 #include <aqueth/still/detail/column_solver.hpp>
+#include <aqueth/still/detail/holdup_run.hpp>
 #include <aqueth/still/heating.hpp>
 #include <aqueth/still/run_plan.hpp>
 #include <aqueth/still/still.hpp>
@@ -108,40 +109,41 @@ struct [[nodiscard]] distillation {
 
 namespace detail {
 
-/// converts the plain states of a batch to quantities
-template <boiling_mixture M>
+/// converts the plain states of a run to quantities
+template <class History>
 class run_writer {
 public:
-    run_writer(batch_history<batch_still<M>> const& h, run_plan const& plan) : history_(h), plan_(plan) {}
+    using moment = typename History::point;
 
-    run_point point(batch_point const& p) const {
-        batch_still<M> const& batch = history_.batch(p);
-        still_top const t = batch.top(p.x(), p.left);
-        heats_above const q = batch.heats(t);
+    run_writer(History const& h, run_plan const& plan) : history_(h), plan_(plan) {}
+
+    run_point point(moment const& p) const {
+        auto const& batch = history_.batch(p);
+        still_figures const f = batch.figures(p);
         parcel const all = collected(p.distilled, p.ethanol());
-        double const rate = 1.0 / batch.seconds_per_mole(p.x(), t.d, q, p.left);  // mol/s
         return {p.seconds() * second,
                 all.volume(celsius(20)),
                 all.pure_alcohol(),
                 p.distilled * mole,
                 p.left * mole,
                 mole_fraction(p.x()),
-                mole_fraction(t.d),
-                kelvin(batch.boiling(p.x(), p.left)),
-                kelvin(batch.head_temperature(t.d)),
-                t.ratio(),
-                rate * q.condenser * watt,
-                rate * q.neck * watt,
-                rate * q.partial_condenser * watt,
-                rate * t.vapour() * mole / second,
-                rate * mass_of_moles(1.0, t.d).volume() * cubic_metre / second};
+                mole_fraction(f.distillate),
+                kelvin(batch.boiling(p)),
+                kelvin(f.vapour),
+                f.reflux_ratio,
+                f.condenser * watt,
+                f.neck * watt,
+                f.partial_condenser * watt,
+                f.vapour_flow * mole / second,
+                f.taken * mass_of_moles(1.0, f.distillate).volume() * cubic_metre / second};
     }
-    run_fraction make_fraction(batch_point const& begin, batch_point const& end, bool kept) const {
+    run_fraction make_fraction(moment const& begin, moment const& end, bool kept) const {
         parcel const product = collected(end.distilled - begin.distilled, end.ethanol() - begin.ethanol());
         return {product.at(plan_.product_temperature), kept, point(begin), point(end)};
     }
-    wash residue(batch_point const& end, units::mass solids) const {
-        parcel const liquid = collected(end.left, end.left * end.x()).at(plan_.product_temperature);
+    wash residue(moment const& end, units::mass solids) const {
+        auto const [moles, ethanol] = history_.batch(end).remaining(end);
+        parcel const liquid = collected(moles, ethanol).at(plan_.product_temperature);
         require_range("distillation", argument::extract_of_what_stays_in_the_pot,
                       100.0 * in(solids, solids + liquid.mass()), extract::unit, 0.0, 70.0,
                       "the run boils the charge down to a syrup, which burns; end it earlier");
@@ -151,7 +153,7 @@ public:
 private:
     static parcel collected(double moles, double ethanol) { return parcel_of_moles(moles, ethanol); }
 
-    batch_history<batch_still<M>> const& history_;
+    History const& history_;
     run_plan const& plan_;
 };
 
@@ -170,37 +172,22 @@ inline run_balance balance_of(wash const& charge, std::vector<run_fraction> cons
             in(lost, heat.supplied)};
 }
 
-/// The run of `distil`, whose course can be read.
+/// the run of a charged still, without or with holdup
 /// @param watch callable: (batch_history const&) -> void; called when the run is computed
-template <boiling_mixture M, class Progress, class Watch>
-distillation distil_watched(wash const& charge, still const& s, run_plan const& plan, M const& mixture,
-                            Progress const& progress, Watch const& watch) {
-    require_range("distillation", argument::number_of_ends_of_the_run, static_cast<double>(plan.ends.size()),
-                  "", 1.0, run_plan::most_ends, "a run must end");
-    require_range("distillation", argument::number_of_cuts, static_cast<double>(plan.cuts.size()), "", 0.0,
-                  run_plan::most_cuts);
-    if (plan.points != 0)
-        require_range("distillation", argument::number_of_points, plan.points, "", 2.0,
-                      run_plan::most_points);
-    require_range("distillation", argument::temperature_of_the_spout, plan.spout_temperature.celsius(), "°C",
-                  -20.0, 40.0);
-    require_range("distillation", argument::number_of_steps_of_the_plan,
-                  static_cast<double>(plan.steps.size()), "", 0.0, run_plan::most_steps);
-    // The model with holdup is chosen here.
-    require_range("distillation", argument::holdup, in(s.tower.holdup() + s.head.holdup(), litre), "L", 0.0,
-                  0.0, "not modelled yet");
-    batch_still<M> const batch(charge, s, mixture);
-    heating const warming =
-        heat_to_boiling(charge, s.pot, kelvin(batch.boiling(batch.x(), batch.moles())), plan.charged_at);
+template <class Batch, class Progress, class Watch>
+distillation run_of(Batch const& batch, wash const& charge, run_plan const& plan, Progress const& progress,
+                    Watch const& watch) {
+    heating const warming = heat_to_boiling(charge, batch.apparatus().pot,
+                                            kelvin(batch.boiling(batch.x(), batch.moles())), plan.charged_at);
     double distilled = 0.0;
-    batch_history<batch_still<M>> const history(batch, plan, [&](double share) {
+    batch_history<Batch> const history(batch, plan, [&](double share) {
         progress(run_progress{distilled = share, 0.0});
     });
-    run_writer<M> const write(history, plan);
+    run_writer<batch_history<Batch>> const write(history, plan);
     watch(history);
 
-    batch_point const& first = history.starts().front();
-    batch_point const& last = history.ends().back();
+    vessel const& pot = batch.apparatus().pot;
+    auto const& last = history.ends().back();
     std::vector<run_fraction> fractions;
     for (std::size_t k = 0; k < history.ends().size(); ++k) {
         bool const kept = k >= plan.cuts.size() || plan.cuts[k].keep;
@@ -215,16 +202,16 @@ distillation distil_watched(wash const& charge, still const& s, run_plan const& 
     // at the power of each stretch between two steps of the plan
     double supplied = 0.0;
     double since = 0.0;
-    double power = s.pot.power.value();
-    for (batch_point const& p : history.steps_of_plan()) {
+    double power = pot.power.value();
+    for (auto const& p : history.steps_of_plan()) {
         supplied += power * (p.seconds() - since);
         since = p.seconds();
         power = history.batch(p).apparatus().pot.power.value();
     }
     supplied += power * (last.seconds() - since);
-    double const gained = batch.content_heat(last) - batch.content_heat(first);
+    double const gained = batch.content_heat(last) - batch.charge_heat();
     std::vector<run_point> steps;
-    for (batch_point const& p : history.steps_of_plan()) steps.push_back(write.point(p));
+    for (auto const& p : history.steps_of_plan()) steps.push_back(write.point(p));
     run_heat const went_where{supplied * joule,
                               last.pot_loss() * joule,
                               last.neck() * joule,
@@ -243,6 +230,26 @@ distillation distil_watched(wash const& charge, still const& s, run_plan const& 
             lost ? std::optional<run_point>(write.point(*lost)) : std::nullopt,
             points,
             steps};
+}
+
+/// The run of `distil`, whose course can be read.
+/// @param watch callable: (batch_history const&) -> void; called when the run is computed
+template <boiling_mixture M, class Progress, class Watch>
+distillation distil_watched(wash const& charge, still const& s, run_plan const& plan, M const& mixture,
+                            Progress const& progress, Watch const& watch) {
+    require_range("distillation", argument::number_of_ends_of_the_run, static_cast<double>(plan.ends.size()),
+                  "", 1.0, run_plan::most_ends, "a run must end");
+    require_range("distillation", argument::number_of_cuts, static_cast<double>(plan.cuts.size()), "", 0.0,
+                  run_plan::most_cuts);
+    if (plan.points != 0)
+        require_range("distillation", argument::number_of_points, plan.points, "", 2.0,
+                      run_plan::most_points);
+    require_range("distillation", argument::temperature_of_the_spout, plan.spout_temperature.celsius(), "°C",
+                  -20.0, 40.0);
+    require_range("distillation", argument::number_of_steps_of_the_plan,
+                  static_cast<double>(plan.steps.size()), "", 0.0, run_plan::most_steps);
+    if (s.has_holdup()) return run_of(held_still<M>(charge, s, mixture), charge, plan, progress, watch);
+    return run_of(batch_still<M>(charge, s, mixture), charge, plan, progress, watch);
 }
 
 }  // namespace detail

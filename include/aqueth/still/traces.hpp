@@ -5,6 +5,7 @@
 #include <aqueth/density.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/model/traces.hpp>
+#include <aqueth/still/detail/held_trace_run.hpp>
 #include <aqueth/still/detail/trace_run.hpp>
 #include <aqueth/still/run.hpp>
 #include <aqueth/still/run_plan.hpp>
@@ -17,7 +18,6 @@
 #include <cmath>
 #include <concepts>
 #include <cstddef>
-#include <optional>
 #include <utility>
 #include <vector>
 
@@ -55,7 +55,7 @@ struct trace_point {
 struct [[nodiscard]] trace_course {
     trace_amount charged;                        ///< what the charge held
     std::vector<banded<units::mass>> fractions;  ///< in each fraction
-    banded<units::mass> residue;                 ///< what stays in the pot
+    banded<units::mass> residue;                 ///< what stays in the still
     std::vector<trace_point> points;             ///< at the states that the run recorded
 };
 
@@ -95,23 +95,30 @@ banded<Quantity> in_order(std::array<double, trace_cases> const& figures, Quanti
     return {figures[0] * unit, *least * unit, *greatest * unit};
 }
 
-/// follows the traces along the steps of a run
+/// follows the traces along the steps of a run without holdup
 template <boiling_mixture M>
-trace_history follow(M const& mixture, std::vector<trace> const& which, still const& s,
+trace_history follow(M const& mixture, std::vector<trace> const& which,
                      batch_history<batch_still<M>> const& history) {
+    still const& s = history.batch(history.starts().front()).apparatus();
     trace_column<M> column(mixture, s.tower, s.flow, mixture.pressure().value());
-    trace_history result(which);
+    trace_history result(which, history.batch(history.starts().front()).moles());
     batch_still<M> const* last = nullptr;  // a step of the plan makes another one
-    history.for_each_step([&](double depth, double length, auto const& batch, auto const& unknowns) {
+    history.for_each_step([&](double depth, double length, batch_still<M> const& batch, auto const& part) {
         result.add(depth, length, &batch == last, column, [&](double theta) {
-            double const x = (std::max)(unknowns(theta)[0], 1e-300);
-            double const left = batch.moles() * std::exp(-depth - theta * length);
-            auto const top = batch.top(x, left);
+            batch_point const p = part(theta);
+            double const x = (std::max)(p.x(), 1e-300);
+            still_top const top = batch.top(x, p.left);
             return column_moment_of_run{x, top.d, top.phi, top.above.shares.neck, top.above.shares.head};
         });
         last = &batch;
     });
     return result;
+}
+/// the same with holdup
+template <boiling_mixture M>
+held_trace_history follow(M const& mixture, std::vector<trace> const& which,
+                          batch_history<held_still<M>> const& history) {
+    return held_trace_history(mixture, which, history);
 }
 
 }  // namespace detail
@@ -150,15 +157,14 @@ traced_distillation distil_with_traces(wash const& charge, std::vector<trace_amo
     for (trace_amount const& each : amounts) which.push_back(each.which);
 
     std::vector<trace_course> traces;
-    std::optional<detail::trace_history> following;
-    double charged = 0.0;
+    for (trace_amount const& each : amounts) traces.push_back({each, {}, {}, {}});
+    std::vector<detail::trace_figures> over;  // at the points, for each mole of distillate
     auto const watch = [&](auto const& history) {
-        detail::trace_history const course = detail::follow(mixture, which, s, history);
-        std::size_t const number = amounts.size();
-        for (trace_amount const& each : amounts) traces.push_back({each, {}, {}, {}});
+        auto const course = detail::follow(mixture, which, history);
         for (std::size_t k = 0; k < history.ends().size(); ++k) {
-            auto const begin = course.at(history.starts()[k].depth), end = course.at(history.ends()[k].depth);
-            for (std::size_t i = 0; i < number; ++i) {
+            auto const begin = course.at_distilled(history.starts()[k].distilled);
+            auto const end = course.at_distilled(history.ends()[k].distilled);
+            for (std::size_t i = 0; i < traces.size(); ++i) {
                 auto gone = begin.left(i);
                 auto const left = end.left(i);
                 for (std::size_t c = 0; c < gone.size(); ++c) gone[c] -= left[c];
@@ -166,19 +172,21 @@ traced_distillation distil_with_traces(wash const& charge, std::vector<trace_amo
                 traces[i].residue = detail::in_order(left, amounts[i].mass);
             }
         }
-        charged = history.starts().front().left;
-        following = course;
+        over.reserve(traces.size() * static_cast<std::size_t>(plan.points));
+        for (int k = 0; k < plan.points; ++k) {
+            double const share = static_cast<double>(k) / (plan.points - 1);
+            auto const now = course.at_distilled(share * history.ends().back().distilled);
+            for (std::size_t i = 0; i < traces.size(); ++i) over.push_back(now.over(i));
+        }
     };
     distillation run = detail::distil_watched(charge, s, plan, mixture, progress, watch);
     for (trace_course& each : traces) each.points.reserve(run.points.size());
-    for (run_point const& p : run.points) {
-        auto const now = following->at(std::log(charged / in(p.left, mole)));
-        // of so much distillate as there are moles in the pot
-        units::volume const alike =
-            detail::mass_of_moles(in(p.left, mole), in(p.left, mole) * p.distillate.value()).volume() * 1e3 *
-            litre;
-        for (std::size_t i = 0; i < amounts.size(); ++i) {
-            traces[i].points.push_back({detail::in_order(now.over(i), amounts[i].mass / alike)});
+    for (std::size_t k = 0; k < run.points.size(); ++k) {
+        auto const mole_of_it =
+            detail::mass_of_moles(1.0, run.points[k].distillate.value()).volume() * 1e3 * litre;
+        for (std::size_t i = 0; i < traces.size(); ++i) {
+            traces[i].points.push_back(
+                {detail::in_order(over[k * traces.size() + i], amounts[i].mass / mole_of_it)});
         }
     }
     return {std::move(run), std::move(traces)};

@@ -169,6 +169,21 @@ struct still_top {
     double vapour() const { return (1.0 + ratio()) / (1.0 - above.shares.together()); }
 };
 
+/// error of a step of a run, relative to the charge
+inline constexpr double run_tolerance = 1e-9;
+
+/// What a report shows of the top of a still at a moment.
+struct still_figures {
+    double distillate;         ///< composition
+    double vapour;             ///< dew point of the vapour at the head, K
+    double reflux_ratio;       ///< liquid that the condenser returns per distillate taken
+    double condenser;          ///< heat taken out, W
+    double neck;               ///< by the neck
+    double partial_condenser;  ///< by a partial condenser
+    double vapour_flow;        ///< vapour at the top of the column, mol/s
+    double taken;              ///< distillate, mol/s
+};
+
 /// Heats that are taken out above the column, J per mole of distillate.
 struct heats_above {
     double neck, partial_condenser, condenser;
@@ -237,9 +252,6 @@ public:
     }
     /// dew point of the distillate
     double head_temperature(double d) const { return mixture_.temperature(column_.liquid(d)); }
-    /// enthalpy of the boiling liquid
-    double content_heat(batch_point const& p) const { return p.left * mixture_.liquid_enthalpy(p.x()).value; }
-
     /// heats taken out above the column
     heats_above heats(still_top const& t) const {
         bool const plain = t.above.shares.together() == 0.0;
@@ -277,17 +289,84 @@ public:
                 left * q.partial_condenser};
     }
 
-    batch_point point(double depth, batch_state const& y, batch_state const& slope,
-                      std::size_t stretch) const {
-        double const left = moles() * std::exp(-depth);
-        return {depth, left, -moles() * std::expm1(-depth), y, slope, stretch};
+    /// @name Moments of a run and steps between them, for `batch_history`
+    /// @{
+
+    using point = batch_point;
+    using integration_step = numeric::rk_step<std::tuple_size_v<batch_state>>;
+    /// whether the distillate becomes stronger first, while a column fills with ethanol
+    static constexpr bool settles = false;
+
+    /// the moment when boiling begins
+    point begin_boiling() const {
+        batch_state y{};
+        y[0] = x();
+        return make_point(0.0, y, batch_state{}, 0);
     }
+    /// the moment when distillate begins to be taken, after so many seconds at total reflux
+    template <class Record>
+    point begin(double seconds, Record const&) const {
+        batch_state const y = after_total_reflux(seconds);
+        return make_point(0.0, y, slopes(0.0, y), 0);
+    }
+    /// the first moment after a step of the plan that made this still from another
+    point go_on(point const& before) const {
+        return make_point(before.depth, before.y, slopes(before.depth, before.y), before.stretch + 1);
+    }
+    /// length of a step after which so much of the charge is left
+    double longest(point const& p, double share) const { return -std::log(share) - p.depth; }
+    integration_step advance(point const& from, double h) const {
+        auto const slopes_at = [this](double depth, batch_state const& y) { return slopes(depth, y); };
+        double const heat = moles() * 4e4;      // approximate heat to boil all of it
+        double const duration = from.slope[2];  // approximate time to boil all of it
+        // of x in a charge of water with a trace of ethanol, too
+        double const composition = from.x() + (std::min)(0.01, 0.1 * x());
+        batch_state const scale{composition, moles() * x(), duration, heat, heat, heat, heat, heat};
+        return numeric::dormand_prince(slopes_at, from.depth, from.y, from.slope, h, scale);
+    }
+    /// the end of a step
+    point reached(point const& from, double h, integration_step const& s) const {
+        return make_point(from.depth + h, s.end, s.slope, from.stretch);
+    }
+    /// the moment inside a step when so many moles had been distilled
+    point inside(double depth, double length, integration_step const& s, double distilled,
+                 std::size_t stretch) const {
+        double const at = (std::max)(depth, -std::log1p(-distilled / moles()));
+        double const theta = length > 0.0 ? (std::min)(1.0, (at - depth) / length) : 0.0;
+        return make_point(at, s.at(theta), batch_state{}, stretch);
+    }
+    /// the moment after a part of a step
+    point part_of(double depth, double length, integration_step const& s, double theta,
+                  std::size_t stretch) const {
+        return make_point(depth + theta * length, s.at(theta), batch_state{}, stretch);
+    }
+    /// the same moment with a weaker pot
+    point weaker(point p, double share) const {
+        p.y[0] /= 1.0 + share;
+        return p;
+    }
+    double strongest(point const& p) const { return strongest(p.x(), p.left); }
+    double margin_of_strength(point const& p) const { return margin_of_strength(p.x(), p.left); }
+    double boiling(point const& p) const { return boiling(p.x(), p.left); }
+    double head_temperature(point const& p) const { return head_temperature(p.distillate()); }
+    /// enthalpy of the charge when it begins to boil, and of what the still holds at a moment
+    double charge_heat() const { return moles() * mixture_.liquid_enthalpy(x()).value; }
+    double content_heat(point const& p) const { return p.left * mixture_.liquid_enthalpy(p.x()).value; }
+    /// moles that stay in the still, and of these ethanol
+    std::pair<double, double> remaining(point const& p) const { return {p.left, p.left * p.x()}; }
+    /// what a report shows of the moment
+    still_figures figures(point const& p) const {
+        still_top const t = top(p.x(), p.left);
+        heats_above const q = heats(t);
+        double const rate = 1.0 / seconds_per_mole(p.x(), t.d, q, p.left);
+        return {t.d,           head_temperature(t.d),      t.ratio(),         rate * q.condenser,
+                rate * q.neck, rate * q.partial_condenser, rate * t.vapour(), rate};
+    }
+    /// @}
 
     /// the unknowns after so many seconds at total reflux, before anything is taken
     batch_state after_total_reflux(double seconds) const {
-        bool const returns = still_.head.what() == head::kind::total_condenser;
-        require_range("distillation", argument::time_at_total_reflux, seconds / 60.0, "min", 0.0,
-                      returns ? 6e4 : 0.0, returns ? "" : "only a total condenser can return everything");
+        require_start(seconds);
         batch_state y{};
         y[0] = x();
         y[2] = seconds;
@@ -312,6 +391,21 @@ public:
         return y;
     }
 
+    /// Refuses a share that leaves too little vapour.
+    /// @param value what condenses it, in its unit
+    static void require_share(argument what, char const* unit, double value, double share, double greatest) {
+        if (share <= greatest) return;
+        raise_error(refusal("distillation", what, value, unit, 0.0, value * greatest / share,
+                            "so that vapour is left to distil: at most " +
+                                numeric::text_of(100.0 * greatest, 3) + " % of it may condense there"));
+    }
+
+    /// Refuses a time at total reflux that is not possible.
+    void require_start(double seconds) const {
+        bool const returns = still_.head.what() == head::kind::total_condenser;
+        require_range("distillation", argument::time_at_total_reflux, seconds / 60.0, "min", 0.0,
+                      returns ? 6e4 : 0.0, returns ? "" : "only a total condenser can return everything");
+    }
     /// Refuses a take-off rate that is not reached at a moment of the run, or is next to nothing.
     void require_rate(batch_point const& p) const {
         if (!follows_rate()) return;
@@ -329,6 +423,11 @@ public:
     }
 
 private:
+    point make_point(double depth, batch_state const& y, batch_state const& slope,
+                     std::size_t stretch) const {
+        double const left = moles() * std::exp(-depth);
+        return {depth, left, -moles() * std::expm1(-depth), y, slope, stretch};
+    }
     /// what every stretch between two steps of the plan checks and finds out at its beginning
     void begin(double x, double left) {
         head const& h = still_.head;
@@ -436,13 +535,6 @@ private:
         double const boils = mixture_.temperature(d);
         return model::enthalpy::liquid(d, boils) - model::enthalpy::liquid(d, kelvin);
     }
-    static void require_share(argument what, char const* unit, double value, double share, double greatest) {
-        if (share <= greatest) return;
-        raise_error(refusal("distillation", what, value, unit, 0.0, value * greatest / share,
-                            "so that vapour is left to distil: at most " +
-                                numeric::text_of(100.0 * greatest, 3) + " % of it may condense there"));
-    }
-
     /// heat lost by the pot, W
     double pot_loss(double x, double left) const {
         return still_.pot.loss.value() * (boiling(x, left) - still_.pot.room.kelvin());
@@ -493,11 +585,14 @@ private:
 };
 
 /// The course of a run: integrates to its end, and stores the steps, so that the state at any moment is
-/// available.
+/// available. `Batch` is a charged still, without or with holdup; its members say how moments follow each other.
 template <class Batch>
 class batch_history {
 public:
-    static constexpr double tolerance = 1e-9;      ///< error of a step relative to the charge
+    using point = typename Batch::point;
+    using integration_step = typename Batch::integration_step;
+
+    static constexpr double tolerance = run_tolerance;
     static constexpr double least_residue = 0.02;  ///< share of the charge that must be left: no boiling dry
     static constexpr double most_steps = 20000.0;  ///< far above any known run: prevents an endless one
 
@@ -505,56 +600,57 @@ public:
     template <class Progress>
     batch_history(Batch const& batch, run_plan const& plan, Progress const& progress) : plan_(plan) {
         stretches_.push_back(batch);
-        batch_state const y = batch.after_total_reflux(plan.start.value());
-        batch_point const first = batch.point(0.0, y, batch.slopes(0.0, y), 0);
-        boiling_ = first;
-        boiling_.y[2] = 0.0;
+        boiling_ = batch.begin_boiling();
+        point const first =
+            batch.begin(plan.start.value(), [&](point const& from, double length, integration_step const& s) {
+                store(from, length, s);
+                progress(0.0);
+            });
         begin_stretch(first);
         for (condition const& c : plan.ends) require_ahead(c, boiling_, first);
         begin_fraction(first);
         double h = 0.01;
-        for (batch_point now = first; ends_.size() < starts_.size();) {
+        for (point now = first; ends_.size() < starts_.size();) {
             now = advance_once(now, h);
-            require_range("distillation", argument::number_of_steps, static_cast<double>(steps_.size()), "",
-                          0.0, most_steps, "an ordinary run takes some hundreds, and one for each cut");
             progress(now.distilled / batch.moles());
         }
     }
 
-    std::vector<batch_point> const& starts() const { return starts_; }  ///< of the fractions
-    std::vector<batch_point> const& ends() const { return ends_; }      ///< of the fractions
+    std::vector<point> const& starts() const { return starts_; }  ///< of the fractions
+    std::vector<point> const& ends() const { return ends_; }      ///< of the fractions
     /// the first moments after the steps of the plan that were taken
-    std::vector<batch_point> const& steps_of_plan() const { return steps_of_plan_; }
+    std::vector<point> const& steps_of_plan() const { return steps_of_plan_; }
     /// the still as it is at a moment
-    Batch const& batch(batch_point const& p) const { return stretches_[p.stretch]; }
+    Batch const& batch(point const& p) const { return stretches_[p.stretch]; }
 
     /// the moment when the strength to keep was lost, if that happened
-    std::optional<batch_point> const& strength_lost() const { return lost_; }
+    std::optional<point> const& strength_lost() const { return lost_; }
 
-    /// calls f for every step: with its depth and length, the still in it, and a callable: part of the step, 0
-    /// to 1 -> unknowns
+    /// Calls f for every step: with its depth and length, the still in it, and a callable: part of the step, 0 to
+    /// 1 -> point.
     template <class F>
     void for_each_step(F const& f) const {
-        for (taken_step const& s : steps_)
-            f(s.depth, s.length, stretches_[s.stretch], [&s](double theta) { return s.step.at(theta); });
+        for (taken_step const& s : steps_) {
+            Batch const& still = stretches_[s.stretch];
+            f(s.depth, s.length, still,
+              [&](double theta) { return still.part_of(s.depth, s.length, s.taken, theta, s.stretch); });
+        }
     }
 
     /// the moment when so many moles had been distilled
-    batch_point at_distilled(double moles) const {
-        double const depth = (std::min)(-std::log1p(-moles / stretches_.front().moles()), ends_.back().depth);
-        std::size_t k = cursor_ < steps_.size() && steps_[cursor_].depth <= depth ? cursor_ : 0;
-        while (k + 1 < steps_.size() && steps_[k + 1].depth <= depth) ++k;
+    point at_distilled(double moles) const {
+        std::size_t k = cursor_ < steps_.size() && steps_[cursor_].distilled <= moles ? cursor_ : 0;
+        while (k + 1 < steps_.size() && steps_[k + 1].distilled <= moles) ++k;
         cursor_ = k;
         taken_step const& s = steps_[k];
-        double const theta = s.length > 0.0 ? (std::min)(1.0, (depth - s.depth) / s.length) : 0.0;
-        return stretches_[s.stretch].point(depth, s.step.at(theta), batch_state{}, s.stretch);
+        double const most = ends_.back().distilled;
+        return stretches_[s.stretch].inside(s.depth, s.length, s.taken, (std::min)(moles, most), s.stretch);
     }
 
 private:
-    using rk = numeric::rk_step<std::tuple_size_v<batch_state>>;
     struct taken_step {
-        double depth, length;
-        rk step;
+        double distilled, depth, length;
+        integration_step taken;
         std::size_t stretch;
     };
 
@@ -567,11 +663,16 @@ private:
         bool changes;           ///< a step of the plan is due, and ends neither
     };
 
+    void store(point const& from, double length, integration_step const& taken) {
+        steps_.push_back({from.distilled, from.depth, length, taken, from.stretch});
+        require_range("distillation", argument::number_of_steps, static_cast<double>(steps_.size()), "", 0.0,
+                      most_steps, "an ordinary run takes some hundreds, and one for each cut");
+    }
     /// the condition that ends the fraction being collected; null for the last one
     condition const* next_cut() const {
         return starts_.size() <= plan_.cuts.size() ? &plan_.cuts[starts_.size() - 1].end : nullptr;
     }
-    void begin_fraction(batch_point const& p) {
+    void begin_fraction(point const& p) {
         starts_.push_back(p);
         if (next_cut()) require_ahead(*next_cut(), p, p);
     }
@@ -580,17 +681,15 @@ private:
         std::size_t const taken = stretches_.size() - 1;
         return taken < plan_.steps.size() ? &plan_.steps[taken] : nullptr;
     }
-    void begin_stretch(batch_point const& p) {
-        keeps_ = batch(p).margin_of_strength(p.x(), p.left) > 0.0;
+    void begin_stretch(point const& p) {
+        keeps_ = batch(p).margin_of_strength(p) > 0.0;
         if (!keeps_ && !lost_) lost_ = p;
         batch(p).require_rate(p);
     }
     /// takes a step of the plan
-    batch_point change(plan_step const& step, batch_point const& before) {
-        stretches_.emplace_back(stretches_.back(), step, before);
-        Batch const& after = stretches_.back();
-        batch_point const p =
-            after.point(before.depth, before.y, after.slopes(before.depth, before.y), before.stretch + 1);
+    point change(plan_step const& due, point const& before) {
+        stretches_.emplace_back(stretches_.back(), due, before);
+        point const p = stretches_.back().go_on(before);
         begin_stretch(p);
         steps_of_plan_.push_back(p);
         return p;
@@ -598,26 +697,26 @@ private:
 
     /// takes one accepted step from `now`, shorter if a condition is met in it; `h` is the length to try, and
     /// returns the length to try next
-    batch_point advance_once(batch_point const& now, double& h) {
-        double const longest = -std::log(least_residue) - now.depth;
+    point advance_once(point const& now, double& h) {
+        double const longest = batch(now).longest(now, least_residue);
         double tried = (std::min)(h, longest);
-        rk step = advance(now, tried);
-        while (step.error > tolerance && tried > 1e-12) {
-            tried = numeric::next_step(tried, step.error, tolerance);
-            step = advance(now, tried);
+        integration_step taken = advance(now, tried);
+        while (taken.error > tolerance && tried > 1e-12) {
+            tried = numeric::next_step(tried, taken.error, tolerance);
+            taken = advance(now, tried);
         }
-        h = numeric::next_step(tried, step.error, tolerance);
+        h = numeric::next_step(tried, taken.error, tolerance);
         // The slopes have a kink where the strength to keep is lost: a step ends there.
-        batch_point const tip = point_of(now, tried, step);
-        bool const bends = keeps_ && batch(tip).margin_of_strength(tip.x(), tip.left) < 0.0;
+        point const tip = point_of(now, tried, taken);
+        bool const bends = keeps_ && batch(tip).margin_of_strength(tip) < 0.0;
         if (bends) {
             tried = when(condition::strength_lost(), boiling_, now, tried);
-            step = advance(now, tried);
+            taken = advance(now, tried);
         }
-        event const first = first_event(now, tried, point_of(now, tried, step));
-        if (first.at < tried) step = advance(now, first.at);
-        steps_.push_back({now.depth, first.at, step, now.stretch});
-        batch_point const reached = point_of(now, first.at, step);
+        event const first = first_event(now, tried, point_of(now, tried, taken));
+        if (first.at < tried) taken = advance(now, first.at);
+        store(now, first.at, taken);
+        point const reached = point_of(now, first.at, taken);
         batch(reached).require_rate(reached);
         if (bends && first.at >= tried - tolerance) {
             keeps_ = false;
@@ -639,14 +738,14 @@ private:
         }
         return reached;
     }
-    event first_event(batch_point const& now, double length, batch_point const& end) const {
+    event first_event(point const& now, double length, point const& end) const {
         event first{length, nullptr, false, false, false};
         // The cut comes first, so later conditions do not matter. If both come together the run ends. The
         // search for ends therefore goes a little beyond the cut, by the tolerance of the steps.
-        batch_point last = end;
+        point last = end;
         double reach = length;
-        auto const watch = [&](condition const& c, batch_point const& since, bool ends_run) {
-            if (excess(c, since, last) < 0.0) return;
+        auto const watch = [&](condition const& c, point const& since, bool ends_run) {
+            if (excess(c, since, last) < 0.0 || settles(c, since, now)) return;
             double const at = when(c, since, now, reach);
             if (first.what && at > first.at + tolerance) return;
             first = {at, &c, ends_run, !ends_run || (first.reaches_cut && at + tolerance >= first.at), false};
@@ -655,45 +754,43 @@ private:
         };
         if (next_cut()) watch(*next_cut(), starts_.back(), false);
         for (condition const& c : plan_.ends) watch(c, boiling_, true);
-        if (plan_step const* const step = next_step()) {
-            if (excess(step->when, boiling_, last) < 0.0) return first;
-            double const at = when(step->when, boiling_, now, reach);
+        if (plan_step const* const due = next_step()) {
+            if (excess(due->when, boiling_, last) < 0.0 || settles(due->when, boiling_, now)) return first;
+            double const at = when(due->when, boiling_, now, reach);
             // together with a cut or an end: after it
-            if (!first.what || at < first.at) first = {at, &step->when, false, false, true};
+            if (!first.what || at < first.at) first = {at, &due->when, false, false, true};
         }
         return first;
     }
 
-    rk advance(batch_point const& from, double h) const {
-        Batch const& still = batch(from);
-        auto const slopes = [&](double depth, batch_state const& y) { return still.slopes(depth, y); };
-        double const heat = still.moles() * 4e4;  // approximate heat to boil all of it
-        double const duration = from.slope[2];    // approximate time to boil all of it
-        // of x in a charge of water with a trace of ethanol, too
-        double const composition = from.x() + (std::min)(0.01, 0.1 * still.x());
-        batch_state const scale{composition, still.moles() * still.x(), duration, heat, heat, heat, heat,
-                                heat};
-        return numeric::dormand_prince(slopes, from.depth, from.y, from.slope, h, scale);
-    }
-    batch_point point_of(batch_point const& from, double h, rk const& step) const {
-        return batch(from).point(from.depth + h, step.end, step.slope, from.stretch);
+    integration_step advance(point const& from, double h) const { return batch(from).advance(from, h); }
+    point point_of(point const& from, double h, integration_step const& taken) const {
+        return batch(from).reached(from, h, taken);
     }
 
     /// the quantity that a condition watches, in the unit of its `value`
-    double seen(condition const& c, batch_point const& since, batch_point const& p) const {
+    double seen(condition const& c, point const& since, point const& p) const {
         using watched = condition::watched;
         switch (c.what()) {
         case watched::still_strength: return p.x();
-        case watched::kept_strength: return batch(p).margin_of_strength(p.x(), p.left);
-        case watched::boiling_temperature: return batch(p).boiling(p.x(), p.left);
+        case watched::kept_strength: return batch(p).margin_of_strength(p);
+        case watched::boiling_temperature: return batch(p).boiling(p);
         case watched::distillate_strength:
         case watched::reading_at_spout: return p.distillate();
-        case watched::head_temperature: return batch(p).head_temperature(p.distillate());
+        case watched::head_temperature: return batch(p).head_temperature(p);
         case watched::collected_volume:
             return mass_of_moles(p.distilled - since.distilled, p.ethanol() - since.ethanol()).volume();
         case watched::elapsed_time: break;
         }
         return p.seconds() - since.seconds();
+    }
+    /// Whether a condition waits until it has not been met: while a column with holdup settles, the distillate
+    /// becomes stronger first.
+    bool settles(condition const& c, point const& since, point const& p) const {
+        using watched = condition::watched;
+        bool const of_head = c.what() == watched::distillate_strength ||
+                             c.what() == watched::reading_at_spout || c.what() == watched::head_temperature;
+        return Batch::settles && of_head && excess(c, since, p) >= 0.0;
     }
     static bool falls(condition const& c) {
         return c.what() == condition::watched::still_strength ||
@@ -711,31 +808,30 @@ private:
     }
     /// What a condition watches at a moment, as the user gave it; for a kept strength, the strength that the
     /// greatest reflux reaches. `shift` is added to the quantity as `seen` has it.
-    double shown(condition const& c, batch_point const& since, batch_point const& p,
-                 double shift = 0.0) const {
+    double shown(condition const& c, point const& since, point const& p, double shift = 0.0) const {
         using watched = condition::watched;
         if (c.what() == watched::kept_strength) {
             reflux const& r = batch(p).apparatus().head.returned();
-            return r.shown(batch(p).strongest(p.x(), p.left));
+            return r.shown(batch(p).strongest(p));
         }
         double const value = seen(c, since, p) + shift;
         if (c.what() != watched::reading_at_spout) return c.shown(value);
         return alcoholometer().reading(mole_fraction(value), plan_.spout_temperature).number();
     }
-    double number(condition const& c, batch_point const& p) const {
+    double number(condition const& c, point const& p) const {
         return c.what() == condition::watched::kept_strength ? batch(p).apparatus().head.returned().number()
                                                              : c.number();
     }
-    char const* unit(condition const& c, batch_point const& p) const {
+    char const* unit(condition const& c, point const& p) const {
         return c.what() == condition::watched::kept_strength ? batch(p).apparatus().head.returned().unit()
                                                              : c.unit();
     }
     /// negative before it is met
-    double excess(condition const& c, batch_point const& since, batch_point const& p) const {
+    double excess(condition const& c, point const& since, point const& p) const {
         double const more = seen(c, since, p) - threshold(c);
         return falls(c) ? -more : more;
     }
-    double when(condition const& c, batch_point const& since, batch_point const& from, double h) const {
+    double when(condition const& c, point const& since, point const& from, double h) const {
         if (excess(c, since, from) >= 0.0) return 0.0;  // since a step of the plan
         auto const miss = [&](double length) {
             return length > 0.0 ? excess(c, since, point_of(from, length, advance(from, length)))
@@ -747,22 +843,22 @@ private:
 
     /// A condition within the tolerance of the steps counts as met: a charge of 11 % vol already satisfies
     /// "still at 11 % vol", whatever the rounding of two conversions.
-    void require_ahead(condition const& c, batch_point const& since, batch_point const& p) const {
+    void require_ahead(condition const& c, point const& since, point const& p) const {
         using watched = condition::watched;
+        if (settles(c, since, p)) return;
         reflux const& r = batch(p).apparatus().head.returned();
         if (c.what() == watched::kept_strength) {
             bool keeps = r.keeps_strength();
-            for (plan_step const& step : plan_.steps)
-                keeps = keeps || (step.returned && step.returned->keeps_strength());
+            for (plan_step const& each : plan_.steps)
+                keeps = keeps || (each.returned && each.returned->keeps_strength());
             require_range("distillation", argument::strengths_kept_by_the_reflux, keeps ? 1.0 : 0.0, "", 1.0,
                           1.0, "a cut or an end waits until that strength is lost");
         }
         double const now = seen(c, since, p);
         double const nearest = falls(c) ? now / (1.0 + tolerance) : now / (1.0 - tolerance);
         if (falls(c) ? threshold(c) < nearest : threshold(c) > nearest) return;
-        batch_point beyond =
-            p;  // what the greatest reflux reaches must not be rounded to the strength to keep
-        beyond.y[0] /= 1.0 + tolerance;
+        // What the greatest reflux reaches must not be rounded to the strength to keep.
+        point const beyond = batch(p).weaker(p, tolerance);
         double const bound =
             c.what() == watched::kept_strength ? shown(c, since, beyond) : shown(c, since, p, nearest - now);
         bool const kept = c.what() == watched::distillate_strength && r.keeps_strength();
@@ -772,15 +868,15 @@ private:
                                    "until the strength is lost"
                                  : "it is already met at the start of the run or of the fraction"));
     }
-    [[noreturn]] void raise_unreached(batch_point const& p) const {
+    [[noreturn]] void raise_unreached(point const& p) const {
         condition const* const cut = next_cut();
         unreached(cut ? *cut : plan_.ends.front(), cut ? starts_.back() : boiling_, p,
                   "when 2 % of the charge is left; no still is boiled dry");
     }
-    [[noreturn]] void raise_cut_unreached(condition const& c, batch_point const& p) const {
+    [[noreturn]] void raise_cut_unreached(condition const& c, point const& p) const {
         unreached(c, starts_.back(), p, "when the run ends; the cut comes later");
     }
-    [[noreturn]] void unreached(condition const& c, batch_point const& since, batch_point const& p,
+    [[noreturn]] void unreached(condition const& c, point const& since, point const& p,
                                 char const* reason) const {
         double const first = shown(c, since, since);
         double const last = shown(c, since, p);
@@ -791,12 +887,12 @@ private:
 
     std::deque<Batch> stretches_;  // between the steps of the plan
     run_plan const& plan_;
-    batch_point boiling_{};  // where the boiling began
-    bool keeps_ = false;     // whether the reflux still keeps its strength
-    std::vector<batch_point> starts_;
-    std::vector<batch_point> ends_;
-    std::optional<batch_point> lost_;
-    std::vector<batch_point> steps_of_plan_;
+    point boiling_{};     // where the boiling began
+    bool keeps_ = false;  // whether the reflux still keeps its strength
+    std::vector<point> starts_;
+    std::vector<point> ends_;
+    std::optional<point> lost_;
+    std::vector<point> steps_of_plan_;
     std::vector<taken_step> steps_;
     mutable std::size_t cursor_ = 0;  // points are requested in their order
 };

@@ -46,6 +46,41 @@ struct column_moment_of_run {
 /// The three volatilities that a trace is followed with: as stated, lower and higher by the error band.
 inline constexpr std::size_t trace_cases = 3;
 
+/// A trace for each of the volatilities.
+using trace_figures = std::array<double, trace_cases>;
+
+/// a liquid at its bubble point
+struct boiled_liquid {
+    double x = 0.5;
+    double kelvin = 0.0;
+    double z = 0.0;  // of the short form of the activity coefficients
+};
+
+/// The volatilities of traces over boiling liquids.
+template <boiling_mixture M>
+class trace_volatilities {
+public:
+    trace_volatilities(M const& mixture, double pascals)
+        : mixture_(mixture), ln_pascals_(std::log(pascals)) {}
+
+    boiled_liquid boiling(double x) const {
+        return {x, mixture_.temperature(x), x / (x + model::traces::skew * (1.0 - x))};
+    }
+    /// @return the volatility as stated, lower and higher by its band
+    trace_figures of(trace which, boiled_liquid const& l) const {
+        auto const& c = model::traces::of(which);
+        double const ln = (1.0 - l.z) * (c.in_water + c.bend * l.z) + l.z * c.in_ethanol +
+                          model::traces::ln_pressure(c, l.kelvin) - ln_pascals_;
+        double const k = std::exp(ln);
+        double const band = 1.0 + model::traces::band(which, l.x);
+        return {k, k / band, k * band};
+    }
+
+private:
+    M const& mixture_;
+    double ln_pascals_;
+};
+
 /// The liquids in a column at one moment, and what traces do there.
 template <boiling_mixture M>
 class trace_column {
@@ -53,7 +88,7 @@ public:
     trace_column(M const& mixture, column const& c, flow_model flow, double pascals)
         : mixture_(mixture),
           flow_(flow),
-          ln_pascals_(std::log(pascals)),
+          volatilities_(mixture, pascals),
           azeotrope_(column_solver<M>::azeotrope(mixture)) {
         for (int n = 0; n < c.whole(); ++n) stages_.push_back({c.efficiency(), 1.0, {}});
         if (c.topmost() > 0.0) stages_.push_back({c.topmost(), 1.0, {}});
@@ -88,15 +123,9 @@ public:
     /// Mole fraction of a trace in the distillate over that in the pot.
     /// @param which the trace
     /// @return with the volatility as stated, lower and higher by its band
-    std::array<double, trace_cases> enrichment(trace which) const {
-        std::array<double, trace_cases> result{};
-        by(
-            [&](boiled const& l) {
-                double const k = std::exp(ln_volatility(which, l));
-                double const band = 1.0 + model::traces::band(which, l.x);
-                return std::array<double, trace_cases>{k, k / band, k * band};
-            },
-            result);
+    trace_figures enrichment(trace which) const {
+        trace_figures result{};
+        by([&](boiled_liquid const& l) { return volatilities_.of(which, l); }, result);
         return result;
     }
     /// The same for a substance with another volatility.
@@ -104,41 +133,27 @@ public:
     template <class F>
     double enrichment_by(F const& volatility) const {
         std::array<double, 1> result{};
-        by([&](boiled const& l) { return std::array<double, 1>{volatility(l.x)}; }, result);
+        by([&](boiled_liquid const& l) { return std::array<double, 1>{volatility(l.x)}; }, result);
         return result[0];
     }
 
 private:
     static constexpr double exhausted = 1e-9;  // below it the column holds water
 
-    /// a liquid at its bubble point
-    struct boiled {
-        double x = 0.5;
-        double kelvin = 0.0;
-        double z = 0.0;  // of the short form of the activity coefficients
-    };
     struct stage {
         double efficiency;
         double reflux;  // liquid from it over vapour to it
-        boiled liquid;
+        boiled_liquid liquid;
     };
     struct condensing {
         double share;
-        boiled* where;
+        boiled_liquid* where;
     };
 
     auto vapours() const {
         return [this](double x) { return mixture_.vapour_with_slope(x); };
     }
-    boiled boiling(double x) const {
-        return {x, mixture_.temperature(x), x / (x + model::traces::skew * (1.0 - x))};
-    }
-    double ln_volatility(trace which, boiled const& l) const {
-        auto const& c = model::traces::of(which);
-        double const one_less = 1.0 - l.z;
-        return one_less * (c.in_water + c.bend * l.z) + l.z * c.in_ethanol +
-               model::traces::ln_pressure(c, l.kelvin) - ln_pascals_;
-    }
+    boiled_liquid boiling(double x) const { return volatilities_.boiling(x); }
 
     /// enthalpy of the difference of the flows up and down, J/mol of distillate
     double net_heat(double enters) const {
@@ -211,16 +226,13 @@ private:
 
     M const& mixture_;
     flow_model flow_;
-    double ln_pascals_;
+    trace_volatilities<M> volatilities_;
     double azeotrope_;
     std::vector<stage> stages_;  // from the pot up
-    boiled pot_, neck_, partial_;
+    boiled_liquid pot_, neck_, partial_;
     column_moment_of_run at_{};
     bool column_works_ = false;
 };
-
-/// A trace for each of the volatilities.
-using trace_figures = std::array<double, trace_cases>;
 
 /// Traces in pot and distillate during a run, each as parts of what the charge holds.
 class trace_history {
@@ -240,7 +252,9 @@ class trace_history {
     };
 
 public:
-    explicit trace_history(std::vector<trace> which) : which_(std::move(which)) {
+    /// @param which the traces
+    /// @param moles of the charge
+    trace_history(std::vector<trace> which, double moles) : which_(std::move(which)), moles_(moles) {
         left_.assign(which_.size(), {1.0, 1.0, 1.0});
     }
 
@@ -289,7 +303,7 @@ public:
                 result[c] = left_in(step_, history_.courses_[step_.first + i], integral_, c);
             return result;
         }
-        /// What comes over: part of the charge's trace for each part of the pot's moles. The figure as stated is exact;
+        /// What comes over: part of the charge's trace for each mole of distillate. The figure as stated is exact;
         /// the other two are interpolated from their ratios to it.
         /// @param i which trace
         /// @return the parts
@@ -299,7 +313,7 @@ public:
                 return (std::max)(0.0,
                                   parabola_[0] * f[0][c] + parabola_[1] * f[1][c] + parabola_[2] * f[2][c]);
             };
-            double const stated = left_in(step_, at, integral_, 0) * between(at.enrichment, 0);
+            double const stated = left_in(step_, at, integral_, 0) * between(at.enrichment, 0) / in_pot_;
             trace_figures result{};
             for (std::size_t c = 0; c < trace_cases; ++c) result[c] = stated * between(at.band, c);
             return result;
@@ -307,20 +321,26 @@ public:
 
     private:
         friend class trace_history;
-        moment(trace_history const& history, step const& s, double theta)
-            : history_(history), step_(s), parabola_(parabola(theta)), integral_(integral(theta)) {}
+        moment(trace_history const& history, step const& s, double theta, double in_pot)
+            : history_(history),
+              step_(s),
+              in_pot_(in_pot),
+              parabola_(parabola(theta)),
+              integral_(integral(theta)) {}
         trace_history const& history_;
         step const& step_;
+        double in_pot_;  // moles
         weights parabola_, integral_;
     };
-    /// @param depth depth of the run
-    /// @return that moment
-    moment at(double depth) const {
+    /// @param distilled moles of distillate
+    /// @return the moment when so much had been distilled
+    moment at_distilled(double distilled) const {
+        double const depth = -std::log1p(-distilled / moles_);
         auto const after = std::upper_bound(steps_.begin(), steps_.end(), depth,
                                             [](double value, step const& s) { return value < s.depth; });
         step const& s = after == steps_.begin() ? steps_.front() : *(after - 1);
         double const theta = s.length > 0.0 ? (depth - s.depth) / s.length : 0.0;
-        return {*this, s, (std::min)(1.0, (std::max)(0.0, theta))};
+        return {*this, s, (std::min)(1.0, (std::max)(0.0, theta)), moles_ - distilled};
     }
 
 private:
@@ -342,6 +362,7 @@ private:
     }
 
     std::vector<trace> which_;
+    double moles_;
     std::vector<trace_figures> left_;  // at the end of the last step
     std::vector<step> steps_;
     std::vector<course> courses_;
