@@ -103,8 +103,9 @@ TEST(TraceVolatility, CarriesItsBand) {
     EXPECT_EQ(band(trace::methanol, 1.0), 0.05);
 }
 
-// Substances that boil higher than ethanol lose volatility faster with falling temperature (Clausius and Clapeyron), so
-// they come over a little later under a lower pressure: by less than the band in the whole range.
+// Substances that boil higher than ethanol lose volatility faster with falling temperature (Clausius and
+// Clapeyron), so they come over a little later under a lower pressure: by less than the band in the whole
+// range.
 TEST(TraceVolatility, FallsALittleWithPressure) {
     for (trace const which :
          {trace::propanol_1, trace::butanol_1, trace::methyl_3_butanol_1, trace::furfural}) {

@@ -29,6 +29,7 @@
 #include <aqueth/still/season.hpp>         // strips and spirit runs until they repeat themselves
 #include <aqueth/still/stages.hpp>         // effective stages from earlier runs
 #include <aqueth/still/still.hpp>          // the apparatus: pot, column, neck, head
+#include <aqueth/still/traces.hpp>         // traces beside a run: methanol, esters, higher alcohols
 // operations of the trade, on parcels
 #include <aqueth/attenuation.hpp>   // strength of a wash from its gravities; sugar for a wash
 #include <aqueth/blending.hpp>      // mix, dilute, fortify, make up; contraction

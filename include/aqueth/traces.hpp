@@ -10,8 +10,8 @@
 
 namespace aqueth::inline AQUETH_ABI {
 
-/// How a trace divides between boiling ethanol and water and their vapour: `volatility`, `to_ethanol`, `to_water`
-/// and their relative `band`.
+/// How a trace divides between boiling ethanol and water and their vapour: `volatility`, `to_ethanol`,
+/// `to_water` and their relative `band`.
 using trace_volatility = plain::trace_volatility<double>;
 
 /// Volatility of a trace in boiling ethanol and water.
@@ -21,9 +21,9 @@ using trace_volatility = plain::trace_volatility<double>;
 /// @return volatilities and their error band
 /// @throws refusal if the pressure is outside its range
 /// @par Accuracy
-/// The band of each answer: 5 % where a measurement anchors an end, between the ends 15 % for alcohols, 20 % for
-/// ethyl acetate, 30 % for acetaldehyde and acetic acid, 40 % for furfural and 1-hexanol. Acetaldehyde is an upper
-/// bound: what water, ethanol and sulfur dioxide bind does not boil.
+/// The band of each answer: 5 % where a measurement anchors an end, between the ends 15 % for alcohols, 20
+/// % for ethyl acetate, 30 % for acetaldehyde and acetic acid, 40 % for furfural and 1-hexanol.
+/// Acetaldehyde is an upper bound: what water, ethanol and sulfur dioxide bind does not boil.
 /// @par Source
 /// @ref source_traces
 template <strength_basis Strength>

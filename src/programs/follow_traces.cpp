@@ -163,10 +163,10 @@ std::string csv_of(traced_distillation const& r) {
     return csv + "\n";
 }
 
-/// What the distillate holds against what has been collected, with bands, on a logarithmic scale.
+/// Traces in the distillate against the volume collected, with bands, on a logarithmic scale.
 std::string picture_of(traced_distillation const& r) {
     constexpr std::array<char const*, 11> colours{"#1f4e79", "#d55e00", "#009e73", "#b03a2e",
-                                                  "#7d3c98", "#b7950b", "#34495e", "#117864",
+                                                  "#7d3c98", "#b7950b", "#00a6c8", "#117864",
                                                   "#a04000", "#6e2c00", "#5d6d7e"};
     double greatest = 0.0;
     for (trace_course const& t : r.traces)
@@ -208,7 +208,7 @@ std::string picture_of(traced_distillation const& r) {
     return script + "\n";
 }
 
-/// What the program says about the traces that were asked for.
+/// Cautions that belong to the traces that were asked for.
 void say_cautions(page& text, std::vector<asked_trace> const& traces) {
     auto const asked = [&](trace which) {
         return std::any_of(traces.begin(), traces.end(),
@@ -302,7 +302,7 @@ void run(session& s) {
         for (trace_course const& t : r.traces)
             text.say("    {:<20} {}", name_of(t.charged.which), in_words(t.fractions[k], f.product));
     }
-    text.say("  left in the pot, share of the charge");
+    text.say("  left in the still, share of the charge");
     for (trace_course const& t : r.traces) {
         auto const share = [&](units::mass m) {
             return t.charged.mass.value() > 0.0 ? 100.0 * in(m, t.charged.mass) : 0.0;

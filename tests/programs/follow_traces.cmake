@@ -7,7 +7,7 @@ answers(follow_traces.pot "${run} --trace 'methanol 50 g/hL' --trace 'ethyl acet
     [[^Hearts: [0-9.]+ to [0-9.]+ g/hL of methanol, the charge 50[.]0[.]
 .*  foreshots, 100[.]0 mL at 57[.]9[0-9] % vol
     methanol +3[67][.][0-9] .*
-    ethyl acetate +4[0-9][0-9] .*left in the pot, share of the charge
+    ethyl acetate +4[0-9][0-9] .*left in the still, share of the charge
     methanol +[0-9.]+ % .*Methanol comes over with all fractions: no cut removes it.*No measured run was found.*never close]])
 answers(follow_traces.upper_bound "${run} --trace 'acetaldehyde 20 g/hL'" "Acetaldehyde is an upper bound")
 # Every gram of the charge is in a fraction or in the residue.

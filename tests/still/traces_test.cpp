@@ -75,7 +75,8 @@ std::vector<still> stills() {
     return all;
 }
 
-// Rayleigh (1902): with a constant ratio of the distillate to the pot the rest falls as a power of what is left.
+// Rayleigh (1902): with a constant ratio of the distillate to the pot the rest falls as a power of what is
+// left.
 TEST(TraceHistory, RayleighsClosedForm) {
     struct steady {
         void settle(detail::column_moment_of_run const&) {}
@@ -101,7 +102,8 @@ TEST(TraceHistory, RayleighsClosedForm) {
     }
 }
 
-// A pot: ln(m/m0) is the integral of K dx/(y - x), here by Boost.Math, with volatilities that are asked one by one.
+// A pot: ln(m/m0) is the integral of K dx/(y - x), here by Boost.Math, with volatilities that are asked one
+// by one.
 TEST(TraceRun, APotFollowsRayleighsIntegral) {
     auto const charge = charge_of();
     auto const r = distil_with_traces(charge, all_of(charge), pot_still(), plan_to(1.0), curve());
@@ -203,8 +205,8 @@ TEST(TraceColumn, FenskeAtTotalReflux) {
     }
 }
 
-// Nearly water: every stage has the volatility of hot water, and the balance of stages with a constant volatility K
-// and flow ratio phi is a geometric series (Kremser's equation).
+// Nearly water: every stage has the volatility of hot water, and the balance of stages with a constant
+// volatility K and flow ratio phi is a geometric series (Kremser's equation).
 TEST(TraceColumn, KremsersEquationInWater) {
     still s = plate_still();
     s.tower = column::of_stages(3.0);
@@ -366,8 +368,8 @@ TEST(TraceRun, MassIsConservedWithHoldup) {
             EXPECT_LT(in(t.residue.expected, t.charged.mass), 1.0);
             EXPECT_GT(in(t.residue.expected, t.charged.mass), -1e-9);
         }
-        // plates that hold liquid mix what comes over: less of the ester in the first fraction than without start, but
-        // half an hour at total reflux gathers it at the top
+        // plates that hold liquid mix what comes over: less of the ester in the first fraction than without
+        // start, but half an hour at total reflux gathers it at the top
         auto const ester = static_cast<std::size_t>(trace::ethyl_acetate);
         EXPECT_GT(in(r.traces[ester].fractions[0].expected, r.traces[ester].charged.mass), 0.3);
     }
@@ -429,7 +431,8 @@ TEST(TraceRun, BandsHoldTheFigure) {
     }
 }
 
-// Methanol cannot be cut away: in a pot still every fraction of spirit holds much the same for each litre of alcohol.
+// Methanol cannot be cut away: in a pot still every fraction of spirit holds much the same for each litre
+// of alcohol.
 TEST(TraceRun, MethanolIsInEveryFraction) {
     auto const charge = charge_of();
     auto const charged = trace_amount::of_alcohol(trace::methanol, charge, 0.5 * kilogram_per_cubic_metre);

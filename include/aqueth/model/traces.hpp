@@ -57,8 +57,9 @@ constexpr char const* name_of(trace which) noexcept {
 
 /// Volatility of traces in boiling ethanol and water.
 ///
-/// Plain numbers: x is the mole fraction of ethanol in the liquid, temperature in K, pressure in Pa. Nothing is
-/// checked. The trace is infinitely dilute, and the vapour is an ideal gas; acetic acid is a single molecule there.
+/// Plain numbers: x is the mole fraction of ethanol in the liquid, temperature in K, pressure in Pa.
+/// Nothing is checked. The trace is infinitely dilute, and the vapour is an ideal gas; acetic acid is a
+/// single molecule there.
 namespace aqueth::inline AQUETH_ABI::model::traces {
 
 /// Citation, range and accuracy.
@@ -110,8 +111,8 @@ T volatility(trace which, T const& x, T const& t, T const& p) {
     return exp(ln_activity_coefficient(c, x) + ln_pressure(c, t)) / p;
 }
 
-/// Error band of a volatility: the true value is expected between K / (1 + band) and K (1 + band). Between the ends
-/// it says how far published predictions of the shape differ, for little is measured there.
+/// Error band of a volatility: the true value is expected between K / (1 + band) and K (1 + band). Between
+/// the ends it says how far published predictions of the shape differ, for little is measured there.
 /// @param which the trace
 /// @param x     mole fraction of ethanol in the liquid, 0 to 1
 /// @return the band, 0.05 for 5 %

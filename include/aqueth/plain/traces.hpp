@@ -10,7 +10,8 @@
 
 namespace aqueth::inline AQUETH_ABI::plain {
 
-/// How a trace divides between boiling ethanol and water and their vapour. Not a number where there is no answer.
+/// How a trace divides between boiling ethanol and water and their vapour. Not a number where there is no
+/// answer.
 /// @tparam T float or double
 template <number T>
 struct trace_volatility {

@@ -37,8 +37,8 @@ struct trace_amount {
     }
 };
 
-/// A figure with its error band: what follows if the volatility of the trace is everywhere as stated, or everywhere
-/// lower or higher by its band.
+/// A figure with its error band: what follows if the volatility of the trace is everywhere as stated, or
+/// everywhere lower or higher by its band.
 template <class Quantity>
 struct banded {
     Quantity expected;  ///< with the volatility as stated
@@ -123,11 +123,11 @@ held_trace_history follow(M const& mixture, std::vector<trace> const& which,
 
 }  // namespace detail
 
-/// Distils a charge in batch and follows traces of other substances: through pot, column, neck and head into the
-/// fractions.
+/// Distils a charge in batch and follows traces of other substances: through pot, column, neck and head
+/// into the fractions.
 ///
-/// A trace changes nothing in the run. It boils by its volatility in the ethanol and water around it, and it neither
-/// forms nor reacts while it boils. Extract does not change its volatility.
+/// A trace changes nothing in the run. It boils by its volatility in the ethanol and water around it, and
+/// it neither forms nor reacts while it boils. Extract does not change its volatility.
 /// @param charge   the wash, as for `distil`
 /// @param amounts  the traces and how much of them the charge holds; may be empty
 /// @param s        the still
@@ -135,10 +135,11 @@ held_trace_history follow(M const& mixture, std::vector<trace> const& which,
 /// @param mixture  the equilibrium at the pressure of the day, 80 to 110 kPa: a `boiling_curve`
 /// @param progress callable: run_progress -> void
 /// @return the run, and of each trace the mass in fractions and residue with its band
-/// @throws refusal as `distil`; if an amount is negative, there are more than 1000, or the pressure is out of range
+/// @throws refusal as `distil`; if an amount is negative, there are more than 1000, or the pressure is out
+///     of range
 /// @par Accuracy
-/// Of the integration 1e-5 of the charge; mass is conserved to rounding. Of the volatility: the band of each figure. No measured
-/// batch was found to check a whole run: @ref traces.
+/// Of the integration 1e-5 of the charge; mass is conserved to rounding. Of the volatility: the band of
+/// each figure. No measured batch was found to check a whole run: @ref traces.
 /// @par Source
 /// @ref source_traces
 template <boiling_mixture M, std::invocable<run_progress> Progress>

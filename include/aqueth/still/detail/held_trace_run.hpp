@@ -18,7 +18,8 @@
 
 namespace aqueth::inline AQUETH_ABI::detail {
 
-// The equations for one trace: t is its mole fraction where ethanol has x, t' where ethanol has y, K its volatility.
+// The equations for one trace: t is its mole fraction where ethanol has x, t' where ethanol has y, K its
+// volatility.
 //
 //     t'0 = K(x0) m / n                                  m moles of the trace in the pot
 //     t'i = (1 - Ei) t'(i-1) + Ei K(xi) ti
@@ -27,9 +28,9 @@ namespace aqueth::inline AQUETH_ABI::detail {
 //     dm/dw = phi t1 - t'0;  Ui dti/dw = t'(i-1) - t'i + phi (t(i+1) - ti);  Uc dtc/dw = (r + e)(td2 - tc)
 //     collected: e tc
 //
-// They are linear, and stiff for volatile traces. The method is the L-stable one of second order with two stages (R.
-// Alexander, SIAM J. Numer. Anal. 14 (1977) 1006; from memory), in the run's own steps, which are far shorter than
-// traces need. Each stage conserves the trace, so the balance closes to rounding.
+// They are linear, and stiff for volatile traces. The method is the L-stable one of second order with two
+// stages (R. Alexander, SIAM J. Numer. Anal. 14 (1977) 1006; from memory), in the run's own steps, which
+// are far shorter than traces need. Each stage conserves the trace, so the balance closes to rounding.
 
 inline constexpr double held_trace_gamma =
     0.29289321881345254;  ///< 1 - 1/sqrt(2): implicit part of both stages
@@ -89,8 +90,8 @@ public:
     }
 
 private:
-    /// Solves M (u - known) = reach du/dw for u, which comes as what is known. Going up, each unknown is written as p + q
-    /// X with what comes down to it, not known yet.
+    /// Solves M (u - known) = reach du/dw for u, which comes as what is known. Going up, each unknown is
+    /// written as p + q X with what comes down to it, not known yet.
     void solve(double reach, held_trace_rates const& k, head_flows const& f, std::vector<trace_figures>& u) {
         std::size_t const number = liquid_->plate.size();
         double const phi = 1.0 - f.taken;

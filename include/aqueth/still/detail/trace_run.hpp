@@ -17,13 +17,13 @@
 #include <vector>
 
 /// @file
-/// Traces beside a run. Plain numbers: mole fractions, K, Pa. A trace changes nothing in the run, so its balances
-/// are linear, and the run is computed first.
+/// Traces beside a run. Plain numbers: mole fractions, K, Pa. A trace changes nothing in the run, so its
+/// balances are linear, and the run is computed first.
 
 namespace aqueth::inline AQUETH_ABI::detail {
 
-// The equations for one trace. It has the mole fraction ti in the liquid where ethanol has xi, and t'i in the vapour
-// where ethanol has yi; K(x) is its volatility.
+// The equations for one trace. It has the mole fraction ti in the liquid where ethanol has xi, and t'i in
+// the vapour where ethanol has yi; K(x) is its volatility.
 //
 //     t'0 = K(x0) t0                                        over the pot
 //     t'(n-1) = phi tn + (1 - phi) td                       balance from a stage to the distillate td
@@ -31,8 +31,8 @@ namespace aqueth::inline AQUETH_ABI::detail {
 //     t'N = s tl + (1 - s) K(xl) tl                         neck, and likewise a partial condenser
 //     dm/du = -(td / t0) m                                  m moles of the trace in the pot, u depth of the run
 //
-// Going up, t'n = a + b td with a > 0 and b <= 0, both sums of terms of one sign, so no digits are lost. At the top
-// td = c (a + b td).
+// Going up, t'n = a + b td with a > 0 and b <= 0, both sums of terms of one sign, so no digits are lost. At
+// the top td = c (a + b td).
 
 /// Composition and flows at a moment of a column that holds no liquid.
 struct column_moment_of_run {
@@ -303,8 +303,8 @@ public:
                 result[c] = left_in(step_, history_.courses_[step_.first + i], integral_, c);
             return result;
         }
-        /// What comes over: part of the charge's trace for each mole of distillate. The figure as stated is exact;
-        /// the other two are interpolated from their ratios to it.
+        /// What comes over: part of the charge's trace for each mole of distillate. The figure as stated is
+        /// exact; the other two are interpolated from their ratios to it.
         /// @param i which trace
         /// @return the parts
         trace_figures over(std::size_t i) const {
