@@ -382,8 +382,11 @@ void print_constants(fitting const& f) {
     std::puts("    double in_water;      ///< ln of the activity coefficient in boiling water");
     std::puts("    double in_ethanol;    ///< the same in boiling ethanol");
     std::puts(
-        "    double bend;          ///< what the mixtures lie off the line between them, times 4 at z = 1/2");
-    std::puts("    double a, b, c;       ///< ln(p/Pa) = a - b/(T/K + c), of the pure liquid");
+        "    double bend;          ///< deviation from the straight line in z between them, over z (1 - z)");
+    std::puts("    double a;             ///< of the vapour pressure of the pure liquid, ln(p/Pa) = a - "
+              "b/(T/K + c)");
+    std::puts("    double b;             ///< the same, K");
+    std::puts("    double c;             ///< the same, K");
     std::puts("    double band_water;    ///< relative error band in water");
     std::puts("    double band_between;  ///< between the ends");
     std::puts("    double band_ethanol;  ///< in ethanol");

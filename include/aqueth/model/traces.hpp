@@ -64,13 +64,11 @@ namespace aqueth::inline AQUETH_ABI::model::traces {
 
 /// Citation, range and accuracy.
 inline constexpr correlation::source cited{
-    "this work: measured activity coefficients in hot water, sets of the DECHEMA series in ethanol, modified "
-    "UNIFAC "
-    "(Dortmund) between them; docs/traces_fit_report.txt",
+    "this work: activity coefficients measured in hot water, sets of the DECHEMA series in ethanol, modified "
+    "UNIFAC (Dortmund) between them; docs/traces_fit_report.txt",
     "boiling ethanol and water of any composition, 80 to 110 kPa",
-    "each answer carries its band: 5 % where measurement anchors an end, between the ends 15 % (alcohols), "
-    "20 % "
-    "(ethyl acetate), 30 % (acetaldehyde, acetic acid), 40 % (furfural, 1-hexanol)"};
+    "each answer carries its band: 5 % where measurement anchors an end; between the ends 15 % for alcohols, "
+    "20 % for ethyl acetate, 30 % for acetaldehyde and acetic acid, 40 % for furfural and 1-hexanol"};
 
 inline constexpr double lowest_kilopascal = 80.0;    ///< lower end of the range, kPa
 inline constexpr double highest_kilopascal = 110.0;  ///< upper end of the range, kPa

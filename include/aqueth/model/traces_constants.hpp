@@ -13,8 +13,10 @@ struct constants {
     double molar_mass;    ///< g/mol
     double in_water;      ///< ln of the activity coefficient in boiling water
     double in_ethanol;    ///< the same in boiling ethanol
-    double bend;          ///< what the mixtures lie off the line between them, times 4 at z = 1/2
-    double a, b, c;       ///< ln(p/Pa) = a - b/(T/K + c), of the pure liquid
+    double bend;          ///< deviation from the straight line in z between them, over z (1 - z)
+    double a;             ///< of the vapour pressure of the pure liquid, ln(p/Pa) = a - b/(T/K + c)
+    double b;             ///< the same, K
+    double c;             ///< the same, K
     double band_water;    ///< relative error band in water
     double band_between;  ///< between the ends
     double band_ethanol;  ///< in ethanol

@@ -20,8 +20,7 @@ struct trace_volatility {
     T volatility = nan;  ///< mole fraction in the vapour over that in the liquid
     T to_ethanol = nan;  ///< volatility over that of ethanol: above 1 the trace comes over before it
     T to_water = nan;    ///< volatility over that of water
-    T band =
-        nan;  ///< relative error band of all three: the truth is expected from value/(1 + band) to value (1 + band)
+    T band = nan;        ///< relative error band of all three: from value/(1 + band) to value (1 + band)
 };
 
 /// Volatility of a trace in boiling ethanol and water.

@@ -32,8 +32,8 @@ namespace aqueth::inline AQUETH_ABI::detail {
 // stages (R. Alexander, SIAM J. Numer. Anal. 14 (1977) 1006; from memory), in the run's own steps, which
 // are far shorter than traces need. Each stage conserves the trace, so the balance closes to rounding.
 
-inline constexpr double held_trace_gamma =
-    0.29289321881345254;  ///< 1 - 1/sqrt(2): implicit part of both stages
+/// implicit part of both stages, 1 - 1/sqrt(2)
+inline constexpr double held_trace_gamma = 0.2928932188134525;
 /// parts of a step at which the stages lie
 inline constexpr std::array<double, 2> held_trace_stages{held_trace_gamma, 1.0};
 

@@ -29,7 +29,7 @@ namespace aqueth::inline AQUETH_ABI::detail {
 //     t'(n-1) = phi tn + (1 - phi) td                       balance from a stage to the distillate td
 //     t'n = (1 - E) t'(n-1) + E K(xn) tn                    Murphree's efficiency
 //     t'N = s tl + (1 - s) K(xl) tl                         neck, and likewise a partial condenser
-//     dm/du = -(td / t0) m                                  m moles of the trace in the pot, u depth of the run
+//     dm/du = -(td / t0) m                                  m moles of it in the pot, u depth of the run
 //
 // Going up, t'n = a + b td with a > 0 and b <= 0, both sums of terms of one sign, so no digits are lost. At
 // the top td = c (a + b td).
