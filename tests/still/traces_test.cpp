@@ -468,6 +468,20 @@ TEST(TraceRun, Refuses) {
     };
     test::expect_refusal([&] { return with(-1.0 * gram); }, "mass");
     test::expect_refusal([&] { return with(std::numeric_limits<double>::quiet_NaN() * gram); }, "mass");
+    for (int const which : {-1, 11}) {
+        test::expect_refusal(
+            [&] {
+                return distil_with_traces(charge, {{static_cast<trace>(which), 1.0 * gram}}, pot_still(),
+                                          plan_to(1.0), curve());
+            },
+            "index");
+    }
+    test::expect_refusal(
+        [&] {
+            return distil_with_traces(charge, std::vector<trace_amount>(1001, {trace::methanol, 1.0 * gram}),
+                                      pot_still(), plan_to(1.0), curve());
+        },
+        "index");
     for (double const kpa : {70.0, 120.0}) {
         auto const error = test::expect_refusal(
             [&] {

@@ -5,6 +5,7 @@
 #include <aqueth/density.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/model/traces.hpp>
+#include <aqueth/parcel.hpp>
 #include <aqueth/still/detail/held_trace_run.hpp>
 #include <aqueth/still/detail/trace_run.hpp>
 #include <aqueth/still/run.hpp>
@@ -135,8 +136,8 @@ held_trace_history follow(M const& mixture, std::vector<trace> const& which,
 /// @param mixture  the equilibrium at the pressure of the day, 80 to 110 kPa: a `boiling_curve`
 /// @param progress callable: run_progress -> void
 /// @return the run, and of each trace the mass in fractions and residue with its band
-/// @throws refusal as `distil`; if an amount is negative, there are more than 1000, or the pressure is out
-///     of range
+/// @throws refusal as `distil`; if an amount is negative, a trace is not one of `all_traces`, there are more
+///         than 1000, or the pressure is out of range
 /// @par Accuracy
 /// Of the integration 1e-5 of the charge; mass is conserved to rounding. Of the volatility: the band of
 /// each figure. No measured batch was found to check a whole run: @ref traces.
@@ -149,8 +150,11 @@ traced_distillation distil_with_traces(wash const& charge, std::vector<trace_amo
     constexpr double most = 1000.0;
     require_range("traces", argument::index, static_cast<double>(amounts.size()), "", 0.0, most,
                   "number of traces");
-    for (trace_amount const& each : amounts)
+    for (trace_amount const& each : amounts) {
+        require_range("traces", argument::index, static_cast<double>(each.which), "", 0.0,
+                      static_cast<double>(all_traces.size()) - 1.0, "number of a trace");
         require_range("traces", argument::mass, in(each.mass, gram), "g", 0.0, unlimited);
+    }
     require_range("traces", argument::pressure, in(mixture.pressure(), kilopascal), "kPa",
                   model::traces::lowest_kilopascal, model::traces::highest_kilopascal,
                   "where the volatility of traces is known");
