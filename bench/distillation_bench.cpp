@@ -74,6 +74,16 @@ void forecast_with_traces(benchmark::State& timing) {
 }
 BENCHMARK(forecast_with_traces)->ArgName("states")->Arg(0)->Arg(1000)->Unit(benchmark::kMillisecond);
 
+// Four plates and a condenser that hold liquid; the run that run_holdup_test.cpp holds against tiny explicit steps.
+void forecast_with_holdup(benchmark::State& timing) {
+    still s{{1.5 * kilowatt, units::heat_capacity(), 3.0 * watt_per_kelvin, celsius(20)}};
+    s.tower = column::of_plates(4, 0.6).holding(60.0 * millilitre);
+    s.head = head::total_condenser(reflux::constant(3.0)).holding(10.0 * millilitre);
+    auto const p = plan(static_cast<int>(timing.range(0)));
+    for (auto _ : timing) benchmark::DoNotOptimize(distil(charge, s, p, curve));
+}
+BENCHMARK(forecast_with_holdup)->ArgName("states")->Arg(0)->Arg(1000)->Unit(benchmark::kMillisecond);
+
 void forecast_by_enthalpy_balance(benchmark::State& timing) {
     auto s = five_stages();
     s.flow = flow_model::enthalpy_balance;

@@ -105,6 +105,25 @@ TEST_F(FloatingPointExceptions, NoneInStills) {
             }
         }
     }
+    for (flow_model const flow : {flow_model::constant_molar_overflow, flow_model::enthalpy_balance}) {
+        for (head const& top :
+             {head::total_condenser(reflux::constant(2.0)).reflux_at(celsius(40)),
+              head::total_condenser(reflux::of_take_off(10.0 * millilitre / minute)),
+              head::partial_condenser(cooling_water{0.2 * litre / minute, celsius(15), celsius(60)})}) {
+            still s;
+            s.pot.power = 1500.0 * watt;
+            s.tower = column::of_plates(3, 0.6);
+            s.neck = neck::losing(1.0 * watt_per_kelvin);
+            s.head = top;
+            s.flow = flow;
+            run_plan plan;
+            plan.ends.push_back(condition::collected(1.0 * litre));
+            plan.points = 5;
+            plan.steps = {{condition::elapsed(20.0 * minute), std::nullopt, 1.4 * kilowatt}};
+            EXPECT_EQ(raised([&] { static_cast<void>(distil(wash::of(charge), s, plan, mixture)); }), 0)
+                << static_cast<int>(top.what()) << ' ' << static_cast<int>(flow);
+        }
+    }
     EXPECT_EQ(raised([&] {
                   std::vector<past_run> const runs{
                       {wash::of(charge), 0.1 * litre, 2.0 * litre, by_volume(at_run_time(75.0))}};

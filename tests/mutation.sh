@@ -9,7 +9,7 @@
 #   label-figures instrument-figures
 # GROUPs of operators (+ - * / < > <= >= && ||):
 #   r22-code formulas saturation-code gibbs-code equilibrium-code vapour enthalpy-code blending lots parcel hydrometer
-#   strength attenuation caloric heating measured-equilibrium uncertainty monte-carlo conformity labelling instruments
+#   strength attenuation caloric heating trade measured-equilibrium uncertainty monte-carlo conformity labelling instruments
 #   column batch-still still-estimate traces
 # A GROUP of faults that somebody might make, tests/planted_faults.txt, each with the test that must notice it:
 #   planted
@@ -343,6 +343,12 @@ run() {
             group heating operators include/aqueth/still/heating.hpp heating
             group heating operators include/aqueth/numeric/integration.hpp integration
             ;;
+        trade)
+            group trade operators include/aqueth/still/cooling.hpp cooling
+            group trade operators include/aqueth/still/cost.hpp cost
+            group trade operators include/aqueth/still/jars.hpp jars
+            group trade operators include/aqueth/still/season.hpp season
+            ;;
         measured-equilibrium)
             group measured-equilibrium operators include/aqueth/measured_equilibrium.hpp measured_equilibrium \
                 measured_equilibrium_verdict
@@ -387,7 +393,7 @@ if (($# == 0)); then
     set -- r22 gibbs raoult saturation freezing water its90 virial heat-capacity sugar wash atmosphere constants \
         label-figures instrument-figures r22-code formulas saturation-code gibbs-code equilibrium-code vapour enthalpy-code \
         blending lots parcel hydrometer freezing-code strength weighing specific-gravity \
-        attenuation caloric heating measured-equilibrium uncertainty \
+        attenuation caloric heating trade measured-equilibrium uncertainty \
         monte-carlo conformity labelling instruments column batch-still still-estimate traces planted
 fi
 for name in "$@"; do run "$name"; done

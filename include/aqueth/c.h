@@ -1291,14 +1291,25 @@ typedef enum aqueth_watched {
     AQUETH_WATCHED_DISTILLATE_STRENGTH = 2, /* at the moment, falling [on the scale given] */
     AQUETH_WATCHED_KEPT_STRENGTH = 3,       /* the greatest reflux no longer keeps the strength [no value] */
     AQUETH_WATCHED_COLLECTED_VOLUME = 4,    /* distillate at 20 °C since the start of fraction or run [L] */
-    AQUETH_WATCHED_ELAPSED_TIME = 5         /* since the start of fraction or boiling [min] */
+    AQUETH_WATCHED_ELAPSED_TIME = 5,        /* since the start of fraction or boiling [min] */
+    AQUETH_WATCHED_HEAD_TEMPERATURE = 6,    /* of the vapour at the head, rising [°C] */
+    AQUETH_WATCHED_READING_AT_SPOUT = 7     /* of an alcoholometer at spout_celsius, falling [volume fraction] */
 } aqueth_watched;
 
-/* The reflux from the condenser. */
+/* The reflux from a total condenser. */
 typedef enum aqueth_reflux {
-    AQUETH_REFLUX_CONSTANT_RATIO = 0,   /* at reflux_ratio; 0 is none */
-    AQUETH_REFLUX_CONSTANT_STRENGTH = 1 /* rises to keep kept_strength, up to reflux_ratio */
+    AQUETH_REFLUX_CONSTANT_RATIO = 0,    /* at reflux_ratio; 0 is none */
+    AQUETH_REFLUX_CONSTANT_STRENGTH = 1, /* rises to keep kept_strength, up to reflux_ratio */
+    AQUETH_REFLUX_TAKE_OFF = 2,          /* all that condenses beyond take_off_litres_per_minute */
+    AQUETH_REFLUX_AS_BEFORE = 3          /* of a step of the plan: it does not change the reflux */
 } aqueth_reflux;
+
+/* What the head of a still does with the vapour. */
+typedef enum aqueth_head {
+    AQUETH_HEAD_TOTAL_CONDENSER = 0,           /* condenses all, and returns a reflux */
+    AQUETH_HEAD_PARTIAL_CONDENSER = 1,         /* condenses head_share, which runs back; takes the rest */
+    AQUETH_HEAD_PARTIAL_CONDENSER_BY_WATER = 2 /* the same, by the heat that its cooling water takes up */
+} aqueth_head;
 
 /* How the flows inside a column are found. */
 typedef enum aqueth_flow_model {
@@ -1314,6 +1325,18 @@ typedef struct aqueth_condition {
     double value; /* the value at which it is met */
     int discard;  /* of a fraction: 1 if it is discarded, 0 if it is kept */
 } aqueth_condition;
+
+/* A change while a run goes on. */
+typedef struct aqueth_plan_step {
+    size_t size;
+    const aqueth_condition* when;       /* volume and time count from the start of the boiling; nothing is discarded */
+    double power_watts;                 /* heat given to the pot from then on; 0: as before */
+    int reflux;                         /* from then on: a value of aqueth_reflux */
+    int kept_scale;                     /* scale of kept_strength: a value of aqueth_strength_scale */
+    double reflux_ratio;                /* as in aqueth_run_options, and the following */
+    double kept_strength;
+    double take_off_litres_per_minute;
+} aqueth_plan_step;
 
 /* Charge, still and plan of a run. */
 typedef struct aqueth_run_options {
@@ -1341,6 +1364,22 @@ typedef struct aqueth_run_options {
     size_t cut_count;                    /* 0 to 1000 */
     const aqueth_condition* ends;        /* the run ends with the first of these that is met */
     size_t end_count;                    /* 1 to 20 */
+    /* since the apparatus has a head */
+    double neck_loss_w_k;                /* of the neck for each kelvin above the room, W/K; 0 with a neck_share */
+    double holdup_litres;                /* liquid on each plate or stage, at 20 °C */
+    double head_holdup_litres;           /* liquid in condenser and reflux line, at 20 °C */
+    double head_share;                   /* share of the vapour that a partial condenser condenses, 0 to 0.99 */
+    double water_litres_per_minute;      /* cooling water of a partial condenser */
+    double water_in_celsius;             /* where the water enters, 0 to 99 °C */
+    double water_out_celsius;            /* where the water leaves, warmer */
+    double reflux_celsius;               /* temperature of the reflux, 0 to 100 °C; NaN unless set: it boils */
+    double take_off_litres_per_minute;   /* distillate taken, at 20 °C */
+    double start_minutes;                /* time at total reflux before anything is taken */
+    double spout_celsius;                /* where an alcoholometer is read, -20 to 40 °C; 20 °C unless set */
+    int head;                            /* a value of aqueth_head */
+    int reserved;                        /* 0 */
+    const aqueth_plan_step* steps;       /* changes while it runs, in their order; may be NULL if there are none */
+    size_t step_count;                   /* 0 to 1000 */
 } aqueth_run_options;
 
 /* A computed run. */
@@ -1360,6 +1399,10 @@ typedef struct aqueth_run_point {
     double vapour_celsius;           /* temperature of the vapour at the head */
     double reflux_ratio;             /* liquid that the condenser returns per distillate taken */
     double condenser_watts;          /* heat that the condenser takes out */
+    double neck_watts;               /* heat that the neck takes out */
+    double partial_condenser_watts;  /* heat that a partial condenser takes out */
+    double vapour_moles_per_second;  /* vapour at the top of the column or pot */
+    double take_off_litres_per_minute; /* distillate taken, at 20 °C */
 } aqueth_run_point;
 
 /* A fraction of a run. The last one begins at the last cut and is kept. */
@@ -1398,6 +1441,7 @@ typedef struct aqueth_run_totals {
     double kept_alcohol_litres;     /* pure alcohol at 20 °C in the fractions that are kept */
     double recovery;                /* share of the charge's ethanol in the fractions that are kept */
     double strength_lost_seconds;   /* when the greatest reflux no longer kept the strength; NaN if it never did */
+    double partial_condenser_joules; /* taken out by a partial condenser */
 } aqueth_run_totals;
 
 /* Sets every option but `size` to its value unless set: 0, NULL, or as the comments on the fields say. */

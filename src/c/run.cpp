@@ -5,7 +5,9 @@
 
 #include <aqueth/still/run.hpp>
 
+#include <algorithm>
 #include <cmath>
+#include <cstddef>
 #include <cstring>
 #include <limits>
 #include <memory>
@@ -94,6 +96,8 @@ condition condition_of(aqueth_condition const& given) {
     case AQUETH_WATCHED_KEPT_STRENGTH: return condition::strength_lost();
     case AQUETH_WATCHED_COLLECTED_VOLUME: return condition::collected(given.value * litre);
     case AQUETH_WATCHED_ELAPSED_TIME: return condition::elapsed(given.value * minute);
+    case AQUETH_WATCHED_HEAD_TEMPERATURE: return condition::head_temperature(celsius(given.value));
+    case AQUETH_WATCHED_READING_AT_SPOUT: return condition::reading_at_spout(volume_fraction(given.value));
     default: throw bad_call();
     }
 }
@@ -110,7 +114,7 @@ wash charge_of(aqueth_run_options const& given) {
                     given.charge_kg * solids * kilogram);
 }
 
-column column_of(aqueth_run_options const& given) {
+column empty_column_of(aqueth_run_options const& given) {
     if (given.murphree_efficiency == 1.0) return column::of_stages(given.stages);
     require_range("column", argument::number_of_plates, given.stages, "", 0.0, column::most_stages);
     double const whole = std::floor(given.stages);
@@ -119,35 +123,82 @@ column column_of(aqueth_run_options const& given) {
     return column::of_plates(static_cast<int>(whole), given.murphree_efficiency);
 }
 
-reflux reflux_of(aqueth_run_options const& given) {
+column column_of(aqueth_run_options const& given) {
+    return empty_column_of(given).holding(given.holdup_litres * litre);
+}
+
+/// Of the still's options, or of a step.
+template <class Given>
+reflux reflux_of(Given const& given) {
     switch (given.reflux) {
     case AQUETH_REFLUX_CONSTANT_RATIO: return reflux::constant(given.reflux_ratio);
     case AQUETH_REFLUX_CONSTANT_STRENGTH:
         return with_strength(given.kept_scale, given.kept_strength, [&](auto strength) {
             return reflux::constant_strength(strength, given.reflux_ratio);
         });
+    case AQUETH_REFLUX_TAKE_OFF:
+        return reflux::of_take_off(given.take_off_litres_per_minute * litre / minute);
     default: throw bad_call();
     }
+}
+
+head empty_head_of(aqueth_run_options const& given) {
+    switch (given.head) {
+    case AQUETH_HEAD_TOTAL_CONDENSER: {
+        head const total = head::total_condenser(reflux_of(given));
+        return std::isnan(given.reflux_celsius) ? total : total.reflux_at(celsius(given.reflux_celsius));
+    }
+    case AQUETH_HEAD_PARTIAL_CONDENSER: return head::partial_condenser(given.head_share);
+    case AQUETH_HEAD_PARTIAL_CONDENSER_BY_WATER:
+        return head::partial_condenser(cooling_water{given.water_litres_per_minute * litre / minute,
+                                                     celsius(given.water_in_celsius),
+                                                     celsius(given.water_out_celsius)});
+    default: throw bad_call();
+    }
+}
+head head_of(aqueth_run_options const& given) {
+    return empty_head_of(given).holding(given.head_holdup_litres * litre);
+}
+
+neck neck_of(aqueth_run_options const& given) {
+    if (given.neck_loss_w_k == 0.0) return neck::condensing(given.neck_share);
+    require_range("neck", argument::share_of_the_vapour_that_condenses, given.neck_share, "", 0.0, 0.0,
+                  "it follows from the heat loss of the neck");
+    return neck::losing(given.neck_loss_w_k * watt_per_kelvin);
 }
 
 still still_of(aqueth_run_options const& given) {
     still s{{given.power_watts * watt, given.heat_capacity_j_k * joule_per_kelvin,
              given.heat_loss_w_k * watt_per_kelvin, celsius(given.room_celsius)}};
     s.tower = column_of(given);
-    s.head = head::total_condenser(reflux_of(given));
+    s.head = head_of(given);
     s.flow = flag(given.flow_model) ? flow_model::enthalpy_balance : flow_model::constant_molar_overflow;
-    s.neck = neck::condensing(given.neck_share);
+    s.neck = neck_of(given);
     return s;
+}
+
+plan_step step_of(aqueth_plan_step const& given) {
+    if (given.when == nullptr || given.when->size != sizeof(aqueth_condition)) throw bad_call();
+    plan_step step{condition_of(*given.when)};
+    if (flag(given.when->discard)) throw bad_call();
+    if (given.power_watts != 0.0) step.power = given.power_watts * watt;
+    if (given.reflux != AQUETH_REFLUX_AS_BEFORE) step.returned = reflux_of(given);
+    return step;
 }
 
 run_plan plan_of(aqueth_run_options const& given) {
     if (given.cut_count > 0 && given.cuts == nullptr) throw bad_call();
     if (given.end_count > 0 && given.ends == nullptr) throw bad_call();
+    if (given.step_count > 0 && given.steps == nullptr) throw bad_call();
+    if (given.reserved != 0) throw bad_call();
     // Before they are read, as distil itself requires: a wild count is not a length to walk.
     require_range("distillation", argument::number_of_cuts, static_cast<double>(given.cut_count), "", 0.0,
                   run_plan::most_cuts);
     require_range("distillation", argument::number_of_ends_of_the_run, static_cast<double>(given.end_count),
                   "", 1.0, run_plan::most_ends, "a run must end");
+    require_range("distillation", argument::number_of_steps_of_the_plan,
+                  static_cast<double>(given.step_count), "", 0.0, run_plan::most_steps);
+    if (given.step_count > 0 && given.steps->size != sizeof(aqueth_plan_step)) throw bad_call();
     if (given.cut_count > 0 && given.cuts->size != sizeof(aqueth_condition)) throw bad_call();
     if (given.ends->size != sizeof(aqueth_condition)) throw bad_call();
     run_plan plan;
@@ -156,14 +207,21 @@ run_plan plan_of(aqueth_run_options const& given) {
     for (std::size_t k = 0; k < given.end_count; ++k) plan.ends.push_back(condition_of(given.ends[k]));
     plan.points = given.points;
     plan.product_temperature = celsius(given.product_celsius);
+    plan.start = given.start_minutes * minute;
+    for (std::size_t k = 0; k < given.step_count; ++k) plan.steps.push_back(step_of(given.steps[k]));
+    plan.spout_temperature = celsius(given.spout_celsius);
     return plan;
 }
 
 aqueth_run_point read(run_point const& p) {
-    return {sizeof(aqueth_run_point),  in(p.elapsed, second), in(p.collected, litre),
-            in(p.pure_alcohol, litre), in(p.distilled, mole), in(p.left, mole),
-            p.still.value(),           p.distillate.value(),  p.boiling.celsius(),
-            p.vapour.celsius(),        p.reflux_ratio,        in(p.condenser, watt)};
+    return {sizeof(aqueth_run_point), in(p.elapsed, second),
+            in(p.collected, litre),   in(p.pure_alcohol, litre),
+            in(p.distilled, mole),    in(p.left, mole),
+            p.still.value(),          p.distillate.value(),
+            p.boiling.celsius(),      p.vapour.celsius(),
+            p.reflux_ratio,           in(p.condenser, watt),
+            in(p.neck, watt),         in(p.partial_condenser, watt),
+            p.vapour_flow.value(),    in(p.take_off, litre / minute)};
 }
 
 aqueth_run_fraction read(run_fraction const& f) {
@@ -191,20 +249,46 @@ aqueth_run_totals totals_of(distillation const& d) {
             in(d.heat.gained_by_still, joule),
             in(d.kept_alcohol(), litre),
             d.recovery(),
-            d.strength_lost ? in(d.strength_lost->elapsed, second)
-                            : std::numeric_limits<double>::quiet_NaN()};
+            d.strength_lost ? in(d.strength_lost->elapsed, second) : std::numeric_limits<double>::quiet_NaN(),
+            in(d.heat.partial_condenser, joule)};
 }
 
-/// Copies a structure into the caller's, which may be of a later version and then longer.
+// The sizes that structures had before they grew.
+template <class Structure>
+constexpr std::size_t least_size = sizeof(Structure);
+template <>
+constexpr std::size_t least_size<aqueth_run_options> = offsetof(aqueth_run_options, neck_loss_w_k);
+template <>
+constexpr std::size_t least_size<aqueth_run_point> = offsetof(aqueth_run_point, neck_watts);
+template <>
+constexpr std::size_t least_size<aqueth_run_totals> = offsetof(aqueth_run_totals, partial_condenser_joules);
+
+/// Copies a structure into the caller's, which may be of an earlier version and shorter, or of a later one.
 template <class Structure>
 void copy(Structure const& from, unsigned char* to, std::size_t size) noexcept {
-    std::memcpy(to, &from, sizeof(Structure));
+    std::memcpy(to, &from, (std::min)(sizeof(Structure), size));
     std::memcpy(to, &size, sizeof size);  // the first member
+}
+
+/// Whether these are options of this version or of the one before.
+bool known(aqueth_run_options const* options) noexcept {
+    return options != nullptr &&
+           (options->size == sizeof(aqueth_run_options) || options->size == least_size<aqueth_run_options>);
+}
+
+aqueth_run_options unset_options() noexcept {
+    aqueth_run_options options{};
+    options.size = sizeof options;
+    options.charge_celsius = options.room_celsius = options.product_celsius = options.spout_celsius = 20.0;
+    options.murphree_efficiency = 1.0;
+    options.kpa = in(standard_atmosphere, kilopascal);
+    options.reflux_celsius = std::numeric_limits<double>::quiet_NaN();
+    return options;
 }
 
 template <class Structure>
 aqueth_status get(Structure const& from, Structure* to) noexcept {
-    if (to == nullptr || to->size < sizeof(Structure)) return AQUETH_BAD_CALL;
+    if (to == nullptr || to->size < least_size<Structure>) return AQUETH_BAD_CALL;
     copy(from, reinterpret_cast<unsigned char*>(to), to->size);
     return AQUETH_OK;
 }
@@ -214,7 +298,7 @@ aqueth_status get(std::vector<Structure> const& from, std::size_t first, std::si
                   Structure* to) noexcept {
     if (first > from.size() || count > from.size() - first) return AQUETH_BAD_CALL;
     if (count == 0) return AQUETH_OK;
-    if (to == nullptr || to->size < sizeof(Structure)) return AQUETH_BAD_CALL;
+    if (to == nullptr || to->size < least_size<Structure>) return AQUETH_BAD_CALL;
     std::size_t const size = to->size;
     auto* const bytes = reinterpret_cast<unsigned char*>(to);
     for (std::size_t k = 0; k < count; ++k) copy(from[first + k], bytes + k * size, size);
@@ -224,12 +308,8 @@ aqueth_status get(std::vector<Structure> const& from, std::size_t first, std::si
 }  // namespace
 
 extern "C" aqueth_status aqueth_run_options_init(aqueth_run_options* options) {
-    if (options == nullptr || options->size != sizeof(aqueth_run_options)) return AQUETH_BAD_CALL;
-    *options = {};
-    options->size = sizeof(aqueth_run_options);
-    options->charge_celsius = options->room_celsius = options->product_celsius = 20.0;
-    options->murphree_efficiency = 1.0;
-    options->kpa = in(standard_atmosphere, kilopascal);
+    if (!known(options)) return AQUETH_BAD_CALL;
+    copy(unset_options(), reinterpret_cast<unsigned char*>(options), options->size);
     return AQUETH_OK;
 }
 
@@ -237,12 +317,14 @@ extern "C" aqueth_status aqueth_run_new(aqueth_run_options const* options, aquet
                                         aqueth_refusal* refusal) {
     if (run == nullptr) return AQUETH_BAD_CALL;
     *run = nullptr;
-    if (options == nullptr || options->size != sizeof(aqueth_run_options)) return AQUETH_BAD_CALL;
+    if (!known(options)) return AQUETH_BAD_CALL;
+    aqueth_run_options given = unset_options();
+    std::memcpy(&given, options, options->size);
     if (refusal != nullptr && refusal->size < sizeof(aqueth_refusal)) return AQUETH_BAD_CALL;
     return guarded(refusal, [&] {
-        still const s = still_of(*options);
-        run_plan const plan = plan_of(*options);
-        distillation const d = distil(charge_of(*options), s, plan, options->kpa * kilopascal);
+        still const s = still_of(given);
+        run_plan const plan = plan_of(given);
+        distillation const d = distil(charge_of(given), s, plan, given.kpa * kilopascal);
         auto made = std::make_unique<aqueth_run>();
         for (run_fraction const& f : d.fractions) {
             made->fractions.push_back(read(f));
@@ -276,7 +358,7 @@ extern "C" aqueth_status aqueth_run_get_points(aqueth_run const* run, size_t fir
 }
 extern "C" aqueth_status aqueth_run_get_fraction_ends(aqueth_run const* run, size_t fraction,
                                                       aqueth_run_point* begin, aqueth_run_point* end) {
-    if (run == nullptr || end == nullptr || end->size < sizeof(aqueth_run_point)) return AQUETH_BAD_CALL;
+    if (run == nullptr || end == nullptr || end->size < least_size<aqueth_run_point>) return AQUETH_BAD_CALL;
     aqueth_status const got = get(run->begins, fraction, 1, begin);
     return got == AQUETH_OK ? get(run->ends, fraction, 1, end) : got;
 }

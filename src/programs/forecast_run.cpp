@@ -75,7 +75,8 @@ std::string picture_of(wording const& words, distillation const& r, std::vector<
         "set encoding utf8\n"
         "set terminal svg size 960,600 font 'sans-serif,14' background '#ffffff' noenhanced\n"
         "set border linecolor '#444444'\nset grid linecolor '#dddddd'\n"
-        "set xtics nomirror\nset y2tics\nset key outside top center horizontal\n";
+        "set xtics nomirror\nset y2tics\nset tmargin 5\nset key at screen 0.5, screen 0.99 center top "
+        "horizontal\n";
     script += fmt::format(
         "set xlabel 'collected, {} at {}'\nset ylabel 'strength, {}'\nset y2label 'temperature, {}'\n"
         "set yrange [0:{}]\nset ytics {} nomirror\n$run << EOD\n",
@@ -100,11 +101,11 @@ std::string picture_of(wording const& words, distillation const& r, std::vector<
                 "linecolor '#888888'\n",
                 to);
         }
-        // A name that is wider than its fraction is written upwards.
+        // A name stands above its fraction; slanted if it is wider.
         double const letters = 0.011 * static_cast<double>(names[k].size()) * width;
-        script += fmt::format("set label {} at first {:.6g}, graph 0.03 {} textcolor '#444444'\n",
+        script += fmt::format("set label {} at first {:.6g}, graph 1.025 {} textcolor '#444444'\n",
                               in_quotes(names[k]), 0.5 * (from + to),
-                              to - from > letters ? "center" : "left rotate by 90");
+                              to - from > letters ? "center" : "left rotate by 25");
     }
     return script +
            fmt::format("plot $run using 1:2 with lines linewidth 2.5 linecolor '#1f4e79' title 'distillate', "
@@ -279,11 +280,11 @@ struct water_demand {
 };
 
 /// The greatest load of the column's top.
-vapour_load greatest_load(cooling_options const& options, distillation const& r, boiling_curve const& curve) {
-    auto const width = read_as<units::length>(options.width, {"a width", "m, cm, mm or ft"});
-    return options.on_behalf([&] {
+vapour_load greatest_load(given const& width, distillation const& r, boiling_curve const& curve) {
+    auto const diameter = read_as<units::length>(width, {"a width", "m, cm, mm or ft"});
+    return on_behalf_of(width, [&] {
         std::vector<vapour_load> all;
-        for (run_point const& p : moments(r)) all.push_back(load_at_top(p, width, curve));
+        for (run_point const& p : moments(r)) all.push_back(load_at_top(p, diameter, curve));
         return *std::max_element(all.begin(), all.end(),
                                  [](auto const& a, auto const& b) { return a.f_factor < b.f_factor; });
     });
@@ -360,6 +361,8 @@ void run(session& s) {
     auto const plan_given = plan_options::offer(s);
     auto const fractions_given = fraction_options::offer(s);
     auto const cooling = cooling_options::offer(s);
+    given const& width =
+        s.option("--column-width", "LENGTH", "inner diameter of the column, for the load of its top");
     auto const costs = cost_options::offer(s);
     given const& given_names =
         s.option("--names", "LIST", "names of the fractions in order (default foreshots, hearts, tails)");
@@ -421,11 +424,11 @@ void run(session& s) {
     std::optional<water_demand> const water =
         cooling.wanted() ? std::optional(water_demand::of(cooling, apparatus, r, curve)) : std::nullopt;
     std::optional<vapour_load> const load =
-        cooling.width.present ? std::optional(greatest_load(cooling, r, curve)) : std::nullopt;
+        width.present ? std::optional(greatest_load(width, r, curve)) : std::nullopt;
     units::volume const product_volume =
         product.parts.empty() ? units::volume() : product.whole().volume(celsius(20));
     run_cost const cost = cost_of(r.energy(), costs.read_source(), water ? water->all() : units::volume(),
-                                  costs.read_water_price());
+                                  costs.read_water_price(cooling));
     text.say("{}", product.headline(words, r));
     text.say("{} of warming and {} of boiling.", in_hours(r.warming.duration), in_hours(r.boiling_time));
     text.gap();

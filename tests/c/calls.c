@@ -98,6 +98,7 @@ static void parcels(void) {
 
 /* A small run of the teaching stillhouse of Quillbeck: foreshots by volume, then to 40 % vol at the spout. */
 static aqueth_condition cuts[1], ends[1];
+static aqueth_plan_step steps[1];
 static aqueth_run_options options_of_a_run(void) {
     aqueth_run_options options;
     memset(&options, 0x55, sizeof options);
@@ -256,14 +257,30 @@ static void refused_runs(void) {
     CHECK(why.argument == AQUETH_ARGUMENT_STRENGTH_OF_THE_DISTILLATE);
     CHECK(fabs(why.value - 0.999) < 1e-12 && why.lower == 0.0 && why.upper > 0.79 && why.upper < 0.81);
     EXPECT_REFUSED(cuts[0].value = 0.0, AQUETH_ARGUMENT_VOLUME_TO_COLLECT);
-    EXPECT_BAD_CALL(options.reflux = 2);
+    EXPECT_REFUSED(options.reflux = AQUETH_REFLUX_TAKE_OFF, AQUETH_ARGUMENT_TAKE_OFF_RATE);
+    EXPECT_REFUSED(options.neck_loss_w_k = 1.0; options.neck_share = 0.1,
+                   AQUETH_ARGUMENT_SHARE_OF_THE_VAPOUR_THAT_CONDENSES);
+    EXPECT_REFUSED(options.head = AQUETH_HEAD_PARTIAL_CONDENSER; options.head_share = 1.0,
+                   AQUETH_ARGUMENT_SHARE_OF_THE_VAPOUR_THAT_CONDENSES);
+    EXPECT_REFUSED(options.head = AQUETH_HEAD_PARTIAL_CONDENSER_BY_WATER,
+                   AQUETH_ARGUMENT_FLOW_OF_THE_COOLING_WATER);
+    EXPECT_REFUSED(options.reflux_celsius = 101.0, AQUETH_ARGUMENT_TEMPERATURE_OF_THE_REFLUX);
+    EXPECT_REFUSED(options.start_minutes = -1.0, AQUETH_ARGUMENT_TIME_AT_TOTAL_REFLUX);
+    EXPECT_REFUSED(options.spout_celsius = 50.0, AQUETH_ARGUMENT_TEMPERATURE_OF_THE_SPOUT);
+    EXPECT_REFUSED(options.step_count = 2000; options.steps = steps, AQUETH_ARGUMENT_NUMBER_OF_STEPS_OF_THE_PLAN);
+    EXPECT_BAD_CALL(options.reflux = AQUETH_REFLUX_AS_BEFORE);
+    EXPECT_BAD_CALL(options.head = 3);
+    EXPECT_BAD_CALL(options.reserved = 1);
+    EXPECT_BAD_CALL(options.step_count = 1);
+    EXPECT_BAD_CALL(options.step_count = 1; options.steps = steps; memset(steps, 0, sizeof steps));
+    EXPECT_BAD_CALL(options.step_count = 1; options.steps = steps; steps[0].size = sizeof steps[0]);
     EXPECT_BAD_CALL(options.flow_model = -1);
     EXPECT_BAD_CALL(options.reflux = AQUETH_REFLUX_CONSTANT_STRENGTH; options.kept_scale = 99);
     EXPECT_BAD_CALL(options.cuts = NULL);
     EXPECT_BAD_CALL(options.ends = NULL);
     EXPECT_BAD_CALL(cuts[0].size = 4);
     EXPECT_BAD_CALL(ends[0].size += 8);
-    EXPECT_BAD_CALL(ends[0].watched = 6);
+    EXPECT_BAD_CALL(ends[0].watched = 8);
     EXPECT_BAD_CALL(ends[0].scale = -1);
     EXPECT_BAD_CALL(cuts[0].discard = 2);
     options = options_of_a_run();

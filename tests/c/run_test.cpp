@@ -7,6 +7,7 @@
 #include <gtest/gtest.h>
 
 #include <cstddef>
+#include <optional>
 #include <vector>
 
 namespace aqueth {
@@ -65,6 +66,10 @@ void expect_same(aqueth_run_point const& found, run_point const& expected) {
     near(found.vapour_celsius, expected.vapour.celsius());
     near(found.reflux_ratio, expected.reflux_ratio);
     near(found.condenser_watts, expected.condenser.value());
+    near(found.neck_watts, expected.neck.value());
+    near(found.partial_condenser_watts, expected.partial_condenser.value());
+    near(found.vapour_moles_per_second, expected.vapour_flow.value());
+    near(found.take_off_litres_per_minute, in(expected.take_off, litre / minute));
 }
 
 void expect_same(aqueth_run_options options, std::vector<aqueth_condition> const& cuts,
@@ -119,6 +124,7 @@ void expect_same(aqueth_run_options options, std::vector<aqueth_condition> const
     near(totals.lost_by_pot_joules, expected.heat.lost_by_pot.value());
     near(totals.neck_joules, expected.heat.neck.value());
     near(totals.condenser_joules, expected.heat.condenser.value());
+    near(totals.partial_condenser_joules, expected.heat.partial_condenser.value());
     near(totals.with_distillate_joules, expected.heat.with_distillate.value());
     near(totals.gained_by_still_joules, expected.heat.gained_by_still.value());
     near(totals.kept_alcohol_litres, in(expected.kept_alcohol(), litre));
@@ -160,6 +166,82 @@ TEST(RunInC, KeepsAStrengthUnderTheFlowsOfTheEnthalpies) {
     ASSERT_TRUE(expected.strength_lost);
     expect_same(options, {given(AQUETH_WATCHED_KEPT_STRENGTH, 0.0)},
                 {given(AQUETH_WATCHED_ELAPSED_TIME, 300.0)}, expected);
+}
+
+// Everything that the apparatus has, in two runs.
+TEST(RunInC, HasTheWholeApparatus) {
+    still s = quillbeck();
+    s.neck = neck::losing(1.5 * watt_per_kelvin);
+    s.head = head::total_condenser(reflux::of_take_off(20.0 * millilitre / minute)).reflux_at(celsius(45));
+    run_plan plan;
+    plan.cuts = {{condition::reading_at_spout(by_volume(86.0))}};
+    plan.ends = {condition::head_temperature(celsius(84.0))};
+    plan.points = 7;
+    plan.start = 12.0 * minute;
+    plan.spout_temperature = celsius(27);
+    plan.steps = {{condition::elapsed(40.0 * minute), std::nullopt, 1.8 * kilowatt},
+                  {condition::collected(0.8 * litre), reflux::constant(4.0)}};
+    auto options = options_of(quillbeck_charge(), s, plan);
+    options.neck_loss_w_k = 1.5;
+    options.reflux = AQUETH_REFLUX_TAKE_OFF;
+    options.take_off_litres_per_minute = 0.02;
+    options.reflux_celsius = 45.0;
+    options.start_minutes = 12.0;
+    options.spout_celsius = 27.0;
+    auto const later = given(AQUETH_WATCHED_ELAPSED_TIME, 40.0),
+               fuller = given(AQUETH_WATCHED_COLLECTED_VOLUME, 0.8);
+    aqueth_plan_step steps[2]{};
+    steps[0].size = steps[1].size = sizeof steps[0];
+    steps[0].when = &later;
+    steps[0].power_watts = 1800.0;
+    steps[0].reflux = AQUETH_REFLUX_AS_BEFORE;
+    steps[1].when = &fuller;
+    steps[1].reflux_ratio = 4.0;
+    options.steps = steps;
+    options.step_count = 2;
+    expect_same(options, {given(AQUETH_WATCHED_READING_AT_SPOUT, 0.86)},
+                {given(AQUETH_WATCHED_HEAD_TEMPERATURE, 84.0)}, distil(quillbeck_charge(), s, plan));
+
+    s = quillbeck();
+    s.neck = neck::insulated();
+    run_plan const end = test::until(condition::collected(0.5 * litre));
+    s.head = head::partial_condenser(0.6);
+    options = options_of(quillbeck_charge(), s, end);
+    options.head = AQUETH_HEAD_PARTIAL_CONDENSER;
+    options.head_share = 0.6;
+    auto const half = given(AQUETH_WATCHED_COLLECTED_VOLUME, 0.5);
+    expect_same(options, {}, {half}, distil(quillbeck_charge(), s, end));
+    s.head = head::partial_condenser(cooling_water{0.3 * litre / minute, celsius(12), celsius(55)});
+    options.head = AQUETH_HEAD_PARTIAL_CONDENSER_BY_WATER;
+    options.water_litres_per_minute = 0.3;
+    options.water_in_celsius = 12.0;
+    options.water_out_celsius = 55.0;
+    expect_same(options, {}, {half}, distil(quillbeck_charge(), s, end));
+}
+
+// A program that was compiled when the structures were shorter.
+TEST(RunInC, RunsProgramsOfTheVersionBefore) {
+    run_plan const plan = test::until(condition::collected(0.5 * litre));
+    struct {
+        aqueth_run_options options;
+    } old{options_of(quillbeck_charge(), quillbeck(), plan)};
+    auto const half = given(AQUETH_WATCHED_COLLECTED_VOLUME, 0.5);
+    old.options.ends = &half;
+    old.options.end_count = 1;
+    old.options.size = offsetof(aqueth_run_options, neck_loss_w_k);
+    old.options.neck_loss_w_k = 1e9;  // beyond what the program knows: not read
+    aqueth_run* run = nullptr;
+    ASSERT_EQ(aqueth_run_new(&old.options, &run, nullptr), AQUETH_OK);
+    aqueth_run_point begin{}, end{};
+    begin.size = end.size = offsetof(aqueth_run_point, neck_watts);
+    end.neck_watts = -7.0;
+    ASSERT_EQ(aqueth_run_get_fraction_ends(run, 0, &begin, &end), AQUETH_OK);
+    EXPECT_NEAR(end.collected_litres, 0.5, 1e-6);
+    EXPECT_EQ(end.neck_watts, -7.0);
+    aqueth_run_free(run);
+    EXPECT_EQ(aqueth_run_options_init(&old.options), AQUETH_OK);
+    EXPECT_EQ(old.options.neck_loss_w_k, 1e9);
+    EXPECT_EQ(old.options.size, offsetof(aqueth_run_options, neck_loss_w_k));
 }
 
 TEST(RunInC, TakesAStrengthOnEveryScale) {

@@ -56,6 +56,9 @@ namespace equilibrium_table {
 namespace fill_bottles_program {
 #include "fill_bottles.cpp"
 }
+namespace fill_jars_program {
+#include "fill_jars.cpp"
+}
 namespace find_stages {
 #include "find_stages.cpp"
 }
@@ -71,6 +74,9 @@ namespace judge_uncertainty {
 namespace judge_wash {
 #include "judge_wash.cpp"
 }
+namespace plan_season {
+#include "plan_season.cpp"
+}
 namespace print_table {
 #include "print_table.cpp"
 }
@@ -82,9 +88,10 @@ namespace {
 using entry = int (*)(int, char**);
 constexpr entry programs[] = {blend_lots::main,        boiling_point::main,        check_label::main,
                               convert_strength::main,  correct_reading::main,      dilute_spirit::main,
-                              equilibrium_table::main, fill_bottles_program::main, find_stages::main,
-                              follow_traces::main,     forecast_run::main,         judge_uncertainty::main,
-                              judge_wash::main,        print_table::main,          read_thermometer::main};
+                              equilibrium_table::main, fill_bottles_program::main, fill_jars_program::main,
+                              find_stages::main,       follow_traces::main,        forecast_run::main,
+                              judge_uncertainty::main, judge_wash::main,           plan_season::main,
+                              print_table::main,       read_thermometer::main};
 }  // namespace
 
 extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size) {

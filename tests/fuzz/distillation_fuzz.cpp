@@ -45,12 +45,36 @@ void columns(bytes& in) {
 condition any_condition(bytes& in) {
     double const strength = in.number(0.0, 100.0), degrees = in.number(78.0, 100.0);
     double const litres = in.number(0.0, 20.0), minutes = in.number(0.0, 1000.0);
-    switch (in.choice(5)) {
+    switch (in.choice(8)) {
     case 0: return condition::still_strength(by_volume(strength));
     case 1: return condition::distillate_strength(by_volume(strength));
     case 2: return condition::boiling_temperature(celsius(degrees));
     case 3: return condition::collected(litres * litre);
+    case 4: return condition::head_temperature(celsius(degrees));
+    case 5: return condition::reading_at_spout(by_volume(strength));
+    case 6: return condition::strength_lost();
     default: return condition::elapsed(minutes * minute);
+    }
+}
+
+reflux any_reflux(bytes& in) {
+    double const ratio = in.number(0.0, 20.0), strength = in.number(50.0, 96.0);
+    switch (in.choice(3)) {
+    case 0: return reflux::constant(ratio);
+    case 1: return reflux::constant_strength(by_volume(strength), ratio);
+    default: return reflux::of_take_off(5.0 * ratio * millilitre / minute);
+    }
+}
+
+head any_head(bytes& in) {
+    double const number = in.number(0.0, 1.0), degrees = in.number(0.0, 100.0);
+    switch (in.choice(5)) {
+    case 0: return head::none();
+    case 1: return head::partial_condenser(number);
+    case 2:
+        return head::partial_condenser(cooling_water{number * litre / minute, celsius(10), celsius(degrees)});
+    case 3: return head::total_condenser(any_reflux(in)).reflux_at(celsius(degrees));
+    default: return head::total_condenser(any_reflux(in));
     }
 }
 
@@ -64,15 +88,21 @@ void runs(bytes& in) {
         still s{{in.number(500.0, 5000.0) * watt, in.number(0.0, 2e4) * joule_per_kelvin,
                  in.number(0.0, 10.0) * watt_per_kelvin, celsius(in.number(-10.0, 40.0))},
                 *tower};
+        s.head = any_head(in);
         switch (in.choice(3)) {
         case 0: break;
-        case 1: s.head = head::total_condenser(reflux::constant(in.number(0.0, 20.0))); break;
-        default:
-            s.head = head::total_condenser(
-                reflux::constant_strength(by_volume(in.number(50.0, 96.0)), in.number(0.0, 20.0)));
+        case 1: s.neck = neck::condensing(in.number(0.0, 0.9)); break;
+        default: s.neck = neck::losing(in.number(0.0, 10.0) * watt_per_kelvin);
         }
-        if (in.choice(2)) s.neck = neck::condensing(in.number(0.0, 0.9));
+        if (in.choice(4) == 0) s.flow = flow_model::enthalpy_balance;
         run_plan plan;
+        if (in.choice(4) == 0) plan.start = in.number(0.0, 100.0) * minute;
+        for (int n = in.choice(3); n > 0; --n) {
+            plan_step step{any_condition(in)};
+            if (in.choice(2)) step.returned = any_reflux(in);
+            if (in.choice(2)) step.power = in.number(500.0, 5000.0) * watt;
+            plan.steps.push_back(step);
+        }
         for (int n = in.choice(3); n > 0; --n) plan.cuts.push_back({any_condition(in), in.choice(2) == 0});
         for (int n = in.choice(3) + 1; n > 0; --n) plan.ends.push_back(any_condition(in));
         plan.points = in.choice(4);

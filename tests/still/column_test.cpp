@@ -374,5 +374,14 @@ TEST(Column, MemoryOnlySavesTime) {
     }
 }
 
+// A fraction of a stage down to rounding is no stage: the whole stages below it still count.
+TEST(Column, ATopmostStageMayDoNextToNothing) {
+    auto const strength = [](double stages) {
+        return distillate_strength(sea_level(), column::of_stages(stages), by_moles(30), 1.0).value();
+    };
+    EXPECT_NEAR(strength(std::nextafter(30.0, 31.0)), strength(30.0), 1e-12);
+    EXPECT_NEAR(strength(std::nextafter(1.0, 2.0)), strength(1.0), 1e-12);
+}
+
 }  // namespace
 }  // namespace aqueth

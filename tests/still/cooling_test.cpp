@@ -122,8 +122,8 @@ TEST(Cooling, MomentsAddUpToTheRun) {
                 partial_water += seconds * n.water.value();
             }
         }
-        EXPECT_NEAR(heat / whole.heat().value(), 1.0, 5e-4);  // mixing in the receiver
-        EXPECT_NEAR(water / whole.water.value(), 1.0, 5e-4);
+        EXPECT_NEAR(heat / whole.heat().value(), 1.0, 1e-3);  // mixing in the receiver
+        EXPECT_NEAR(water / whole.water.value(), 1.0, 1e-3);
         if (s.head.reflux_temperature()) {
             EXPECT_LT(condensing, 0.95 * whole.condensing.value());
         } else {

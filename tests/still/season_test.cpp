@@ -143,7 +143,7 @@ TEST(Season, RefusesWhatCannotBe) {
     refused([](season_plan& p) { p.between_runs = -1.0 * hour; }, "time between runs");
     refused([](season_plan& p) { p.destinations = {destination::hearts}; }, "number of destinations");
     refused([](season_plan& p) { p.strip.cuts = {{condition::collected(litre)}}; }, "number of cuts");
-    refused([](season_plan& p) { p.strongest_charge = by_volume(0.5); }, "strength of the charge");
+    refused([](season_plan& p) { p.strongest_charge = by_volume(0.5); }, "strongest charge");
     // everything is returned for ever
     refused([](season_plan& p) { p.destinations = std::vector(3, destination::returned); },
             "number of hearts");

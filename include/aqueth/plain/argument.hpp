@@ -142,6 +142,7 @@ enum class argument {
     strength_scale,
     strength_that_is_kept,
     stronger_spirit_above_the_target_by,
+    strongest_charge,
     systematic_uncertainty,
     take_off_rate,
     target_strength,
@@ -316,6 +317,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::strength_scale: return "strength scale";
     case argument::strength_that_is_kept: return "strength that is kept";
     case argument::stronger_spirit_above_the_target_by: return "stronger spirit, above the target by";
+    case argument::strongest_charge: return "strongest charge";
     case argument::systematic_uncertainty: return "systematic uncertainty";
     case argument::take_off_rate: return "take-off rate";
     case argument::target_strength: return "target strength";

@@ -107,7 +107,11 @@ private:
 class [[nodiscard]] head {
 public:
     /// Kinds of heads.
-    enum class kind { none, total_condenser, partial_condenser };
+    enum class kind {
+        none,              ///< everything that condenses is taken
+        total_condenser,   ///< everything condenses; a part is returned
+        partial_condenser  ///< a part condenses and runs back; the rest is taken
+    };
     static constexpr double greatest_share = 0.99;  ///< greatest share that a partial condenser may condense
 
     /// @return no head: everything that condenses is taken

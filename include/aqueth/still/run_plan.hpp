@@ -12,7 +12,7 @@
 
 namespace aqueth::inline AQUETH_ABI {
 
-/// An event that ends a fraction or the run.
+/// An event that ends a fraction or the run, or at which something changes.
 class [[nodiscard]] condition {
 public:
     /// The quantity that a condition watches.
@@ -62,14 +62,16 @@ public:
         c.shown_ = [](double value) { return volume_fraction(value).number(); };
         return c;
     }
-    /// @param volume distillate at 20 °C, since the fraction began for a cut, since the run began for its end
+    /// @param volume distillate at 20 °C, since the fraction began for a cut, since the run began for its end and
+    ///               for a step
     /// @return the condition
     /// @throws refusal if the volume is not positive
     static condition collected(units::volume volume) {
         require_range("condition", argument::volume_to_collect, in(volume, litre), "L", 1e-9, unlimited);
         return condition(watched::collected_volume, volume.value(), in(volume, litre), "L");
     }
-    /// @param duration since the fraction began for a cut; for the end of the run since it began to boil
+    /// @param duration since the fraction began for a cut; for the end of the run and for a step since it began
+    ///                 to boil
     /// @return the condition
     /// @throws refusal if the duration is not positive
     static condition elapsed(units::time duration) {

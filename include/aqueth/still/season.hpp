@@ -66,7 +66,7 @@ struct season_plan {
         require_range(property, argument::number_of_cuts, static_cast<double>(strip.cuts.size()), "", 0.0,
                       0.0, "all that a strip gives is low wines");
         if (strongest_charge)
-            require_range(property, argument::strength_of_the_charge, strongest_charge->percent(),
+            require_range(property, argument::strongest_charge, strongest_charge->percent(),
                           volume_fraction::unit, 1.0, 100.0, "the strength to which a charge is diluted");
     }
 };

@@ -364,9 +364,7 @@ cooling_options cooling_options::offer(session& s) {
     given const& out = s.option("--water-out", "TEMP", "temperature of this water where it leaves", "45 C");
     given const& receiver =
         s.option("--receiver", "TEMP", "temperature of the distillate in the receiver", "20 C");
-    given const& width =
-        s.option("--column-width", "LENGTH", "inner diameter of the column, for the load of its top");
-    return {in_, out, receiver, width};
+    return {in_, out, receiver};
 }
 
 cooling_temperatures cooling_options::read() const {
@@ -388,7 +386,10 @@ heat_source cost_options::read_source() const {
     return on_behalf_of(efficiency, [&] { return heat_source::gas(each, share); });
 }
 
-double cost_options::read_water_price() const { return read_plain(water_price, 0.0, 1e9); }
+double cost_options::read_water_price(cooling_options const& cooling) const {
+    require_beside(water_price, cooling.wanted(), "--water-in, --water-out or --receiver");
+    return read_plain(water_price, 0.0, 1e9);
+}
 
 void cost_options::say(page& text, wording const& words, run_cost const& cost, units::volume product,
                        std::string const& name) const {

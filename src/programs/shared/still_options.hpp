@@ -129,9 +129,9 @@ auto on_behalf_of_run(charge_options const& charge, still_options const& s, plan
 
 // --- water and money ---------------------------------------------------------------------------------------
 
-/// The options about the water of the condenser and the width of the column.
+/// The options about the water of the condenser.
 struct cooling_options {
-    given const &water_in, &water_out, &receiver, &width;
+    given const &water_in, &water_out, &receiver;
 
     static cooling_options offer(session& s);
     bool wanted() const { return water_in.present || water_out.present || receiver.present; }
@@ -141,8 +141,7 @@ struct cooling_options {
     auto on_behalf(F const& f) const {
         return on_behalf_of({{argument::temperature_of_the_water_in, water_in},
                              {argument::temperature_of_the_water_out, water_out},
-                             {argument::temperature_of_the_receiver, receiver},
-                             {argument::diameter_of_the_column, width}},
+                             {argument::temperature_of_the_receiver, receiver}},
                             f);
     }
 };
@@ -154,7 +153,8 @@ struct cost_options {
     static cost_options offer(session& s);
     bool wanted() const { return price.present || efficiency.present || water_price.present; }
     heat_source read_source() const;
-    double read_water_price() const;
+    /// The price of water; refused without any water.
+    double read_water_price(cooling_options const& cooling) const;
     /// Says and writes what some product costs.
     void say(page& text, wording const& words, run_cost const& cost, units::volume product,
              std::string const& name) const;

@@ -86,9 +86,8 @@ std::string in_hours(units::time t) {
     return fmt::format("{} h {:02d} min", minutes / 60, minutes % 60);
 }
 
-charge_options charge_options::offer(session& s) {
-    given const& a =
-        s.required("--charge", "AMOUNT", "liquid in the pot: volume at its temperature, or mass");
+charge_options charge_options::offer(session& s, char const* name, char const* description) {
+    given const& a = s.required(name, "AMOUNT", description);
     given const& q = s.required("--strength", "STRENGTH", "strength of the charge");
     given const& e = s.option("--extract", "EXTRACT", "real extract of the charge, 'N plato'", "0 plato");
     given const& t =

@@ -37,7 +37,11 @@ struct charge_options {
     given const& solids;
     given const& temperature;
 
-    static charge_options offer(session& s);
+    /// @param name        the option of the amount
+    /// @param description its help
+    static charge_options
+    offer(session& s, char const* name = "--charge",
+          char const* description = "liquid in the pot: volume at its temperature, or mass");
     wash read() const;
 };
 

@@ -9,6 +9,7 @@
 #include <aqueth/error.hpp>
 #include <aqueth/hydrometer.hpp>
 #include <aqueth/model/enthalpy.hpp>
+#include <aqueth/numeric/fixed_point.hpp>
 #include <aqueth/numeric/number_text.hpp>
 #include <aqueth/numeric/root.hpp>
 #include <aqueth/numeric/runge_kutta.hpp>
@@ -221,6 +222,7 @@ public:
         if (step.returned) still_.head = still_.head.returning(*step.returned);
         still_.pot.require_possible();
         memory_ = {};
+        substitution_ = {};
         begin(now.x(), now.left);
     }
 
@@ -431,7 +433,7 @@ private:
     /// what every stretch between two steps of the plan checks and finds out at its beginning
     void begin(double x, double left) {
         head const& h = still_.head;
-        guess_ = {above_.shares.neck, above_.shares.head, 0.0, 1.0};
+        guess_ = {above_.shares.neck, above_.shares.head, 0.0, follows_rate() ? 1.0 : 0.0};
         if (still_.neck.loss().value() > 0.0) guess_[0] = 0.01;
         if (h.water()) guess_[1] = 0.1;
         if (h.returned().keeps_strength()) {
@@ -460,33 +462,24 @@ private:
     /// heat change little with it.
     still_top top(double x, double left, bool keep) const {
         if (!varies()) return top_with(x, above_, above_.internal_reflux(ratio()), column_, keep);
-        constexpr std::size_t unknowns = 4;
-        std::array<double, unknowns> now = guess_, last{}, missed{};
         still_top t{};
-        for (int i = 0; i < most_substitutions; ++i) {
-            returned_above const above{{now[0], now[1]}, now[2]};
+        auto const found = [&](std::array<double, 4> const& from) {
+            returned_above above = above_;
+            if (still_.neck.loss().value() > 0.0) above.shares.neck = limited(from[0]);
+            if (still_.head.water()) above.shares.head = limited(from[1]);
+            above.cold = from[2];
             auto const column = column_.with(above.shares);
-            double const least = -std::log1p(-above.internal_reflux(0.0));
-            double const phi =
-                follows_rate() ? -std::expm1(-(std::max)(least, now[3])) : above.internal_reflux(ratio());
-            t = top_with(x, above, phi, column, keep);
+            double const r = follows_rate() ? std::expm1((std::max)(0.0, from[3])) : ratio();
+            t = top_with(x, above, above.internal_reflux(r), column, keep);
             auto next = substituted(x, left, t, column);
-            t.all_taken = follows_rate() && next[3] < least;
-            if (t.all_taken) next[3] = least;
-            double change = 0.0;
-            for (std::size_t k = 0; k < unknowns; ++k) {
-                double const miss = next[k] - now[k];
-                change = (std::max)(change, std::abs(miss));
-                // the secant method, if it is not far from substitution
-                double const slope = i > 0 ? (miss - missed[k]) / (now[k] - last[k]) : -1.0;
-                bool const fair = std::isgreater(slope, -3.0) && std::isless(slope, -0.3);
-                last[k] = now[k];
-                missed[k] = miss;
-                now[k] -= miss / (fair ? slope : -1.0);
-            }
-            if (change <= 1e-13) break;
-        }
-        guess_ = last;
+            t.all_taken = next[3] < 0.0;
+            next[3] = (std::max)(0.0, next[3]);
+            return next;
+        };
+        guess_ = substitution_.find(found, guess_, 1e-12, 0.3, most_substitutions);
+        require_range("distillation", argument::number_of_steps,
+                      substitution_.converged() ? 0.0 : most_substitutions, "", 0.0, most_substitutions - 1,
+                      "towards the reflux of this still at one moment");
         require_share(argument::heat_loss_coefficient, "W/K", still_.neck.loss().value(), t.above.shares.neck,
                       neck::greatest_share);
         if (auto const& water = still_.head.water())
@@ -505,14 +498,14 @@ private:
         return {column.distillate(x, greatest, memory_), greatest, above, false};
     }
     /// the unknowns of `top`, from the heats and flows of a solution: both shares, the effect of a cold reflux,
-    /// and for a rate to take off the logarithm of 1/(1 - phi)
+    /// and for a rate to take off ln(1 + R)
     std::array<double, 4> substituted(double x, double left, still_top const& t,
                                       column_solver<M> const& column) const {
         auto const q = column.heats(t.d);
         double const seconds = seconds_per_mole(x, t.d, heats(t), left);
         double const of_vapour = seconds / t.vapour();  // time of a mole of vapour
         auto const& shares = t.above.shares;
-        std::array<double, 4> next{shares.neck, shares.head, t.above.cold, guess_[3]};
+        std::array<double, 4> next{shares.neck, shares.head, t.above.cold, 0.0};
         // The heat that a share takes is proportional to it, nearly.
         if (still_.neck.loss().value() > 0.0)
             next[0] = limited(shares.neck * neck_loss(column.neck_temperature(t.d)) * of_vapour / q.neck);
@@ -520,9 +513,9 @@ private:
             next[1] = limited(shares.head * water->heat().value() * of_vapour / q.head);
         if (auto const& cold = still_.head.reflux_temperature())
             next[2] = (std::max)(0.0, warming(t.d, cold->kelvin())) / q.all();
-        // The time of a mole is proportional to 1/(1 - phi), nearly.
+        // The time of a mole of distillate is proportional to 1 + R, nearly.
         if (follows_rate())
-            next[3] = -std::log1p(-t.phi) + std::log(mass_of_moles(1.0, t.d).volume() / (seconds * rate()));
+            next[3] = std::log1p(t.ratio()) + std::log(mass_of_moles(1.0, t.d).volume() / (seconds * rate()));
         return next;
     }
     static double limited(double share) { return (std::min)(0.999, (std::max)(1e-12, share)); }
@@ -582,6 +575,7 @@ private:
     // Never change a result.
     mutable column_memory memory_;
     mutable std::array<double, 4> guess_{};
+    mutable numeric::fixed_point<4> substitution_;
 };
 
 /// The course of a run: integrates to its end, and stores the steps, so that the state at any moment is
@@ -608,6 +602,8 @@ public:
             });
         begin_stretch(first);
         for (condition const& c : plan.ends) require_ahead(c, boiling_, first);
+        for (plan_step const& step : plan.steps)
+            if (step.when.what() == condition::watched::kept_strength) require_keeps();
         begin_fraction(first);
         double h = 0.01;
         for (point now = first; ends_.size() < starts_.size();) {
@@ -683,7 +679,7 @@ private:
     }
     void begin_stretch(point const& p) {
         keeps_ = batch(p).margin_of_strength(p) > 0.0;
-        if (!keeps_ && !lost_) lost_ = p;
+        if (!keeps_ && !lost_ && !Batch::settles) lost_ = p;
         batch(p).require_rate(p);
     }
     /// takes a step of the plan
@@ -718,6 +714,8 @@ private:
         store(now, first.at, taken);
         point const reached = point_of(now, first.at, taken);
         batch(reached).require_rate(reached);
+        // A column with holdup comes to that strength in the course of the run.
+        if (Batch::settles && !lost_) keeps_ = keeps_ || batch(reached).margin_of_strength(reached) > 0.0;
         if (bends && first.at >= tried - tolerance) {
             keeps_ = false;
             if (!lost_) lost_ = reached;
@@ -726,8 +724,9 @@ private:
         if (!first.what && tried == longest && !bends) raise_unreached(reached);
         if (first.what) {
             // The state at the end of the run decides: only rounding may separate it from the cut.
-            bool const at_cut =
-                first.reaches_cut || (next_cut() && excess(*next_cut(), starts_.back(), reached) >= 0.0);
+            bool const waits = next_cut() && settles(*next_cut(), starts_.back(), now);
+            bool const at_cut = first.reaches_cut ||
+                                (next_cut() && !waits && excess(*next_cut(), starts_.back(), reached) >= 0.0);
             bool const at_last_cut = at_cut && starts_.size() == plan_.cuts.size();
             if (first.ends_run && next_cut() && !at_last_cut) {
                 if (at_cut) begin_fraction(reached);  // with a cut that never comes
@@ -789,7 +788,8 @@ private:
     bool settles(condition const& c, point const& since, point const& p) const {
         using watched = condition::watched;
         bool const of_head = c.what() == watched::distillate_strength ||
-                             c.what() == watched::reading_at_spout || c.what() == watched::head_temperature;
+                             c.what() == watched::reading_at_spout || c.what() == watched::head_temperature ||
+                             c.what() == watched::kept_strength;
         return Batch::settles && of_head && excess(c, since, p) >= 0.0;
     }
     static bool falls(condition const& c) {
@@ -841,19 +841,21 @@ private:
         return std::isnan(at) ? h : at;
     }
 
+    /// Refuses to wait for the loss of a strength that is never kept.
+    void require_keeps() const {
+        bool keeps = stretches_.front().apparatus().head.returned().keeps_strength();
+        for (plan_step const& step : plan_.steps)
+            keeps = keeps || (step.returned && step.returned->keeps_strength());
+        require_range("distillation", argument::strengths_kept_by_the_reflux, keeps ? 1.0 : 0.0, "", 1.0, 1.0,
+                      "a cut, an end or a step waits until that strength is lost");
+    }
     /// A condition within the tolerance of the steps counts as met: a charge of 11 % vol already satisfies
     /// "still at 11 % vol", whatever the rounding of two conversions.
     void require_ahead(condition const& c, point const& since, point const& p) const {
         using watched = condition::watched;
         if (settles(c, since, p)) return;
         reflux const& r = batch(p).apparatus().head.returned();
-        if (c.what() == watched::kept_strength) {
-            bool keeps = r.keeps_strength();
-            for (plan_step const& each : plan_.steps)
-                keeps = keeps || (each.returned && each.returned->keeps_strength());
-            require_range("distillation", argument::strengths_kept_by_the_reflux, keeps ? 1.0 : 0.0, "", 1.0,
-                          1.0, "a cut or an end waits until that strength is lost");
-        }
+        if (c.what() == watched::kept_strength) require_keeps();
         double const now = seen(c, since, p);
         double const nearest = falls(c) ? now / (1.0 + tolerance) : now / (1.0 - tolerance);
         if (falls(c) ? threshold(c) < nearest : threshold(c) > nearest) return;

@@ -277,7 +277,9 @@ private:
             y = next;
             return !pinched;  // else all further stages are alike
         };
-        bool goes_on = column_.topmost() == 0.0 || descends(column_.topmost());
+        // A topmost stage of next to no efficiency changes nothing, which is no pinch.
+        if (column_.topmost() > 0.0) descends(column_.topmost());
+        bool goes_on = true;
         for (int n = 0; goes_on && n < column_.whole(); ++n) goes_on = descends(column_.efficiency());
         memory.profile = at;
         double const missing = (std::max)(azeotrope_ - y.value, 1e-17);
