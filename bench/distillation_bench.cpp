@@ -4,6 +4,7 @@
 #include <aqueth/boiling_curve.hpp>
 #include <aqueth/still/learning.hpp>
 #include <aqueth/still/run.hpp>
+#include <aqueth/still/traces.hpp>
 
 #include "still/learning_logs.hpp"
 
@@ -63,6 +64,17 @@ BENCHMARK(forecast_of_five_stages)
     ->Arg(200)
     ->Arg(1000)
     ->Unit(benchmark::kMillisecond);
+
+// The same with ten traces: at most half as much again.
+void forecast_with_traces(benchmark::State& timing) {
+    auto const s = five_stages();
+    auto const p = plan(static_cast<int>(timing.range(0)));
+    std::vector<trace_amount> amounts;
+    for (trace const each : all_traces)
+        if (each != trace::furfural) amounts.push_back({each, 1.0 * gram});
+    for (auto _ : timing) benchmark::DoNotOptimize(distil_with_traces(charge, amounts, s, p, curve));
+}
+BENCHMARK(forecast_with_traces)->ArgName("states")->Arg(0)->Arg(1000)->Unit(benchmark::kMillisecond);
 
 // Four plates and a condenser that hold liquid; the run that run_holdup_test.cpp holds against tiny explicit steps.
 void forecast_with_holdup(benchmark::State& timing) {

@@ -14,6 +14,7 @@
 #include <aqueth/correlation/sucrose_density.hpp>
 #include <aqueth/metrology/measurement_model.hpp>
 #include <aqueth/model/enthalpy.hpp>
+#include <aqueth/model/traces.hpp>
 #include <aqueth/model/vapour_liquid.hpp>
 
 #include <boost/multiprecision/cpp_dec_float.hpp>
@@ -263,6 +264,12 @@ TEST(ExactArithmetic, EveryPropertyInThreePrecisions) {
         "dew temperature", scale::own, points(30, {0.01, 0.85}, {1.0e4, 1.9e5}),
         [](auto const& y, auto const& p) { return model::vapour_liquid::dew_at_pressure(y, p).temperature; },
         {1.63e-7, 5.2e-16, 1.5e-19});
+
+    compare("volatility of furfural", scale::own, points(sparse, strengths, {345.0, 376.0}),
+            [](auto const& x, auto const& t) {
+                return model::traces::volatility(trace::furfural, x, t, std::decay_t<decltype(x)>(101325.0));
+            },
+            {1.5e-6, 3.0e-15, 1.2e-18});
 
     auto const caloric = points(sparse, strengths, caloric_kelvin);
     compare("heat of mixing", scale::largest, caloric,

@@ -10,7 +10,7 @@
 # GROUPs of operators (+ - * / < > <= >= && ||):
 #   r22-code formulas saturation-code gibbs-code equilibrium-code vapour enthalpy-code blending lots parcel hydrometer
 #   strength attenuation caloric heating trade measured-equilibrium uncertainty monte-carlo conformity labelling instruments
-#   column batch-still holdup still-estimate
+#   column batch-still holdup still-estimate traces
 # A GROUP of faults that somebody might make, tests/planted_faults.txt, each with the test that must notice it:
 #   planted
 # Without a GROUP, all of them. Left out are the first guesses (oiml_r22_inverse_guess.hpp, bubble_point_guess.hpp): no
@@ -382,6 +382,13 @@ run() {
             group still-estimate operators include/aqueth/still/run_log.hpp run_log
             group still-estimate operators include/aqueth/numeric/minimum.hpp minimum
             ;;
+        traces)
+            operators traces traces traces plain/traces published/traces
+            group traces operators include/aqueth/plain/traces.hpp traces plain/traces
+            group traces operators include/aqueth/still/detail/trace_run.hpp still/traces
+            group traces operators include/aqueth/still/detail/held_trace_run.hpp still/traces
+            group traces operators include/aqueth/still/traces.hpp still/traces
+            ;;
         planted) plant ;;
         *)
             echo "mutation.sh: no group '$1'" >&2
@@ -395,7 +402,7 @@ if (($# == 0)); then
         label-figures instrument-figures r22-code formulas saturation-code gibbs-code equilibrium-code vapour enthalpy-code \
         blending lots parcel hydrometer freezing-code strength weighing specific-gravity \
         attenuation caloric heating trade measured-equilibrium uncertainty \
-        monte-carlo conformity labelling instruments column batch-still holdup still-estimate planted
+        monte-carlo conformity labelling instruments column batch-still holdup still-estimate traces planted
 fi
 for name in "$@"; do run "$name"; done
 [[ ! -e $scratch/failed ]]

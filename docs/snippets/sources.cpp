@@ -24,6 +24,7 @@
 #include <aqueth/model/ethanol_second_virial.hpp>
 #include <aqueth/model/excess_gibbs.hpp>
 #include <aqueth/model/modified_raoult.hpp>
+#include <aqueth/model/traces.hpp>
 #include <aqueth/model/vapour_deviations.hpp>
 #include <aqueth/model/vapour_liquid.hpp>
 
@@ -71,6 +72,7 @@ int main() {
     show("correlation::gas_constant", gas_constant::cited);
     show("model::vapour_liquid", vapour_liquid::cited);
     show("model::vapour_deviations", vapour_deviations::cited);
+    show("model::traces", aqueth::model::traces::cited);
     show("model::excess_gibbs", excess_gibbs::cited);
     show("model::modified_raoult", modified_raoult::cited);
     show("correlation::water_saturation_wagner_pruss", water_saturation_wagner_pruss::cited);

@@ -29,6 +29,7 @@
 #include <aqueth/still/run_plan.hpp>       // cuts and ends of a run
 #include <aqueth/still/season.hpp>         // strips and spirit runs until they repeat themselves
 #include <aqueth/still/still.hpp>          // the apparatus: pot, column, neck, head
+#include <aqueth/still/traces.hpp>         // traces beside a run: methanol, esters, higher alcohols
 // operations of the trade, on parcels
 #include <aqueth/attenuation.hpp>   // strength of a wash from its gravities; sugar for a wash
 #include <aqueth/blending.hpp>      // mix, dilute, fortify, make up; contraction
@@ -49,6 +50,7 @@
 #include <aqueth/freezing.hpp>            // freezing point
 #include <aqueth/specific_gravity.hpp>    // relative densities, in vacuo and in air
 #include <aqueth/strength.hpp>            // every basis into every other
+#include <aqueth/traces.hpp>              // volatility of traces in the boiling mixture, with its error band
 #include <aqueth/vapour_uncertainty.hpp>  // uncertainty of the strength of a vapour
 #include <aqueth/weighing.hpp>            // indications of a balance in air
 // basic types

@@ -16,9 +16,14 @@
 #include <aqueth/correlation/fermentation.hpp>
 #include <aqueth/correlation/sucrose_density.hpp>
 #include <aqueth/measured_equilibrium.hpp>
+#include <aqueth/model/traces.hpp>
+#include <aqueth/still/traces.hpp>
 
+#include <algorithm>
 #include <array>
+#include <cctype>
 #include <cmath>
+#include <filesystem>
 #include <functional>
 #include <map>
 #include <numeric>
@@ -54,6 +59,9 @@ namespace fill_bottles_program {
 namespace fill_jars_program {
 #include "fill_jars.cpp"
 }
+namespace follow_traces {
+#include "follow_traces.cpp"
+}
 namespace forecast_run {
 #include "forecast_run.cpp"
 }
@@ -78,11 +86,12 @@ namespace read_thermometer {
 
 namespace {
 using entry = int (*)(int, char**);
-constexpr entry programs[] = {
-    blend_lots::main,          boiling_point::main, check_label::main,       convert_strength::main,
-    correct_reading::main,     dilute_spirit::main, equilibrium_table::main, fill_bottles_program::main,
-    fill_jars_program::main,   forecast_run::main,  judge_uncertainty::main, judge_wash::main,
-    learn_still_program::main, plan_season::main,   print_table::main,       read_thermometer::main};
+constexpr entry programs[] = {blend_lots::main,        boiling_point::main,        check_label::main,
+                              convert_strength::main,  correct_reading::main,      dilute_spirit::main,
+                              equilibrium_table::main, fill_bottles_program::main, fill_jars_program::main,
+                              follow_traces::main,     forecast_run::main,         judge_uncertainty::main,
+                              judge_wash::main,        learn_still_program::main,  plan_season::main,
+                              print_table::main,       read_thermometer::main};
 }  // namespace
 
 extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size) {

@@ -112,6 +112,19 @@ std::vector<pin> const pins{
     {"worked_examples.csv", "read", 14, 0x2c03f95fU, {56512.2521689894}},
     {"worked_examples_from_memory.csv", "memory", 2, 0xbf4b910dU, {55.57}},
     {"yang_1979.csv", "read", 9, 0x13dadc36U, {450, 225, 274.5, 428.89}},
+{"acetic_acid_dimer_from_memory.csv", "memory", 2, 0x48cff83bU, {3155.5795}},
+    {"binary_parameters_dechema.csv", "read", 10, 0xb8da9b13U, {-1.731994446487456287, 368.102924910353144,
+        1.731994446487456125, -1275.214507507764268, 1.5079}},
+    {"infinite_dilution_collected.csv", "read", 19, 0xfcc177b6U, {1107.9, 4501.68}},
+    {"infinite_dilution_in_water.csv", "read", 123, 0x20988f58U, {38915, 9856.43}},
+    {"methanol_ethanol_water_1958.csv", "read", 20, 0xdc503b6aU, {5.02, 5.017, 9.963, 7015.4, 7.956, 6.733,
+        5.311}},
+    {"trace_boiling_points.csv", "read", 11, 0x60b19e40U, {4185.08}},
+    {"trace_vapour_pressures.csv", "read", 51, 0x4c1bf941U, {978.435446017287628, -22864.782507929551,
+        -1859.4447627, -28.9526245335999999278744, 117802729, 12724.96, 12626.27, 25019.88}},
+    {"unifac_dortmund_groups.csv", "read", 11, 0xa44086f6U, {217, 103, 11.0759, 12.4998}},
+    {"unifac_dortmund_interactions.csv", "read", 54, 0x4bff42d1U, {580, 580, 15248.931, -33.3767, 0.0622472}},
+    {"water_acetic_acid_2011.csv", "read", 18, 0x82f79f26U, {6821.66, 9.5213, 11.1275}},
 };
 // clang-format on
 

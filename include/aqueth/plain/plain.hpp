@@ -17,5 +17,6 @@
 #include <aqueth/plain/parcel.hpp>
 #include <aqueth/plain/specific_gravity.hpp>
 #include <aqueth/plain/strength.hpp>
+#include <aqueth/plain/traces.hpp>
 #include <aqueth/plain/wash.hpp>
 #include <aqueth/plain/weighing.hpp>
