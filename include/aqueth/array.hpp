@@ -125,23 +125,23 @@ constexpr bits<T> perhaps_not_liquid(T w, T t, T apart = T(0)) {
            bits_of(above_freezing(w, t));
 }
 
-/// The least mass fraction that is certainly liquid at t, where the parabola reaches t.
+/// The least mass fraction that is certainly liquid at t, where the parabola reaches t; more than 1 above 40 °C,
+/// so that every element takes the careful way.
 template <class T>
 T weakest_liquid(T t) {
+    if (t > T(r22::highest_celsius)) return T(2);  // none: R 22 does not reach there
     if (t >= T(0)) return T(0);
     T const root = std::sqrt(T(28 * 28) - T(4 * 132) * t);
     return (root - T(28)) / T(2 * 132) + T(1e-6);
 }
 
-/// @return whether OIML R 22 covers a liquid mixture there: what the scalar functions require
-inline bool liquid(double w, double t) {
-    return w >= 0.0 && w <= 1.0 && t <= r22::highest_celsius &&
-           t >= coldest_liquid_celsius(w) - aqueth::detail::rounding && t >= r22::lowest_celsius;
-}
+/// @return whether the mixture is liquid there: what the scalar functions require
+inline bool liquid(double w, double t) { return plain::liquid_range(w, t).ok; }
 
 /// The mass fraction of a liquid mixture from its density at t; NaN if there is none.
 inline double composition(double rho, double t, double tolerance) {
-    if (!(t >= r22::lowest_celsius && t <= r22::highest_celsius)) return nothing<double>;
+    if (!plain::liquid_temperature_range(t).ok) return nothing<double>;
+    if (t > r22::highest_celsius) return plain::mass_fraction_from_density(rho, t).value;
     r22::isotherm<double> const at_t(t);
     if (!(rho >= at_t.density(1.0) - tolerance && rho <= at_t.density(0.0) + tolerance))
         return nothing<double>;
@@ -170,7 +170,7 @@ struct density_operation {
         }
         return any;
     }
-    T careful(T w, T t) const { return liquid(w, t) ? r22::density(w, t) : nothing<T>; }
+    T careful(T w, T t) const { return liquid(w, t) ? model::hot_density::liquid_density(w, t) : nothing<T>; }
 };
 
 template <class T>
@@ -183,7 +183,10 @@ struct density_at_operation {
         }
         return any;
     }
-    T careful(T w) const { return liquid(w, t) ? at_t.density(w) : nothing<T>; }
+    T careful(T w) const {
+        if (!liquid(w, t)) return nothing<T>;
+        return t > T(r22::highest_celsius) ? model::hot_density::density(w, t) : at_t.density(w);
+    }
     T t, weakest;
     r22::isotherm<T> at_t;
 };
@@ -517,8 +520,8 @@ std::size_t run(Operation const& operation, Out& out, flags valid, First const& 
 }
 
 inline double require_temperature(char const* property, units::temperature t) {
-    return require_range(property, argument::temperature, t.celsius(), "°C", r22::lowest_celsius,
-                         r22::highest_celsius, "OIML R 22");
+    aqueth::detail::accept(property, plain::liquid_temperature_range(t.celsius()));
+    return t.celsius();
 }
 
 }  // namespace detail

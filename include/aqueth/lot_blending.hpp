@@ -115,7 +115,7 @@ public:
         double const most_mass = total(all_most());
         double w = weakest ? 0.0 : 1.0;
         for (int k = 0; k < 60; ++k) {
-            double const rho = correlation::oiml_r22::density(w, t.celsius());
+            double const rho = model::hot_density::liquid_density(w, t.celsius());
             w = strength(greedy(std::clamp(volume.value() * rho, least_mass, most_mass), weakest));
         }
         return w;

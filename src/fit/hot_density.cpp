@@ -12,6 +12,7 @@
 #include <aqueth/correlation/molar_mass.hpp>
 #include <aqueth/correlation/oiml_r22.hpp>
 #include <aqueth/model/hot_density.hpp>
+#include <aqueth/model/vapour_liquid.hpp>
 #include <aqueth/plain/freezing.hpp>
 
 #include <Eigen/Dense>
@@ -36,6 +37,7 @@ namespace r22 = correlation::oiml_r22;
 constexpr int powers = 7;                                      ///< of 1 - 2x
 constexpr std::array<int, powers> terms{3, 3, 3, 3, 3, 2, 2};  ///< of each, powers of the temperature
 constexpr int unknowns = 19;
+constexpr int boiling_intervals = 200;
 constexpr int degree = 6;  ///< of the volumes of the pure liquids
 
 /// A density at 0.1 MPa.
@@ -152,6 +154,13 @@ model solve(std::vector<data_set> const& sets, int left_out = -1) {
         Eigen::Map<Eigen::VectorXd const>(right.data(), static_cast<Eigen::Index>(right.size())))};
 }
 
+double boiling_celsius(double w) {
+    return aqueth::model::vapour_liquid::bubble_at_pressure(mass::mole_fraction_from_mass_fraction(w),
+                                                            101325.0)
+               .temperature -
+           273.15;
+}
+
 /// Polynomial of the scaled temperature through a pure liquid's molar volume, fitted at Chebyshev's points.
 template <class Volume>
 Eigen::VectorXd polynomial(Volume const& volume) {
@@ -194,7 +203,13 @@ void print_header(model const& m) {
             std::printf("%s%.10e", j > 0 ? ", " : "", j < terms[k] ? m.coefficients(i++) : 0.0);
         std::printf("}%s\n", k + 1 < powers ? "," : "}};");
     }
-    std::puts("// clang-format on\n\n}  // namespace aqueth::inline AQUETH_ABI::model::hot_density");
+    std::printf("/// Boiling points at 101.325 kPa, °C, in equal steps of the mass fraction from 0 to 1.\n"
+                "inline constexpr std::array<double, %d> boiling_points{",
+                boiling_intervals + 1);
+    for (int i = 0; i <= boiling_intervals; ++i)
+        std::printf("%s%s%.6f", i > 0 ? "," : "", i % 10 == 0 ? "\n    " : " ",
+                    boiling_celsius(static_cast<double>(i) / boiling_intervals));
+    std::puts("};\n// clang-format on\n\n}  // namespace aqueth::inline AQUETH_ABI::model::hot_density");
 }
 
 struct summary {
@@ -274,8 +289,14 @@ bool agrees(std::vector<data_set> const& sets) {
             double const d = hot::density(i / 50.0, t) - m.density(i / 50.0, t);
             if (!(std::abs(d) <= worst)) worst = std::abs(d);  // keeps a NaN
         }
-    std::printf("library less fresh fit, at most: %.1e kg/m3\n", worst);
-    return worst <= 1e-4;  // what the polynomials for the pure liquids leave
+    double boiling = 0.0;
+    for (int i = 0; i <= 1000; ++i) {
+        double const d = hot::boiling_celsius(i * 1e-3) - boiling_celsius(i * 1e-3);
+        if (!(std::abs(d) <= boiling)) boiling = std::abs(d);
+    }
+    std::printf("library less fresh fit, at most: %.1e kg/m3; boiling points %.1e K\n", worst, boiling);
+    // What the polynomials for the pure liquids leave, and straight lines between the boiling points.
+    return worst <= 1e-4 && boiling < 0.005;
 }
 
 }  // namespace

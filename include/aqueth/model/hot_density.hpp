@@ -100,6 +100,28 @@ constexpr T density(T const& w, T const& t) {
     return T(1) / specific_volume(w, t).value;
 }
 
+/// @param w mass fraction of ethanol, 0 to 1; not checked
+/// @return boiling point at 101.325 kPa, °C: straight lines between close points of `model::vapour_liquid`,
+///         within 0.005 K
+template <numeric::real T>
+constexpr T boiling_celsius(T const& w) {
+    constexpr auto intervals = boiling_points.size() - 1;
+    T const place = w * T(static_cast<double>(intervals));
+    std::size_t left = 0;
+    while (left + 1 < intervals && place >= T(static_cast<double>(left + 1))) ++left;
+    T const within = place - T(static_cast<double>(left));
+    return T(boiling_points[left]) + within * T(boiling_points[left + 1] - boiling_points[left]);
+}
+
+/// Density of the liquid at any temperature: by the law, OIML R 22, up to 40 °C, and by the fit above.
+/// @param w mass fraction of ethanol, 0 to 1
+/// @param t temperature, °C, up to the boiling point; not checked
+/// @return density, kg/m3
+template <numeric::real T>
+constexpr T liquid_density(T const& w, T const& t) {
+    return t > T(lowest_celsius) ? density(w, t) : correlation::oiml_r22::density(w, t);
+}
+
 /// Uncertainty of the density, for the budget of a measurement.
 /// @param t temperature, °C, 40 to 110
 /// @return relative standard uncertainty: 0.005 % at 40 °C, 0.025 % at 50, 0.05 % at 75, 0.075 % at 100, linear

@@ -69,23 +69,23 @@ constexpr parcel<T> const& numbers(Part const& part) {
 /// temperature, whatever that is.
 template <number T, class Part>
 checked<T> celsius_without_loss(Part const* parts, std::size_t count, T mass_kg, T mass_fraction) {
-    double const highest = correlation::oiml_r22::highest_celsius;
     T enthalpy = T(0);
     for (std::size_t i = 0; i < count; ++i) {
         parcel<T> const& part = numbers<T>(parts[i]);
         if (part.mass_kg == mass_kg) return {part.celsius, {}};
         if (part.mass_kg == T(0)) continue;
         status const range = within(argument::temperature_of_a_part, part.celsius, heat::lowest_celsius,
-                                    highest, limit::heats_of_mixing);
+                                    heat::highest_celsius, limit::heats_of_mixing);
         if (!range.ok) return no_answer<T>(range);
         enthalpy += part.mass_kg * amounts<T>(part.mass_fraction).enthalpy_j_kg(part.celsius + T(273.15));
     }
     T const mixed = celsius_from_enthalpy(mass_fraction, enthalpy / mass_kg);
+    T const highest = hottest_liquid_celsius(mass_fraction);
     status const range =
         within(argument::temperature_of_the_mixture_without_loss_of_heat, mixed, heat::lowest_celsius,
-               double(T(highest) + rounding<T>), limit::oiml_r22_and_heats_of_mixing);
+               double(highest + rounding<T>), limit::oiml_r22_and_heats_of_mixing);
     if (!range.ok) return no_answer<T>(range);
-    return {mixed < T(highest) ? mixed : T(highest), {}};
+    return {mixed < highest ? mixed : highest, {}};
 }
 
 /// `blend` with volumes in m3.
@@ -130,17 +130,18 @@ template <number T, class Part>
         if (!without_loss.status.ok) return no_answer<answer>(without_loss.status);
         celsius = without_loss.value;
     }
-    range = liquid_range(weakest, celsius);  // else the sum has no meaning
+    // No part that is not empty may freeze there, else the sum has no meaning. A part that would boil is taken
+    // as superheated liquid.
+    range = liquid_range(celsius > T(0) ? mass_fraction : weakest, celsius);
     if (!range.ok) return no_answer<answer>(range);
 
-    // Parts that are not empty are liquid there: the formula needs no more checks.
     T sum_m3 = T(0);
     for (std::size_t i = 0; i < count; ++i) {
         parcel<T> const& part = numbers<T>(parts[i]);
         if (part.mass_kg > T(0))
-            sum_m3 += part.mass_kg / correlation::oiml_r22::density(part.mass_fraction, celsius);
+            sum_m3 += part.mass_kg / model::hot_density::liquid_density(part.mass_fraction, celsius);
     }
-    T const product_m3 = mass_kg / correlation::oiml_r22::density(mass_fraction, celsius);
+    T const product_m3 = mass_kg / model::hot_density::liquid_density(mass_fraction, celsius);
     return {{{mass_kg, mass_fraction, celsius}, sum_m3, sum_m3 - product_m3}, {}};
 }
 
