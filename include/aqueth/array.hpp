@@ -125,8 +125,8 @@ constexpr bits<T> perhaps_not_liquid(T w, T t, T apart = T(0)) {
            bits_of(above_freezing(w, t));
 }
 
-/// The least mass fraction that is certainly liquid at t, where the parabola reaches t; more than 1 above 40 °C,
-/// so that every element takes the careful way.
+/// The least mass fraction that is certainly liquid at t, where the parabola reaches t. Above 40 °C it is more
+/// than 1, so that every element takes the careful way.
 template <class T>
 T weakest_liquid(T t) {
     if (t > T(r22::highest_celsius)) return T(2);  // none: R 22 does not reach there
@@ -141,7 +141,12 @@ inline bool liquid(double w, double t) { return plain::liquid_range(w, t).ok; }
 /// The mass fraction of a liquid mixture from its density at t; NaN if there is none.
 inline double composition(double rho, double t, double tolerance) {
     if (!plain::liquid_temperature_range(t).ok) return nothing<double>;
-    if (t > r22::highest_celsius) return plain::mass_fraction_from_density(rho, t).value;
+    if (t > r22::highest_celsius) {
+        double const ethanol = model::hot_density::density(1.0, t);
+        double const water = model::hot_density::density(0.0, t);
+        if (!(rho >= ethanol - tolerance && rho <= water + tolerance)) return nothing<double>;
+        return plain::mass_fraction_from_density(std::clamp(rho, ethanol, water), t).value;
+    }
     r22::isotherm<double> const at_t(t);
     if (!(rho >= at_t.density(1.0) - tolerance && rho <= at_t.density(0.0) + tolerance))
         return nothing<double>;
@@ -528,7 +533,7 @@ inline double require_temperature(char const* property, units::temperature t) {
 
 /// Densities, each at its own temperature.
 /// @param mass_fraction mass fractions of ethanol, 0 to 1
-/// @param celsius       temperatures in °C, -20 to 40 and not below the freezing point
+/// @param celsius       temperatures in °C, from freezing, or -20, to boiling at 101.325 kPa
 /// @param density       densities in kg/m3
 /// @param valid         flags, or nothing
 /// @return how many elements were out of range
@@ -543,7 +548,7 @@ std::size_t density(W const& mass_fraction, C const& celsius, R&& density, flags
 
 /// Densities, all at one temperature: four to six times as fast.
 /// @param mass_fraction mass fractions of ethanol, 0 to 1
-/// @param t             temperature, -20 to 40 °C; mixtures that would be frozen are out of range
+/// @param t             temperature, -20 °C to the boiling point; mixtures that would be frozen are out of range
 /// @param density       densities in kg/m3
 /// @param valid         flags, or nothing
 /// @return how many elements were out of range
@@ -559,7 +564,7 @@ std::size_t density(W const& mass_fraction, units::temperature t, R&& density, f
 
 /// Mass fractions from densities, each at its own temperature.
 /// @param density       densities in kg/m3, between those of pure ethanol and of water at the temperature
-/// @param celsius       temperatures in °C, -20 to 40
+/// @param celsius       temperatures in °C, -20 to the boiling point
 /// @param mass_fraction mass fractions of ethanol
 /// @param valid         flags, or nothing
 /// @return how many elements were out of range
@@ -575,7 +580,7 @@ std::size_t mass_fraction_from_density(D const& density, C const& celsius, R&& m
 
 /// Mass fractions from densities, all at one temperature.
 /// @param density       densities in kg/m3, between those of pure ethanol and of water at the temperature
-/// @param t             temperature, -20 to 40 °C
+/// @param t             temperature, -20 °C to the boiling point
 /// @param mass_fraction mass fractions of ethanol
 /// @param valid         flags, or nothing
 /// @return how many elements were out of range

@@ -196,11 +196,11 @@ void print_header(model const& m) {
     std::printf("/// Excess volume, cm3/mol: row k multiplies x (1 - x) (1 - 2x)^k, a polynomial each.\n"
                 "inline constexpr std::array<std::array<double, 3>, %d> excess{{\n",
                 powers);
-    Eigen::Index i = 0;
+    Eigen::Index next = 0;
     for (std::size_t k = 0; k < powers; ++k) {
         std::printf("    {");
         for (int j = 0; j < 3; ++j)
-            std::printf("%s%.10e", j > 0 ? ", " : "", j < terms[k] ? m.coefficients(i++) : 0.0);
+            std::printf("%s%.10e", j > 0 ? ", " : "", j < terms[k] ? m.coefficients(next++) : 0.0);
         std::printf("}%s\n", k + 1 < powers ? "," : "}};");
     }
     std::printf("/// Boiling points at 101.325 kPa, °C, in equal steps of the mass fraction from 0 to 1.\n"

@@ -329,7 +329,7 @@ constexpr status dilute_in_additions(parcel<T> const& spirit, T target, liquid<T
 
 /// Mixes parcels: masses add, volumes do not. The mixture has the temperature that it reaches without loss of
 /// heat. Water and strong spirit become warmer than either.
-/// @param parts parcels, at least one of them not empty; those not empty at 0 to 40 °C
+/// @param parts parcels, at least one of them not empty; those not empty from 0 °C up
 /// @param count how many parcels there are
 /// @return product, sum of volumes and contraction; refuses no parcels, only empty ones, and temperatures
 ///         (also that of the mixture) out of range
@@ -345,8 +345,8 @@ checked<blend<T>> mix(parcel<T> const* parts, std::size_t count) {
 }
 
 /// Two parcels mixed without loss of heat.
-/// @param a one parcel, 0 to 40 °C
-/// @param b the other, 0 to 40 °C
+/// @param a one parcel, from 0 °C up
+/// @param b the other, from 0 °C up
 /// @return the mixture; refuses as the function above
 template <number T>
 checked<blend<T>> mix(parcel<T> const& a, parcel<T> const& b) {
@@ -358,7 +358,7 @@ checked<blend<T>> mix(parcel<T> const& a, parcel<T> const& b) {
 /// @param parts           parcels, at least one of them not empty
 /// @param count           how many parcels there are
 /// @param product_celsius temperature of the mixture when it is used or measured; every part that is not
-///                        empty must be liquid there, to 40 °C
+///                        empty must be liquid there
 /// @return product, sum of volumes and contraction; refuses no parcels, only empty ones, and temperatures out
 ///         of range
 /// @par Source

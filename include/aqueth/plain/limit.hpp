@@ -12,6 +12,7 @@ enum class limit {
     liquid_above_freezing_point,
     liquid_below_boiling_point,
     ethanol_to_water_at_this_temperature,
+    water_liquid_and_sugar_solutions,
     oiml_r22,
     oiml_r22_ethanol_to_water,
     oiml_r22_pure_ethanol,
@@ -64,6 +65,7 @@ constexpr char const* name_of(limit set_by) noexcept {
     case limit::liquid_above_freezing_point: return "liquid above its freezing point, OIML R 22";
     case limit::liquid_below_boiling_point: return "liquid, up to its boiling point at 101.325 kPa";
     case limit::ethanol_to_water_at_this_temperature: return "ethanol to water at this temperature";
+    case limit::water_liquid_and_sugar_solutions: return "water liquid, ICUMSA (1990) for sugar";
     case limit::oiml_r22: return "OIML R 22";
     case limit::oiml_r22_ethanol_to_water: return "ethanol to water at this temperature, OIML R 22";
     case limit::cipm_2001: return "CIPM-2001";
