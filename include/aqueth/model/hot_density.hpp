@@ -7,6 +7,7 @@
 #include <aqueth/model/hot_density_coefficients.hpp>
 #include <aqueth/numeric/polynomial.hpp>
 #include <aqueth/numeric/real.hpp>
+#include <aqueth/numeric/root.hpp>
 
 #include <array>
 #include <cstddef>
@@ -98,6 +99,21 @@ constexpr numeric::value_and_slope<T> specific_volume(T const& w, T const& t) {
 template <numeric::real T>
 constexpr T density(T const& w, T const& t) {
     return T(1) / specific_volume(w, t).value;
+}
+
+/// Mass fraction from a density: the inverse of `density`.
+/// @param rho   density, kg/m3, between those of ethanol and water at t; the nearer end beyond them
+/// @param t     temperature, °C, 40 to the boiling point; not checked
+/// @param noise residual that rounding leaves, kg/m3
+/// @return mass fraction of ethanol
+template <numeric::real T>
+constexpr T mass_fraction_from_density(T const& rho, T const& t, T const& noise = T(1e-9)) {
+    auto const residual = [&](T const& w) {
+        T const h = T(1e-4);  // the slope only speeds the search up
+        return numeric::value_and_slope<T>{density(w, t) - rho,
+                                           (density(T(w + h), t) - density(T(w - h), t)) * T(5e3)};
+    };
+    return numeric::bracketed_newton(residual, T(0), T(1), T(0.5), noise);
 }
 
 /// @param w mass fraction of ethanol, 0 to 1; not checked

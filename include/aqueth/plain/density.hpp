@@ -6,7 +6,6 @@
 #include <aqueth/correlation/oiml_r22.hpp>
 #include <aqueth/correlation/oiml_r22_inverse.hpp>
 #include <aqueth/model/hot_density.hpp>
-#include <aqueth/numeric/root.hpp>
 #include <aqueth/plain/freezing.hpp>
 #include <aqueth/plain/status.hpp>
 
@@ -70,10 +69,9 @@ template <number T>
     status const ends = within(argument::density, kg_m3, double(ethanol - rounding<T>),
                                double(water + rounding<T>), limit::ethanol_to_water_at_this_temperature);
     if (!ends.ok) return no_answer<T>(ends);
-    auto const excess = [&](T w) { return hot::density(w, celsius) - kg_m3; };
     T const found = kg_m3 >= water     ? T(0)
                     : kg_m3 <= ethanol ? T(1)
-                                       : numeric::bracketed_root(excess, T(0), T(1), T(0));
+                                       : hot::mass_fraction_from_density(kg_m3, celsius, rounding<T>);
     status const liquid = liquid_range(found, celsius);
     if (!liquid.ok) return no_answer<T>(liquid);
     return {found, {}};
