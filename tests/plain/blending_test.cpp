@@ -117,14 +117,15 @@ TEST(PlainBlending, RefusesWithArgumentValueAndRange) {
     expect_refused(plain::mix(two, 0).status, argument::number_of_parcels, limit::none, 0.0, 1.0, infinity);
     expect_refused(plain::mix(empty, 2).status, argument::mass_of_all_parcels, limit::none, 0.0, least,
                    infinity);
-    expect_refused(plain::mix(two, 2, 41.0).status, argument::temperature, limit::liquid_above_freezing_point,
-                   41.0, plain::freezing_celsius(0.1).value, 40.0);
+    double const boils = plain::hottest_liquid_celsius(plain::mix(two, 2, 20.0).value.product.mass_fraction);
+    expect_refused(plain::mix(two, 2, 95.0).status, argument::temperature, limit::liquid_below_boiling_point,
+                   95.0, plain::freezing_celsius(0.1).value, boils);
     expect_refused(plain::mix(two, 2, nan).status, argument::temperature, limit::liquid_above_freezing_point,
-                   nan, plain::freezing_celsius(0.1).value, 40.0);
+                   nan, plain::freezing_celsius(0.1).value, boils);
     plain::parcel<double> const cold[] = {{1.0, 0.9, -5.0}, weak};
     expect_refused(plain::mix(cold, 2).status, argument::temperature_of_a_part, limit::heats_of_mixing, -5.0,
-                   0.0, 40.0);
-    plain::parcel<double> const hot[] = {{1.0, 1.0, 39.0}, {1.0, 0.0, 39.0}};
+                   0.0, 116.85);
+    plain::parcel<double> const hot[] = {{1.0, 1.0, 78.0}, {1.0, 0.0, 99.0}};
     auto const too_warm = plain::mix(hot, 2).status;
     expect_refused(too_warm, argument::temperature_of_the_mixture_without_loss_of_heat,
                    limit::oiml_r22_and_heats_of_mixing, too_warm.value, 0.0, 40.0 + 1e-9);

@@ -133,7 +133,11 @@ template <number T, class Part>
     // No part that is not empty may freeze there, else the sum has no meaning. A part that would boil is taken
     // as superheated liquid.
     range = liquid_range(celsius > T(0) ? mass_fraction : weakest, celsius);
-    if (!range.ok) return no_answer<answer>(range);
+    if (!range.ok) {
+        range.lower = double(coldest_liquid_celsius(weakest));
+        range.upper = double(hottest_liquid_celsius(mass_fraction));
+        return no_answer<answer>(range);
+    }
 
     T sum_m3 = T(0);
     for (std::size_t i = 0; i < count; ++i) {

@@ -160,6 +160,10 @@ checked<T> wash_density_kg_m3(T ethanol_mass_fraction, T plato, T celsius) {
     T const w = ethanol_mass_fraction / (T(1) - plato / T(100));
     status const liquid = liquid_range(w < T(1) ? w : T(1), celsius);  // rounding may pass 1
     if (!liquid.ok) return no_answer<T>(liquid);
+    if (celsius > T(0)) {
+        status const sugar = detail::wash_temperature_range(celsius);
+        if (!sugar.ok) return no_answer<T>(sugar);
+    }
     return {detail::tabarie_density(ethanol_mass_fraction, plato / T(100), celsius), {}};
 }
 
