@@ -143,8 +143,8 @@ TEST(HotDensity, InstrumentsAndParcelsWorkThere) {
         EXPECT_NEAR(spirit.strength().percent(), 60.0, 1e-9);
     }
     // mixing hot water and cold spirit
-    auto const mixed = blend(parcel::of(1.0 * kilogram, by_mass(0.0), celsius(90.0)),
-                             parcel::of(1.0 * kilogram, by_mass(50.0), celsius(20.0)));
+    auto const mixed = mix({parcel::of(1.0 * kilogram, by_mass(0.0), celsius(90.0)),
+                            parcel::of(1.0 * kilogram, by_mass(50.0), celsius(20.0))});
     EXPECT_GT(mixed.product.temperature().celsius(), 55.0);
     EXPECT_LT(mixed.product.temperature().celsius(), 65.0);
     EXPECT_NEAR(in(mixed.product.mass(), kilogram), 2.0, 1e-15);
@@ -152,10 +152,10 @@ TEST(HotDensity, InstrumentsAndParcelsWorkThere) {
     // boiling water into pure ethanol near its boiling point: the mixture would boil
     expect_refusal(
         [] {
-            static_cast<void>(blend(parcel::of(1.0 * kilogram, by_mass(0.0), celsius(99.0)),
-                                    parcel::of(1.0 * kilogram, by_mass(100.0), celsius(78.0))));
+            static_cast<void>(mix({parcel::of(1.0 * kilogram, by_mass(0.0), celsius(99.0)),
+                                   parcel::of(1.0 * kilogram, by_mass(100.0), celsius(78.0))}));
         },
-        "temperature of the mixture");
+        "temperature of the mixture without loss of heat");
 }
 
 }  // namespace

@@ -96,7 +96,7 @@ TEST(PlainParcel, RefusesWithArgumentValueAndRange) {
         expect_refused(plain::volume_litres(made.value, bad).status, argument::temperature, bad, -20.0,
                        boils(0.4), reason);
         expect_refused(plain::pure_alcohol_litres(made.value, bad).status, argument::temperature, bad, -20.0,
-                       boils(0.4), reason);
+                       boils(1.0), reason);
     }
     expect_refused(plain::parcel_by_mass(1.0, 0.0, -0.5).status, argument::temperature, -0.5, 0.0,
                    plain::hottest_liquid_celsius(0.0), limit::liquid_above_freezing_point);

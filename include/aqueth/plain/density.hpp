@@ -184,6 +184,7 @@ constexpr checked<T> excess_molar_volume_cm3_mol(T mass_fraction, T celsius) {
     auto const mixture = molar_volume_cm3_mol(mass_fraction, celsius);
     if (!mixture.status.ok) return mixture;
     auto const ethanol = molar_volume_cm3_mol(T(1), celsius);
+    if (!ethanol.status.ok) return ethanol;
     T const x = correlation::molar_mass::mole_fraction_from_mass_fraction(mass_fraction);
     return {mixture.value - x * ethanol.value - (T(1) - x) * water.value, {}};
 }
