@@ -89,8 +89,8 @@ refuses(correct_reading.proof_above_200
     "201 US proof is outside 0 to 200")
 refuses(correct_reading.too_hot "correct_reading --reading '84 %vol' --temperature '101 C'"
     "temperature 101 °C is outside -20 to 99[.]9")
-refuses(correct_reading.too_hot_in_fahrenheit "correct_reading --reading '84 %vol' --temperature '140 F'"
-    "'140 F': temperature 140 °F is outside -4 to 104 °F")
+refuses(correct_reading.too_hot_in_fahrenheit "correct_reading --reading '84 %vol' --temperature '215 F'"
+    "'215 F': temperature 215 °F is outside -4 to 211[.]9")
 refuses(correct_reading.too_cold "correct_reading --reading '84 %vol' --temperature '-30 C'"
     "temperature -30 °C is outside -20 to 99[.]9")
 refuses(correct_reading.frozen "correct_reading --reading '5 %vol' --temperature '-15 C'"

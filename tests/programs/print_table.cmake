@@ -54,8 +54,8 @@ refuses(print_table.range_with_comma "print_table density --rows '1 to 2,5 %vol'
     "decimal point")
 refuses(print_table.strength_above_100 "print_table density --rows '1 to 200 %vol by 10' --columns '1 to 2 C'"
     "101 % vol at 20 °C is outside 0 to 100")
-refuses(print_table.too_hot "print_table density --rows '1 to 2 %vol' --columns '1 to 50 C by 7'"
-    "43 °C is outside -20 to 40")
+refuses(print_table.too_hot "print_table density --rows '1 to 2 %vol' --columns '1 to 120 C by 17'"
+    "103 °C is outside -20 to 99[.]9")
 refuses(print_table.strengths_for_temperatures
     "print_table density --rows '1 to 2 %vol' --columns '1 to 2 %vol'"
     "expected a temperature")
