@@ -134,7 +134,7 @@ public:
     /// @param volume      volume at `temperature`, 0 or more
     /// @param strength    alcoholic strength by volume of the wash as a whole
     /// @param solids      its (real) extract
-    /// @param temperature 0 to 80 °C
+    /// @param temperature 0 to 80 °C; without extract to the boiling point
     /// @return the wash
     /// @throws refusal if an argument is outside its range or both do not fit into the volume
     static wash of(units::volume volume, volume_fraction strength, aqueth::extract solids,
@@ -145,7 +145,9 @@ public:
         // The parcel comes first, so that a wrong temperature gives its own error and not one about the mass.
         parcel const liquid =
             parcel::of(kilogram, mass_fraction(ethanol / (1.0 - solids.value())), temperature);
-        double const mass = volume.value() * density_of(ethanol, solids.value(), temperature.celsius());
+        double const mass =
+            volume.value() * detail::answer("wash", plain::wash_density_kg_m3(ethanol, solids.degrees(),
+                                                                              temperature.celsius()));
         return wash(liquid.with_mass(mass * (1.0 - solids.value()) * kilogram),
                     mass * solids.value() * kilogram);
     }

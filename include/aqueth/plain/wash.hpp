@@ -145,7 +145,8 @@ constexpr checked<T> plato_from_specific_gravity(T specific_gravity) {
 /// Density of a wash: ethanol, water and dissolved extract, by Tabarie's rule.
 /// @param ethanol_mass_fraction of ethanol in the whole wash, 0 to what the extract leaves
 /// @param plato                 (real) extract in degrees Plato, 0 to 70
-/// @param celsius               temperature, 0 to 80 °C and not below the freezing point of the liquid
+/// @param celsius               temperature, from the freezing point of the liquid to 80 °C; without extract to
+///                              the boiling point
 /// @return density, kg/m3; refuses what is out of range
 /// @par Accuracy
 /// As `aqueth::wash`; in `float` 0.001 kg/m3 more.
@@ -160,6 +161,8 @@ checked<T> wash_density_kg_m3(T ethanol_mass_fraction, T plato, T celsius) {
     T const w = ethanol_mass_fraction / (T(1) - plato / T(100));
     status const liquid = liquid_range(w < T(1) ? w : T(1), celsius);  // rounding may pass 1
     if (!liquid.ok) return no_answer<T>(liquid);
+    if (plato == T(0))
+        return density_kg_m3(ethanol_mass_fraction < T(1) ? ethanol_mass_fraction : T(1), celsius);
     if (celsius > T(0)) {
         status const sugar = detail::wash_temperature_range(celsius);
         if (!sugar.ok) return no_answer<T>(sugar);
