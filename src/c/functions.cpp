@@ -151,6 +151,8 @@ int code_of(aqueth::argument code) noexcept {
     case aqueth::argument::time_at_total_reflux: return 83;
     case aqueth::argument::warming_of_the_cooling_water: return 84;
     case aqueth::argument::temperature_of_the_charge: return 85;
+    case aqueth::argument::index: return 86;
+    case aqueth::argument::mole_fraction_of_the_liquid: return 87;
     default: return 0;
     }
 }
@@ -243,6 +245,8 @@ char const* argument_name(int code) noexcept {
     case 83: return name_of(aqueth::argument::time_at_total_reflux);
     case 84: return name_of(aqueth::argument::warming_of_the_cooling_water);
     case 85: return name_of(aqueth::argument::temperature_of_the_charge);
+    case 86: return name_of(aqueth::argument::index);
+    case 87: return name_of(aqueth::argument::mole_fraction_of_the_liquid);
     default: return nullptr;
     }
 }
@@ -291,6 +295,9 @@ int code_of(aqueth::limit code) noexcept {
     case aqueth::limit::vapour_liquid_equilibrium: return 39;
     case aqueth::limit::water_only_weakens: return 40;
     case aqueth::limit::yeast_common_practice: return 41;
+    case aqueth::limit::ethanol_to_water_at_this_temperature: return 42;
+    case aqueth::limit::liquid_below_boiling_point: return 43;
+    case aqueth::limit::water_liquid_and_sugar_solutions: return 44;
     default: return 0;
     }
 }
@@ -339,6 +346,9 @@ char const* limit_name(int code) noexcept {
     case 39: return name_of(aqueth::limit::vapour_liquid_equilibrium);
     case 40: return name_of(aqueth::limit::water_only_weakens);
     case 41: return name_of(aqueth::limit::yeast_common_practice);
+    case 42: return name_of(aqueth::limit::ethanol_to_water_at_this_temperature);
+    case 43: return name_of(aqueth::limit::liquid_below_boiling_point);
+    case 44: return name_of(aqueth::limit::water_liquid_and_sugar_solutions);
     default: return nullptr;
     }
 }
