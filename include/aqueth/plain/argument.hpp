@@ -64,6 +64,7 @@ enum class argument {
     mass_of_all_parcels,
     mass_of_the_charge,
     mass_of_the_extract,
+    mass_of_the_sugar,
     measured_strength,
     measured_value,
     mole_fraction,
@@ -101,12 +102,15 @@ enum class argument {
     quantities_in_a_pair,
     reading,
     readings,
+    refractive_index,
+    refractometer_reading,
     real_extract,
     reference_temperature,
     reflux_ratio,
     relative_volatility,
     share_of_the_stoichiometric_yield,
     share_of_the_vapour_that_condenses,
+    share_lost_in_distillation,
     significant_digits,
     smallest_step_read,
     specific_enthalpy,
@@ -123,6 +127,8 @@ enum class argument {
     strength_of_the_stronger_spirit,
     strength_scale,
     strength_that_is_kept,
+    sugar_concentration,
+    sugar_in_its_water,
     stronger_spirit_above_the_target_by,
     systematic_uncertainty,
     target_strength,
@@ -140,6 +146,8 @@ enum class argument {
     vapour_over_a_mixture,
     verification_scale_interval,
     volume,
+    volume_of_the_distillate,
+    volume_of_the_sample,
     volume_to_collect,
     volume_wanted,
     wanted_uncertainty
@@ -208,6 +216,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::mass_of_all_parcels: return "mass of all parcels";
     case argument::mass_of_the_charge: return "mass of the charge";
     case argument::mass_of_the_extract: return "mass of the extract";
+    case argument::mass_of_the_sugar: return "mass of the sugar";
     case argument::measured_strength: return "measured strength";
     case argument::measured_value: return "measured value";
     case argument::mole_fraction: return "mole fraction";
@@ -245,12 +254,15 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::quantities_in_a_pair: return "quantities in a pair";
     case argument::reading: return "reading";
     case argument::readings: return "readings";
+    case argument::refractive_index: return "refractive index";
+    case argument::refractometer_reading: return "refractometer reading";
     case argument::real_extract: return "real extract";
     case argument::reference_temperature: return "reference temperature";
     case argument::reflux_ratio: return "reflux ratio";
     case argument::relative_volatility: return "relative volatility";
     case argument::share_of_the_stoichiometric_yield: return "share of the stoichiometric yield";
     case argument::share_of_the_vapour_that_condenses: return "share of the vapour that condenses";
+    case argument::share_lost_in_distillation: return "share lost in distillation";
     case argument::significant_digits: return "significant digits";
     case argument::smallest_step_read: return "smallest step read";
     case argument::specific_enthalpy: return "specific enthalpy";
@@ -267,6 +279,8 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::strength_of_the_stronger_spirit: return "strength of the stronger spirit";
     case argument::strength_scale: return "strength scale";
     case argument::strength_that_is_kept: return "strength that is kept";
+    case argument::sugar_concentration: return "sugar concentration";
+    case argument::sugar_in_its_water: return "sugar in its water";
     case argument::stronger_spirit_above_the_target_by: return "stronger spirit, above the target by";
     case argument::systematic_uncertainty: return "systematic uncertainty";
     case argument::target_strength: return "target strength";
@@ -286,6 +300,8 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::vapour_over_a_mixture: return "vapour over a mixture";
     case argument::verification_scale_interval: return "verification scale interval";
     case argument::volume: return "volume";
+    case argument::volume_of_the_distillate: return "volume of the distillate";
+    case argument::volume_of_the_sample: return "volume of the sample";
     case argument::volume_to_collect: return "volume to collect";
     case argument::volume_wanted: return "volume wanted";
     case argument::wanted_uncertainty: return "wanted uncertainty";
