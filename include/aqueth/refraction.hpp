@@ -124,7 +124,7 @@ inline refractive_index refractive_index_of(wash const& of_this) {
 /// @throws refusal if an argument is outside its range, or no ethanol and sucrose give both readings
 /// @par Accuracy
 /// An index known to 0.0001 (0.07 °Bx) and a gravity known to 0.0001 give the alcohol to 0.08 % mass and the
-/// extract to 0.05 %. Where the extract is not sucrose the doubt is larger. The volumes of `wash` and of this
+/// extract to 0.04 %. Where the extract is not sucrose the doubt is larger. The volumes of `wash` and of this
 /// model differ: a wash of 10 % mass and 10 % extract by 0.013 %.
 /// @par Source
 /// @ref source_refraction, @ref source_sugar_solution

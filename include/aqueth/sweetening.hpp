@@ -107,11 +107,12 @@ public:
     bool checked_by_analyses() const {
         return plain::sweetening_checked(strength().value(), sugar_concentration().value());
     }
-    /// @return half width of the doubt of a strength that is read from its density, volume fraction: 1 % in
-    ///         the sugar's volume
+    /// @return half width of the doubt of a strength that is read from its density at its own temperature,
+    ///         volume fraction: 1 % in the sugar's volume
     double strength_doubt() const {
-        return detail::answer(property, plain::strength_doubt_from_sugar(
-                                            strength().value(), sugar_concentration().value(), kind_));
+        return detail::answer(property, plain::strength_doubt_from_sugar(strength().value(),
+                                                                         sugar_concentration().value(), kind_,
+                                                                         temperature().celsius()));
     }
 
     /// @param t temperature, 0 to 40 °C

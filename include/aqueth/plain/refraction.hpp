@@ -146,7 +146,7 @@ checked<T> brix_from_refractive_index(T refractive_index) {
 ///         no ethanol (to 50 % mass) and sucrose of this density have
 /// @par Accuracy
 /// An index known to 0.0001 and a density known to 0.1 kg/m3 give the alcohol to 0.08 % mass and the extract
-/// to 0.05 %. Where the extract is not sucrose the doubt is larger: dextrins, acids and salts bend light
+/// to 0.04 %. Where the extract is not sucrose the doubt is larger: dextrins, acids and salts bend light
 /// differently for their density.
 /// @par Source
 /// @ref source_refraction, @ref source_sugar_solution

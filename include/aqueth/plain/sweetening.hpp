@@ -14,6 +14,7 @@
 
 #include <cmath>
 #include <limits>
+#include <type_traits>
 
 namespace aqueth::inline AQUETH_ABI::plain {
 
@@ -109,6 +110,10 @@ struct cubic_metre {
         return (ethanol + water + sugar) / volume(kind, celsius);
     }
 };
+
+/// Allowance for the rounding of a density at an end of what dissolves, kg/m3.
+template <number T>
+inline constexpr double rounding_of_the_ends = std::is_same_v<T, float> ? 2e-3 : 1e-6;
 
 template <number T>
 inline constexpr T pure_at_20_celsius = correlation::oiml_r22::density(T(1), T(20));
@@ -300,7 +305,7 @@ checked<T> strength_behind_sugar(T kg_m3, T celsius, T g_per_litre, sweetener ki
         return detail::filled_up(ethanol, g_per_litre, kind).density(kind, celsius);
     };
     T const most = detail::most_ethanol(g_per_litre, kind);
-    double const slack = double(rounding<T>);
+    double const slack = detail::rounding_of_the_ends<T>;
     T const heaviest = density(T(0)), lightest = density(most);
     status const reachable = within(argument::density_behind_the_reading, kg_m3, double(lightest) - slack,
                                     double(heaviest) + slack, limit::with_this_sugar);
@@ -331,7 +336,7 @@ checked<T> sugar_behind_density_g_per_litre(T kg_m3, T volume_fraction, sweetene
         return detail::filled_up(ethanol, sugar, kind).density(kind, T(20));
     };
     T const most = detail::most_sugar(ethanol, kind);
-    double const slack = double(rounding<T>);
+    double const slack = detail::rounding_of_the_ends<T>;
     T const lightest = density(T(0)), heaviest = density(most);
     status const reachable = within(argument::density, kg_m3, double(lightest) - slack,
                                     double(heaviest) + slack, limit::with_this_strength);
@@ -379,30 +384,33 @@ checked<T> tabarie_extract_g_per_litre(T kg_m3, T volume_fraction) {
 /// @param volume_fraction alcoholic strength at 20 °C of the whole
 /// @param g_per_litre     sugar, g/L at 20 °C
 /// @param kind            which sugar
+/// @param celsius         temperature of the reading, 0 to 40 °C
 /// @return half width of the doubt, volume fraction; refuses what is out of range
 /// @par Accuracy
 /// A judgement: see `sugar_volume_doubt`.
 /// @par Source
 /// @ref source_sugar_solution
 template <number T>
-checked<T> strength_doubt_from_sugar(T volume_fraction, T g_per_litre, sweetener kind) {
+checked<T> strength_doubt_from_sugar(T volume_fraction, T g_per_litre, sweetener kind, T celsius = T(20)) {
+    status const range = detail::wash_temperature_range(celsius);
+    if (!range.ok) return no_answer<T>(range);
     auto const made = detail::sweet_recipe(volume_fraction, g_per_litre, kind);
     if (!made.status.ok) return no_answer<T>(made.status);
     if (g_per_litre == T(0)) return {T(0), {}};
     auto const& m = made.value;
-    T const rho = m.ethanol + m.water + m.sugar;
     T const c = m.sugar / (m.sugar + m.water);
-    T const volume = m.sugar * model::sugar_solution::apparent_volume(kind, c, T(20));
+    T const share =
+        m.sugar * model::sugar_solution::apparent_volume(kind, c, celsius) / m.volume(kind, celsius);
     T const most = detail::most_ethanol(g_per_litre, kind);
     T const step = T(2);  // kg/m3 of ethanol
     T const low = m.ethanol > step ? m.ethanol - step : T(0);
     T const high = m.ethanol + step < most ? m.ethanol + step : most;
     auto const density = [&](T ethanol) {
-        auto const each = detail::filled_up(ethanol, g_per_litre, kind);
-        return each.ethanol + each.water + each.sugar;
+        return detail::filled_up(ethanol, g_per_litre, kind).density(kind, celsius);
     };
     T const slope = (density(low) - density(high)) / (high - low);  // lighter with more ethanol
-    return {T(sugar_volume_doubt) * volume * rho / slope / detail::pure_at_20_celsius<T>, {}};
+    return {T(sugar_volume_doubt) * share * m.density(kind, celsius) / slope / detail::pure_at_20_celsius<T>,
+            {}};
 }
 
 /// Water and sugar that turn a spirit into a sweetened one.
