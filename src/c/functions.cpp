@@ -140,6 +140,16 @@ int code_of(aqueth::argument code) noexcept {
     case aqueth::argument::temperature_wanted: return 72;
     case aqueth::argument::time_to_elapse: return 73;
     case aqueth::argument::volume_to_collect: return 74;
+    case aqueth::argument::flow_of_the_cooling_water: return 75;
+    case aqueth::argument::head_temperature: return 76;
+    case aqueth::argument::holdup: return 77;
+    case aqueth::argument::number_of_steps_of_the_plan: return 78;
+    case aqueth::argument::reading_at_the_spout: return 79;
+    case aqueth::argument::take_off_rate: return 80;
+    case aqueth::argument::temperature_of_the_reflux: return 81;
+    case aqueth::argument::temperature_of_the_spout: return 82;
+    case aqueth::argument::time_at_total_reflux: return 83;
+    case aqueth::argument::warming_of_the_cooling_water: return 84;
     default: return 0;
     }
 }
@@ -221,6 +231,16 @@ char const* argument_name(int code) noexcept {
     case 72: return name_of(aqueth::argument::temperature_wanted);
     case 73: return name_of(aqueth::argument::time_to_elapse);
     case 74: return name_of(aqueth::argument::volume_to_collect);
+    case 75: return name_of(aqueth::argument::flow_of_the_cooling_water);
+    case 76: return name_of(aqueth::argument::head_temperature);
+    case 77: return name_of(aqueth::argument::holdup);
+    case 78: return name_of(aqueth::argument::number_of_steps_of_the_plan);
+    case 79: return name_of(aqueth::argument::reading_at_the_spout);
+    case 80: return name_of(aqueth::argument::take_off_rate);
+    case 81: return name_of(aqueth::argument::temperature_of_the_reflux);
+    case 82: return name_of(aqueth::argument::temperature_of_the_spout);
+    case 83: return name_of(aqueth::argument::time_at_total_reflux);
+    case 84: return name_of(aqueth::argument::warming_of_the_cooling_water);
     default: return nullptr;
     }
 }

@@ -41,11 +41,14 @@ enum class argument {
     extract_of_what_stays_in_the_pot,
     fall,
     final_gravity,
+    flow_of_the_cooling_water,
     greatest_reflux_ratio,
+    head_temperature,
     heat_capacity,
     heat_loss_coefficient,
     height_equivalent_to_a_theoretical_plate,
     height_of_the_packing,
+    holdup,
     index,
     indication,
     label_volume,
@@ -90,6 +93,8 @@ enum class argument {
     number_of_stages_above,
     number_of_standard_uncertainties,
     number_of_steps,
+    number_of_steps_of_the_plan,
+    reading_at_the_spout,
     strengths_kept_by_the_reflux,
     number_of_trials,
     number_of_trials_that_settle_the_result,
@@ -131,13 +136,17 @@ enum class argument {
     sugar_in_its_water,
     stronger_spirit_above_the_target_by,
     systematic_uncertainty,
+    take_off_rate,
     target_strength,
     temperature,
     temperature_of_a_part,
     temperature_of_a_point,
     temperature_of_the_mixture_without_loss_of_heat,
+    temperature_of_the_reflux,
     temperature_of_the_room,
+    temperature_of_the_spout,
     temperature_wanted,
+    time_at_total_reflux,
     time_to_elapse,
     uncertainty_of_the_strength,
     uncertainty_over_the_standard_deviation_of_the_process,
@@ -150,7 +159,8 @@ enum class argument {
     volume_of_the_sample,
     volume_to_collect,
     volume_wanted,
-    wanted_uncertainty
+    wanted_uncertainty,
+    warming_of_the_cooling_water
 };
 
 /// @param a which quantity
@@ -192,12 +202,15 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::extract_of_what_stays_in_the_pot: return "extract of what stays in the pot";
     case argument::fall: return "fall";
     case argument::final_gravity: return "final gravity";
+    case argument::flow_of_the_cooling_water: return "flow of the cooling water";
     case argument::greatest_reflux_ratio: return "greatest reflux ratio";
+    case argument::head_temperature: return "head temperature";
     case argument::heat_capacity: return "heat capacity";
     case argument::heat_loss_coefficient: return "heat loss coefficient";
     case argument::height_equivalent_to_a_theoretical_plate:
         return "height equivalent to a theoretical plate";
     case argument::height_of_the_packing: return "height of the packing";
+    case argument::holdup: return "holdup";
     case argument::index: return "index";
     case argument::indication: return "indication";
     case argument::label_volume: return "label volume";
@@ -242,6 +255,8 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::number_of_stages_above: return "number of stages above";
     case argument::number_of_standard_uncertainties: return "number of standard uncertainties";
     case argument::number_of_steps: return "number of steps";
+    case argument::number_of_steps_of_the_plan: return "number of steps of the plan";
+    case argument::reading_at_the_spout: return "reading at the spout";
     case argument::strengths_kept_by_the_reflux: return "strengths kept by the reflux";
     case argument::number_of_trials: return "number of trials";
     case argument::number_of_trials_that_settle_the_result: return "number of trials that settle the result";
@@ -283,14 +298,18 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::sugar_in_its_water: return "sugar in its water";
     case argument::stronger_spirit_above_the_target_by: return "stronger spirit, above the target by";
     case argument::systematic_uncertainty: return "systematic uncertainty";
+    case argument::take_off_rate: return "take-off rate";
     case argument::target_strength: return "target strength";
     case argument::temperature: return "temperature";
     case argument::temperature_of_a_part: return "temperature of a part";
     case argument::temperature_of_a_point: return "temperature of a point";
     case argument::temperature_of_the_mixture_without_loss_of_heat:
         return "temperature of the mixture without loss of heat";
+    case argument::temperature_of_the_reflux: return "temperature of the reflux";
     case argument::temperature_of_the_room: return "temperature of the room";
+    case argument::temperature_of_the_spout: return "temperature of the spout";
     case argument::temperature_wanted: return "temperature wanted";
+    case argument::time_at_total_reflux: return "time at total reflux";
     case argument::time_to_elapse: return "time to elapse";
     case argument::uncertainty_of_the_strength: return "uncertainty of the strength";
     case argument::uncertainty_over_the_standard_deviation_of_the_process:
@@ -305,6 +324,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::volume_to_collect: return "volume to collect";
     case argument::volume_wanted: return "volume wanted";
     case argument::wanted_uncertainty: return "wanted uncertainty";
+    case argument::warming_of_the_cooling_water: return "warming of the cooling water";
     }
     return "argument";
 }
