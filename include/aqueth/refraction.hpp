@@ -148,7 +148,7 @@ inline wash wash_from_gravity_and_index(units::volume volume, specific_gravity g
 /// @throws refusal if an argument is outside its range: the bounds are the readings with all extract
 ///         fermented and with none
 /// @par Accuracy
-/// Of the alcohol, 0.1 °Bx is 0.08 % mass. An extract that is not sucrose adds to that.
+/// Of the alcohol, 0.1 °Bx is 0.07 % mass. An extract that is not sucrose adds to that.
 /// @par Source
 /// @ref source_balling, @ref source_refraction
 inline wash fermented_wash(units::volume volume, specific_gravity original, brix shown,

@@ -150,7 +150,23 @@ Scale reading(hydrometer<Scale> const& meter, sweetened const& of_this) {
     return meter.reading_in(of_this.density(), of_this.temperature());
 }
 
-/// Strength of a sweetened spirit from a hydrometer and its sugar: obscuration undone.
+/// @name Strength behind the sugar: obscuration undone
+/// @par Accuracy
+/// As `sweetened`.
+/// @par Source
+/// @ref source_sugar_solution
+/// @{
+/// @param rho   density at `t`
+/// @param t     temperature, 0 to 40 °C
+/// @param sugar sugar at 20 °C, `300 * gram_per_litre`, from the recipe or an analysis
+/// @param kind  which sugar
+/// @return alcoholic strength by volume at 20 °C of the whole
+/// @throws refusal if an argument is outside its range or nothing with this much sugar has that density
+inline volume_fraction strength_behind_sugar(units::mass_density rho, units::temperature t,
+                                             units::mass_density sugar, sweetener kind = sweetener::sucrose) {
+    return volume_fraction(detail::answer(
+        "strength", plain::strength_behind_sugar(rho.value(), t.celsius(), sugar.value(), kind)));
+}
 /// @tparam Scale scale of the instrument
 /// @param meter the instrument
 /// @param shown what the stem shows
@@ -159,18 +175,13 @@ Scale reading(hydrometer<Scale> const& meter, sweetened const& of_this) {
 /// @param kind  which sugar
 /// @return alcoholic strength by volume at 20 °C of the whole
 /// @throws refusal if an argument is outside its range or nothing with this much sugar gives the reading
-/// @par Accuracy
-/// As `sweetened`.
-/// @par Source
-/// @ref source_sugar_solution
 template <hydrometer_scale Scale>
 volume_fraction strength_behind_sugar(hydrometer<Scale> const& meter, Scale shown, units::temperature t,
                                       units::mass_density sugar, sweetener kind = sweetener::sucrose) {
     if (sugar.value() == 0.0) return meter.template strength<volume_fraction>(shown, t);
-    return volume_fraction(
-        detail::answer("strength", plain::strength_behind_sugar(meter.density(shown, t).value(), t.celsius(),
-                                                                sugar.value(), kind)));
+    return strength_behind_sugar(meter.density(shown, t), t, sugar, kind);
 }
+/// @}
 
 /// Sugar of a sweetened spirit from its density at 20 °C and its strength, as from a distilled sample: dry
 /// extract by additive apparent volumes.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 // The strength of a wash from its gravities before and after fermentation, or the sugar for a new wash.
 #include "still_program.hpp"
+#include "sugar_program.hpp"
 
 #include <algorithm>
 #include <functional>
@@ -30,10 +31,6 @@ specific_gravity corrected(given const& reading, given const& temperature) {
                             [&] { return true_gravity(shown, t, gravity_hydrometer({})); });
     });
 }
-
-/// Of crystals of sucrose, for the buoyancy of air: 1.587 g/cm3 (from memory). Those of glucose and fructose,
-/// 1.54 to 1.69, change what a balance shows by less than 0.01 %.
-constexpr units::mass_density crystals = 1587.0 * kilogram_per_cubic_metre;
 
 /// Sugars that can be added, as it is written and as it is called.
 struct sugar_name {

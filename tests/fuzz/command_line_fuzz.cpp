@@ -56,6 +56,9 @@ namespace find_stages {
 namespace forecast_run {
 #include "forecast_run.cpp"
 }
+namespace judge_liqueur {
+#include "judge_liqueur.cpp"
+}
 namespace judge_uncertainty {
 #include "judge_uncertainty.cpp"
 }
@@ -65,17 +68,24 @@ namespace judge_wash {
 namespace print_table {
 #include "print_table.cpp"
 }
+namespace read_refractometer {
+#include "read_refractometer.cpp"
+}
 namespace read_thermometer {
 #include "read_thermometer.cpp"
+}
+namespace sweeten_spirit {
+#include "sweeten_spirit.cpp"
 }
 
 namespace {
 using entry = int (*)(int, char**);
-constexpr entry programs[] = {blend_lots::main,        boiling_point::main,        check_label::main,
-                              convert_strength::main,  correct_reading::main,      dilute_spirit::main,
-                              equilibrium_table::main, fill_bottles_program::main, find_stages::main,
-                              forecast_run::main,      judge_uncertainty::main,    judge_wash::main,
-                              print_table::main,       read_thermometer::main};
+constexpr entry programs[] = {blend_lots::main,         boiling_point::main,        check_label::main,
+                              convert_strength::main,   correct_reading::main,      dilute_spirit::main,
+                              equilibrium_table::main,  fill_bottles_program::main, find_stages::main,
+                              forecast_run::main,       judge_uncertainty::main,    judge_wash::main,
+                              print_table::main,        read_thermometer::main,     judge_liqueur::main,
+                              read_refractometer::main, sweeten_spirit::main};
 }  // namespace
 
 extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size) {

@@ -176,7 +176,7 @@ checked<fermented<T>> wash_from_density_and_index(T kg_m3, T refractive_index) {
 /// @param brix             what a refractometer shows at 20 °C, °Bx
 /// @return strength, ethanol and real extract; refuses what is out of range
 /// @par Accuracy
-/// Of the alcohol, 0.1 °Bx is 0.08 % mass; an extract that is not sucrose adds to it.
+/// Of the alcohol, 0.1 °Bx is 0.07 % mass; an extract that is not sucrose adds to it.
 /// @par Source
 /// @ref source_balling, @ref source_refraction
 template <number T>
