@@ -150,6 +150,14 @@ int code_of(aqueth::argument code) noexcept {
     case aqueth::argument::temperature_of_the_spout: return 82;
     case aqueth::argument::time_at_total_reflux: return 83;
     case aqueth::argument::warming_of_the_cooling_water: return 84;
+    case aqueth::argument::mass_of_the_sugar: return 85;
+    case aqueth::argument::refractive_index: return 86;
+    case aqueth::argument::refractometer_reading: return 87;
+    case aqueth::argument::share_lost_in_distillation: return 88;
+    case aqueth::argument::sugar_concentration: return 89;
+    case aqueth::argument::sugar_in_its_water: return 90;
+    case aqueth::argument::volume_of_the_distillate: return 91;
+    case aqueth::argument::volume_of_the_sample: return 92;
     default: return 0;
     }
 }
@@ -241,6 +249,14 @@ char const* argument_name(int code) noexcept {
     case 82: return name_of(aqueth::argument::temperature_of_the_spout);
     case 83: return name_of(aqueth::argument::time_at_total_reflux);
     case 84: return name_of(aqueth::argument::warming_of_the_cooling_water);
+    case 85: return name_of(aqueth::argument::mass_of_the_sugar);
+    case 86: return name_of(aqueth::argument::refractive_index);
+    case 87: return name_of(aqueth::argument::refractometer_reading);
+    case 88: return name_of(aqueth::argument::share_lost_in_distillation);
+    case 89: return name_of(aqueth::argument::sugar_concentration);
+    case 90: return name_of(aqueth::argument::sugar_in_its_water);
+    case 91: return name_of(aqueth::argument::volume_of_the_distillate);
+    case 92: return name_of(aqueth::argument::volume_of_the_sample);
     default: return nullptr;
     }
 }
@@ -289,6 +305,17 @@ int code_of(aqueth::limit code) noexcept {
     case aqueth::limit::vapour_liquid_equilibrium: return 39;
     case aqueth::limit::water_only_weakens: return 40;
     case aqueth::limit::yeast_common_practice: return 41;
+    case aqueth::limit::alcohol_of_the_sample: return 42;
+    case aqueth::limit::all_fermented_to_none_at_20_celsius: return 43;
+    case aqueth::limit::brix_scale: return 44;
+    case aqueth::limit::dissolved_by_its_water: return 45;
+    case aqueth::limit::ethanol_and_sugar_of_this_density: return 46;
+    case aqueth::limit::ethanol_to_methanol_at_this_density: return 47;
+    case aqueth::limit::reach_of_this_spirit_with_sugar: return 48;
+    case aqueth::limit::refraction_tables: return 49;
+    case aqueth::limit::tabarie: return 50;
+    case aqueth::limit::with_this_strength: return 51;
+    case aqueth::limit::with_this_sugar: return 52;
     default: return 0;
     }
 }
@@ -337,6 +364,17 @@ char const* limit_name(int code) noexcept {
     case 39: return name_of(aqueth::limit::vapour_liquid_equilibrium);
     case 40: return name_of(aqueth::limit::water_only_weakens);
     case 41: return name_of(aqueth::limit::yeast_common_practice);
+    case 42: return name_of(aqueth::limit::alcohol_of_the_sample);
+    case 43: return name_of(aqueth::limit::all_fermented_to_none_at_20_celsius);
+    case 44: return name_of(aqueth::limit::brix_scale);
+    case 45: return name_of(aqueth::limit::dissolved_by_its_water);
+    case 46: return name_of(aqueth::limit::ethanol_and_sugar_of_this_density);
+    case 47: return name_of(aqueth::limit::ethanol_to_methanol_at_this_density);
+    case 48: return name_of(aqueth::limit::reach_of_this_spirit_with_sugar);
+    case 49: return name_of(aqueth::limit::refraction_tables);
+    case 50: return name_of(aqueth::limit::tabarie);
+    case 51: return name_of(aqueth::limit::with_this_strength);
+    case 52: return name_of(aqueth::limit::with_this_sugar);
     default: return nullptr;
     }
 }

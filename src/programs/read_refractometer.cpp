@@ -235,7 +235,7 @@ void by_two_readings(session& s, options const& o, refractive_index n) {
     s.answer(text, data);
 }
 
-/// What a tenth of a degree of the refractometer is worth in the strength, % vol.
+/// Change of the strength with a tenth of a degree of the refractometer, % vol.
 std::optional<double> tenth_of_a_degree(specific_gravity original, brix shown, wash const& now) {
     for (double const step : {-0.1, 0.1}) {
         try {

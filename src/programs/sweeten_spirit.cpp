@@ -15,7 +15,7 @@ about const who{
     "The Quillbeck teaching stillhouse makes 5 L of 28 % vol with 250 g/L from spirit of 75 % vol at 21 °C:\n"
     "  $ sweeten_spirit --make '5 L' --strength '75 %vol' --temperature '21 C' --target '28 %vol' --sugar "
     "'250 g/L'\n"
-    "  Weigh in 1.249 kg of sucrose and 2.416 kg of water.",
+    "  Add 1.249 kg of sucrose and 2.416 kg of water by the balance.",
     {model::sugar_solution::cited, model::refraction::cited, correlation::sucrose_density::cited,
      correlation::oiml_r22::cited}};
 
@@ -72,7 +72,7 @@ void run(session& s) {
     sweetened const& liqueur = plan.product;
     units::mass_density const water = density(mass_fraction(0.0), celsius(20.0));
     page text;
-    text.say("Weigh in {} of {} and {} of water.", words.weight(plan.sugar, crystals), name_of(which),
+    text.say("Add {} of {} and {} of water by the balance.", words.weight(plan.sugar, crystals), name_of(which),
              words.weight(plan.water, water));
     text.gap();
     text.row("spirit", "{}", words.liquid(plan.spirit));

@@ -8,7 +8,7 @@ answers(judge_liqueur.twice_as_much "judge_liqueur --sample '200 mL' --made-up '
     "^The liqueur has 12[.]65")
 answers(judge_liqueur.extract "judge_liqueur ${sample} --density '1060 kg/m3'" "dry extract +24[0-9][.][0-9] g/L, as sucrose, by added volumes\n +Tabarie's relation is for at most 18 % mass")
 answers(judge_liqueur.extract_of_a_wine "judge_liqueur --sample '100 mL' --made-up '100 mL' --reading '12 %vol' --temperature '20 C' --density '0.998 g/cm3'"
-    "dry extract +3[0-9][.][0-9] g/L.*3[0-9][.][0-9] g/L, as sucrose, by Tabarie's relation")
+    "dry extract +40[.][5-7] g/L.*40[.][6-8] g/L, as sucrose, by Tabarie's relation")
 answers(judge_liqueur.json "judge_liqueur ${sample} --json" "\"strength_percent_vol_20C\": 25[.]35.*\"expanded_uncertainty_percent_vol\": 0[.]2.*\"confidence\": 0[.]95")
 # The recipe of sweeten_spirit, read back.
 answers(judge_liqueur.recipe_read_back "judge_liqueur --reading '1059.6 kg/m3' --scale 'kg/m3 at 20 C' --temperature '20 C' --sugar '250 g/L'"

@@ -1,13 +1,14 @@
 // SPDX-License-Identifier: BSL-1.0
 //
 // Additive apparent volumes against what was measured: solutions of glucose and fructose (CRC Handbook, 102nd
-// edition), beers (Wahl and Henius, 1901) and white wines (Cortez and others, 2009). Nothing measured above 14
+// edition), beers (Wahl and Henius, 1901), white wines (Cortez and others, 2009), the US rule of obscuration. Nothing measured above 14
 // % vol or 66 g/L was read.
 #include "published/deviations.hpp"
 #include "published/table.hpp"
 
 #include <aqueth/attenuation.hpp>
 #include <aqueth/density.hpp>
+#include <aqueth/hydrometer.hpp>
 #include <aqueth/plain/sweetening.hpp>
 #include <aqueth/sweetening.hpp>
 #include <aqueth/wash.hpp>
@@ -83,6 +84,22 @@ TEST(SweetenedSpirit, BeersOfWahlAndHenius) {
     averages.guards({.largest = 2.81});
     cities.guards({.largest = 0.55});
     extracts.guards({.largest = 1.45});
+}
+
+// Middle of the rule's range, 90 degrees of proof.
+TEST(SweetenedSpirit, UsObscuration) {
+    published::table const t("us_obscuration.csv");
+    published::deviations d("us_obscuration", "US proof",
+                            precision::unknown("one figure for 80 to 100 degrees of proof"));
+    proof_hydrometer const meter;
+    for (auto const& row : t.rows()) {
+        double const solids = 10.0 * row["solids_g_100ml"];
+        auto const spirit =
+            sweetened::of(litre, by_volume(45.0), solids * gram_per_litre, at_60_fahrenheit::temperature());
+        double const proof = to<us_proof>(by_volume(45.0)).degrees();
+        d.add(row.text("id"), proof - reading(meter, spirit).degrees() - row["obscuration_proof"]);
+    }
+    d.guards({.largest = 0.17});  // 8 % of two degrees
 }
 
 /// Least squares of a figure on two others.

@@ -108,6 +108,7 @@ std::vector<pin> const pins{
     {"tralles_60f.csv", "read", 101, 0xfaee9d7dU, {5050, 92.9697, 2052}},
     {"us_gauging_volume_factors.csv", "read", 9, 0x786ae787U, {1266.8, 512, 9.014, 545}},
     {"us_gauging_weights.csv", "read", 13, 0xd4f8156eU, {2008, 17116.298014, 388.001}},
+    {"us_obscuration.csv", "read", 2, 0x3c28fa54U, {0.6, 2.4}},
     {"usp_29_alcoholometric_table.csv", "read", 34, 0x2438387cU, {561, 457.51, 33.2755, 33.3196, 561,
         683.95, 33.1164, 32.225}},
     {"voutsas_2011.csv", "read", 45, 0x046ca8d3U, {29.667, 10.21, 14275.54, 972.65}},

@@ -24,11 +24,10 @@ apparent_extract read_extract(given const& g) {
     number_and_unit const q = read_quantity(g, g.text, w);
     std::string const unit = squeezed(q.unit);
     if (unit == "brix" || unit == "bx") {
-        refuse(
-            g,
-            "Brix needs its instrument. For a saccharometer write 'plato'. A refractometer is right only "
-            "before "
-            "fermentation (write 'plato'), because alcohol raises its reading; after it, read a hydrometer");
+        refuse(g,
+               "Brix needs its instrument. For a saccharometer write 'plato'. A refractometer shows the "
+               "sugar only "
+               "before fermentation (write 'plato'); after it use read_refractometer, or read a hydrometer");
     }
     return on_behalf_of(g, [&] {
         if (unit == "sg") return apparent_extract_of(specific_gravity(q.number));
