@@ -19,7 +19,7 @@
 namespace aqueth::inline AQUETH_ABI::plain {
 
 /// Unknown error of the sugar's volume where ethanol is present: 1 % to either side. A judgement of this
-/// library: nothing measured was read above 14 % vol or 66 g/L. The beers allow 1.2 %; the wines alone would
+/// library: nothing measured was read above 14 % vol or 66 g/L. The beers allow 1.3 %; the wines alone would
 /// allow 5 %, if what else they hold did not depend on their sugar.
 inline constexpr double sugar_volume_doubt = 0.01;
 
