@@ -389,7 +389,7 @@ if (($# == 0)); then
     set -- r22 gibbs raoult saturation freezing water its90 virial heat-capacity sugar wash atmosphere constants \
         label-figures instrument-figures r22-code formulas saturation-code gibbs-code equilibrium-code vapour enthalpy-code \
         blending lots parcel hydrometer freezing-code strength weighing specific-gravity \
-        attenuation caloric heating measured-equilibrium uncertainty \
+        attenuation sweetening caloric heating measured-equilibrium uncertainty \
         monte-carlo conformity labelling instruments column batch-still still-estimate planted
 fi
 for name in "$@"; do run "$name"; done
