@@ -72,7 +72,7 @@ public:
     /// @return temperature
     units::temperature temperature() const { return spirit_.temperature(); }
 
-    /// @param t temperature, 0 to 40 °C and not below the freezing point of its ethanol and water
+    /// @param t temperature, 0 to 40 °C
     /// @return volume there
     /// @throws refusal if the temperature is outside its range
     units::volume volume(units::temperature t) const {

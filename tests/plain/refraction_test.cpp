@@ -7,6 +7,8 @@
 
 #include <cmath>
 #include <limits>
+#include <random>
+#include <string>
 
 namespace aqueth {
 namespace {
@@ -132,6 +134,63 @@ TEST(PlainRefraction, Refuses) {
         auto const found = plain::methanol_from_density_and_index(948.0, bad);
         expect_refusal(plain::checked<double>{found.value.share, found.status}, argument::refractive_index,
                        limit::ethanol_to_methanol_at_this_density, bad);
+    }
+}
+
+// Whatever the arguments: an answer is finite, a refusal names a value outside its bounds.
+template <class T>
+void expect_sound(plain::checked<T> const& found, bool finite, std::string const& call) {
+    if (found.status.ok) {
+        EXPECT_TRUE(finite) << call;
+    } else {
+        auto const& why = found.status;
+        EXPECT_FALSE(why.lower <= why.value && why.value <= why.upper && std::isfinite(why.value)) << call;
+    }
+}
+
+TEST(PlainRefraction, AnyArgumentsAreAnsweredOrRefused) {
+    std::mt19937_64 random(7);
+    std::uniform_real_distribution<double> unit(0.0, 1.0);
+    auto const pick = [&](double low, double high) {
+        double const u = unit(random);
+        if (u < 0.02) return nan;
+        if (u < 0.04) return infinity;
+        if (u < 0.06) return -infinity;
+        if (u < 0.1) return low;
+        if (u < 0.14) return high;
+        if (u < 0.18) return 0.0;
+        return low - 0.1 * (high - low) + 1.2 * (high - low) * unit(random);
+    };
+    for (int i = 0; i < 3000; ++i) {
+        auto const kind = static_cast<sweetener>(i % 4);
+        double const q = pick(0.0, 1.0), sugar = pick(0.0, 900.0), t = pick(0.0, 40.0),
+                     rho = pick(780.0, 1400.0);
+        double const n = pick(1.33, 1.47), w = pick(0.0, 1.0), s = pick(0.0, 0.7), gravity = pick(0.99, 1.13);
+        std::string const call = std::to_string(i);
+        auto const one = [&](plain::checked<double> const& found) {
+            expect_sound(found, std::isfinite(found.value), call);
+        };
+        one(plain::sweet_density_kg_m3<double>({w, s}, kind, t));
+        one(plain::strength_behind_sugar(rho, t, sugar, kind));
+        one(plain::sugar_behind_density_g_per_litre(rho, q, kind));
+        one(plain::strength_doubt_from_sugar(q, sugar, kind, t));
+        one(plain::tabarie_extract_g_per_litre(rho, q));
+        one(plain::sweetened_litres<double>({{w, q, t}, s, kind}, t));
+        one(plain::sweetened_volume_fraction<double>({{w, q, t}, s, kind}));
+        one(plain::strength_of_distilled_sample(w, t, s, q, t, pick(0.0, 0.1)));
+        one(plain::refractive_index<double>({w, s}, kind));
+        one(plain::brix_from_refractive_index(n));
+        auto const made = plain::sweet_composition_from_strength(q, sugar, kind);
+        expect_sound(made, std::isfinite(made.value.ethanol) && std::isfinite(made.value.sugar), call);
+        auto const plan = plain::sweeten<double>({w, s, t}, q, sugar, kind);
+        expect_sound(plan, std::isfinite(plan.value.water_kg) && std::isfinite(plan.value.litres), call);
+        auto const wash = plain::wash_from_density_and_index(rho, n);
+        expect_sound(wash, std::isfinite(wash.value.volume_fraction) && std::isfinite(wash.value.plato),
+                     call);
+        auto const fermented = plain::wash_from_original_gravity_and_brix(gravity, pick(0.0, 30.0));
+        expect_sound(fermented, std::isfinite(fermented.value.volume_fraction), call);
+        auto const methanol = plain::methanol_from_density_and_index(rho, n);
+        expect_sound(methanol, std::isfinite(methanol.value.share), call);
     }
 }
 

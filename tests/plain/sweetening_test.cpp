@@ -218,6 +218,10 @@ TEST(PlainSweetening, Refuses) {
                   argument::sugar_concentration);
         expect_refusal(plain::sweetened_litres<double>({{1.0, 0.4, 20.0}, bad, kind}, 20.0),
                        argument::mass_of_the_sugar, limit::none, bad);
+        expect_refusal(plain::sweetened_sugar_g_per_litre<double>({{1.0, 0.4, 20.0}, bad, kind}),
+                       argument::mass_of_the_sugar, limit::none, bad);
+        expect_refusal(plain::sweetened_volume_fraction<double>({{1.0, 0.4, 20.0}, bad, kind}),
+                       argument::mass_of_the_sugar, limit::none, bad);
         expect_refusal(plain::strength_of_distilled_sample(bad, 20.0, 0.1, 0.2, 20.0),
                        argument::volume_of_the_sample, limit::none, bad);
         expect_refusal(plain::strength_of_distilled_sample(0.1, 20.0, bad, 0.2, 20.0),

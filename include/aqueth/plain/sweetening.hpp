@@ -91,10 +91,7 @@ constexpr status sweet_range(T ethanol, T sugar, sweetener kind, T celsius) {
     if (range.ok) range = wash_temperature_range(celsius);
     if (!range.ok) return range;
     T const water = T(1) - ethanol - sugar;
-    range = dissolved_range(sugar, water, kind);
-    if (!range.ok) return range;
-    T const w = ethanol / (T(1) - sugar);
-    return liquid_range(w < T(1) ? w : T(1), celsius);  // rounding may pass 1
+    return dissolved_range(sugar, water, kind);  // from 0 °C up every mixture is liquid
 }
 
 /// Masses in a cubic metre at 20 °C, kg.
@@ -217,7 +214,7 @@ constexpr status sweetened_range(sweetened<T> const& of_this) {
 }
 
 /// @param of_this sweetened spirit
-/// @param celsius temperature, 0 to 40 °C and not below the freezing point of its ethanol and water
+/// @param celsius temperature, 0 to 40 °C
 /// @return volume it has at that temperature, L; refuses what is out of range
 /// @par Accuracy
 /// As `sweet_density_kg_m3`.
@@ -227,7 +224,6 @@ template <number T>
 checked<T> sweetened_litres(sweetened<T> const& of_this, T celsius) {
     status range = sweetened_range(of_this);
     if (range.ok) range = detail::wash_temperature_range(celsius);
-    if (range.ok) range = liquid_range(of_this.spirit.mass_fraction, celsius);
     if (!range.ok) return no_answer<T>(range);
     auto const without = detail::volume_m3(of_this.spirit, celsius);
     if (!without.status.ok || of_this.sugar_kg == T(0)) return detail::in_litres(without);
@@ -259,9 +255,8 @@ checked<T> sweetened_volume_fraction(sweetened<T> const& of_this) {
 template <number T>
 checked<T> sweetened_sugar_g_per_litre(sweetened<T> const& of_this) {
     auto const litres = sweetened_litres(of_this, T(20));
-    if (!litres.status.ok || of_this.sugar_kg == T(0))
-        return {litres.status.ok ? T(0) : litres.value, litres.status};
-    return {T(1000) * of_this.sugar_kg / litres.value, {}};
+    if (!litres.status.ok) return litres;
+    return {of_this.sugar_kg == T(0) ? T(0) : T(1000) * of_this.sugar_kg / litres.value, {}};
 }
 
 /// Composition of a sweetened spirit from its strength and sugar.
