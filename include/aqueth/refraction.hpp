@@ -61,6 +61,7 @@ private:
 
 /// @name Index and degrees Brix
 /// @{
+/// Refractive index from degrees Brix.
 /// @param shown reading of a refractometer at 20 °C
 /// @return refractive index at which it shows that
 /// @par Accuracy
@@ -70,6 +71,7 @@ private:
 inline refractive_index refractive_index_of(brix shown) {
     return refractive_index(detail::answer("refraction", plain::refractive_index_from_brix(shown.degrees())));
 }
+/// Degrees Brix from a refractive index.
 /// @param index refractive index, from that of water to that of 70 °Bx
 /// @return what a refractometer in degrees Brix shows
 /// @throws refusal if the index is outside its range
@@ -88,6 +90,7 @@ inline brix brix_of(refractive_index index) {
 /// @par Source
 /// @ref source_refraction
 /// @{
+/// Refractive index of a spirit.
 /// @param strength strength of a spirit without sugar, in any basis, to 98 % mass
 /// @return refractive index
 /// @throws refusal if the strength is outside its range
@@ -96,6 +99,7 @@ refractive_index refractive_index_of(Strength strength) {
     plain::sweet_composition<double> const w{to<mass_fraction>(strength).value(), 0.0};
     return refractive_index(detail::answer("refraction", plain::refractive_index(w, sweetener::sucrose)));
 }
+/// Refractive index of a sweetened spirit.
 /// @param of_this sweetened spirit, ethanol to 98 % mass of ethanol and water
 /// @return refractive index
 /// @throws refusal if the strength is outside its range
@@ -106,6 +110,7 @@ inline refractive_index refractive_index_of(sweetened const& of_this) {
                                              of_this.sugar().value() / mass};
     return refractive_index(detail::answer("refraction", plain::refractive_index(w, of_this.kind())));
 }
+/// Refractive index of a wash.
 /// @param of_this wash; its extract counts as sucrose
 /// @return refractive index
 /// @throws refusal if its extract has less water than sucrose needs

@@ -156,6 +156,7 @@ Scale reading(hydrometer<Scale> const& meter, sweetened const& of_this) {
 /// @par Source
 /// @ref source_sugar_solution
 /// @{
+/// Strength from a density.
 /// @param rho   density at `t`
 /// @param t     temperature, 0 to 40 °C
 /// @param sugar sugar at 20 °C, `300 * gram_per_litre`, from the recipe or an analysis
@@ -167,6 +168,7 @@ inline volume_fraction strength_behind_sugar(units::mass_density rho, units::tem
     return volume_fraction(detail::answer(
         "strength", plain::strength_behind_sugar(rho.value(), t.celsius(), sugar.value(), kind)));
 }
+/// Strength from a hydrometer.
 /// @tparam Scale scale of the instrument
 /// @param meter the instrument
 /// @param shown what the stem shows
