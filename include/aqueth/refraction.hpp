@@ -61,6 +61,7 @@ private:
 
 /// @name Index and degrees Brix
 /// @{
+
 /// Refractive index from degrees Brix.
 /// @param shown reading of a refractometer at 20 °C
 /// @return refractive index at which it shows that
@@ -90,6 +91,7 @@ inline brix brix_of(refractive_index index) {
 /// @par Source
 /// @ref source_refraction
 /// @{
+
 /// Refractive index of a spirit.
 /// @param strength strength of a spirit without sugar, in any basis, to 98 % mass
 /// @return refractive index

@@ -156,6 +156,7 @@ Scale reading(hydrometer<Scale> const& meter, sweetened const& of_this) {
 /// @par Source
 /// @ref source_sugar_solution
 /// @{
+
 /// Strength from a density.
 /// @param rho   density at `t`
 /// @param t     temperature, 0 to 40 °C
