@@ -35,3 +35,6 @@ refuses(read_refractometer.syrup "read_refractometer --reading '25 brix' --origi
 refuses(read_refractometer.density "read_refractometer --reading '6.5 brix' --gravity '700 kg/m3'" "--gravity '700 kg/m3': density 700 kg/m3 is outside")
 refuses(read_refractometer.sweet_methanol "read_refractometer --methanol --reading 1.39 --gravity '948 kg/m3'" "--reading '1.39': refractive index 1[.]39 is outside .*ethanol to methanol at this density")
 refuses(read_refractometer.pure "read_refractometer --strength '100 %vol'" "--strength '100 %vol': mass fraction 100 % mass is outside 0 to 98 % mass")
+# A charge needs its extract, which a refractometer alone does not show.
+refuses(read_refractometer.brix_of_a_charge "forecast_run --charge '25 L' --strength '11 %vol' --extract '8 brix' --power '2 kW' --discard '100 mL' --cuts 'distillate 50 %vol' --end 'distillate 20 %vol'"
+    "--extract '8 brix': Brix is what a refractometer shows, and alcohol raises it[.] .*'plato'.*read_refractometer")

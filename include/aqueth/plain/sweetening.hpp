@@ -122,9 +122,8 @@ T most_sugar(T ethanol, sweetener kind) {
     auto const filled = [&](T s) {
         return model::sugar_solution::volume(ethanol, s / ratio, s, kind, T(20)) - T(1);
     };
-    if (!(ethanol > T(0)) || filled(T(1e-6)) < T(0))
-        return numeric::bracketed_root(filled, T(1e-6), T(1500), T(1e-7));
-    return T(0);
+    T const least = T(1e-6);
+    return filled(least) < T(0) ? numeric::bracketed_root(filled, least, T(1500), T(1e-7)) : T(0);
 }
 
 /// The most ethanol in a cubic metre with this much sugar, and the water to dissolve it, kg.

@@ -24,10 +24,10 @@ apparent_extract read_extract(given const& g) {
     number_and_unit const q = read_quantity(g, g.text, w);
     std::string const unit = squeezed(q.unit);
     if (unit == "brix" || unit == "bx") {
-        refuse(g,
-               "Brix needs its instrument. For a saccharometer write 'plato'. A refractometer shows the "
-               "sugar only "
-               "before fermentation (write 'plato'); after it use read_refractometer, or read a hydrometer");
+        refuse(
+            g,
+            "Brix is what a refractometer shows, and alcohol raises it. For a saccharometer write 'plato'; "
+            "read_refractometer gives the extract behind a refractometer's reading");
     }
     return on_behalf_of(g, [&] {
         if (unit == "sg") return apparent_extract_of(specific_gravity(q.number));

@@ -23,14 +23,26 @@ sweetener read_sweetener(given const& g) {
     refuse(g, "expected sucrose, glucose, fructose or 'invert sugar', all without water of crystallization");
 }
 
+namespace {
+constexpr wanted a_refraction{"a refractometer reading", "brix, or none for a refractive index"};
+bool names_brix(std::string const& unit) { return unit == "brix" || unit == "bx" || unit == "°bx"; }
+}  // namespace
+
+bool is_brix(given const& g) {
+    try {
+        return g.present && names_brix(squeezed(read_number(g, g.text, a_refraction).unit));
+    } catch (bad_input const&) {  // no number: reading it in earnest gives the error
+        return false;
+    }
+}
+
 refraction read_refraction(given const& g) {
-    wanted const w{"a refractometer reading", "brix, or none for a refractive index"};
-    number_and_unit const q = read_number(g, g.text, w);
+    number_and_unit const q = read_number(g, g.text, a_refraction);
     std::string const unit = squeezed(q.unit);
     return on_behalf_of(g, [&]() -> refraction {
-        if (unit == "brix" || unit == "bx" || unit == "°bx") return brix(q.number);
+        if (names_brix(unit)) return brix(q.number);
         if (unit.empty()) return refractive_index(q.number);
-        refuse_unit(g, q.unit, w);
+        refuse_unit(g, q.unit, a_refraction);
     });
 }
 

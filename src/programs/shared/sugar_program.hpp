@@ -28,6 +28,9 @@ using refraction = std::variant<brix, refractive_index>;
 refraction read_refraction(given const& g);
 refractive_index index_of(refraction const& shown);
 
+/// Whether a text is a refractometer's, in degrees Brix.
+bool is_brix(given const& g);
+
 /// A density at 20 °C: '992.1 kg/m3', '0.9921 g/cm3', '0.994 sg', or '-1.5 plato' of a saccharometer.
 units::mass_density read_density_at_20(given const& g);
 
