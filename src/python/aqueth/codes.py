@@ -41,6 +41,15 @@ class Sugar(enum.IntEnum):
     glucose_monohydrate = 2
 
 
+class Sweetener(enum.IntEnum):
+    """Sugars of sweetened spirit."""
+
+    sucrose = 0
+    glucose = 1
+    fructose = 2
+    invert_sugar = 3
+
+
 class Argument(enum.IntEnum):
     """The arguments that are refused."""
 
@@ -129,6 +138,14 @@ class Argument(enum.IntEnum):
     temperature_of_the_spout = 82
     time_at_total_reflux = 83
     warming_of_the_cooling_water = 84
+    mass_of_the_sugar = 85
+    refractive_index = 86
+    refractometer_reading = 87
+    share_lost_in_distillation = 88
+    sugar_concentration = 89
+    sugar_in_its_water = 90
+    volume_of_the_distillate = 91
+    volume_of_the_sample = 92
 
 
 class Limit(enum.IntEnum):
@@ -176,3 +193,14 @@ class Limit(enum.IntEnum):
     vapour_liquid_equilibrium = 39
     water_only_weakens = 40
     yeast_common_practice = 41
+    alcohol_of_the_sample = 42
+    all_fermented_to_none_at_20_celsius = 43
+    brix_scale = 44
+    dissolved_by_its_water = 45
+    ethanol_and_sugar_of_this_density = 46
+    ethanol_to_methanol_at_this_density = 47
+    reach_of_this_spirit_with_sugar = 48
+    refraction_tables = 49
+    tabarie = 50
+    with_this_strength = 51
+    with_this_sugar = 52
