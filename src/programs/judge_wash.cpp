@@ -32,7 +32,7 @@ void require_no_temperature(given const& temperature) {
 specific_gravity corrected(given const& reading, given const& temperature) {
     if (is_brix(reading)) {  // without alcohol the index is that of the sugar
         require_no_temperature(temperature);
-        return specific_gravity_of(extract(std::get<brix>(read_refraction(reading)).degrees()));
+        return read_original_gravity(reading);
     }
     specific_gravity const shown = specific_gravity_of(read_extract(reading));
     units::temperature const t = read_any_temperature(temperature);

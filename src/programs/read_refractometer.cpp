@@ -212,8 +212,7 @@ void by_two_readings(session& s, options const& o, refractive_index n) {
               {"refractive_index_20C", n.value()},
               {"density_kg_m3_20C", rho.value()}};
     if (o.original.present) {  // the same wash by the balance of its fermentation, twice
-        auto const original =
-            specific_gravity(in(read_density_at_20(o.original), density(mass_fraction(0.0), celsius(20.0))));
+        specific_gravity const original = read_original_gravity(o.original);
         auto const by_gravity =
             on_behalf_of({{argument::specific_gravity, o.gravity},
                           {argument::final_gravity, o.gravity},
@@ -250,8 +249,7 @@ std::optional<double> tenth_of_a_degree(specific_gravity original, brix shown, w
 void by_original(session& s, options const& o, refractive_index n) {
     for (given const* each : {&o.reading_error, &o.gravity_error, &o.confidence})
         if (each->present) refuse(*each, "needs --gravity");
-    auto const original =
-        specific_gravity(in(read_density_at_20(o.original), density(mass_fraction(0.0), celsius(20.0))));
+    specific_gravity const original = read_original_gravity(o.original);
     wash const now = on_behalf_of({{argument::refractometer_reading, o.reading},
                                    {argument::refractive_index, o.reading},
                                    {argument::extract, o.original},
@@ -282,7 +280,8 @@ void run(session& s) {
     options const o{
         s.option("--reading", "READING", "of the refractometer at 20 C: 'N brix', or an index, '1.3450'"),
         s.option("--gravity", "DENSITY", "with --reading: density at 20 C, in kg/m3, g/cm3, sg or plato"),
-        s.option("--original", "GRAVITY", "with --reading: gravity before fermentation, sg or plato"),
+        s.option("--original", "GRAVITY",
+                 "with --reading: gravity before fermentation, in sg, plato or brix"),
         s.flag("--methanol", "with --reading and --gravity of a spirit without sugar: look for methanol"),
         s.option("--strength", "STRENGTH", "instead of --reading: a spirit, to predict the reading"),
         s.option("--sugar", "CONCENTRATION", "with --strength: its sugar, 'N g/L' or 'N g/100 mL'"),

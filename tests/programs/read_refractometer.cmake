@@ -7,6 +7,7 @@ answers(read_refractometer.three_ways "read_refractometer --reading '6.5 brix' -
 answers(read_refractometer.original "read_refractometer --reading '6.5 brix' --original '1.085 sg'"
     "^The wash holds 12[.]4 % vol and 2[.]2 °P[.].*before +20[.]47 °P.*gravity now +0[.]9919.*0[.]1 °Bx +is 0[.]087 % vol")
 answers(read_refractometer.must "read_refractometer --reading '20 brix' --original '20 plato'" "^The wash holds 0[.]0 % vol and 20[.]0 °P")
+answers(read_refractometer.both_by_refractometer "read_refractometer --reading '6.5 brix' --original '20.47 brix'" "^The wash holds 12[.]4 % vol and 2[.]2 °P")
 answers(read_refractometer.json "read_refractometer --reading 1.34254 --gravity '990.22 kg/m3' --json"
     "\"strength_percent_vol_20C\": 12[.]39.*\"extract_P\": 2[.]1.*\"refractometer_Bx\": 6[.](49|50)")
 # CRC Handbook, 102nd edition: 33 % mass (40 % vol) of ethanol between 1.3546 at 32 % and 1.3557 at 34 %.

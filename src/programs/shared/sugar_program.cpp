@@ -66,6 +66,13 @@ units::mass_density read_density_at_20(given const& g) {
     });
 }
 
+specific_gravity read_original_gravity(given const& g) {
+    if (is_brix(g)) return specific_gravity_of(extract(std::get<brix>(read_refraction(g)).degrees()));
+    units::mass_density const rho = read_density_at_20(g);
+    return on_behalf_of(
+        g, [&] { return specific_gravity(in(rho, density(mass_fraction(0.0), celsius(20.0)))); });
+}
+
 void say_sugar_doubt(page& text, sweetened const& liqueur) {
     text.say("{}", additive_volumes);
     if (liqueur.sugar().value() == 0.0) return;
