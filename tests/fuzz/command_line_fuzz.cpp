@@ -7,6 +7,7 @@
 #include "points.hpp"
 #include "progress.hpp"
 #include "still_program.hpp"
+#include "sugar_program.hpp"
 #include "uncertainty_program.hpp"
 
 #include <aqueth/array.hpp>
@@ -21,8 +22,11 @@
 #include <functional>
 #include <map>
 #include <numeric>
+#include <optional>
 #include <set>
+#include <span>
 #include <tuple>
+#include <variant>
 
 // Each in a room of its own, all in one translation unit: what they include stands above already.
 // draw_equilibrium is left out, and so is the option --draw: they write files and call gnuplot.
