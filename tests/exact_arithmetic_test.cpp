@@ -15,6 +15,10 @@
 #include <aqueth/metrology/measurement_model.hpp>
 #include <aqueth/model/enthalpy.hpp>
 #include <aqueth/model/traces.hpp>
+#include <aqueth/model/methanol_water.hpp>
+#include <aqueth/model/refraction.hpp>
+#include <aqueth/model/sample_distillation.hpp>
+#include <aqueth/model/sugar_solution.hpp>
 #include <aqueth/model/vapour_liquid.hpp>
 
 #include <boost/multiprecision/cpp_dec_float.hpp>
@@ -198,6 +202,34 @@ TEST(ExactArithmetic, EveryPropertyInThreePrecisions) {
     compare("density of sucrose solution, beyond water", scale::largest, sugar,
             [](auto const& w, auto const& t) { return sucrose_density::excess(w, t).value; },
             {1.7e-7, 2.9e-16, 1.8e-19});
+    auto const liqueurs = points(dense, {0.0, 0.4, true}, {0.0, 0.3});
+    compare("density of sweetened spirit, sucrose", scale::own, liqueurs,
+            [](auto const& w, auto const& s) {
+                using T = std::remove_cvref_t<decltype(w)>;
+                return model::sugar_solution::density(w, s, sweetener::sucrose, T(15));
+            },
+            {1.9e-7, 4.6e-16, 1.5e-19});
+    compare("density of sweetened spirit, invert sugar", scale::own, liqueurs,
+            [](auto const& w, auto const& s) {
+                using T = std::remove_cvref_t<decltype(w)>;
+                return model::sugar_solution::density(w, s, sweetener::invert_sugar, T(15));
+            },
+            {2.3e-7, 4.6e-16, 1.6e-19});
+    compare("refractive index of sweetened spirit", scale::own, liqueurs,
+            [](auto const& w, auto const& s) { return model::refraction::index(w, s, sweetener::sucrose); },
+            {1.4e-7, 2.8e-16, 1.3e-19});
+    compare("density of methanol and water", scale::own, points(dense, strengths),
+            [](auto const& w, auto const&) { return model::methanol_water::density(w); },
+            {2.5e-7, 3.8e-16, 1.6e-19});
+    compare("refractive index of methanol and water", scale::own, points(dense, strengths),
+            [](auto const& w, auto const&) { return model::methanol_water::index(w); },
+            {1.6e-7, 2.7e-16, 1.3e-19});
+    compare("strength of a distilled sample", scale::own, points(sparse, {0.01, 0.5}, {5.0, 35.0}),
+            [](auto const& w, auto const& t) {
+                using T = std::remove_cvref_t<decltype(w)>;
+                return model::sample_distillation::volume_fraction(T(1), t, T(1), w, T(20), T(0.002));
+            },
+            {3.2e-7, 5.9e-16, 2.0e-19});
     auto const worts = points(dense, {6.0, 30.0}, {0.0, 5.9});
     compare("alcohol, Balling", scale::largest, worts,
             [](auto const& oe, auto const& re) { return balling::alcohol(oe, re); },

@@ -9,7 +9,7 @@
 #   label-figures instrument-figures
 # GROUPs of operators (+ - * / < > <= >= && ||):
 #   r22-code formulas saturation-code gibbs-code equilibrium-code vapour enthalpy-code blending lots parcel hydrometer
-#   strength attenuation caloric heating trade measured-equilibrium uncertainty monte-carlo conformity labelling instruments
+#   strength attenuation sweetening caloric heating trade measured-equilibrium uncertainty monte-carlo conformity labelling instruments
 #   column batch-still holdup still-estimate traces
 # A GROUP of faults that somebody might make, tests/planted_faults.txt, each with the test that must notice it:
 #   planted
@@ -275,6 +275,7 @@ run() {
             ;;
         sugar)
             numbers sugar sucrose_density published/sugar_solution wash
+            numbers sugar solution_coefficients published/sweetened_spirit published/refraction plain/sweetening plain/refraction
             ;;
         wash)
             numbers wash balling published/sugar_solution attenuation
@@ -306,6 +307,10 @@ run() {
             operators formulas balling published/sugar_solution attenuation
             operators formulas excise_notice_226 published/sugar_solution attenuation
             operators formulas fermentation attenuation
+            operators formulas sugar_solution plain/sweetening published/sweetened_spirit
+            operators formulas refraction plain/refraction published/refraction
+            operators formulas methanol_water plain/refraction published/refraction
+            operators formulas sample_distillation plain/sweetening
             ;;
         saturation-code)
             operators saturation-code water_saturation_wagner_pruss published/pure_components saturation
@@ -338,6 +343,10 @@ run() {
             group attenuation operators include/aqueth/plain/attenuation.hpp plain/attenuation attenuation \
                 published/sugar_solution
             group attenuation operators include/aqueth/plain/wash.hpp plain/wash wash
+            ;;
+        sweetening)
+            group sweetening operators include/aqueth/plain/sweetening.hpp plain/sweetening sweetening
+            group sweetening operators include/aqueth/plain/refraction.hpp plain/refraction refraction
             ;;
         caloric) group caloric operators include/aqueth/plain/caloric.hpp plain/caloric caloric ;;
         heating)
@@ -401,7 +410,7 @@ if (($# == 0)); then
     set -- r22 gibbs raoult saturation freezing water its90 virial heat-capacity sugar wash atmosphere constants \
         label-figures instrument-figures r22-code formulas saturation-code gibbs-code equilibrium-code vapour enthalpy-code \
         blending lots parcel hydrometer freezing-code strength weighing specific-gravity \
-        attenuation caloric heating trade measured-equilibrium uncertainty \
+        attenuation sweetening caloric heating trade measured-equilibrium uncertainty \
         monte-carlo conformity labelling instruments column batch-still holdup still-estimate traces planted
 fi
 for name in "$@"; do run "$name"; done

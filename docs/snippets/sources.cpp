@@ -28,6 +28,9 @@
 #include <aqueth/model/hot_density.hpp>
 #include <aqueth/model/modified_raoult.hpp>
 #include <aqueth/model/traces.hpp>
+#include <aqueth/model/methanol_water.hpp>
+#include <aqueth/model/refraction.hpp>
+#include <aqueth/model/sugar_solution.hpp>
 #include <aqueth/model/vapour_deviations.hpp>
 #include <aqueth/model/vapour_liquid.hpp>
 
@@ -89,6 +92,9 @@ int main() {
     show("correlation::heat_capacity_perry", heat_capacity_perry::cited);
     show("correlation::icao_atmosphere", icao_atmosphere::cited);
     show("correlation::sucrose_density", sucrose_density::cited);
+    show("model::sugar_solution", sugar_solution::cited);
+    show("model::refraction", refraction::cited);
+    show("model::methanol_water", methanol_water::cited);
     show("correlation::balling", balling::cited);
     show("correlation::balling, factors", balling::factors_cited);
     show("correlation::fermentation", fermentation::cited);

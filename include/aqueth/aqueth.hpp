@@ -39,6 +39,8 @@
 #include <aqueth/liquid.hpp>        // composition and temperature, without an amount
 #include <aqueth/lot_blending.hpp>  // a strength from several lots, each within limits
 #include <aqueth/parcel.hpp>        // mass, composition, temperature
+#include <aqueth/refraction.hpp>    // refractive index, degrees Brix; a wash from two readings; methanol
+#include <aqueth/sweetening.hpp>    // spirit with sugar: volumes, readings, recipes; distilled samples
 #include <aqueth/wash.hpp>          // a parcel with dissolved extract; gravities
 // properties of a mixture, typed with units
 #include <aqueth/atmosphere.hpp>          // air pressure at an altitude

@@ -677,6 +677,33 @@ std::size_t bubble_temperature(X const& liquid, P const& pascals, R&& kelvin, fl
     return detail::run<double>(operation{}, kelvin, valid, liquid, pascals);
 }
 
+/// Any checked function of `aqueth::plain` over arrays, one element after the other, where there is no faster
+/// loop: `arrays::apply([](double n) { return plain::brix_from_refractive_index(n); }, brix, {}, n)`.
+/// @param function callable: one number of each input -> `plain::checked` number
+/// @param result   what it answers; NaN where it refuses. May be one of the inputs
+/// @param valid    flags, or nothing: `{}`
+/// @param first    arguments
+/// @param rest     further arguments
+/// @return how many elements were refused
+/// @throws refusal if the arrays differ in length
+template <class Function, writable R, readable First, readable... Rest>
+std::size_t apply(Function const& function, R&& result, flags valid, First const& first,
+                  Rest const&... rest) {
+    auto const size = static_cast<std::size_t>(first.size());
+    (detail::require_same_size(argument::length_of_an_input, static_cast<std::size_t>(rest.size()), size),
+     ...);
+    detail::require_same_size(argument::length_of_the_results, static_cast<std::size_t>(result.size()), size);
+    if (!valid.empty()) detail::require_same_size(argument::length_of_the_flags, valid.size(), size);
+    std::size_t refused = 0;
+    for (std::size_t i = 0; i < size; ++i) {
+        auto const found = function(first.data()[i], rest.data()[i]...);
+        result.data()[i] = found.value;  // NaN where it was refused
+        if (!valid.empty()) valid[i] = found.status.ok;
+        if (!found.status.ok) ++refused;
+    }
+    return refused;
+}
+
 }  // namespace aqueth::inline AQUETH_ABI::arrays
 
 #undef AQUETH_EACH_OF_BLOCK

@@ -128,7 +128,15 @@ typedef enum aqueth_argument {
     AQUETH_ARGUMENT_WARMING_OF_THE_COOLING_WATER = 84,
     AQUETH_ARGUMENT_TEMPERATURE_OF_THE_CHARGE = 85,
     AQUETH_ARGUMENT_INDEX = 86,
-    AQUETH_ARGUMENT_MOLE_FRACTION_OF_THE_LIQUID = 87
+    AQUETH_ARGUMENT_MOLE_FRACTION_OF_THE_LIQUID = 87,
+    AQUETH_ARGUMENT_MASS_OF_THE_SUGAR = 88,
+    AQUETH_ARGUMENT_REFRACTIVE_INDEX = 89,
+    AQUETH_ARGUMENT_REFRACTOMETER_READING = 90,
+    AQUETH_ARGUMENT_SHARE_LOST_IN_DISTILLATION = 91,
+    AQUETH_ARGUMENT_SUGAR_CONCENTRATION = 92,
+    AQUETH_ARGUMENT_SUGAR_IN_ITS_WATER = 93,
+    AQUETH_ARGUMENT_VOLUME_OF_THE_DISTILLATE = 94,
+    AQUETH_ARGUMENT_VOLUME_OF_THE_SAMPLE = 95
 } aqueth_argument;
 
 /* What sets the range of an argument. */
@@ -177,7 +185,18 @@ typedef enum aqueth_limit {
     AQUETH_LIMIT_YEAST_COMMON_PRACTICE = 41,
     AQUETH_LIMIT_ETHANOL_TO_WATER_AT_THIS_TEMPERATURE = 42,
     AQUETH_LIMIT_LIQUID_BELOW_BOILING_POINT = 43,
-    AQUETH_LIMIT_WATER_LIQUID_AND_SUGAR_SOLUTIONS = 44
+    AQUETH_LIMIT_WATER_LIQUID_AND_SUGAR_SOLUTIONS = 44,
+    AQUETH_LIMIT_ALCOHOL_OF_THE_SAMPLE = 45,
+    AQUETH_LIMIT_ALL_FERMENTED_TO_NONE_AT_20_CELSIUS = 46,
+    AQUETH_LIMIT_BRIX_SCALE = 47,
+    AQUETH_LIMIT_DISSOLVED_BY_ITS_WATER = 48,
+    AQUETH_LIMIT_ETHANOL_AND_SUGAR_OF_THIS_DENSITY = 49,
+    AQUETH_LIMIT_ETHANOL_TO_METHANOL_AT_THIS_DENSITY = 50,
+    AQUETH_LIMIT_REACH_OF_THIS_SPIRIT_WITH_SUGAR = 51,
+    AQUETH_LIMIT_REFRACTION_TABLES = 52,
+    AQUETH_LIMIT_TABARIE = 53,
+    AQUETH_LIMIT_WITH_THIS_STRENGTH = 54,
+    AQUETH_LIMIT_WITH_THIS_SUGAR = 55
 } aqueth_limit;
 
 /* The scale of a strength. */
@@ -213,6 +232,14 @@ typedef enum aqueth_sugar {
     AQUETH_SUGAR_HEXOSE = 1,
     AQUETH_SUGAR_GLUCOSE_MONOHYDRATE = 2
 } aqueth_sugar;
+
+/* Sugars of sweetened spirit. */
+typedef enum aqueth_sweetener {
+    AQUETH_SWEETENER_SUCROSE = 0,
+    AQUETH_SWEETENER_GLUCOSE = 1,
+    AQUETH_SWEETENER_FRUCTOSE = 2,
+    AQUETH_SWEETENER_INVERT_SUGAR = 3
+} aqueth_sweetener;
 
 
 
@@ -1274,6 +1301,289 @@ AQUETH_API aqueth_status aqueth_sugar_needed_array(size_t count, const double* l
                                                    double* water_kg_result,
                                                    ptrdiff_t water_kg_stride_of_result,
                                                    unsigned char* refused);
+
+/* Density of ethanol, water and sugar by added volumes; checked to 14 % vol and 66 g/L only.
+ * ethanol_mass_fraction  0 to 0.5
+ * sugar_mass_fraction    0 to 0.4
+ * kind                   a value of aqueth_sweetener
+ * celsius                0 to 40 °C */
+AQUETH_API aqueth_status aqueth_sweet_density_kg_m3(double ethanol_mass_fraction,
+                                                    double sugar_mass_fraction, int kind,
+                                                    double celsius, double* kg_m3_result,
+                                                    aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_sweet_density_kg_m3_array(size_t count,
+                                                          const double* ethanol_mass_fraction,
+                                                          ptrdiff_t ethanol_mass_fraction_stride,
+                                                          const double* sugar_mass_fraction,
+                                                          ptrdiff_t sugar_mass_fraction_stride,
+                                                          int kind, const double* celsius,
+                                                          ptrdiff_t celsius_stride,
+                                                          double* kg_m3_result,
+                                                          ptrdiff_t kg_m3_stride_of_result,
+                                                          unsigned char* refused);
+
+/* Mass fractions of ethanol and sugar in a sweetened spirit of a strength.
+ * volume_fraction  0 to 0.6
+ * g_per_litre      0 to 500 g/L
+ * kind             a value of aqueth_sweetener */
+AQUETH_API aqueth_status aqueth_sweet_composition_from_strength(double volume_fraction,
+                                                                double g_per_litre, int kind,
+                                                                double* ethanol_mass_fraction_result,
+                                                                double* sugar_mass_fraction_result,
+                                                                aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_sweet_composition_from_strength_array(size_t count,
+                                                                      const double* volume_fraction,
+                                                                      ptrdiff_t volume_fraction_stride,
+                                                                      const double* g_per_litre,
+                                                                      ptrdiff_t g_per_litre_stride,
+                                                                      int kind,
+                                                                      double* ethanol_mass_fraction_result,
+                                                                      ptrdiff_t ethanol_mass_fraction_stride_of_result,
+                                                                      double* sugar_mass_fraction_result,
+                                                                      ptrdiff_t sugar_mass_fraction_stride_of_result,
+                                                                      unsigned char* refused);
+
+/* Strength of a sweetened spirit from its density and its sugar.
+ * kg_m3        900 to 1150 kg/m3
+ * celsius      0 to 40 °C
+ * g_per_litre  0 to 400 g/L
+ * kind         a value of aqueth_sweetener */
+AQUETH_API aqueth_status aqueth_strength_behind_sugar(double kg_m3, double celsius,
+                                                      double g_per_litre, int kind,
+                                                      double* volume_fraction_result,
+                                                      aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_strength_behind_sugar_array(size_t count, const double* kg_m3,
+                                                            ptrdiff_t kg_m3_stride,
+                                                            const double* celsius,
+                                                            ptrdiff_t celsius_stride,
+                                                            const double* g_per_litre,
+                                                            ptrdiff_t g_per_litre_stride, int kind,
+                                                            double* volume_fraction_result,
+                                                            ptrdiff_t volume_fraction_stride_of_result,
+                                                            unsigned char* refused);
+
+/* Sugar of a sweetened spirit from its density at 20 °C and its strength.
+ * kg_m3            900 to 1150 kg/m3
+ * volume_fraction  0 to 0.6
+ * kind             a value of aqueth_sweetener */
+AQUETH_API aqueth_status aqueth_sugar_behind_density_g_per_litre(double kg_m3,
+                                                                 double volume_fraction, int kind,
+                                                                 double* g_per_litre_result,
+                                                                 aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_sugar_behind_density_g_per_litre_array(size_t count,
+                                                                       const double* kg_m3,
+                                                                       ptrdiff_t kg_m3_stride,
+                                                                       const double* volume_fraction,
+                                                                       ptrdiff_t volume_fraction_stride,
+                                                                       int kind,
+                                                                       double* g_per_litre_result,
+                                                                       ptrdiff_t g_per_litre_stride_of_result,
+                                                                       unsigned char* refused);
+
+/* Doubt of a strength read from a density, for 1 % in the volume of the sugar.
+ * volume_fraction  0 to 0.6
+ * g_per_litre      0 to 400 g/L
+ * kind             a value of aqueth_sweetener
+ * celsius          0 to 40 °C */
+AQUETH_API aqueth_status aqueth_strength_doubt_from_sugar(double volume_fraction,
+                                                          double g_per_litre, int kind,
+                                                          double celsius,
+                                                          double* volume_fraction_result,
+                                                          aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_strength_doubt_from_sugar_array(size_t count,
+                                                                const double* volume_fraction,
+                                                                ptrdiff_t volume_fraction_stride,
+                                                                const double* g_per_litre,
+                                                                ptrdiff_t g_per_litre_stride,
+                                                                int kind, const double* celsius,
+                                                                ptrdiff_t celsius_stride,
+                                                                double* volume_fraction_result,
+                                                                ptrdiff_t volume_fraction_stride_of_result,
+                                                                unsigned char* refused);
+
+/* Dry extract by the relation of Tabarie, from density at 20 °C and strength.
+ * kg_m3            970 to 1100 kg/m3
+ * volume_fraction  0 to 0.22 */
+AQUETH_API aqueth_status aqueth_tabarie_extract_g_per_litre(double kg_m3, double volume_fraction,
+                                                            double* g_per_litre_result,
+                                                            aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_tabarie_extract_g_per_litre_array(size_t count, const double* kg_m3,
+                                                                  ptrdiff_t kg_m3_stride,
+                                                                  const double* volume_fraction,
+                                                                  ptrdiff_t volume_fraction_stride,
+                                                                  double* g_per_litre_result,
+                                                                  ptrdiff_t g_per_litre_stride_of_result,
+                                                                  unsigned char* refused);
+
+/* Water and sugar for a liqueur of a strength and a sugar concentration at 20 °C.
+ * spirit_kg             0 or more, kg
+ * spirit_mass_fraction  0.2 to 1
+ * spirit_celsius        0 to 40 °C
+ * volume_fraction       0 to 0.5
+ * g_per_litre           0 to 400 g/L
+ * kind                  a value of aqueth_sweetener */
+AQUETH_API aqueth_status aqueth_sweeten(double spirit_kg, double spirit_mass_fraction,
+                                        double spirit_celsius, double volume_fraction,
+                                        double g_per_litre, int kind, double* water_kg_result,
+                                        double* sugar_kg_result, double* litres_result,
+                                        double* contraction_litres_result,
+                                        double* sugar_litres_result, aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_sweeten_array(size_t count, const double* spirit_kg,
+                                              ptrdiff_t spirit_kg_stride,
+                                              const double* spirit_mass_fraction,
+                                              ptrdiff_t spirit_mass_fraction_stride,
+                                              const double* spirit_celsius,
+                                              ptrdiff_t spirit_celsius_stride,
+                                              const double* volume_fraction,
+                                              ptrdiff_t volume_fraction_stride,
+                                              const double* g_per_litre,
+                                              ptrdiff_t g_per_litre_stride, int kind,
+                                              double* water_kg_result,
+                                              ptrdiff_t water_kg_stride_of_result,
+                                              double* sugar_kg_result,
+                                              ptrdiff_t sugar_kg_stride_of_result,
+                                              double* litres_result,
+                                              ptrdiff_t litres_stride_of_result,
+                                              double* contraction_litres_result,
+                                              ptrdiff_t contraction_litres_stride_of_result,
+                                              double* sugar_litres_result,
+                                              ptrdiff_t sugar_litres_stride_of_result,
+                                              unsigned char* refused);
+
+/* Strength from a sample that was distilled and made up with water.
+ * sample_litres       0.01 to 1 L
+ * sample_celsius      0 to 40 °C
+ * distillate_litres   0.01 to 1 L
+ * mass_fraction       0 to 1
+ * distillate_celsius  0 to 40 °C
+ * lost                0 to 0.1 */
+AQUETH_API aqueth_status aqueth_strength_of_distilled_sample(double sample_litres,
+                                                             double sample_celsius,
+                                                             double distillate_litres,
+                                                             double mass_fraction,
+                                                             double distillate_celsius, double lost,
+                                                             double* volume_fraction_result,
+                                                             aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_strength_of_distilled_sample_array(size_t count,
+                                                                   const double* sample_litres,
+                                                                   ptrdiff_t sample_litres_stride,
+                                                                   const double* sample_celsius,
+                                                                   ptrdiff_t sample_celsius_stride,
+                                                                   const double* distillate_litres,
+                                                                   ptrdiff_t distillate_litres_stride,
+                                                                   const double* mass_fraction,
+                                                                   ptrdiff_t mass_fraction_stride,
+                                                                   const double* distillate_celsius,
+                                                                   ptrdiff_t distillate_celsius_stride,
+                                                                   const double* lost,
+                                                                   ptrdiff_t lost_stride,
+                                                                   double* volume_fraction_result,
+                                                                   ptrdiff_t volume_fraction_stride_of_result,
+                                                                   unsigned char* refused);
+
+/* Refractive index at which a refractometer shows degrees Brix, 20 °C, 589 nm.
+ * brix  0 to 70 °Bx */
+AQUETH_API aqueth_status aqueth_refractive_index_from_brix(double brix,
+                                                           double* refractive_index_result,
+                                                           aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_refractive_index_from_brix_array(size_t count, const double* brix,
+                                                                 ptrdiff_t brix_stride,
+                                                                 double* refractive_index_result,
+                                                                 ptrdiff_t refractive_index_stride_of_result,
+                                                                 unsigned char* refused);
+
+/* Degrees Brix that a refractometer shows.
+ * refractive_index  1.333 to 1.465 */
+AQUETH_API aqueth_status aqueth_brix_from_refractive_index(double refractive_index,
+                                                           double* brix_result,
+                                                           aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_brix_from_refractive_index_array(size_t count,
+                                                                 const double* refractive_index,
+                                                                 ptrdiff_t refractive_index_stride,
+                                                                 double* brix_result,
+                                                                 ptrdiff_t brix_stride_of_result,
+                                                                 unsigned char* refused);
+
+/* Refractive index of ethanol, water and sugar at 20 °C, 589 nm.
+ * ethanol_mass_fraction  0 to 0.98
+ * sugar_mass_fraction    0 to 0.4
+ * kind                   a value of aqueth_sweetener */
+AQUETH_API aqueth_status aqueth_refractive_index(double ethanol_mass_fraction,
+                                                 double sugar_mass_fraction, int kind,
+                                                 double* refractive_index_result,
+                                                 aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_refractive_index_array(size_t count,
+                                                       const double* ethanol_mass_fraction,
+                                                       ptrdiff_t ethanol_mass_fraction_stride,
+                                                       const double* sugar_mass_fraction,
+                                                       ptrdiff_t sugar_mass_fraction_stride,
+                                                       int kind, double* refractive_index_result,
+                                                       ptrdiff_t refractive_index_stride_of_result,
+                                                       unsigned char* refused);
+
+/* Alcohol and extract of a wash from density and refractive index at 20 °C.
+ * kg_m3             960 to 1080 kg/m3
+ * refractive_index  1.333 to 1.38 */
+AQUETH_API aqueth_status aqueth_wash_from_density_and_index(double kg_m3, double refractive_index,
+                                                            double* volume_fraction_result,
+                                                            double* ethanol_mass_fraction_result,
+                                                            double* plato_result,
+                                                            aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_wash_from_density_and_index_array(size_t count, const double* kg_m3,
+                                                                  ptrdiff_t kg_m3_stride,
+                                                                  const double* refractive_index,
+                                                                  ptrdiff_t refractive_index_stride,
+                                                                  double* volume_fraction_result,
+                                                                  ptrdiff_t volume_fraction_stride_of_result,
+                                                                  double* ethanol_mass_fraction_result,
+                                                                  ptrdiff_t ethanol_mass_fraction_stride_of_result,
+                                                                  double* plato_result,
+                                                                  ptrdiff_t plato_stride_of_result,
+                                                                  unsigned char* refused);
+
+/* Alcohol and extract of a wash from its original gravity and a refractometer.
+ * original_gravity  1 to 1.13
+ * brix              0 to 30 °Bx */
+AQUETH_API aqueth_status aqueth_wash_from_original_gravity_and_brix(double original_gravity,
+                                                                    double brix,
+                                                                    double* volume_fraction_result,
+                                                                    double* ethanol_mass_fraction_result,
+                                                                    double* plato_result,
+                                                                    aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_wash_from_original_gravity_and_brix_array(size_t count,
+                                                                          const double* original_gravity,
+                                                                          ptrdiff_t original_gravity_stride,
+                                                                          const double* brix,
+                                                                          ptrdiff_t brix_stride,
+                                                                          double* volume_fraction_result,
+                                                                          ptrdiff_t volume_fraction_stride_of_result,
+                                                                          double* ethanol_mass_fraction_result,
+                                                                          ptrdiff_t ethanol_mass_fraction_stride_of_result,
+                                                                          double* plato_result,
+                                                                          ptrdiff_t plato_stride_of_result,
+                                                                          unsigned char* refused);
+
+/* Methanol put in place of ethanol in an unsweetened spirit; finds substitution, not legal limits.
+ * kg_m3             795 to 989 kg/m3
+ * refractive_index  1.33 to 1.37 */
+AQUETH_API aqueth_status aqueth_methanol_from_density_and_index(double kg_m3,
+                                                                double refractive_index,
+                                                                double* share_result,
+                                                                double* alcohol_mass_fraction_result,
+                                                                double* share_per_index_result,
+                                                                aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_methanol_from_density_and_index_array(size_t count,
+                                                                      const double* kg_m3,
+                                                                      ptrdiff_t kg_m3_stride,
+                                                                      const double* refractive_index,
+                                                                      ptrdiff_t refractive_index_stride,
+                                                                      double* share_result,
+                                                                      ptrdiff_t share_stride_of_result,
+                                                                      double* alcohol_mass_fraction_result,
+                                                                      ptrdiff_t alcohol_mass_fraction_stride_of_result,
+                                                                      double* share_per_index_result,
+                                                                      ptrdiff_t share_per_index_stride_of_result,
+                                                                      unsigned char* refused);
 
 /* Parcels mixed without loss of heat.
  * count          parcels, 1 or more; each array has so many elements, one after the other

@@ -167,9 +167,12 @@ constexpr printed printed_as(argument refused) {
     case argument::temperature_of_the_mixture_without_loss_of_heat: return {"°C"};
     case argument::indication:
     case argument::mass:
-    case argument::mass_of_all_parcels: return {"kg"};
+    case argument::mass_of_all_parcels:
+    case argument::mass_of_the_sugar: return {"kg"};
     case argument::label_volume:
-    case argument::volume: return {"L"};
+    case argument::volume:
+    case argument::volume_of_the_distillate:
+    case argument::volume_of_the_sample: return {"L"};
     case argument::amount_of_ethanol:
     case argument::amount_of_ethanol_and_water:
     case argument::amount_of_water: return {"mol"};
@@ -178,6 +181,7 @@ constexpr printed printed_as(argument refused) {
     case argument::density_it_floats_by: return {"kg/m3"};
     case argument::ethanol_beside_this_extract:
     case argument::mass_fraction:
+    case argument::sugar_in_its_water:
     case argument::strength_of_the_diluent:
     case argument::strength_of_the_stronger_spirit:
     case argument::stronger_spirit_above_the_target_by:
@@ -194,6 +198,9 @@ constexpr printed printed_as(argument refused) {
     case argument::extract:
     case argument::original_extract:
     case argument::real_extract: return {"°P"};
+    case argument::sugar_concentration: return {"g/L"};
+    case argument::refractometer_reading: return {"°Bx"};
+    case argument::share_lost_in_distillation: return {"%", 100.0};
     case argument::fall: return {"degrees of gravity"};
     case argument::specific_enthalpy: return {"kJ/kg", 1e-3};
     default: return {};

@@ -151,6 +151,14 @@ public:
     constexpr Scale reading(parcel const& liquid) const {
         return reading(liquid.composition(), liquid.temperature());
     }
+    /// Reading of the instrument in a liquid of any kind.
+    /// @param rho density of the liquid, 500 to 1500 kg/m3
+    /// @param t   temperature of liquid and instrument, -20 to 40 °C
+    /// @return reading
+    /// @throws refusal if an argument is outside its range, or the reading would be off the scale
+    constexpr Scale reading_in(units::mass_density rho, units::temperature t) const {
+        return mark(answer(plain_.reading_in(rho.value(), t.celsius())));
+    }
 
 private:
     static constexpr char const* property = "hydrometer";

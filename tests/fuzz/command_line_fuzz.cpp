@@ -8,6 +8,7 @@
 #include "progress.hpp"
 #include "still_options.hpp"
 #include "still_program.hpp"
+#include "sugar_program.hpp"
 #include "uncertainty_program.hpp"
 
 #include <aqueth/array.hpp>
@@ -27,8 +28,11 @@
 #include <functional>
 #include <map>
 #include <numeric>
+#include <optional>
 #include <set>
+#include <span>
 #include <tuple>
+#include <variant>
 
 // Each in a room of its own, all in one translation unit: what they include stands above already.
 // draw_equilibrium is left out, and so is the option --draw: they write files and call gnuplot.
@@ -65,6 +69,9 @@ namespace follow_traces {
 namespace forecast_run {
 #include "forecast_run.cpp"
 }
+namespace judge_liqueur {
+#include "judge_liqueur.cpp"
+}
 namespace judge_uncertainty {
 #include "judge_uncertainty.cpp"
 }
@@ -80,18 +87,24 @@ namespace plan_season {
 namespace print_table {
 #include "print_table.cpp"
 }
+namespace read_refractometer {
+#include "read_refractometer.cpp"
+}
 namespace read_thermometer {
 #include "read_thermometer.cpp"
+}
+namespace sweeten_spirit {
+#include "sweeten_spirit.cpp"
 }
 
 namespace {
 using entry = int (*)(int, char**);
-constexpr entry programs[] = {blend_lots::main,        boiling_point::main,        check_label::main,
-                              convert_strength::main,  correct_reading::main,      dilute_spirit::main,
-                              equilibrium_table::main, fill_bottles_program::main, fill_jars_program::main,
-                              follow_traces::main,     forecast_run::main,         judge_uncertainty::main,
-                              judge_wash::main,        learn_still_program::main,  plan_season::main,
-                              print_table::main,       read_thermometer::main};
+constexpr entry programs[] = {
+    blend_lots::main,        boiling_point::main,      check_label::main,         convert_strength::main,
+    correct_reading::main,   dilute_spirit::main,      equilibrium_table::main,   fill_bottles_program::main,
+    fill_jars_program::main, follow_traces::main,      forecast_run::main,        judge_liqueur::main,
+    judge_uncertainty::main, judge_wash::main,         learn_still_program::main, plan_season::main,
+    print_table::main,       read_refractometer::main, read_thermometer::main,    sweeten_spirit::main};
 }  // namespace
 
 extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size) {

@@ -47,13 +47,21 @@ answers(judge_wash.glucose_is_anhydrous "judge_wash --volume '25 L' --wanted '11
 answers(judge_wash.monohydrate "judge_wash --volume '25 L' --wanted '11 %vol' --sugar 'glucose monohydrate'"
     "^Add 5[.]190 kg of glucose monohydrate and 21[.]92 kg of water[.].*in the crystals +472[.][0-9]+ g of water.*before +17[.]40 °P")
 
-# A refractometer shows alcohol as sugar: read as a saccharometer's, 20 -> 8 would be 6.8 % vol where about 10 are true.
+# A refractometer shows alcohol as sugar: read as a saccharometer's, 20 -> 8 would be 6.8 % vol.
 foreach(unit brix Brix bx)
-  refuses(judge_wash.refractometer.${unit} "judge_wash --volume '25 L' --original '20 plato' --final '8 ${unit}'"
-      "--final '8 ${unit}': Brix needs its instrument[.] .*saccharometer.*'plato'.*refractometer.*only before fermentation.*read a hydrometer")
+  answers(judge_wash.refractometer.${unit} "judge_wash --volume '25 L' --original '20 plato' --final '8 ${unit}'"
+      "^The wash holds 10[.]7 % vol.*before +20[.]00 °P")
 endforeach()
-refuses(judge_wash.original_brix "judge_wash --volume '25 L' --original '20 brix' --final '2 plato'"
-    "--original '20 brix': Brix needs its instrument")
+# The wash of 1.085 to 0.992 shows 6.5 (read_refractometer): the same strength within 0.1.
+answers(judge_wash.same_by_refractometer "judge_wash --volume '25 L' --original '1.085 sg' --final '6.5 brix'" "^The wash holds 12[.]4 % vol.*gravity 0[.]99(19|20)")
+answers(judge_wash.original_brix "judge_wash --volume '25 L' --original '20 brix' --final '2 plato'" "before +20[.]00 °P")
+refuses(judge_wash.warm_refractometer "judge_wash --volume '25 L' --original '20 plato' --final '8 brix' --final-temperature '28 C'"
+    "--final-temperature '28 C': is for hydrometers: a refractometer is read at 20 C")
+refuses(judge_wash.warm_original_brix "judge_wash --volume '25 L' --original '20 brix' --original-temperature '28 C' --final '8 brix'"
+    "--original-temperature '28 C': is for hydrometers")
+refuses(judge_wash.brix_above_original "judge_wash --volume '25 L' --original '20 plato' --final '21 brix'"
+    "--final '21 brix': refractometer reading 21 °Bx is outside .*from all extract fermented to none")
+refuses(judge_wash.no_brix "judge_wash --volume '25 L' --original '20 plato' --final 'many brix'" "--final 'many brix': ")
 refuses(judge_wash.sugar_without_wanted "judge_wash ${fell} --sugar lead" "--sugar 'lead': needs --wanted")
 refuses(judge_wash.yield_without_wanted "judge_wash ${fell} --yield much" "--yield 'much': needs --wanted")
 foreach(option --original-temperature --final-temperature --pressure --altitude)

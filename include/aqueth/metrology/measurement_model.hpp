@@ -5,9 +5,15 @@
 #include <aqueth/correlation/oiml_r22.hpp>
 #include <aqueth/correlation/oiml_r22_inverse.hpp>
 #include <aqueth/model/hot_density.hpp>
+#include <aqueth/model/methanol_water.hpp>
+#include <aqueth/model/refraction.hpp>
+#include <aqueth/model/sample_distillation.hpp>
+#include <aqueth/model/sugar_solution.hpp>
 #include <aqueth/model/vapour_liquid.hpp>
+#include <aqueth/numeric/real.hpp>
 
 #include <cmath>
+#include <type_traits>
 
 /// The measurements of a bottling day as functions of plain numbers, generic in the scalar, so that
 /// `propagate` can differentiate them and `monte_carlo` can evaluate them.
@@ -104,6 +110,62 @@ T vapour_over(T const& x, T const& p, T const& volatility_error = T(0.0)) {
     using std::exp;
     T const alpha = exp(model::vapour_liquid::bubble_at_pressure(x, p).ln_alpha + volatility_error);
     return alpha * x / (T(1.0) + (alpha - T(1.0)) * x);
+}
+
+/// Strength from a sample that was distilled and made up, as `strength_of_distilled_sample`.
+/// @param sample   volume of the sample, m3
+/// @param made_up  volume that the distillate was made up to, m3
+/// @param t        temperature of both
+/// @param w        mass fraction of the made-up distillate: `mass_fraction_from_reading`
+/// @param lost     share of the alcohol lost in distilling
+/// @return volume fraction of the sample
+/// @par Source
+/// @ref source_oiml_r22; the procedure is common practice
+template <class T>
+constexpr T volume_fraction_of_distilled_sample(T const& sample, T const& made_up, T const& t, T const& w,
+                                                T const& lost = T(0.0)) {
+    return model::sample_distillation::volume_fraction(sample, t, made_up, w, t, lost);
+}
+
+/// Alcohol and extract of a wash in mass fractions of the whole.
+template <class T>
+struct alcohol_and_extract {
+    T alcohol;  ///< mass fraction of ethanol
+    T extract;  ///< mass fraction of extract, counted as sucrose
+};
+
+/// Alcohol and extract from density and refractive index at 20 °C, as `wash_from_density_and_index`, by
+/// steps with the slopes at a given place.
+/// @param rho  density
+/// @param n    refractive index
+/// @param near a place within 0.02 of the answer: that of the estimates, from the checked function
+/// @return alcohol and extract
+/// @par Source
+/// @ref source_refraction, @ref source_sugar_solution
+template <class T>
+alcohol_and_extract<T> from_density_and_index(T const& rho, T const& n,
+                                              alcohol_and_extract<double> const& near) {
+    double const h = 1e-5;
+    auto const density = [](auto const& a, auto const& e) {
+        using number = std::remove_cvref_t<decltype(a)>;
+        return model::sugar_solution::density(a, e, sweetener::sucrose, number(20.0));
+    };
+    auto const index = [](auto const& a, auto const& e) {
+        return model::refraction::index(a, e, sweetener::sucrose);
+    };
+    double const a = near.alcohol, e = near.extract;
+    double const rho_a = (density(a + h, e) - density(a - h, e)) / (2.0 * h);
+    double const rho_e = (density(a, e + h) - density(a, e - h)) / (2.0 * h);
+    double const n_a = (index(a + h, e) - index(a - h, e)) / (2.0 * h);
+    double const n_e = (index(a, e + h) - index(a, e - h)) / (2.0 * h);
+    double const whole = rho_a * n_e - rho_e * n_a;
+    alcohol_and_extract<T> at{T(a), T(e)};
+    for (int i = 0; i < 8; ++i) {
+        T const d = density(at.alcohol, at.extract) - rho, m = index(at.alcohol, at.extract) - n;
+        at.alcohol = at.alcohol - (d * T(n_e) - m * T(rho_e)) / T(whole);
+        at.extract = at.extract - (m * T(rho_a) - d * T(n_a)) / T(whole);
+    }
+    return at;
 }
 
 }  // namespace aqueth::inline AQUETH_ABI::measurement_model

@@ -72,6 +72,7 @@ enum class argument {
     mass_of_all_parcels,
     mass_of_the_charge,
     mass_of_the_extract,
+    mass_of_the_sugar,
     measured_strength,
     measured_value,
     mole_fraction,
@@ -118,6 +119,8 @@ enum class argument {
     reading,
     reading_at_the_spout,
     readings,
+    refractive_index,
+    refractometer_reading,
     real_extract,
     reference_temperature,
     reflux_ratio,
@@ -125,6 +128,7 @@ enum class argument {
     share_of_the_stoichiometric_yield,
     share_of_the_vapour_that_condenses,
     share_that_is_lost,
+    share_lost_in_distillation,
     significant_digits,
     smallest_step_read,
     specific_enthalpy,
@@ -141,6 +145,8 @@ enum class argument {
     strength_of_the_stronger_spirit,
     strength_scale,
     strength_that_is_kept,
+    sugar_concentration,
+    sugar_in_its_water,
     stronger_spirit_above_the_target_by,
     strongest_charge,
     systematic_uncertainty,
@@ -170,6 +176,8 @@ enum class argument {
     volume,
     volume_of_a_jar,
     volume_of_the_charge,
+    volume_of_the_distillate,
+    volume_of_the_sample,
     volume_to_collect,
     volume_wanted,
     wanted_uncertainty,
@@ -247,6 +255,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::mass_of_all_parcels: return "mass of all parcels";
     case argument::mass_of_the_charge: return "mass of the charge";
     case argument::mass_of_the_extract: return "mass of the extract";
+    case argument::mass_of_the_sugar: return "mass of the sugar";
     case argument::measured_strength: return "measured strength";
     case argument::measured_value: return "measured value";
     case argument::mole_fraction: return "mole fraction";
@@ -293,6 +302,8 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::reading: return "reading";
     case argument::reading_at_the_spout: return "reading at the spout";
     case argument::readings: return "readings";
+    case argument::refractive_index: return "refractive index";
+    case argument::refractometer_reading: return "refractometer reading";
     case argument::real_extract: return "real extract";
     case argument::reference_temperature: return "reference temperature";
     case argument::reflux_ratio: return "reflux ratio";
@@ -300,6 +311,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::share_of_the_stoichiometric_yield: return "share of the stoichiometric yield";
     case argument::share_of_the_vapour_that_condenses: return "share of the vapour that condenses";
     case argument::share_that_is_lost: return "share that is lost";
+    case argument::share_lost_in_distillation: return "share lost in distillation";
     case argument::significant_digits: return "significant digits";
     case argument::smallest_step_read: return "smallest step read";
     case argument::specific_enthalpy: return "specific enthalpy";
@@ -316,6 +328,8 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::strength_of_the_stronger_spirit: return "strength of the stronger spirit";
     case argument::strength_scale: return "strength scale";
     case argument::strength_that_is_kept: return "strength that is kept";
+    case argument::sugar_concentration: return "sugar concentration";
+    case argument::sugar_in_its_water: return "sugar in its water";
     case argument::stronger_spirit_above_the_target_by: return "stronger spirit, above the target by";
     case argument::strongest_charge: return "strongest charge";
     case argument::systematic_uncertainty: return "systematic uncertainty";
@@ -347,6 +361,8 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::volume: return "volume";
     case argument::volume_of_a_jar: return "volume of a jar";
     case argument::volume_of_the_charge: return "volume of the charge";
+    case argument::volume_of_the_distillate: return "volume of the distillate";
+    case argument::volume_of_the_sample: return "volume of the sample";
     case argument::volume_to_collect: return "volume to collect";
     case argument::volume_wanted: return "volume wanted";
     case argument::wanted_uncertainty: return "wanted uncertainty";

@@ -278,7 +278,26 @@ public:
         if (!instrument.ok) return no_answer<T>(instrument);
         auto const rho = plain::density_kg_m3(mass_fraction, celsius);
         if (!rho.status.ok) return rho;
-        T const shown = rho.value * expansion(celsius);
+        return mark_at(rho.value, celsius);
+    }
+
+    /// What the instrument shows in a liquid of any kind.
+    /// @param kg_m3   density of the liquid, 500 to 1500 kg/m3
+    /// @param celsius temperature of liquid and instrument, -20 to 40 °C
+    /// @return reading; refuses what is out of range, and a liquid that floats it beyond the ends of its scale
+    constexpr checked<T> reading_in(T kg_m3, T celsius) const {
+        status const usable = range_at(celsius);
+        if (!usable.ok) return no_answer<T>(usable);
+        status const liquid =
+            within(argument::density_it_floats_by, kg_m3, 500.0, 1500.0, limit::hydrometer_liquids);
+        if (!liquid.ok) return no_answer<T>(liquid);
+        return mark_at(kg_m3, celsius);
+    }
+
+private:
+    /// the mark at which it floats, if that is on the scale
+    constexpr checked<T> mark_at(T kg_m3, T celsius) const {
+        T const shown = kg_m3 * expansion(celsius);
         if constexpr (Graduation::has_ends) {
             status const on_scale = within(
                 argument::density_it_floats_by, shown, double(graduation_.reference_density_kg_m3(T(1))),
@@ -288,7 +307,6 @@ public:
         return graduation_.mark(shown);
     }
 
-private:
     constexpr status range_at(T celsius) const {
         status const instrument = range();
         if (!instrument.ok) return instrument;

@@ -53,6 +53,17 @@ enum class limit {
     from_the_diluent_to_the_stock,
     reach_of_the_lots,
     reach_of_the_lots_at_this_volume,
+    dissolved_by_its_water,
+    with_this_sugar,
+    with_this_strength,
+    reach_of_this_spirit_with_sugar,
+    tabarie,
+    alcohol_of_the_sample,
+    refraction_tables,
+    brix_scale,
+    ethanol_and_sugar_of_this_density,
+    ethanol_to_methanol_at_this_density,
+    all_fermented_to_none_at_20_celsius,
     bottles_counted,
     bottles_counted_in_single_precision
 };
@@ -113,6 +124,17 @@ constexpr char const* name_of(limit set_by) noexcept {
     case limit::reach_of_the_lots: return "what the lots can reach within their limits";
     case limit::reach_of_the_lots_at_this_volume:
         return "what the lots can reach within their limits at this volume";
+    case limit::dissolved_by_its_water: return "the table of the sugar in water";
+    case limit::with_this_sugar: return "water to the strongest spirit with this much sugar";
+    case limit::with_this_strength: return "no sugar to the most that this strength leaves room for";
+    case limit::reach_of_this_spirit_with_sugar: return "what this spirit reaches with this much sugar";
+    case limit::tabarie: return "Tabarie's relation, to 18 % mass of ethanol";
+    case limit::alcohol_of_the_sample: return "at most 95 % vol in the sample";
+    case limit::refraction_tables: return "the tables of refractive indices";
+    case limit::brix_scale: return "0 to 70 °Bx";
+    case limit::ethanol_and_sugar_of_this_density: return "what ethanol and sugar of this density can show";
+    case limit::ethanol_to_methanol_at_this_density: return "ethanol to methanol at this density";
+    case limit::all_fermented_to_none_at_20_celsius: return "from all extract fermented to none, 20 °C";
     case limit::bottles_counted: return "no more than 1e12 bottles, which are counted exactly";
     case limit::bottles_counted_in_single_precision:
         return "no more than 5000 bottles, which single precision counts exactly";

@@ -15,8 +15,10 @@
 #include <aqueth/plain/gauging.hpp>
 #include <aqueth/plain/hydrometer.hpp>
 #include <aqueth/plain/parcel.hpp>
+#include <aqueth/plain/refraction.hpp>
 #include <aqueth/plain/specific_gravity.hpp>
 #include <aqueth/plain/strength.hpp>
 #include <aqueth/plain/traces.hpp>
+#include <aqueth/plain/sweetening.hpp>
 #include <aqueth/plain/wash.hpp>
 #include <aqueth/plain/weighing.hpp>
