@@ -6,6 +6,7 @@
 #include <aqueth/correlation/ethanol_saturation_poling.hpp>
 #include <aqueth/correlation/excise_notice_226.hpp>
 #include <aqueth/correlation/fermentation.hpp>
+#include <aqueth/correlation/flammability.hpp>
 #include <aqueth/correlation/freezing_point.hpp>
 #include <aqueth/correlation/gas_constant.hpp>
 #include <aqueth/correlation/glass_expansion.hpp>
@@ -16,6 +17,7 @@
 #include <aqueth/correlation/oiml_r22.hpp>
 #include <aqueth/correlation/second_virial_crc.hpp>
 #include <aqueth/correlation/sucrose_density.hpp>
+#include <aqueth/correlation/thermal_conductivity_melinder.hpp>
 #include <aqueth/correlation/water_saturation_wagner_pruss.hpp>
 #include <aqueth/metrology/conformity.hpp>
 #include <aqueth/metrology/monte_carlo.hpp>
@@ -24,8 +26,10 @@
 #include <aqueth/model/ethanol_second_virial.hpp>
 #include <aqueth/model/excess_gibbs.hpp>
 #include <aqueth/model/modified_raoult.hpp>
+#include <aqueth/model/sound_speed.hpp>
 #include <aqueth/model/vapour_deviations.hpp>
 #include <aqueth/model/vapour_liquid.hpp>
+#include <aqueth/model/viscosity.hpp>
 
 #include <cstdio>
 #include <string>
@@ -80,6 +84,10 @@ int main() {
     show("model::enthalpy", enthalpy::cited);
     show("correlation::heat_capacity_perry", heat_capacity_perry::cited);
     show("correlation::icao_atmosphere", icao_atmosphere::cited);
+    show("model::viscosity", viscosity::cited);
+    show("model::sound_speed", sound_speed::cited);
+    show("correlation::thermal_conductivity_melinder", thermal_conductivity_melinder::cited);
+    show("correlation::flammability", flammability::cited);
     show("correlation::sucrose_density", sucrose_density::cited);
     show("correlation::balling", balling::cited);
     show("correlation::balling, factors", balling::factors_cited);

@@ -41,9 +41,11 @@
 #include <aqueth/density.hpp>             // density and its inverse, expansion, molar and excess volume
 #include <aqueth/equilibrium.hpp>         // bubble and dew points, azeotrope, flash, activity
 #include <aqueth/equilibrium_curve.hpp>   // the equilibrium at one pressure, tabulated
+#include <aqueth/flammability.hpp>        // flash point; can the vapour over a liquid be lit
 #include <aqueth/freezing.hpp>            // freezing point
 #include <aqueth/specific_gravity.hpp>    // relative densities, in vacuo and in air
 #include <aqueth/strength.hpp>            // every basis into every other
+#include <aqueth/transport.hpp>           // viscosity, speed of sound, thermal conductivity
 #include <aqueth/vapour_uncertainty.hpp>  // uncertainty of the strength of a vapour
 #include <aqueth/weighing.hpp>            // indications of a balance in air
 // basic types

@@ -14,6 +14,7 @@
 #include <aqueth/hydrometer.hpp>
 #include <aqueth/model/vapour_liquid.hpp>
 #include <aqueth/numeric/array_loop.hpp>
+#include <aqueth/plain/transport.hpp>
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
 
@@ -516,6 +517,26 @@ std::size_t run(Operation const& operation, Out& out, flags valid, First const& 
                                         size);
 }
 
+/// A function of the plain floor, element by element, for properties that no loop needs faster.
+/// @param function two numbers -> a checked number
+template <class T, class Function, class A, class B, class Out>
+std::size_t run_each(Function const& function, Out& out, flags valid, A const& first, B const& second) {
+    static_assert(std::is_same_v<element_of<A const>, T> && std::is_same_v<element_of<B const>, T>,
+                  "inputs and results must all be double or all be float");
+    auto const size = static_cast<std::size_t>(first.size());
+    require_same_size(argument::length_of_an_input, static_cast<std::size_t>(second.size()), size);
+    require_same_size(argument::length_of_the_results, static_cast<std::size_t>(out.size()), size);
+    if (!valid.empty()) require_same_size(argument::length_of_the_flags, valid.size(), size);
+    std::size_t refused = 0;
+    for (std::size_t i = 0; i < size; ++i) {
+        auto const found = function(first.data()[i], second.data()[i]);
+        out.data()[i] = found.value;
+        if (!valid.empty()) valid[i] = found.status.ok;
+        if (!found.status.ok) ++refused;
+    }
+    return refused;
+}
+
 inline double require_temperature(char const* property, units::temperature t) {
     return require_range(property, argument::temperature, t.celsius(), "°C", r22::lowest_celsius,
                          r22::highest_celsius, "OIML R 22");
@@ -667,6 +688,54 @@ template <readable X, readable P, writable R>
 std::size_t bubble_temperature(X const& liquid, P const& pascals, R&& kelvin, flags valid = {}) {
     using operation = detail::bubble_point_operation<&model::vapour_liquid::equilibrium<double>::temperature>;
     return detail::run<double>(operation{}, kelvin, valid, liquid, pascals);
+}
+
+/// Viscosities, each at its own temperature.
+/// @param mass_fraction mass fractions of ethanol
+/// @param celsius       temperatures in °C
+/// @param result        dynamic viscosities in mPa s
+/// @param valid         flags, or nothing
+/// @return how many elements were out of range
+/// @throws refusal if the arrays differ in length
+/// @par Source
+/// as the scalar function
+template <readable W, readable C, writable R>
+std::size_t viscosity(W const& mass_fraction, C const& celsius, R&& result, flags valid = {}) {
+    using T = detail::element_of<R>;
+    return detail::run_each<T>([](T w, T t) { return plain::viscosity_mpa_s(w, t); }, result, valid,
+                               mass_fraction, celsius);
+}
+
+/// Speeds of sound, each at its own temperature.
+/// @param mass_fraction mass fractions of ethanol
+/// @param celsius       temperatures in °C
+/// @param result        speeds in m/s
+/// @param valid         flags, or nothing
+/// @return how many elements were out of range
+/// @throws refusal if the arrays differ in length
+/// @par Source
+/// as the scalar function
+template <readable W, readable C, writable R>
+std::size_t speed_of_sound(W const& mass_fraction, C const& celsius, R&& result, flags valid = {}) {
+    using T = detail::element_of<R>;
+    return detail::run_each<T>([](T w, T t) { return plain::speed_of_sound_m_s(w, t); }, result, valid,
+                               mass_fraction, celsius);
+}
+
+/// Thermal conductivities, each at its own temperature.
+/// @param mass_fraction mass fractions of ethanol
+/// @param celsius       temperatures in °C
+/// @param result        thermal conductivities in W/(m K)
+/// @param valid         flags, or nothing
+/// @return how many elements were out of range
+/// @throws refusal if the arrays differ in length
+/// @par Source
+/// as the scalar function
+template <readable W, readable C, writable R>
+std::size_t thermal_conductivity(W const& mass_fraction, C const& celsius, R&& result, flags valid = {}) {
+    using T = detail::element_of<R>;
+    return detail::run_each<T>([](T w, T t) { return plain::thermal_conductivity_w_m_k(w, t); }, result,
+                               valid, mass_fraction, celsius);
 }
 
 }  // namespace aqueth::inline AQUETH_ABI::arrays

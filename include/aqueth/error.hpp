@@ -165,6 +165,7 @@ constexpr printed printed_as(argument refused) {
     case argument::temperature:
     case argument::temperature_of_a_part:
     case argument::temperature_of_the_mixture_without_loss_of_heat: return {"°C"};
+    case argument::margin_of_temperature: return {"K"};
     case argument::indication:
     case argument::mass:
     case argument::mass_of_all_parcels: return {"kg"};

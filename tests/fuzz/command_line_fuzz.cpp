@@ -41,6 +41,9 @@ namespace convert_strength {
 namespace correct_reading {
 #include "correct_reading.cpp"
 }
+namespace describe_liquid {
+#include "describe_liquid.cpp"
+}
 namespace dilute_spirit {
 #include "dilute_spirit.cpp"
 }
@@ -71,11 +74,11 @@ namespace read_thermometer {
 
 namespace {
 using entry = int (*)(int, char**);
-constexpr entry programs[] = {blend_lots::main,        boiling_point::main,        check_label::main,
-                              convert_strength::main,  correct_reading::main,      dilute_spirit::main,
-                              equilibrium_table::main, fill_bottles_program::main, find_stages::main,
-                              forecast_run::main,      judge_uncertainty::main,    judge_wash::main,
-                              print_table::main,       read_thermometer::main};
+constexpr entry programs[] = {blend_lots::main,       boiling_point::main,     check_label::main,
+                              convert_strength::main, correct_reading::main,   dilute_spirit::main,
+                              describe_liquid::main,  equilibrium_table::main, fill_bottles_program::main,
+                              find_stages::main,      forecast_run::main,      judge_uncertainty::main,
+                              judge_wash::main,       print_table::main,       read_thermometer::main};
 }  // namespace
 
 extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size) {

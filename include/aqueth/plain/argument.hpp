@@ -57,6 +57,7 @@ enum class argument {
     lines_of_the_second_budget,
     liquid_under_a_mixed_vapour,
     load_in_scale_intervals,
+    margin_of_temperature,
     mass,
     mass_concentration,
     mass_fraction,
@@ -201,6 +202,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::lines_of_the_second_budget: return "lines of the second budget";
     case argument::liquid_under_a_mixed_vapour: return "liquid under a mixed vapour";
     case argument::load_in_scale_intervals: return "load in scale intervals";
+    case argument::margin_of_temperature: return "margin of temperature";
     case argument::mass: return "mass";
     case argument::mass_concentration: return "mass concentration";
     case argument::mass_fraction: return "mass fraction";

@@ -51,7 +51,12 @@ enum class limit {
     reach_of_the_lots,
     reach_of_the_lots_at_this_volume,
     bottles_counted,
-    bottles_counted_in_single_precision
+    bottles_counted_in_single_precision,
+    bingham_jackson,
+    measured_speeds_of_sound,
+    melinder,
+    flash_points_compared,
+    above_the_pressure_of_boiling
 };
 
 /// @param set_by what sets a range
@@ -110,6 +115,11 @@ constexpr char const* name_of(limit set_by) noexcept {
     case limit::bottles_counted: return "no more than 1e12 bottles, which are counted exactly";
     case limit::bottles_counted_in_single_precision:
         return "no more than 5000 bottles, which single precision counts exactly";
+    case limit::bingham_jackson: return "Bingham and Jackson; above 70 °C to 60 % mass";
+    case limit::measured_speeds_of_sound: return "measured speeds of sound";
+    case limit::melinder: return "Melinder, liquid mixtures";
+    case limit::flash_points_compared: return "strengths with published flash points";
+    case limit::above_the_pressure_of_boiling: return "below it the liquid boils";
     }
     return "";
 }

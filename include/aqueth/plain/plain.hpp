@@ -11,11 +11,13 @@
 #include <aqueth/plain/caloric.hpp>
 #include <aqueth/plain/density.hpp>
 #include <aqueth/plain/equilibrium.hpp>
+#include <aqueth/plain/flammability.hpp>
 #include <aqueth/plain/freezing.hpp>
 #include <aqueth/plain/gauging.hpp>
 #include <aqueth/plain/hydrometer.hpp>
 #include <aqueth/plain/parcel.hpp>
 #include <aqueth/plain/specific_gravity.hpp>
 #include <aqueth/plain/strength.hpp>
+#include <aqueth/plain/transport.hpp>
 #include <aqueth/plain/wash.hpp>
 #include <aqueth/plain/weighing.hpp>
