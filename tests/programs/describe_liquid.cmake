@@ -19,7 +19,7 @@ answers(describe_liquid.altitude "describe_liquid --strength '40 %vol' --tempera
 answers(describe_liquid.us "describe_liquid --strength '80 proof' --temperature '79 F'"
     "^The vapour can be lit at 79 °F.*flash point +8[01][.][0-9] °F")
 answers(describe_liquid.json "describe_liquid --strength '40 %vol' --temperature '18 C' --json"
-    [["vapour_hazard": "near_lower_limit".*"speed_of_sound_m_s": null.*"thermal_conductivity_W_mK": 0[.]3[6-9]]])
+    [=["vapour_hazard": "near_lower_limit".*"speed_of_sound_m_s": null.*"thermal_conductivity_W_mK": 0[.]3[6-9]]=])
 answers(describe_liquid.water "describe_liquid --strength '0 %vol'"
     "^The vapour over the still liquid is too lean.*flash point +not offered here, only for a mass fraction of 3[.]9[0]* to 100[.0]* % mass")
 answers(describe_liquid.hot "describe_liquid --strength '8 %vol' --temperature '95 C'"
