@@ -43,6 +43,7 @@
 #include <aqueth/equilibrium_curve.hpp>   // the equilibrium at one pressure, tabulated
 #include <aqueth/flammability.hpp>        // flash point; can the vapour over a liquid be lit
 #include <aqueth/freezing.hpp>            // freezing point
+#include <aqueth/pycnometer.hpp>          // density and strength from a flask on a balance
 #include <aqueth/specific_gravity.hpp>    // relative densities, in vacuo and in air
 #include <aqueth/strength.hpp>            // every basis into every other
 #include <aqueth/transport.hpp>           // viscosity, speed of sound, thermal conductivity

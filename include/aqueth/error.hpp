@@ -164,9 +164,12 @@ constexpr printed printed_as(argument refused) {
     case argument::reference_temperature:
     case argument::temperature:
     case argument::temperature_of_a_part:
+    case argument::temperature_of_the_water:
     case argument::temperature_of_the_mixture_without_loss_of_heat: return {"°C"};
     case argument::margin_of_temperature: return {"K"};
     case argument::indication:
+    case argument::indication_with_the_liquid:
+    case argument::indication_with_water:
     case argument::mass:
     case argument::mass_of_all_parcels: return {"kg"};
     case argument::label_volume:
@@ -176,7 +179,8 @@ constexpr printed printed_as(argument refused) {
     case argument::amount_of_water: return {"mol"};
     case argument::density:
     case argument::density_behind_the_reading:
-    case argument::density_it_floats_by: return {"kg/m3"};
+    case argument::density_it_floats_by:
+    case argument::density_of_the_air: return {"kg/m3"};
     case argument::ethanol_beside_this_extract:
     case argument::mass_fraction:
     case argument::strength_of_the_diluent:

@@ -71,14 +71,17 @@ namespace print_table {
 namespace read_thermometer {
 #include "read_thermometer.cpp"
 }
+namespace weigh_spirit {
+#include "weigh_spirit.cpp"
+}
 
 namespace {
 using entry = int (*)(int, char**);
-constexpr entry programs[] = {blend_lots::main,       boiling_point::main,     check_label::main,
-                              convert_strength::main, correct_reading::main,   dilute_spirit::main,
-                              describe_liquid::main,  equilibrium_table::main, fill_bottles_program::main,
-                              find_stages::main,      forecast_run::main,      judge_uncertainty::main,
-                              judge_wash::main,       print_table::main,       read_thermometer::main};
+constexpr entry programs[] = {
+    blend_lots::main,           boiling_point::main, check_label::main,      convert_strength::main,
+    correct_reading::main,      dilute_spirit::main, describe_liquid::main,  equilibrium_table::main,
+    fill_bottles_program::main, find_stages::main,   forecast_run::main,     judge_uncertainty::main,
+    judge_wash::main,           print_table::main,   read_thermometer::main, weigh_spirit::main};
 }  // namespace
 
 extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size) {

@@ -29,6 +29,7 @@ enum class argument {
     density,
     density_behind_the_reading,
     density_it_floats_by,
+    density_of_the_air,
     discarded_volume,
     distance_between_the_liquids_of_two_points,
     effective_degrees_of_freedom,
@@ -48,6 +49,8 @@ enum class argument {
     height_of_the_packing,
     index,
     indication,
+    indication_with_the_liquid,
+    indication_with_water,
     label_volume,
     least_mass_of_a_lot,
     least_pivot_of_the_matrix,
@@ -132,6 +135,7 @@ enum class argument {
     temperature_of_a_point,
     temperature_of_the_mixture_without_loss_of_heat,
     temperature_of_the_room,
+    temperature_of_the_water,
     temperature_wanted,
     time_to_elapse,
     uncertainty_of_the_strength,
@@ -170,6 +174,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::degrees_of_freedom: return "degrees of freedom";
     case argument::density: return "density";
     case argument::density_behind_the_reading: return "density behind the reading";
+    case argument::density_of_the_air: return "density of the air";
     case argument::density_it_floats_by: return "density it floats by";
     case argument::discarded_volume: return "discarded volume";
     case argument::distance_between_the_liquids_of_two_points:
@@ -192,6 +197,8 @@ constexpr char const* name_of(argument a) noexcept {
         return "height equivalent to a theoretical plate";
     case argument::height_of_the_packing: return "height of the packing";
     case argument::index: return "index";
+    case argument::indication_with_the_liquid: return "indication with the liquid";
+    case argument::indication_with_water: return "indication with water";
     case argument::indication: return "indication";
     case argument::label_volume: return "label volume";
     case argument::least_mass_of_a_lot: return "least mass of a lot";
@@ -277,6 +284,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::temperature_of_a_point: return "temperature of a point";
     case argument::temperature_of_the_mixture_without_loss_of_heat:
         return "temperature of the mixture without loss of heat";
+    case argument::temperature_of_the_water: return "temperature of the water";
     case argument::temperature_of_the_room: return "temperature of the room";
     case argument::temperature_wanted: return "temperature wanted";
     case argument::time_to_elapse: return "time to elapse";

@@ -56,7 +56,8 @@ enum class limit {
     measured_speeds_of_sound,
     melinder,
     flash_points_compared,
-    above_the_pressure_of_boiling
+    above_the_pressure_of_boiling,
+    heavier_than_the_empty_flask
 };
 
 /// @param set_by what sets a range
@@ -119,6 +120,7 @@ constexpr char const* name_of(limit set_by) noexcept {
     case limit::measured_speeds_of_sound: return "measured speeds of sound";
     case limit::melinder: return "Melinder, liquid mixtures";
     case limit::flash_points_compared: return "strengths with published flash points";
+    case limit::heavier_than_the_empty_flask: return "heavier than the empty flask";
     case limit::above_the_pressure_of_boiling: return "below it the liquid boils";
     }
     return "";

@@ -16,6 +16,7 @@
 #include <aqueth/plain/gauging.hpp>
 #include <aqueth/plain/hydrometer.hpp>
 #include <aqueth/plain/parcel.hpp>
+#include <aqueth/plain/pycnometer.hpp>
 #include <aqueth/plain/specific_gravity.hpp>
 #include <aqueth/plain/strength.hpp>
 #include <aqueth/plain/transport.hpp>
