@@ -6,6 +6,7 @@
 #include <aqueth/correlation/ethanol_saturation_poling.hpp>
 #include <aqueth/correlation/excise_notice_226.hpp>
 #include <aqueth/correlation/fermentation.hpp>
+#include <aqueth/correlation/fermentation_heat.hpp>
 #include <aqueth/correlation/flammability.hpp>
 #include <aqueth/correlation/freezing_point.hpp>
 #include <aqueth/correlation/gas_constant.hpp>
@@ -13,6 +14,7 @@
 #include <aqueth/correlation/heat_capacity_perry.hpp>
 #include <aqueth/correlation/icao_atmosphere.hpp>
 #include <aqueth/correlation/its90.hpp>
+#include <aqueth/correlation/malt_heat.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
 #include <aqueth/correlation/oiml_r22.hpp>
 #include <aqueth/correlation/second_virial_crc.hpp>
@@ -92,6 +94,8 @@ int main() {
     show("correlation::balling", balling::cited);
     show("correlation::balling, factors", balling::factors_cited);
     show("correlation::fermentation", fermentation::cited);
+    show("correlation::fermentation_heat", fermentation_heat::cited);
+    show("correlation::malt_heat", malt_heat::cited);
     show("correlation::excise_notice_226", excise_notice_226::cited);
     show("uncertainty", aqueth::gum_cited);
     show("monte_carlo", aqueth::jcgm_101_cited);

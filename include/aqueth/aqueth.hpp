@@ -32,6 +32,7 @@
 #include <aqueth/hydrometer.hpp>    // a reading from a liquid, a liquid from a reading
 #include <aqueth/liquid.hpp>        // composition and temperature, without an amount
 #include <aqueth/lot_blending.hpp>  // a strength from several lots, each within limits
+#include <aqueth/mash.hpp>          // worts, strike water, heat of fermentation
 #include <aqueth/parcel.hpp>        // mass, composition, temperature
 #include <aqueth/wash.hpp>          // a parcel with dissolved extract; gravities
 // properties of a mixture, typed with units

@@ -164,13 +164,19 @@ constexpr printed printed_as(argument refused) {
     case argument::reference_temperature:
     case argument::temperature:
     case argument::temperature_of_a_part:
+    case argument::temperature_of_the_grain:
+    case argument::temperature_of_the_vessel:
     case argument::temperature_of_the_water:
+    case argument::temperature_wanted:
     case argument::temperature_of_the_mixture_without_loss_of_heat: return {"°C"};
     case argument::margin_of_temperature: return {"K"};
     case argument::indication:
     case argument::indication_with_the_liquid:
     case argument::indication_with_water:
     case argument::mass:
+    case argument::mass_of_the_extract:
+    case argument::mass_of_the_grain:
+    case argument::mass_of_the_water:
     case argument::mass_of_all_parcels: return {"kg"};
     case argument::label_volume:
     case argument::volume: return {"L"};
@@ -187,6 +193,7 @@ constexpr printed printed_as(argument refused) {
     case argument::strength_of_the_stronger_spirit:
     case argument::stronger_spirit_above_the_target_by:
     case argument::target_strength: return {"% mass", 100.0};
+    case argument::moisture: return {"% mass", 100.0};
     case argument::mole_fraction: return {"% mol", 100.0};
     case argument::alcoholic_strength_by_volume: return {"% vol", 100.0};
     case argument::proof: return {"US proof"};

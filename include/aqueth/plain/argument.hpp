@@ -68,9 +68,12 @@ enum class argument {
     mass_of_all_parcels,
     mass_of_the_charge,
     mass_of_the_extract,
+    mass_of_the_grain,
+    mass_of_the_water,
     measured_strength,
     measured_value,
     mole_fraction,
+    moisture,
     mole_fraction_in_the_still,
     mole_fraction_of_the_distillate,
     mole_fraction_of_the_liquid,
@@ -136,6 +139,8 @@ enum class argument {
     temperature_of_the_mixture_without_loss_of_heat,
     temperature_of_the_room,
     temperature_of_the_water,
+    temperature_of_the_vessel,
+    temperature_of_the_grain,
     temperature_wanted,
     time_to_elapse,
     uncertainty_of_the_strength,
@@ -216,9 +221,12 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::mass_of_all_lots: return "mass of all lots";
     case argument::mass_of_all_parcels: return "mass of all parcels";
     case argument::mass_of_the_charge: return "mass of the charge";
+    case argument::mass_of_the_water: return "mass of the water";
+    case argument::mass_of_the_grain: return "mass of the grain";
     case argument::mass_of_the_extract: return "mass of the extract";
     case argument::measured_strength: return "measured strength";
     case argument::measured_value: return "measured value";
+    case argument::moisture: return "moisture";
     case argument::mole_fraction: return "mole fraction";
     case argument::mole_fraction_in_the_still: return "mole fraction in the still";
     case argument::mole_fraction_of_the_distillate: return "mole fraction of the distillate";
@@ -284,6 +292,8 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::temperature_of_a_point: return "temperature of a point";
     case argument::temperature_of_the_mixture_without_loss_of_heat:
         return "temperature of the mixture without loss of heat";
+    case argument::temperature_of_the_grain: return "temperature of the grain";
+    case argument::temperature_of_the_vessel: return "temperature of the vessel";
     case argument::temperature_of_the_water: return "temperature of the water";
     case argument::temperature_of_the_room: return "temperature of the room";
     case argument::temperature_wanted: return "temperature wanted";

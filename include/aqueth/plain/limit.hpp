@@ -57,7 +57,9 @@ enum class limit {
     melinder,
     flash_points_compared,
     above_the_pressure_of_boiling,
-    heavier_than_the_empty_flask
+    heavier_than_the_empty_flask,
+    malt_table,
+    boiling_water_is_too_cold
 };
 
 /// @param set_by what sets a range
@@ -121,6 +123,8 @@ constexpr char const* name_of(limit set_by) noexcept {
     case limit::melinder: return "Melinder, liquid mixtures";
     case limit::flash_points_compared: return "strengths with published flash points";
     case limit::heavier_than_the_empty_flask: return "heavier than the empty flask";
+    case limit::malt_table: return "malt of the table";
+    case limit::boiling_water_is_too_cold: return "boiling water brings it no higher; take more water";
     case limit::above_the_pressure_of_boiling: return "below it the liquid boils";
     }
     return "";

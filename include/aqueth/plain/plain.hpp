@@ -15,6 +15,7 @@
 #include <aqueth/plain/freezing.hpp>
 #include <aqueth/plain/gauging.hpp>
 #include <aqueth/plain/hydrometer.hpp>
+#include <aqueth/plain/mash.hpp>
 #include <aqueth/plain/parcel.hpp>
 #include <aqueth/plain/pycnometer.hpp>
 #include <aqueth/plain/specific_gravity.hpp>
