@@ -2,6 +2,7 @@
 // The sources as the library itself carries them.
 #include <aqueth/correlation/air_buoyancy.hpp>
 #include <aqueth/correlation/balling.hpp>
+#include <aqueth/correlation/cask_loss_limits.hpp>
 #include <aqueth/correlation/cipm_2001_water.hpp>
 #include <aqueth/correlation/ethanol_saturation_poling.hpp>
 #include <aqueth/correlation/excise_notice_226.hpp>
@@ -96,6 +97,7 @@ int main() {
     show("correlation::fermentation", fermentation::cited);
     show("correlation::fermentation_heat", fermentation_heat::cited);
     show("correlation::malt_heat", malt_heat::cited);
+    show("correlation::cask_loss_limits", cask_loss_limits::cited);
     show("correlation::excise_notice_226", excise_notice_226::cited);
     show("uncertainty", aqueth::gum_cited);
     show("monte_carlo", aqueth::jcgm_101_cited);

@@ -28,6 +28,7 @@
 #include <aqueth/attenuation.hpp>   // strength of a wash from its gravities; sugar for a wash
 #include <aqueth/blending.hpp>      // mix, dilute, fortify, make up; contraction
 #include <aqueth/bottling.hpp>      // fill volume and number of bottles
+#include <aqueth/cask.hpp>          // a cask over the years, by two rates
 #include <aqueth/gauging.hpp>       // proof, gallons and weights of the US rules
 #include <aqueth/hydrometer.hpp>    // a reading from a liquid, a liquid from a reading
 #include <aqueth/liquid.hpp>        // composition and temperature, without an amount

@@ -193,6 +193,8 @@ constexpr printed printed_as(argument refused) {
     case argument::strength_of_the_stronger_spirit:
     case argument::stronger_spirit_above_the_target_by:
     case argument::target_strength: return {"% mass", 100.0};
+    case argument::yearly_loss_of_ethanol:
+    case argument::yearly_loss_of_water: return {"%", 100.0};
     case argument::moisture: return {"% mass", 100.0};
     case argument::mole_fraction: return {"% mol", 100.0};
     case argument::alcoholic_strength_by_volume: return {"% vol", 100.0};

@@ -65,6 +65,9 @@ namespace judge_uncertainty {
 namespace judge_wash {
 #include "judge_wash.cpp"
 }
+namespace keep_cask {
+#include "keep_cask.cpp"
+}
 namespace plan_mash {
 #include "plan_mash.cpp"
 }
@@ -84,8 +87,8 @@ constexpr entry programs[] = {blend_lots::main,       boiling_point::main,     c
                               convert_strength::main, correct_reading::main,   dilute_spirit::main,
                               describe_liquid::main,  equilibrium_table::main, fill_bottles_program::main,
                               find_stages::main,      forecast_run::main,      judge_uncertainty::main,
-                              judge_wash::main,       plan_mash::main,         print_table::main,
-                              read_thermometer::main, weigh_spirit::main};
+                              judge_wash::main,       keep_cask::main,         plan_mash::main,
+                              print_table::main,      read_thermometer::main,  weigh_spirit::main};
 }  // namespace
 
 extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size) {

@@ -48,6 +48,7 @@ std::vector<pin> const pins{
     {"bingham_jackson_1918.csv", "read", 95, 0xae6d69c7U, {4610, 3640, 164.37}},
     {"bpc_1911_dilution.csv", "read", 4, 0xe9c5bcd2U, {195, 216.65, 191.7, 3.7231}},
     {"carey_lewis_1932.csv", "read", 15, 0x29f03a4fU, {5.6146, 8.6879, 1241.9, 1519.875}},
+    {"cask_loss_limits.csv", "read", 5, 0x1e7e3119U, {29.5, 7.4, 1.5}},
     {"cipm_2001_water.csv", "read", 41, 0xe5b1a119U, {820, 40895.6106}},
     {"cipm_2001_water_coefficients.csv", "read", 5, 0x83d1b17fU, {15, 523896.037725}},
     {"crc_ethanol_20c.csv", "read", 61, 0x8625744fU, {2650.5, 2759.32, 503.192, 56.0595}},

@@ -152,6 +152,9 @@ enum class argument {
     volume,
     volume_to_collect,
     volume_wanted,
+    yearly_loss_of_ethanol,
+    yearly_loss_of_water,
+    years,
     wanted_uncertainty
 };
 
@@ -307,6 +310,9 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::verification_scale_interval: return "verification scale interval";
     case argument::volume: return "volume";
     case argument::volume_to_collect: return "volume to collect";
+    case argument::years: return "years";
+    case argument::yearly_loss_of_water: return "yearly loss of water";
+    case argument::yearly_loss_of_ethanol: return "yearly loss of ethanol";
     case argument::volume_wanted: return "volume wanted";
     case argument::wanted_uncertainty: return "wanted uncertainty";
     }

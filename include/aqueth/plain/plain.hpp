@@ -9,6 +9,7 @@
 #include <aqueth/plain/blending.hpp>
 #include <aqueth/plain/bottling.hpp>
 #include <aqueth/plain/caloric.hpp>
+#include <aqueth/plain/cask.hpp>
 #include <aqueth/plain/density.hpp>
 #include <aqueth/plain/equilibrium.hpp>
 #include <aqueth/plain/flammability.hpp>
