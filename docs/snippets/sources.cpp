@@ -21,6 +21,7 @@
 #include <aqueth/correlation/second_virial_crc.hpp>
 #include <aqueth/correlation/sucrose_density.hpp>
 #include <aqueth/correlation/thermal_conductivity_melinder.hpp>
+#include <aqueth/correlation/trade_scales.hpp>
 #include <aqueth/correlation/water_saturation_wagner_pruss.hpp>
 #include <aqueth/metrology/conformity.hpp>
 #include <aqueth/metrology/monte_carlo.hpp>
@@ -98,6 +99,7 @@ int main() {
     show("correlation::fermentation_heat", fermentation_heat::cited);
     show("correlation::malt_heat", malt_heat::cited);
     show("correlation::cask_loss_limits", cask_loss_limits::cited);
+    show("correlation::trade_scales", trade_scales::cited);
     show("correlation::excise_notice_226", excise_notice_226::cited);
     show("uncertainty", aqueth::gum_cited);
     show("monte_carlo", aqueth::jcgm_101_cited);

@@ -48,6 +48,7 @@
 #include <aqueth/pycnometer.hpp>          // density and strength from a flask on a balance
 #include <aqueth/specific_gravity.hpp>    // relative densities, in vacuo and in air
 #include <aqueth/strength.hpp>            // every basis into every other
+#include <aqueth/trade_scales.hpp>        // British proof, Baumé, Oechsle, KMW
 #include <aqueth/transport.hpp>           // viscosity, speed of sound, thermal conductivity
 #include <aqueth/vapour_uncertainty.hpp>  // uncertainty of the strength of a vapour
 #include <aqueth/weighing.hpp>            // indications of a balance in air

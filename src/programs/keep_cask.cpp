@@ -15,7 +15,7 @@ about const who{
     "keep_cask",
     "Keeps the account of a cask: volume and strength after years, by the yearly losses of ethanol and of\n"
     "water that you give; or the losses from two gaugings. It predicts no climate.",
-    "A cask of the Quillbeck teaching stillhouse holds 50 L of 62 % vol, and is to lie four years:\n"
+    "The Quillbeck teaching stillhouse has a cask of 50 L of 62 % vol, to lie four years:\n"
     "  $ keep_cask --amount '50 L' --strength '62 %vol' --period '4 years, ethanol 4 %, water 2 %'\n"
     "  After 4 years the cask holds 43.92 L of 59.95 % vol.",
     {correlation::oiml_r22::cited, correlation::cask_loss_limits::cited}};

@@ -111,6 +111,7 @@ std::vector<pin> const pins{
     {"sucrose_density_coefficients.csv", "read", 20, 0x619964a6U, {30, 55, 557.3046}},
     {"t90_minus_t68.csv", "read", 18, 0x9ac84553U, {630, -0.171}},
     {"t90_minus_t68_coefficients.csv", "read", 8, 0x9a15cc6dU, {36, -0.125408}},
+    {"trade_scales.csv", "read", 7, 0xb3a4fae0U, {1436.562}},
     {"tralles_60f.csv", "read", 101, 0xfaee9d7dU, {5050, 92.9697, 2052}},
     {"us_gauging_volume_factors.csv", "read", 9, 0x786ae787U, {1266.8, 512, 9.014, 545}},
     {"us_gauging_weights.csv", "read", 13, 0xd4f8156eU, {2008, 17116.298014, 388.001}},

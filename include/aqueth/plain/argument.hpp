@@ -12,6 +12,7 @@ enum class argument {
     other,
     alcoholic_strength_by_volume,
     altitude,
+    degrees_of_the_scale,
     amount_of_ethanol,
     amount_of_ethanol_and_water,
     amount_of_water,
@@ -164,6 +165,7 @@ constexpr char const* name_of(argument a) noexcept {
     switch (a) {
     case argument::other: break;
     case argument::alcoholic_strength_by_volume: return "alcoholic strength by volume";
+    case argument::degrees_of_the_scale: return "degrees of the scale";
     case argument::altitude: return "altitude";
     case argument::amount_of_ethanol: return "amount of ethanol";
     case argument::amount_of_ethanol_and_water: return "amount of ethanol and water";

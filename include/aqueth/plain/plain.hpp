@@ -21,6 +21,7 @@
 #include <aqueth/plain/pycnometer.hpp>
 #include <aqueth/plain/specific_gravity.hpp>
 #include <aqueth/plain/strength.hpp>
+#include <aqueth/plain/trade_scales.hpp>
 #include <aqueth/plain/transport.hpp>
 #include <aqueth/plain/wash.hpp>
 #include <aqueth/plain/weighing.hpp>
