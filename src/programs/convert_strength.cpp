@@ -41,7 +41,6 @@ std::vector<line> every_basis(mass_fraction w, units::temperature t) {
         {"percent_vol_60F", "  Tralles' scale", "% vol at 60 °F",
          to<basic_volume_fraction<at_60>>(w).percent(), 2},
         {"us_proof", "proof", "US proof (60 °F)", p.degrees(), 2},
-        {"uk_proof", "British proof (Sikes)", "degrees, 100 is proof (60 °F)", uk_proof_degrees(w), 1},
         {"percent_mass", "mass fraction", "% mass", w.percent(), 2},
         {"mole_fraction", "mole fraction", "mol/mol", to<mole_fraction>(w).value(), 5},
         {"g_per_100mL_20C", "mass concentration", "g/100 mL at 20 °C", to<mass_concentration>(w).number(), 2},
@@ -66,6 +65,8 @@ std::vector<line> every_basis(mass_fraction w, units::temperature t) {
         }
     }
     auto const at_60_60 = specific_gravity_of(w, {fahrenheit(60), fahrenheit(60)});
+    lines.push_back(
+        {"uk_proof", "British proof (Sikes)", "degrees, 100 is proof (60 °F)", uk_proof_degrees(w), 1});
     lines.push_back({"baume_lighter_60F", "Baumé, lighter than water", "degrees (60/60 °F)",
                      degrees_on(trade_scale::baume_below, at_60_60), 2});
     return lines;
@@ -107,7 +108,7 @@ void convert_must(session& s, given const& must) {
         return require_range("input", argument::specific_gravity, gravity.value(), "", 1.0, 1.2168,
                              "musts, to 40 KMW");
     });
-    double const plato = on_behalf_of(must, [&] { return apparent_extract(gravity).degrees(); });
+    double const plato = on_behalf_of(must, [&] { return apparent_extract_of(gravity).degrees(); });
     struct {
         char const *key, *name, *unit;
         double value;
