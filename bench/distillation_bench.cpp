@@ -8,6 +8,8 @@
 #include <benchmark/benchmark.h>
 
 #include <array>
+#include <chrono>
+#include <cstddef>
 #include <span>
 
 namespace {
@@ -21,7 +23,7 @@ still five_stages() {
     still s{{2.0 * kilowatt, 4000.0 * joule_per_kelvin, 3.0 * watt_per_kelvin, celsius(20)}};
     s.tower = column::of_stages(5);
     s.neck = neck::condensing(0.05);
-    s.returned = reflux::constant(3.0);
+    s.head = head::total_condenser(reflux::constant(3.0));
     return s;
 }
 run_plan plan(int points) {
@@ -67,11 +69,38 @@ void forecast_by_enthalpy_balance(benchmark::State& timing) {
 }
 BENCHMARK(forecast_by_enthalpy_balance)->ArgName("states")->Arg(0)->Arg(1000)->Unit(benchmark::kMillisecond);
 
+// The same five stages, with a reflux that keeps a strength, against a constant one. Both are timed in turn, so
+// that the ratio of their times is that of the same minute.
+void kept_strength_against_constant_reflux(benchmark::State& timing) {
+    using clock = std::chrono::steady_clock;
+    std::array stills{five_stages(), five_stages()};
+    stills[1].head = head::total_condenser(reflux::constant_strength(by_volume(90), 1000.0));
+    for (still& s : stills) s.flow = static_cast<flow_model>(timing.range(1));
+    run_plan p;
+    p.ends = {condition::still_strength(by_volume(0.5))};
+    p.points = static_cast<int>(timing.range(0));
+    std::array<std::chrono::duration<double>, 2> spent{};
+    for (auto _ : timing) {
+        for (std::size_t k = 0; k < 2; ++k) {
+            auto const start = clock::now();
+            benchmark::DoNotOptimize(distil(charge, stills[k], p, curve));
+            spent[k] += clock::now() - start;
+        }
+    }
+    timing.counters["ratio"] = spent[1] / spent[0];
+}
+BENCHMARK(kept_strength_against_constant_reflux)
+    ->ArgNames({"states", "flow"})
+    ->Args({0, static_cast<int>(flow_model::constant_molar_overflow)})
+    ->Args({1000, static_cast<int>(flow_model::constant_molar_overflow)})
+    ->Args({1000, static_cast<int>(flow_model::enthalpy_balance)})
+    ->Unit(benchmark::kMillisecond);
+
 // The most expensive valid run: a hundred stages that keep a strength near the azeotrope.
 void forecast_that_keeps_a_strength(benchmark::State& timing) {
     auto s = five_stages();
     s.tower = column::of_stages(100);
-    s.returned = reflux::constant_strength(by_volume(97), 1000.0);
+    s.head = head::total_condenser(reflux::constant_strength(by_volume(97), 1000.0));
     s.flow = flow_model::enthalpy_balance;
     run_plan p;
     p.ends = {condition::still_strength(by_volume(0.5))};

@@ -13,13 +13,14 @@ set -euo pipefail
 
 demo=(g++ cmake ninja-build libboost-dev libcli11-dev libfmt-dev nlohmann-json3-dev)
 test=(libgtest-dev libeigen3-dev gnuplot-nox python3)
-bindings=(python3-dev python3-numpy python3-setuptools python3-wheel python3-pip python3-pandas python3-distributed mypy dpkg-dev
+bindings=(python3-dev python3-numpy python3-setuptools python3-wheel python3-pip python3-pandas python3-distributed mypy dpkg-dev file
     libsqlite3-dev sqlite3)
 firmware=(gcc-arm-none-eabi libnewlib-arm-none-eabi libstdc++-arm-none-eabi-newlib qemu-system-arm)
 all=(clang clang-format doxygen libbenchmark-dev gcovr g++-i686-linux-gnu g++-s390x-linux-gnu qemu-user
     pkg-config python3 libc++-dev libc++abi-dev g++-arm-linux-gnueabihf g++-mingw-w64-x86-64-posix abigail-tools)
 
-javascript=(clang-14 lld wasi-libc libc++-14-dev-wasm32 libc++abi-14-dev-wasm32 libclang-rt-14-dev-wasm32 python3 node-typescript chromium)
+javascript=(clang-14 lld binaryen wasi-libc libc++-14-dev-wasm32 libc++abi-14-dev-wasm32 libclang-rt-14-dev-wasm32 python3
+    node-typescript chromium)
 command -v npm >/dev/null || javascript+=(nodejs npm) # a newer Node of the machine brings its own npm
 
 profile=${1:-all}

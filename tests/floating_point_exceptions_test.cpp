@@ -95,7 +95,7 @@ TEST_F(FloatingPointExceptions, NoneInStills) {
                 still s;
                 s.pot.power = 1500.0 * watt;
                 s.tower = tower;
-                s.returned = returned;
+                s.head = head::total_condenser(returned);
                 s.flow = flow;
                 run_plan plan;
                 plan.ends.push_back(condition::still_strength(by_volume(2)));

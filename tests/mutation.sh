@@ -358,7 +358,6 @@ run() {
         instruments) group instruments operators include/aqueth/metrology/instruments.hpp instruments ;;
         instrument-figures) group instrument-figures coefficients include/aqueth/metrology/instruments.hpp instruments ;;
         column)
-            group column operators include/aqueth/numeric/root_trace.hpp column run_columns
             group column operators include/aqueth/still/detail/column_solver.hpp column run_columns
             group column operators include/aqueth/still/column_limits.hpp column
             ;;

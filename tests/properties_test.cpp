@@ -234,7 +234,7 @@ TEST(Properties, TwiceTheChargeOnTwiceThePowerIsTheSameRunTwice) {
         parcel const charge = random.spirit(5.0, 40.0);
         double const watts = random.number(500.0, 5000.0), loss = random.number(0.0, 3.0);
         column const tower = column::of_stages(random.number(0.0, 5.0));
-        reflux const returned = reflux::constant(random.number(0.0, 4.0));
+        head const top = head::total_condenser(reflux::constant(random.number(0.0, 4.0)));
         double const cut_at = random.number(0.1, 0.5), end = random.number(0.5, 2.0);
         auto const run = [&](double scale) {
             run_plan plan;
@@ -242,7 +242,8 @@ TEST(Properties, TwiceTheChargeOnTwiceThePowerIsTheSameRunTwice) {
             plan.ends.push_back(condition::still_strength(by_volume(end)));
             still const s{{scale * watts * watt, units::heat_capacity(), scale * loss * watt_per_kelvin},
                           tower,
-                          returned};
+                          neck::insulated(),
+                          top};
             return distil(wash::of(charge.with_mass(scale * charge.mass())), s, plan, mixture);
         };
         auto const one = run(1.0), two = run(2.0);

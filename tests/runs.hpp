@@ -19,7 +19,7 @@ inline still quillbeck() {
     still s{{2.0 * kilowatt, 4000.0 * joule_per_kelvin, 3.0 * watt_per_kelvin, celsius(20)}};
     s.tower = column::of_plates(4, 0.6);
     s.neck = neck::condensing(0.05);
-    s.returned = reflux::constant(3.0);
+    s.head = head::total_condenser(reflux::constant(3.0));
     return s;
 }
 inline wash quillbeck_charge() { return wash::of(25.0 * litre, by_volume(11.0), plato(1.5), celsius(20)); }

@@ -29,7 +29,10 @@ std::vector<double> a_bit_of_everything(boiling_curve const& shared, double perc
     seen.push_back(azeotrope(standard_atmosphere).liquid.value());  // walks the whole range
     seen.push_back(distillate_strength(shared, column::of_stages(4.5), by_volume(10), 2.0).value());
 
-    still const small{{2.0 * kilowatt}, column::of_stages(2.0), reflux::constant(1.0)};
+    still const small{{2.0 * kilowatt},
+                      column::of_stages(2.0),
+                      neck::insulated(),
+                      head::total_condenser(reflux::constant(1.0))};
     run_plan plan;
     plan.ends.push_back(condition::still_strength(by_volume(2)));
     auto const run =

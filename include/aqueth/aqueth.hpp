@@ -19,11 +19,12 @@
 // the still
 #include <aqueth/still/column.hpp>         // stages, plates or packing; the neck
 #include <aqueth/still/column_limits.hpp>  // least stages, least reflux, strength of the distillate
+#include <aqueth/still/head.hpp>           // total or partial condenser; reflux
 #include <aqueth/still/heating.hpp>        // heat and time to boiling
 #include <aqueth/still/run.hpp>            // a run of a still: fractions, strengths, times, heat
 #include <aqueth/still/run_plan.hpp>       // cuts and ends of a run
 #include <aqueth/still/stages.hpp>         // effective stages from earlier runs
-#include <aqueth/still/still.hpp>          // the apparatus: pot, column, neck, reflux
+#include <aqueth/still/still.hpp>          // the apparatus: pot, column, neck, head
 // operations of the trade, on parcels
 #include <aqueth/attenuation.hpp>   // strength of a wash from its gravities; sugar for a wash
 #include <aqueth/blending.hpp>      // mix, dilute, fortify, make up; contraction

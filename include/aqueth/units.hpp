@@ -37,6 +37,8 @@ using energy = boost::units::quantity<si::energy>;      ///< energy, held in J
 using power = boost::units::quantity<si::power>;        ///< energy per time, held in W
 /// heat capacity of a body, held in J/K
 using heat_capacity = decltype(energy() / temperature_difference());
+/// volume that flows in a time, held in m3/s
+using volume_flow = decltype(volume() / time());
 /// heat a body loses in a time for each kelvin it is warmer, held in W/K
 using thermal_conductance = decltype(power() / temperature_difference());
 /// energy per amount of substance, held in J/mol

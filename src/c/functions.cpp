@@ -140,6 +140,30 @@ int code_of(aqueth::argument code) noexcept {
     case aqueth::argument::temperature_wanted: return 72;
     case aqueth::argument::time_to_elapse: return 73;
     case aqueth::argument::volume_to_collect: return 74;
+    case aqueth::argument::flow_of_the_cooling_water: return 75;
+    case aqueth::argument::head_temperature: return 76;
+    case aqueth::argument::holdup: return 77;
+    case aqueth::argument::number_of_steps_of_the_plan: return 78;
+    case aqueth::argument::reading_at_the_spout: return 79;
+    case aqueth::argument::take_off_rate: return 80;
+    case aqueth::argument::temperature_of_the_reflux: return 81;
+    case aqueth::argument::temperature_of_the_spout: return 82;
+    case aqueth::argument::time_at_total_reflux: return 83;
+    case aqueth::argument::warming_of_the_cooling_water: return 84;
+    case aqueth::argument::degrees_of_the_scale: return 85;
+    case aqueth::argument::density_of_the_air: return 86;
+    case aqueth::argument::indication_with_the_liquid: return 87;
+    case aqueth::argument::indication_with_water: return 88;
+    case aqueth::argument::margin_of_temperature: return 89;
+    case aqueth::argument::mass_of_the_grain: return 90;
+    case aqueth::argument::mass_of_the_water: return 91;
+    case aqueth::argument::moisture: return 92;
+    case aqueth::argument::temperature_of_the_grain: return 93;
+    case aqueth::argument::temperature_of_the_vessel: return 94;
+    case aqueth::argument::temperature_of_the_water: return 95;
+    case aqueth::argument::yearly_loss_of_ethanol: return 96;
+    case aqueth::argument::yearly_loss_of_water: return 97;
+    case aqueth::argument::years: return 98;
     default: return 0;
     }
 }
@@ -221,6 +245,30 @@ char const* argument_name(int code) noexcept {
     case 72: return name_of(aqueth::argument::temperature_wanted);
     case 73: return name_of(aqueth::argument::time_to_elapse);
     case 74: return name_of(aqueth::argument::volume_to_collect);
+    case 75: return name_of(aqueth::argument::flow_of_the_cooling_water);
+    case 76: return name_of(aqueth::argument::head_temperature);
+    case 77: return name_of(aqueth::argument::holdup);
+    case 78: return name_of(aqueth::argument::number_of_steps_of_the_plan);
+    case 79: return name_of(aqueth::argument::reading_at_the_spout);
+    case 80: return name_of(aqueth::argument::take_off_rate);
+    case 81: return name_of(aqueth::argument::temperature_of_the_reflux);
+    case 82: return name_of(aqueth::argument::temperature_of_the_spout);
+    case 83: return name_of(aqueth::argument::time_at_total_reflux);
+    case 84: return name_of(aqueth::argument::warming_of_the_cooling_water);
+    case 85: return name_of(aqueth::argument::degrees_of_the_scale);
+    case 86: return name_of(aqueth::argument::density_of_the_air);
+    case 87: return name_of(aqueth::argument::indication_with_the_liquid);
+    case 88: return name_of(aqueth::argument::indication_with_water);
+    case 89: return name_of(aqueth::argument::margin_of_temperature);
+    case 90: return name_of(aqueth::argument::mass_of_the_grain);
+    case 91: return name_of(aqueth::argument::mass_of_the_water);
+    case 92: return name_of(aqueth::argument::moisture);
+    case 93: return name_of(aqueth::argument::temperature_of_the_grain);
+    case 94: return name_of(aqueth::argument::temperature_of_the_vessel);
+    case 95: return name_of(aqueth::argument::temperature_of_the_water);
+    case 96: return name_of(aqueth::argument::yearly_loss_of_ethanol);
+    case 97: return name_of(aqueth::argument::yearly_loss_of_water);
+    case 98: return name_of(aqueth::argument::years);
     default: return nullptr;
     }
 }
@@ -269,6 +317,14 @@ int code_of(aqueth::limit code) noexcept {
     case aqueth::limit::vapour_liquid_equilibrium: return 39;
     case aqueth::limit::water_only_weakens: return 40;
     case aqueth::limit::yeast_common_practice: return 41;
+    case aqueth::limit::above_the_pressure_of_boiling: return 42;
+    case aqueth::limit::bingham_jackson: return 43;
+    case aqueth::limit::boiling_water_is_too_cold: return 44;
+    case aqueth::limit::flash_points_compared: return 45;
+    case aqueth::limit::heavier_than_the_empty_flask: return 46;
+    case aqueth::limit::malt_table: return 47;
+    case aqueth::limit::measured_speeds_of_sound: return 48;
+    case aqueth::limit::melinder: return 49;
     default: return 0;
     }
 }
@@ -317,6 +373,14 @@ char const* limit_name(int code) noexcept {
     case 39: return name_of(aqueth::limit::vapour_liquid_equilibrium);
     case 40: return name_of(aqueth::limit::water_only_weakens);
     case 41: return name_of(aqueth::limit::yeast_common_practice);
+    case 42: return name_of(aqueth::limit::above_the_pressure_of_boiling);
+    case 43: return name_of(aqueth::limit::bingham_jackson);
+    case 44: return name_of(aqueth::limit::boiling_water_is_too_cold);
+    case 45: return name_of(aqueth::limit::flash_points_compared);
+    case 46: return name_of(aqueth::limit::heavier_than_the_empty_flask);
+    case 47: return name_of(aqueth::limit::malt_table);
+    case 48: return name_of(aqueth::limit::measured_speeds_of_sound);
+    case 49: return name_of(aqueth::limit::melinder);
     default: return nullptr;
     }
 }

@@ -134,7 +134,7 @@ still still_of(aqueth_run_options const& given) {
     still s{{given.power_watts * watt, given.heat_capacity_j_k * joule_per_kelvin,
              given.heat_loss_w_k * watt_per_kelvin, celsius(given.room_celsius)}};
     s.tower = column_of(given);
-    s.returned = reflux_of(given);
+    s.head = head::total_condenser(reflux_of(given));
     s.flow = flag(given.flow_model) ? flow_model::enthalpy_balance : flow_model::constant_molar_overflow;
     s.neck = neck::condensing(given.neck_share);
     return s;

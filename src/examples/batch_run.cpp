@@ -11,7 +11,7 @@ int main() {
 
     still quillbeck{{2.0 * kilowatt}};
     quillbeck.tower = column::of_plates(4, 0.6);
-    quillbeck.returned = reflux::constant(3.0);
+    quillbeck.head = head::total_condenser(reflux::constant(3.0));
 
     run_plan plan;
     plan.cuts = {{condition::collected(100.0 * millilitre), false},

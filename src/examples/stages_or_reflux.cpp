@@ -37,7 +37,7 @@ int main() {
         still s{{2.0 * kilowatt, 4000.0 * joule_per_kelvin, 3.0 * watt_per_kelvin}};
         s.tower = column::of_stages(c.estimate.stages);
         s.neck = neck::condensing(0.05);
-        s.returned = reflux::constant(c.reflux_ratio);
+        s.head = head::total_condenser(reflux::constant(c.reflux_ratio));
         auto const same = collect(1.8, s, curve);
         std::printf("%5.1f  %6.1f  %5.1f %% vol %5.1f %% vol %5.1f %% vol  %4.1f h for 1.8 L\n",
                     c.reflux_ratio, c.estimate.stages, same.percent, collect(0.4, s, curve).percent,

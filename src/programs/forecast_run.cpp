@@ -190,10 +190,13 @@ struct still_options {
                      [&] { result.pot.require_possible(); });
         result.tower = read_column();
         double const greatest = read_plain(ratio, 0.0, 1000.0);
-        result.returned = reflux::constant(greatest);
+        result.head = head::total_condenser(reflux::constant(greatest));
         if (keep.present) {
-            std::visit([&](auto const& each) { result.returned = reflux::constant_strength(each, greatest); },
-                       read_strength(keep));
+            std::visit(
+                [&](auto const& each) {
+                    result.head = head::total_condenser(reflux::constant_strength(each, greatest));
+                },
+                read_strength(keep));
         }
         double const share = read_share(heat_loss);
         refuse_dry_column(share);
@@ -548,7 +551,7 @@ void run(session& s) {
     }
     text.gap();
     if (!product.parts.empty()) text.row("uncertainty", "{}", weaker.in_words(words, r, names));
-    if (apparatus.returned.keeps_strength()) text.row("strength kept", "{}", kept_until(words, r));
+    if (apparatus.head.returned().keeps_strength()) text.row("strength kept", "{}", kept_until(words, r));
     auto const weight = [&](wash const& w) {
         return words.weight(w.mass(), w.density(w.liquid().temperature()));
     };

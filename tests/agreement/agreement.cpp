@@ -111,7 +111,7 @@ void runs_of_a_still() {
     still pot{{2.0 * kilowatt, 4000.0 * joule_per_kelvin, 3.0 * watt_per_kelvin, celsius(20.0)}};
     pot.tower = column::of_plates(4, 0.6);
     pot.neck = neck::condensing(run_time(0.05));
-    pot.returned = reflux::constant(run_time(3.0));
+    pot.head = head::total_condenser(reflux::constant(run_time(3.0)));
     run_plan plan;
     plan.ends = {condition::distillate_strength(by_volume(run_time(20.0)))};
     auto const run = distil(wash::of(25.0 * litre, by_volume(run_time(11.0)), plato(1.5), celsius(20.0)), pot,

@@ -33,10 +33,10 @@ aqueth_run_options options_of(wash const& charge, still const& s, run_plan const
     options.neck_share = s.neck.share();
     options.flow_model = s.flow == flow_model::enthalpy_balance ? AQUETH_FLOW_MODEL_ENTHALPY_BALANCE
                                                                 : AQUETH_FLOW_MODEL_CONSTANT_MOLAR_OVERFLOW;
-    options.reflux_ratio = s.returned.ratio();
-    if (s.returned.keeps_strength()) {
+    options.reflux_ratio = s.head.returned().ratio();
+    if (s.head.returned().keeps_strength()) {
         options.reflux = AQUETH_REFLUX_CONSTANT_STRENGTH;
-        options.kept_strength = s.returned.kept();
+        options.kept_strength = s.head.returned().kept();
         options.kept_scale = AQUETH_STRENGTH_SCALE_MOLE_FRACTION;
     }
     options.points = plan.points;
@@ -149,7 +149,7 @@ TEST(RunInC, IsTheTypedRunOfTheStillhouse) {
 
 TEST(RunInC, KeepsAStrengthUnderTheFlowsOfTheEnthalpies) {
     still s = quillbeck();
-    s.returned = reflux::constant_strength(by_volume(80.0), 8.0);
+    s.head = head::total_condenser(reflux::constant_strength(by_volume(80.0), 8.0));
     s.flow = flow_model::enthalpy_balance;
     run_plan plan;
     plan.cuts = {{condition::strength_lost()}};

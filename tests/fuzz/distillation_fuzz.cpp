@@ -66,9 +66,10 @@ void runs(bytes& in) {
                 *tower};
         switch (in.choice(3)) {
         case 0: break;
-        case 1: s.returned = reflux::constant(in.number(0.0, 20.0)); break;
+        case 1: s.head = head::total_condenser(reflux::constant(in.number(0.0, 20.0))); break;
         default:
-            s.returned = reflux::constant_strength(by_volume(in.number(50.0, 96.0)), in.number(0.0, 20.0));
+            s.head = head::total_condenser(
+                reflux::constant_strength(by_volume(in.number(50.0, 96.0)), in.number(0.0, 20.0)));
         }
         if (in.choice(2)) s.neck = neck::condensing(in.number(0.0, 0.9));
         run_plan plan;

@@ -90,7 +90,7 @@ distillation coulson_richardson(examples const& book, reflux const& returned, co
                                 int points) {
     still s{{1.0 * kilowatt}};
     s.tower = column::of_plates(static_cast<int>(book.printed("plates")), 1.0);
-    s.returned = returned;
+    s.head = head::total_condenser(returned);
     run_plan plan;
     plan.ends = {end};
     plan.points = points;

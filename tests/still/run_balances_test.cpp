@@ -118,7 +118,7 @@ TEST(ColumnDistillation, EverythingIsConservedInWeakCharges) {
             for (double const litres : {1.0, 5.0, 8.0, 15.0}) {
                 still s = pot_still();
                 s.tower = column::of_stages(stages);
-                s.returned = reflux::constant(5.0);
+                s.head = head::total_condenser(reflux::constant(5.0));
                 auto const charge = wash::of(parcel::of(25.0 * litre, by_volume(percent), celsius(20)));
                 auto const r = distil(charge, s, until(condition::collected(litres * litre)), sea_level());
                 EXPECT_LT(std::abs(r.balance.ethanol), 1e-9) << percent << ' ' << stages << ' ' << litres;
@@ -215,7 +215,7 @@ TEST(Distillation, ExtractStaysAndLiftsTheBoilingPoint) {
 TEST(Distillation, GoesOnWhenTheAlcoholIsGone) {
     auto s = quillbeck();
     s.tower = column::of_stages(12);
-    s.returned = reflux::constant(5.0);
+    s.head = head::total_condenser(reflux::constant(5.0));
     run_plan plan = until(condition::collected(15.0 * litre));
     plan.points = 100;
     auto const r = distil(quillbeck_charge(), s, plan, sea_level());
@@ -231,7 +231,7 @@ TEST(Distillation, GoesOnWhenTheAlcoholIsGone) {
 TEST(CommonPractice, SmallElectricStill) {
     still s{{350.0 * watt, 1000.0 * joule_per_kelvin, 1.0 * watt_per_kelvin, celsius(20)}};
     s.tower = column::of_stages(3);
-    s.returned = reflux::constant(8.0);
+    s.head = head::total_condenser(reflux::constant(8.0));
     auto const charge = wash::of(4.0 * litre, by_volume(13), plato(0.5), celsius(20));
     auto const r = distil(charge, s, until(condition::collected(500.0 * millilitre)), sea_level());
     EXPECT_GT(in(r.warming.duration, minute), 60.0);
@@ -247,7 +247,7 @@ TEST(CommonPractice, HalfALitreOfNinetyPercentNeedsMoreThanElevenAndAQuarter) {
     auto const run = [](double percent, double ratio) {
         still s{{350.0 * watt, 1000.0 * joule_per_kelvin, 0.5 * watt_per_kelvin, celsius(20)}};
         s.tower = column::of_stages(20);
-        s.returned = reflux::constant(ratio);
+        s.head = head::total_condenser(reflux::constant(ratio));
         auto const charge = wash::of(parcel::of(4.0 * litre, by_volume(percent), celsius(20)));
         return distil(charge, s, until(condition::collected(500.0 * millilitre)), sea_level());
     };

@@ -62,7 +62,7 @@ TEST(ColumnDistillation, CollectedStrengthAgainstAFineReference) {
     for (auto const& c : cases) {
         still s = pot_still();
         s.tower = column::of_stages(c.stages);
-        s.returned = reflux::constant(c.ratio);
+        s.head = head::total_condenser(reflux::constant(c.ratio));
         auto const charge = wash::of(parcel::of(1.0 * kilogram, by_moles(100.0 * c.x0), celsius(20)));
         auto const r =
             distil(charge, s, until(condition::still_strength(by_moles(100.0 * c.x1))), sea_level());
@@ -115,7 +115,7 @@ struct fine_run {
     fine_run(wash const& charge, still const& s, double depth, int steps) {
         detail::column_solver<boiling_curve> const solver(sea_level(), s.tower, s.neck, s.flow);
         detail::amounts const n(charge);
-        double const phi = detail::internal_reflux_of(s.returned.ratio(), s.neck.share());
+        double const phi = detail::internal_reflux_of(s.head.returned().ratio(), s.neck.share());
         struct slope {
             double x, ethanol, seconds;
         };
@@ -201,7 +201,7 @@ TEST(ColumnDistillation, HeadHasTheDewPointOfTheDistillate) {
     plan.points = 50;
     auto s = quillbeck();
     for (double const ratio : {1.0, 3.0, 20.0}) {
-        s.returned = reflux::constant(ratio);
+        s.head = head::total_condenser(reflux::constant(ratio));
         for (auto const& p : distil(quillbeck_charge(), s, plan, sea_level()).points)
             EXPECT_NEAR(p.vapour.celsius(),
                         dew_point(p.distillate, standard_atmosphere).temperature.celsius(), 1e-7)
@@ -211,7 +211,7 @@ TEST(ColumnDistillation, HeadHasTheDewPointOfTheDistillate) {
 
 TEST(ColumnDistillation, KeepsAStrengthUntilTheRefluxIsAtItsLimit) {
     auto s = quillbeck();
-    s.returned = reflux::constant_strength(by_volume(85), 6.0);
+    s.head = head::total_condenser(reflux::constant_strength(by_volume(85), 6.0));
     run_plan plan = until(condition::distillate_strength(by_volume(60)));
     plan.cuts = {{condition::distillate_strength(by_volume(84.999999))}};
     plan.points = 200;
@@ -233,7 +233,7 @@ TEST(ColumnDistillation, SaysWhenTheStrengthIsLost) {
         for (double const kept : {70.0, 80.0, 87.0}) {
             auto s = quillbeck();
             s.flow = flow;
-            s.returned = reflux::constant_strength(by_volume(kept), 6.0);
+            s.head = head::total_condenser(reflux::constant_strength(by_volume(kept), 6.0));
             run_plan plan = until(condition::distillate_strength(by_volume(30)));
             plan.points = 500;
             auto const r = distil(quillbeck_charge(), s, plan, sea_level());
@@ -262,7 +262,7 @@ TEST(ColumnDistillation, SaysWhenTheStrengthIsLost) {
     }
     // not lost before the run ends, or not kept
     auto s = quillbeck();
-    s.returned = reflux::constant_strength(by_volume(85), 6.0);
+    s.head = head::total_condenser(reflux::constant_strength(by_volume(85), 6.0));
     auto const end = until(condition::collected(0.5 * litre));
     EXPECT_FALSE(distil(quillbeck_charge(), s, end, sea_level()).strength_lost.has_value());
     EXPECT_FALSE(distil(quillbeck_charge(), quillbeck(), end, sea_level()).strength_lost.has_value());

@@ -229,7 +229,7 @@ TEST(Distillation, RefusesWhatCannotBe) {
 
     // reflux too small for the strength that is to be kept
     still keep = quillbeck();
-    keep.returned = reflux::constant_strength(by_volume(93), 3.0);
+    keep.head = head::total_condenser(reflux::constant_strength(by_volume(93), 3.0));
     auto const kept = expect_refusal([&] { static_cast<void>(distil(charge, keep, end, m)); },
                                      "strength of the distillate to keep");
     EXPECT_EQ(kept.value(), 93.0);
@@ -239,7 +239,7 @@ TEST(Distillation, RefusesWhatCannotBe) {
     auto const lost = condition::strength_lost();
     expect_refusal([&] { static_cast<void>(distil(charge, quillbeck(), until(lost), m)); },
                    "strengths kept by the reflux");
-    keep.returned = reflux::constant_strength(by_volume(80), 3.0);
+    keep.head = head::total_condenser(reflux::constant_strength(by_volume(80), 3.0));
     run_plan twice = until(condition::still_strength(by_volume(0.1)));
     twice.cuts = {{lost}, {lost}};
     auto const again =

@@ -43,11 +43,14 @@ enum class argument {
     extract_of_what_stays_in_the_pot,
     fall,
     final_gravity,
+    flow_of_the_cooling_water,
     greatest_reflux_ratio,
+    head_temperature,
     heat_capacity,
     heat_loss_coefficient,
     height_equivalent_to_a_theoretical_plate,
     height_of_the_packing,
+    holdup,
     index,
     indication,
     indication_with_the_liquid,
@@ -97,6 +100,8 @@ enum class argument {
     number_of_stages_above,
     number_of_standard_uncertainties,
     number_of_steps,
+    number_of_steps_of_the_plan,
+    reading_at_the_spout,
     strengths_kept_by_the_reflux,
     number_of_trials,
     number_of_trials_that_settle_the_result,
@@ -133,16 +138,20 @@ enum class argument {
     strength_that_is_kept,
     stronger_spirit_above_the_target_by,
     systematic_uncertainty,
+    take_off_rate,
     target_strength,
     temperature,
     temperature_of_a_part,
     temperature_of_a_point,
     temperature_of_the_mixture_without_loss_of_heat,
+    temperature_of_the_reflux,
     temperature_of_the_room,
     temperature_of_the_water,
     temperature_of_the_vessel,
     temperature_of_the_grain,
+    temperature_of_the_spout,
     temperature_wanted,
+    time_at_total_reflux,
     time_to_elapse,
     uncertainty_of_the_strength,
     uncertainty_over_the_standard_deviation_of_the_process,
@@ -157,6 +166,8 @@ enum class argument {
     yearly_loss_of_water,
     years,
     wanted_uncertainty
+    wanted_uncertainty,
+    warming_of_the_cooling_water
 };
 
 /// @param a which quantity
@@ -200,12 +211,15 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::extract_of_what_stays_in_the_pot: return "extract of what stays in the pot";
     case argument::fall: return "fall";
     case argument::final_gravity: return "final gravity";
+    case argument::flow_of_the_cooling_water: return "flow of the cooling water";
     case argument::greatest_reflux_ratio: return "greatest reflux ratio";
+    case argument::head_temperature: return "head temperature";
     case argument::heat_capacity: return "heat capacity";
     case argument::heat_loss_coefficient: return "heat loss coefficient";
     case argument::height_equivalent_to_a_theoretical_plate:
         return "height equivalent to a theoretical plate";
     case argument::height_of_the_packing: return "height of the packing";
+    case argument::holdup: return "holdup";
     case argument::index: return "index";
     case argument::indication_with_the_liquid: return "indication with the liquid";
     case argument::indication_with_water: return "indication with water";
@@ -255,6 +269,8 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::number_of_stages_above: return "number of stages above";
     case argument::number_of_standard_uncertainties: return "number of standard uncertainties";
     case argument::number_of_steps: return "number of steps";
+    case argument::number_of_steps_of_the_plan: return "number of steps of the plan";
+    case argument::reading_at_the_spout: return "reading at the spout";
     case argument::strengths_kept_by_the_reflux: return "strengths kept by the reflux";
     case argument::number_of_trials: return "number of trials";
     case argument::number_of_trials_that_settle_the_result: return "number of trials that settle the result";
@@ -291,6 +307,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::strength_that_is_kept: return "strength that is kept";
     case argument::stronger_spirit_above_the_target_by: return "stronger spirit, above the target by";
     case argument::systematic_uncertainty: return "systematic uncertainty";
+    case argument::take_off_rate: return "take-off rate";
     case argument::target_strength: return "target strength";
     case argument::temperature: return "temperature";
     case argument::temperature_of_a_part: return "temperature of a part";
@@ -300,8 +317,11 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::temperature_of_the_grain: return "temperature of the grain";
     case argument::temperature_of_the_vessel: return "temperature of the vessel";
     case argument::temperature_of_the_water: return "temperature of the water";
+    case argument::temperature_of_the_reflux: return "temperature of the reflux";
     case argument::temperature_of_the_room: return "temperature of the room";
+    case argument::temperature_of_the_spout: return "temperature of the spout";
     case argument::temperature_wanted: return "temperature wanted";
+    case argument::time_at_total_reflux: return "time at total reflux";
     case argument::time_to_elapse: return "time to elapse";
     case argument::uncertainty_of_the_strength: return "uncertainty of the strength";
     case argument::uncertainty_over_the_standard_deviation_of_the_process:
@@ -317,6 +337,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::yearly_loss_of_ethanol: return "yearly loss of ethanol";
     case argument::volume_wanted: return "volume wanted";
     case argument::wanted_uncertainty: return "wanted uncertainty";
+    case argument::warming_of_the_cooling_water: return "warming of the cooling water";
     }
     return "argument";
 }

@@ -12,6 +12,8 @@ namespace aqueth::inline AQUETH_ABI {
 /// one more stage, so a pot without a column separates once.
 ///
 /// A stage of Murphree efficiency E changes the vapour by the share E of the change to equilibrium.
+///
+/// Liquid stays on plates and in packing while the still runs: the holdup. Unless given it is left out.
 class [[nodiscard]] column {
 public:
     static constexpr double most_stages = 100.0;  ///< greatest number of stages or plates
@@ -50,12 +52,36 @@ public:
         return of_stages(in(height, hetp));
     }
 
+    /// The same column with liquid on its plates or stages.
+    /// @param each volume at 20 °C on each plate or theoretical stage, 0 to 1 m3; for packing the volume that
+    ///             stays in a height equivalent to a theoretical plate
+    /// @return the column
+    /// @throws refusal if the volume is outside that range
+    column holding(units::volume each) const {
+        require_range("column", argument::holdup, in(each, litre), "L", 0.0, 1000.0);
+        column result = *this;
+        result.holdup_ = each;
+        return result;
+    }
+    /// The same column with liquid spread evenly over its plates or stages.
+    /// @param all volume at 20 °C in the whole column, 0 to 1 m3; 0 for a pot without a column
+    /// @return the column
+    /// @throws refusal if the volume is outside that range
+    column holding_in_all(units::volume all) const {
+        double const stages = whole_ + topmost_;
+        require_range("column", argument::holdup, in(all, litre), "L", 0.0, stages > 0.0 ? 1000.0 : 0.0,
+                      stages > 0.0 ? "" : "without plates or stages there is none");
+        return stages > 0.0 ? holding(all / stages) : *this;
+    }
+
     /// @return number of plates or whole stages
     int whole() const noexcept { return whole_; }
     /// @return Murphree efficiency of each of them
     double efficiency() const noexcept { return efficiency_; }
     /// @return efficiency of a further stage above them, 0 to below 1
     double topmost() const noexcept { return topmost_; }
+    /// @return liquid on each plate or whole stage, volume at 20 °C; a topmost stage in part holds its share
+    units::volume holdup() const noexcept { return holdup_; }
 
 private:
     column(int whole, double efficiency, double topmost)
@@ -63,6 +89,7 @@ private:
     int whole_;
     double efficiency_;
     double topmost_;
+    units::volume holdup_ = units::volume();
 };
 
 /// The neck from the pot or column to the condenser: a partial condenser. A share of the vapour condenses
@@ -75,22 +102,35 @@ public:
     static constexpr double greatest_share = 0.9;  ///< greatest share that may condense
 
     /// @return a neck in which nothing condenses
-    static neck insulated() { return neck(0.0); }
+    static neck insulated() { return neck(0.0, 0.0); }
     /// @param share share of the vapour's moles that condenses, 0 to 0.9; the neck's heat loss in W divided
     ///              by the power that boils the pot
     /// @return the neck
     /// @throws refusal if the share is outside that range
     static neck condensing(double share) {
         require_range("neck", argument::share_of_the_vapour_that_condenses, share, "", 0.0, greatest_share);
-        return neck(share);
+        return neck(share, 0.0);
+    }
+    /// A neck that loses heat to the room of the pot. The share that condenses follows from the vapour's flow
+    /// and temperature at each moment.
+    /// @param coefficient heat lost for each kelvin that the vapour is warmer than the room, 0 to 10 kW/K:
+    ///                    about 10 W/K for each m2 of bare metal (common practice, as for `vessel`)
+    /// @return the neck
+    /// @throws refusal if the coefficient is outside that range
+    static neck losing(units::thermal_conductance coefficient) {
+        require_range("neck", argument::heat_loss_coefficient, coefficient.value(), "W/K", 0.0, 1e4);
+        return neck(0.0, coefficient.value());
     }
 
-    /// @return share of the vapour's moles that condenses
+    /// @return share of the vapour's moles that condenses; 0 for a neck that loses heat by a coefficient
     double share() const noexcept { return share_; }
+    /// @return heat lost for each kelvin that the vapour is warmer than the room; 0 if the share is given
+    units::thermal_conductance loss() const { return loss_ * watt_per_kelvin; }
 
 private:
-    explicit neck(double share) : share_(share) {}
+    neck(double share, double loss) : share_(share), loss_(loss) {}
     double share_;
+    double loss_;  // W/K
 };
 
 /// Models of the flows inside a column.

@@ -125,20 +125,20 @@ template <boiling_mixture M, strength_basis Still, strength_basis Distillate>
                             "above the minimum reflux of this separation"));
     }
     double const phi = detail::internal_reflux_of(reflux_ratio, 0.0);
-    auto const top = [&, x = x, d = d](double stages) {
+    double const vapour = mixture.vapour(x);
+    auto const excess = [&, d = d](double stages) {
         detail::column_solver<M> const solver(mixture, column::of_stages(stages), neck::insulated(), flow);
-        return solver.climb(x, mixture.vapour(x), d, phi);
+        return vapour - solver.vapour_over_still(d, phi);
     };
     double whole = 1.0;
-    while (top(whole) < d) {
+    while (excess(whole) < 0.0) {
         whole += 1.0;
         if (whole > column::most_stages) {
             raise_error(refusal("stages", argument::number_of_stages_above, column::most_stages, "", 0.0,
                                 column::most_stages - 1.0, "the reflux is too close to the least one"));
         }
     }
-    double const before = top(whole - 1.0);
-    return whole - 1.0 + (d - before) / (top(whole) - before);  // the vapour is linear in the efficiency
+    return numeric::bracketed_root(excess, whole - 1.0, whole, 1e-13);
 }
 
 /// Strength of the distillate over a still.

@@ -158,6 +158,24 @@ inline run_balance balance_of(wash const& charge, std::vector<run_fraction> cons
             in(lost, heat.supplied)};
 }
 
+/// Refuses what no model of this version computes.
+inline void require_modelled(still const& s, run_plan const& plan) {
+    char const* const reason = "not modelled yet";
+    require_range("distillation", argument::holdup, (s.tower.holdup() + s.head.holdup()).value() * 1e3, "L",
+                  0.0, 0.0, reason);
+    require_range("distillation", argument::heat_loss_coefficient, s.neck.loss().value(), "W/K", 0.0, 0.0,
+                  reason);
+    require_range("distillation", argument::share_of_the_vapour_that_condenses,
+                  s.head.what() == head::kind::partial_condenser ? 1.0 : 0.0, "", 0.0, 0.0, reason);
+    require_range("distillation", argument::temperature_of_the_reflux,
+                  s.head.reflux_temperature() ? 1.0 : 0.0, "", 0.0, 0.0, reason);
+    require_range("distillation", argument::take_off_rate, s.head.returned().take_off().value(), "m3/s", 0.0,
+                  0.0, reason);
+    require_range("distillation", argument::time_at_total_reflux, plan.start.value(), "s", 0.0, 0.0, reason);
+    require_range("distillation", argument::number_of_steps_of_the_plan,
+                  static_cast<double>(plan.steps.size()), "", 0.0, 0.0, reason);
+}
+
 }  // namespace detail
 
 /// Distils a charge in batch: integrates pot, distillate and residue until the run ends.
@@ -192,6 +210,9 @@ distillation distil(wash const& charge, still const& s, run_plan const& plan, M 
     if (plan.points != 0)
         require_range("distillation", argument::number_of_points, plan.points, "", 2.0,
                       run_plan::most_points);
+    require_range("distillation", argument::temperature_of_the_spout, plan.spout_temperature.celsius(), "°C",
+                  -20.0, 40.0);
+    detail::require_modelled(s, plan);
     detail::batch_still<M> const batch(charge, s, mixture);
     double distilled = 0.0;
     detail::batch_history<detail::batch_still<M>> const history(batch, plan, [&](double share) {

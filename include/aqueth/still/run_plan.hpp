@@ -3,9 +3,11 @@
 
 #include <aqueth/composition.hpp>
 #include <aqueth/error.hpp>
+#include <aqueth/still/head.hpp>
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
 
+#include <optional>
 #include <vector>
 
 namespace aqueth::inline AQUETH_ABI {
@@ -18,6 +20,8 @@ public:
         still_strength,       ///< of the liquid in the pot, falling
         boiling_temperature,  ///< of the liquid in the pot, rising
         distillate_strength,  ///< of the distillate at the moment, falling
+        head_temperature,     ///< of the vapour at the head, rising
+        reading_at_spout,     ///< of an alcoholometer in the distillate at the moment, falling
         kept_strength,        ///< whether the greatest reflux still keeps the strength
         collected_volume,     ///< of the distillate at 20 °C, since the start of the fraction or run
         elapsed_time          ///< since the watching began
@@ -44,6 +48,20 @@ public:
     static condition boiling_temperature(units::temperature t) {
         return condition(watched::boiling_temperature, t.kelvin(), t.celsius(), "°C");
     }
+    /// @param t a thermometer in the vapour at the head shows this: the dew point of the distillate
+    /// @return the condition
+    static condition head_temperature(units::temperature t) {
+        return condition(watched::head_temperature, t.kelvin(), t.celsius(), "°C");
+    }
+    /// An alcoholometer in the distillate at the moment has fallen to this reading. The temperature of the
+    /// distillate there is `run_plan::spout_temperature`.
+    /// @param reading reading of an `alcoholometer` for % vol at 20 °C, not corrected for temperature
+    /// @return the condition
+    static condition reading_at_spout(volume_fraction reading) {
+        condition c(watched::reading_at_spout, reading.value(), reading.number(), volume_fraction::unit);
+        c.shown_ = [](double value) { return volume_fraction(value).number(); };
+        return c;
+    }
     /// @param volume distillate at 20 °C, since the fraction began for a cut, since the run began for its end
     /// @return the condition
     /// @throws refusal if the volume is not positive
@@ -61,7 +79,8 @@ public:
 
     /// @return what is watched
     watched what() const noexcept { return what_; }
-    /// @return the value at which it is met: mole fraction, K, m3 or s; 0 for `strength_lost`
+    /// @return the value at which it is met: mole fraction, reading as a fraction, K, m3 or s; 0 for
+    ///         `strength_lost`
     double value() const noexcept { return value_; }
     /// @return the same value as the user gave it
     double number() const noexcept { return number_; }
@@ -76,6 +95,8 @@ public:
         case watched::still_strength: return argument::strength_in_the_still;
         case watched::boiling_temperature: return argument::boiling_temperature;
         case watched::distillate_strength: return argument::strength_of_the_distillate;
+        case watched::head_temperature: return argument::head_temperature;
+        case watched::reading_at_spout: return argument::reading_at_the_spout;
         case watched::kept_strength: return argument::strength_that_is_kept;
         case watched::collected_volume: return argument::collected_volume;
         case watched::elapsed_time: break;
@@ -94,7 +115,8 @@ private:
     }
     condition(watched what, double value, double number, char const* unit)
         : what_(what), value_(value), number_(number), unit_(unit) {
-        if (what == watched::boiling_temperature) shown_ = [](double k) { return k - 273.15; };
+        if (what == watched::boiling_temperature || what == watched::head_temperature)
+            shown_ = [](double k) { return k - 273.15; };
         if (what == watched::collected_volume) shown_ = [](double v) { return 1000.0 * v; };
         if (what == watched::elapsed_time) shown_ = [](double s) { return s / 60.0; };
     }
@@ -112,17 +134,32 @@ struct cut {
     bool keep = true;  ///< false for foreshots to discard
 };
 
+/// A change while the still runs: of what the condenser returns, of the heating power, or of both.
+struct plan_step {
+    condition when;                       ///< a volume or a time counts from where the boiling began
+    std::optional<reflux> returned{};     ///< reflux from then on; only for a total condenser
+    std::optional<units::power> power{};  ///< heating power from then on
+};
+
 /// The plan of a run. The last fraction begins at the last cut and is kept; if the run ends together with the
 /// last cut, there is none.
 struct run_plan {
     static constexpr int most_cuts = 1000;      ///< greatest number of cuts
     static constexpr int most_ends = 20;        ///< greatest number of ends
+    static constexpr int most_steps = 1000;     ///< greatest number of steps
     static constexpr int most_points = 100000;  ///< greatest number of states to record
 
     std::vector<cut> cuts;        ///< ends of fractions, in their order; may be empty, 1000 at most
     std::vector<condition> ends;  ///< the run ends with the first of these that is met; 1 to 20
     int points = 0;               ///< states to record, evenly over the moles distilled; 0 or 2 to 100000
     units::temperature product_temperature = celsius(20.0);  ///< final temperature of fractions and residue
+    /// time at total reflux before anything is taken, 0 to 1000 h; only with a total condenser
+    units::time start = units::time();
+    /// changes while the still runs, in their order; may be empty, 1000 at most. Each is waited for when the one
+    /// before it has come. One that does not come before the run ends changes nothing.
+    std::vector<plan_step> steps = {};
+    /// temperature of the distillate where an alcoholometer is read in it, -20 to 40 °C
+    units::temperature spout_temperature = celsius(20.0);
 };
 
 /// Progress of the computation of a run: a long plan takes seconds.

@@ -66,9 +66,7 @@ struct known_still {
 
     /// the still with this number of stages; its power does not affect the strengths
     still of_stages(double stages) const {
-        still s{{1.0 * kilowatt}, column::of_stages(stages), returned};
-        s.neck = neck;
-        return s;
+        return {{1.0 * kilowatt}, column::of_stages(stages), neck, head::total_condenser(returned)};
     }
 };
 

@@ -119,6 +119,16 @@ class Argument(enum.IntEnum):
     temperature_wanted = 72
     time_to_elapse = 73
     volume_to_collect = 74
+    flow_of_the_cooling_water = 75
+    head_temperature = 76
+    holdup = 77
+    number_of_steps_of_the_plan = 78
+    reading_at_the_spout = 79
+    take_off_rate = 80
+    temperature_of_the_reflux = 81
+    temperature_of_the_spout = 82
+    time_at_total_reflux = 83
+    warming_of_the_cooling_water = 84
 
 
 class Limit(enum.IntEnum):

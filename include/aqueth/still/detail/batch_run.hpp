@@ -7,6 +7,7 @@
 #include <aqueth/correlation/molar_mass.hpp>
 #include <aqueth/correlation/oiml_r22.hpp>
 #include <aqueth/error.hpp>
+#include <aqueth/hydrometer.hpp>
 #include <aqueth/numeric/root.hpp>
 #include <aqueth/numeric/runge_kutta.hpp>
 #include <aqueth/parcel.hpp>
@@ -128,12 +129,11 @@ public:
             "distillation", argument::strength_of_the_charge, shown(x), volume_fraction::unit, shown(1e-5),
             shown(column_.limit() - 1e-6),
             "from some ethanol to below the azeotrope, which distilling at this pressure cannot pass");
-        greatest_ = internal_reflux_of(s.returned.ratio(), s.neck.share());
-        if (s.returned.keeps_strength()) {
+        greatest_ = internal_reflux_of(s.head.returned().ratio(), s.neck.share());
+        if (s.head.returned().keeps_strength()) {
             require_kept(x);
-            auto const excess = [&](double still) { return strongest(still) - s.returned.kept(); };
-            double const found = numeric::bracketed_root(excess, exhausted, x, 0.0);
-            lost_ = std::isnan(found) ? x : found;  // NaN: only rounding made it possible at the start
+            // Rounding alone can make it possible at the start.
+            lost_ = (std::min)(x, column_.still_under(s.head.returned().kept(), greatest_));
         }
         auto const [d, phi] = top(x);
         require_duration(amounts_.volatiles() * seconds_per_mole(x, d, phi, amounts_.volatiles()));
@@ -148,7 +148,7 @@ public:
 
     /// distillate and internal reflux over the still x
     std::pair<double, double> top(double x) const {
-        reflux const& r = still_.returned;
+        reflux const& r = still_.head.returned();
         if (x < exhausted) return {x, greatest_};
         if (r.keeps_strength()) {
             double const phi = column_.internal_reflux(x, r.kept(), greatest_, memory_);
@@ -236,7 +236,7 @@ private:
     }
 
     void require_kept(double x) const {
-        reflux const& r = still_.returned;
+        reflux const& r = still_.head.returned();
         double const weakest = column_.distillate(x, still_.neck.share());
         if (weakest <= r.kept() && r.kept() <= strongest(x)) return;
         raise_error(refusal("distillation", argument::strength_of_the_distillate_to_keep, r.number(),
@@ -398,7 +398,9 @@ private:
         case watched::still_strength:
         case watched::kept_strength: return p.x();
         case watched::boiling_temperature: return batch_.boiling(p.x(), p.left);
-        case watched::distillate_strength: return p.distillate();
+        case watched::distillate_strength:
+        case watched::reading_at_spout: return p.distillate();
+        case watched::head_temperature: return batch_.head_temperature(p.distillate());
         case watched::collected_volume:
             return mass_of_moles(p.distilled - since.distilled, p.ethanol() - since.ethanol()).volume();
         case watched::elapsed_time: break;
@@ -408,25 +410,32 @@ private:
     static bool falls(condition const& c) {
         return c.what() == condition::watched::still_strength ||
                c.what() == condition::watched::distillate_strength ||
+               c.what() == condition::watched::reading_at_spout ||
                c.what() == condition::watched::kept_strength;
     }
     /// the value at which a condition is met
     double threshold(condition const& c) const {
-        return c.what() == condition::watched::kept_strength ? batch_.strength_lost() : c.value();
+        if (c.what() == condition::watched::kept_strength) return batch_.strength_lost();
+        if (c.what() != condition::watched::reading_at_spout) return c.value();
+        return alcoholometer()
+            .strength<mole_fraction>(volume_fraction(c.value()), plan_.spout_temperature)
+            .value();
     }
     /// a value as `seen` has it, the threshold and its unit, as the user gave them; for a kept strength, the
-    /// strength that the greatest reflux reaches
+    /// strength that the greatest reflux reaches; for a reading, the reading
     double shown(condition const& c, double value) const {
-        return c.what() == condition::watched::kept_strength
-                   ? batch_.apparatus().returned.shown(batch_.strongest(value))
-                   : c.shown(value);
+        if (c.what() == condition::watched::kept_strength)
+            return batch_.apparatus().head.returned().shown(batch_.strongest(value));
+        if (c.what() != condition::watched::reading_at_spout) return c.shown(value);
+        return alcoholometer().reading(mole_fraction(value), plan_.spout_temperature).number();
     }
     double number(condition const& c) const {
-        return c.what() == condition::watched::kept_strength ? batch_.apparatus().returned.number()
+        return c.what() == condition::watched::kept_strength ? batch_.apparatus().head.returned().number()
                                                              : c.number();
     }
     char const* unit(condition const& c) const {
-        return c.what() == condition::watched::kept_strength ? batch_.apparatus().returned.unit() : c.unit();
+        return c.what() == condition::watched::kept_strength ? batch_.apparatus().head.returned().unit()
+                                                             : c.unit();
     }
     /// negative before it is met
     double excess(condition const& c, batch_point const& since, batch_point const& p) const {
@@ -446,7 +455,7 @@ private:
     /// "still at 11 % vol", whatever the rounding of two conversions.
     void require_ahead(condition const& c, batch_point const& p) const {
         using watched = condition::watched;
-        reflux const& r = batch_.apparatus().returned;
+        reflux const& r = batch_.apparatus().head.returned();
         if (c.what() == watched::kept_strength) {
             require_range("distillation", argument::strengths_kept_by_the_reflux,
                           r.keeps_strength() ? 1.0 : 0.0, "", 1.0, 1.0,

@@ -5,11 +5,12 @@
 #include <aqueth/equilibrium_curve.hpp>
 #include <aqueth/numeric/polynomial.hpp>
 #include <aqueth/numeric/root.hpp>
-#include <aqueth/numeric/root_trace.hpp>
 #include <aqueth/still/column.hpp>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <cstddef>
 #include <limits>
 
 namespace aqueth::inline AQUETH_ABI::detail {
@@ -27,10 +28,30 @@ inline double internal_reflux_of(double ratio, double share) {
 /// @return liquid that the condenser returns per distillate taken
 inline double reflux_ratio_of(double phi, double share) { return (1.0 - share) / (1.0 - phi) - 1.0; }
 
-/// solutions of earlier calls, as first guesses
+/// Solutions of earlier calls. They are first guesses and change no result.
 struct column_memory {
-    double constant_flows = 0.0;  // what the distillate was solved for
-    numeric::root_trace pinch, distillate, reflux;
+    /// what one search found: distillate for a reflux, or reflux for a distillate
+    struct search {
+        static constexpr double unknown = std::numeric_limits<double>::quiet_NaN();
+        struct stage {
+            double liquid = unknown;
+            double slope = 0.0;  // with respect to the variable of the search
+            double bend = 0.0;   // change of the slope
+        };
+        double target = unknown;   // of the search
+        double root = unknown;     // what it found there
+        double drift = unknown;    // slope of the root with respect to the target
+        double bend = 0.0;         // change of the drift
+        double profile = unknown;  // variable of the search for which the stages are remembered
+        std::array<stage, static_cast<std::size_t>(column::most_stages) + 2> stages;  // with neck and topmost
+    };
+    search distillate, reflux;
+    /// vapour over the still with the greatest reflux, and what it was calculated for
+    struct {
+        double distillate = search::unknown;
+        double reflux = search::unknown;
+        double vapour = search::unknown;
+    } greatest;
 };
 
 /// The steady state of a column and its neck over a still, total condenser, no holdup. Plain numbers: mole
@@ -60,49 +81,29 @@ public:
     }
 
     /// Composition of the distillate over the still x.
-    /// @param x    still, above 0 and below the azeotrope
-    /// @param phi  internal reflux, 0 to 1
-    /// @param memory of earlier calls with this phi: only saves time
+    /// @param x      still, above 0 and below the azeotrope
+    /// @param phi    internal reflux, 0 to 1
+    /// @param memory of earlier calls: only saves time
     double distillate(double x, double phi, column_memory& memory) const {
         double const y0 = mixture_.vapour(x);
         if (phi <= 0.0 || !(x > 0.0)) return y0;
-        if (column_.whole() == 0 && column_.topmost() == 0.0) return after_neck(y0).value;
-        if (flow_ == flow_model::enthalpy_balance) return distillate_by_enthalpy(x, y0, phi, memory);
-        if (phi >= 1.0) return after_neck(climb_constant(x, y0, 0.0, 1.0).value).value;
-        // At the upper end the operating line pinches at the still (or at the azeotrope); at d = y0 no stage
-        // gains. The excess of the top vapour over d falls between these ends. With many stages it falls very
-        // steeply next to the upper end, but smoothly in the logarithm of the distance from there.
-        double const upper = (std::min)((y0 - phi * x) / (1.0 - phi), azeotrope_);
-        double low = nearest;
-        double high = std::log(upper - y0);
-        if (!(high > low)) return y0;
-        double& hint = memory.constant_flows;
-        double v = hint > low && hint < high ? hint : high - 1.0;
-        double previous = 2.0;
-        for (int i = 0; i < 100; ++i) {
-            double const distance = std::exp(v);
-            auto const top = leaving_by_constant(x, y0, upper - distance, phi);
-            double const miss = top.value - (upper - distance);
-            if (v == nearest && miss >= 0.0) break;
-            (miss > 0.0 ? high : low) = v;
-            double next = v + miss / ((top.slope - 1.0) * distance);
-            double close = 1e-7;  // Newton's method squares it
-            // NaN where there is no slope: a quiet comparison raises no floating-point exception.
-            if (std::islessequal(next, low) && low == nearest) {
-                next = nearest;
-            } else if (!(std::isgreater(next, low) && std::isless(next, high)) ||
-                       std::abs(miss) > 0.5 * previous) {
-                if (std::abs(miss) < 4.0 * std::numeric_limits<double>::epsilon() * upper) break;
-                next = 0.5 * (low + high);
-                close = 1e-15;  // bisection does not
-            }
-            double const step = std::abs(next - v);
-            previous = std::abs(miss);
-            v = next;
-            if (step <= close) break;
-        }
-        hint = v;
-        return upper - std::exp(v);
+        if (share_ == 0.0 && column_.whole() == 0 && column_.topmost() == 0.0) return y0;
+        // Between ln(d/(a - d)) for the azeotrope a and the same of the vapour over the still the relation is
+        // nearly linear: with a constant relative volatility and total reflux it is Fenske's straight line.
+        double const target = logit(y0);
+        auto const vapour = [&](double v) {
+            double const e = std::exp(-v);
+            double const d = azeotrope_ / (1.0 + e);
+            double const missing = d * e;  // azeotrope less d
+            auto const y = vapour_over_still({d, missing * d / azeotrope_}, {phi, 0.0}, v, memory.distillate);
+            // Next to the azeotrope the rounding of d limits the residual. The scale changes no root and no
+            // step, only when a step is the last.
+            double const scale = (std::max)(1e-5, 1.0 / (1.0 + 1e-7 / missing));
+            return numeric::value_and_slope<double>{scale * (logit(y.value) - target), scale * y.slope};
+        };
+        double const nearest = 37.0;  // e^-37: nearer to the azeotrope d is rounded to it
+        double const v = find(vapour, target, target, nearest, target + 1.0, memory.distillate);
+        return azeotrope_ / (1.0 + std::exp(-v));
     }
     double distillate(double x, double phi) const {
         column_memory none;
@@ -110,27 +111,41 @@ public:
     }
 
     /// Internal reflux that keeps the distillate at d over the still x.
+    /// @param d      distillate, below the azeotrope
     /// @param most   the greatest possible, up to 1
-    /// @param memory of earlier calls with this d: only saves time
+    /// @param memory of earlier calls: only saves time
     /// @return 0 if none is needed, above 1 if even the greatest does not reach d
     double internal_reflux(double x, double d, double most, column_memory& memory) const {
         double const y0 = mixture_.vapour(x);
-        double const enters = before_neck(d).vapour;
-        if (y0 >= enters) return 0.0;
-        double const pinched = (std::max)(0.0, pinched_at_still(x, y0, d));
+        if (y0 >= before_neck(d).vapour) return 0.0;
+        auto& top = memory.greatest;
+        if (top.distillate != d || top.reflux != most) top = {d, most, vapour_over_still(d, most)};
         double const unreached = 2.0;
-        if (!(most - pinched > std::exp(nearest))) return unreached;
-        // With many stages the answer is next to the pinch: again the function is smooth in the logarithm of
-        // the distance.
-        auto const excess = [&](double v) { return climb(x, y0, d, pinched + std::exp(v)) - enters; };
-        if (excess(nearest) >= 0.0) return pinched;
-        double const v = memory.reflux.find(excess, x, nearest, std::log(most - pinched), fine);
-        return std::isnan(v) ? unreached : pinched + std::exp(v);
+        if (top.vapour > y0) return unreached;
+        double const target = logit(y0);
+        auto const vapour = [&](double phi) {
+            auto const y = vapour_over_still({d, 0.0}, {phi, 1.0}, phi, memory.reflux);
+            return numeric::value_and_slope<double>{logit(y.value) - target, y.slope};
+        };
+        double const pinched = (std::max)(0.0, (d - y0) / (d - x));  // with constant flows
+        return find(vapour, target, 0.0, most, 0.5 * ((std::min)(pinched, most) + most), memory.reflux);
     }
     double internal_reflux(double x, double d) const {
         column_memory none;
         return internal_reflux(x, d, 1.0, none);
     }
+
+    /// Descends the stages from the distillate to the still.
+    /// @param d   distillate, up to the azeotrope
+    /// @param phi internal reflux, 0 to 1
+    /// @return vapour that the still must give
+    double vapour_over_still(double d, double phi) const {
+        column_memory::search none;
+        return vapour_over_still({d, 0.0}, {phi, 1.0}, phi, none).value;
+    }
+
+    /// the still over which an internal reflux gives the distillate d
+    double still_under(double d, double phi) const { return liquid(vapour_over_still(d, phi)); }
 
     /// heat that neck and condenser take out, J/mol of distillate, with internal reflux phi
     double condensation(double d, double phi) const { return condensation_of_vapour(d) / (1.0 - phi); }
@@ -146,13 +161,9 @@ public:
         return liquid_below_vapour(vapour, y, azeotrope_, 1e-14);
     }
 
-    /// Climbs the stages from the still to the top vapour, if the distillate were d.
-    double climb(double x, double y0, double d, double phi) const {
-        return flow_ == flow_model::enthalpy_balance ? climb_by_enthalpy(x, y0, d, phi)
-                                                     : climb_constant(x, y0, d, phi).value;
-    }
-
 private:
+    using number = numeric::value_and_slope<double>;  // slope with respect to the variable of a search
+
     /// the flows at the lower end of the neck: vapour that enters, liquid that runs back
     struct neck_flows {
         double vapour, liquid;
@@ -163,20 +174,6 @@ private:
         double const x = liquid(d);
         return {share_ * x + (1.0 - share_) * d, x};
     }
-    /// vapour that leaves the neck if y enters it, and its slope with respect to y
-    numeric::value_and_slope<double> after_neck(double y) const {
-        if (share_ == 0.0) return {y, 1.0};
-        // The sum of a liquid x in the neck and the vapour over it is the vapour that enters.
-        auto const both = [this](double x, numeric::value_and_slope<double> const& vapour) {
-            return numeric::value_and_slope<double>{share_ * x + (1.0 - share_) * vapour.value,
-                                                    share_ + (1.0 - share_) * vapour.slope};
-        };
-        auto const enters = [&](double x) { return both(x, mixture_.vapour_with_slope(x)); };
-        double const x = liquid_below_vapour(enters, y, 1.0, 1e-15);
-        auto const leaves = mixture_.vapour_with_slope(x);
-        return {leaves.value, leaves.slope / both(x, leaves).slope};
-    }
-
     /// heat that neck and condenser take out, J/mol of the vapour that enters the neck
     double condensation_of_vapour(double d) const {
         auto const [enters, back] = before_neck(d);
@@ -186,102 +183,154 @@ private:
                (1.0 - share_) * product;
     }
 
-    template <class Stage>
-    void for_each_stage(Stage const& stage) const {
-        for (int n = 0; n < column_.whole(); ++n) stage(column_.efficiency());
-        if (column_.topmost() > 0.0) stage(column_.topmost());
+    /// ln(y/(a - y)) for the azeotrope a
+    double logit(double y) const { return std::log(y / (std::max)(azeotrope_ - y, 1e-17)); }
+
+    /// Root of a search, by Newton's method from where the last one points to.
+    template <class F>
+    double find(F const& f, double target, double lower, double upper, double guess,
+                column_memory::search& memory) const {
+        double const change = target - memory.target;
+        double const expected = memory.root + change * (memory.drift + 0.5 * change * memory.bend);
+        if (std::isgreater(expected, lower) && std::isless(expected, upper)) guess = expected;
+        double slope = 1.0;
+        auto const noted = [&](double v) {
+            number const at = f(v);
+            slope = at.slope;
+            return at;
+        };
+        // From a residual of 1e-7 the last step leaves 1e-14.
+        double const root = numeric::bracketed_newton(noted, lower, upper, guess, 1e-7);
+        double const drift = 1.0 / slope;
+        memory.bend = change_of_slope(memory.bend, memory.drift, drift, change);
+        memory.target = target;
+        memory.root = root;
+        memory.drift = drift;
+        return root;
     }
 
-    numeric::value_and_slope<double> climb_constant(double, double y0, double d, double phi) const {
-        double y = y0;
-        double slope = 0.0;  // dy/dd
-        for_each_stage([&](double efficiency) {
-            double const x = line(y, d, phi);
-            auto const at = mixture_.vapour_with_slope(x);
-            double dx = (slope - (1.0 - phi)) / phi;
-            if (x <= 0.0 || x >= 1.0) dx = std::numeric_limits<double>::quiet_NaN();  // bisect from here
-            y += efficiency * (at.value - y);
-            slope += efficiency * (at.slope * dx - slope);
-        });
-        return {y, slope};
+    /// second derivative from two slopes; the earlier one where they are too close
+    static double change_of_slope(double earlier, double from, double to, double distance) {
+        return std::isgreater(std::abs(distance), 1e-7) ? (to - from) / distance : earlier;
     }
 
-    /// vapour that leaves the neck if the distillate were d, and its slope with respect to d
-    numeric::value_and_slope<double> leaving_by_constant(double x, double y0, double d, double phi) const {
-        auto const enters = climb_constant(x, y0, d, phi);
-        auto const leaves = after_neck(enters.value);
-        return {leaves.value, leaves.slope * enters.slope};
+    /// Descends the stages. Downwards an error shrinks from stage to stage where the column pinches at its
+    /// foot; the search for d and phi is well conditioned there.
+    /// @param d      distillate
+    /// @param phi    internal reflux
+    /// @param at     variable of the search
+    /// @param memory of the search
+    /// @return vapour that the still must give; the slope is that of its logit
+    number vapour_over_still(number d, number phi, double at, column_memory::search& memory) const {
+        double const change = at - memory.profile;
+        auto stage = memory.stages.begin();
+        line l{d, phi, {0.0, 0.0}, {0.0, 0.0}};
+        number y = d;
+        number back = d;  // liquid that runs back from the neck
+        if (share_ > 0.0) {
+            back = liquid_of_stage(d, 1.0, l, change, *stage++);
+            y = {share_ * back.value + (1.0 - share_) * d.value,
+                 share_ * back.slope + (1.0 - share_) * d.slope};
+        }
+        if (flow_ == flow_model::enthalpy_balance) set_heats(l, y, back);
+        auto const descends = [&](double efficiency) {
+            number const x = liquid_of_stage(y, efficiency, l, change, *stage++);
+            crossing const below = vapour_below(l, x.value);
+            number const next{below.vapour, below.by_liquid * x.slope + below.by_search};
+            bool const pinched = std::abs(next.value - y.value) <= 4e-16 * y.value;
+            y = next;
+            return !pinched;  // else all further stages are alike
+        };
+        bool goes_on = column_.topmost() == 0.0 || descends(column_.topmost());
+        for (int n = 0; goes_on && n < column_.whole(); ++n) goes_on = descends(column_.efficiency());
+        memory.profile = at;
+        double const missing = (std::max)(azeotrope_ - y.value, 1e-17);
+        return {y.value, y.slope * azeotrope_ / (y.value * missing)};
     }
 
-    /// liquid that meets the vapour y between two stages; limited to 0 to 1, which matters only while d is
-    /// far from the solution
-    static double line(double y, double d, double phi) {
-        return (std::min)(1.0, (std::max)(0.0, (y - (1.0 - phi) * d) / phi));
+    /// The operating line: liquid that runs down and vapour that comes up between two stages.
+    struct line {
+        number d, phi;
+        number condensed;  // with an enthalpy balance: heat taken out, J/mol of the vapour at the top
+        number product;    // and enthalpy of the distillate
+    };
+    /// vapour between two stages, and its slopes
+    struct crossing {
+        double vapour, by_liquid, by_search;
+    };
+
+    /// liquid that leaves a stage from which the vapour y rises
+    number liquid_of_stage(number y, double efficiency, line const& l, double change,
+                           column_memory::search::stage& memory) const {
+        double guess = memory.liquid + change * (memory.slope + 0.5 * change * memory.bend);
+        if (!(std::isgreater(guess, 0.0) && std::isless(guess, y.value)))
+            guess = y.value < 0.8 ? 0.5 * y.value * y.value : y.value;
+        double slope = 1.0;
+        crossing below{};
+        auto const miss = [&](double x) {
+            number at = mixture_.vapour_with_slope(x);
+            if (efficiency < 1.0) {
+                below = vapour_below(l, x);
+                at.value = efficiency * at.value + (1.0 - efficiency) * below.vapour;
+                at.slope = efficiency * at.slope + (1.0 - efficiency) * below.by_liquid;
+            }
+            slope = at.slope;
+            return number{at.value - y.value, at.slope};
+        };
+        double const x = numeric::bracketed_newton(miss, 0.0, y.value, guess, 1e-7 * y.value);
+        double const by_search = (y.slope - (1.0 - efficiency) * below.by_search) / slope;
+        memory = {x, by_search, change_of_slope(memory.bend, memory.slope, by_search, change)};
+        return {x, by_search};
     }
 
-    /// internal reflux at which liquid and vapour meet in equilibrium at the still, so that no stage gains
-    double pinched_at_still(double x, double y0, double d) const {
-        if (flow_ == flow_model::constant_molar_overflow) return (d - y0) / (d - x);
-        double const up = mixture_.vapour_enthalpy(y0);
-        double const down = mixture_.liquid_enthalpy(x).value;
-        double const product = mixture_.liquid_enthalpy(d).value;
-        double const net = up + (d - y0) / (y0 - x) * (up - down);  // as in climb_by_enthalpy
-        return 1.0 - condensation_of_vapour(d) / (net - product);
-    }
-
-    double climb_by_enthalpy(double x, double y0, double d, double phi) const {
+    /// vapour that meets the liquid x between two stages
+    crossing vapour_below(line const& l, double x) const {
+        double const d = l.d.value;
+        double const taken = 1.0 - l.phi.value;
+        double const by_search = (x - d) * l.phi.slope + taken * l.d.slope;
+        double y = l.phi.value * x + taken * d;
+        if (flow_ == flow_model::constant_molar_overflow) return {y, l.phi.value, by_search};
         // Balance from a stage to the condenser: the flow up less the flow down is the distillate and the
         // heat taken out, `net` per mole of distillate. So in a diagram of enthalpy and composition (of
-        // Ponchon and of Savarit) liquid and vapour between two stages lie on a line through (d, net).
-        double const net = condensation(d, phi) + mixture_.liquid_enthalpy(d).value;
-        double y = y0;
-        double liquid = x;
-        for_each_stage([&](double efficiency) {
-            if (phi >= 1.0) {
-                liquid = y;
-            } else {
-                double const up = mixture_.vapour_enthalpy(y);
-                double const run = (d - y) / (std::max)(net - up, 1e-5);
-                for (int i = 0; i < 40; ++i) {  // by Newton's method
-                    auto const down = mixture_.liquid_enthalpy(liquid);
-                    double const miss = liquid - y + run * (up - down.value);
-                    double const slope = (std::max)(1.0 - run * down.slope, 0.1);
-                    double const next = (std::min)(1.0, (std::max)(0.0, liquid - miss / slope));
-                    double const step = std::abs(next - liquid);
-                    liquid = next;
-                    if (step <= 1e-8) break;  // the method squares the error
-                }
-            }
-            y += efficiency * (mixture_.vapour(liquid) - y);
-        });
-        return y;
+        // Ponchon and of Savarit) liquid and vapour between two stages lie on a line through (d, net):
+        //     y = x + (d - x) (H(y) - h(x)) / (net - h(x))
+        auto const liquid = mixture_.liquid_enthalpy(x);
+        double const all = l.condensed.value + taken * (l.product.value - liquid.value);
+        double const over_net = taken / all;  // 1/(net - h), 0 at total reflux
+        double const run = (d - x) * over_net;
+        double latent = 0.0;
+        double bend = 1.0;  // 1 - run H'(y), by the secant method
+        double y_before = y;
+        double miss_before = 0.0;
+        for (int i = 0; i < 20; ++i) {
+            latent = mixture_.vapour_enthalpy(y) - liquid.value;
+            double const miss = y - x - run * latent;
+            if (i > 0) bend = (miss - miss_before) / (y - y_before);
+            double const next = y - miss / bend;
+            miss_before = miss;
+            y_before = y;
+            y = next;
+            if (std::abs(y - y_before) <= 1e-9) break;  // the method leaves less than a millionth of a step
+        }
+        double const line_by_search =
+            -(l.phi.slope * l.condensed.value + taken * (l.condensed.slope + taken * l.product.slope)) /
+            (all * all);
+        return {y, (1.0 - over_net * latent + run * liquid.slope * (over_net * latent - 1.0)) / bend,
+                latent * (l.d.slope * over_net + (d - x) * line_by_search) / bend};
     }
 
-    double distillate_by_enthalpy(double x, double y0, double phi, column_memory& memory) const {
-        if (phi >= 1.0) return after_neck(climb_by_enthalpy(x, y0, 0.0, 1.0)).value;
-        // As with constant flows, but the pinch at the still depends on the enthalpies there.
-        double const up = mixture_.vapour_enthalpy(y0);
-        double const down = mixture_.liquid_enthalpy(x).value;
-        auto const beyond_pinch = [&](double d) {
-            double const net = condensation(d, phi) + mixture_.liquid_enthalpy(d).value;
-            return d - y0 - (y0 - x) * (net - up) / (up - down);
-        };
-        double const pinch = memory.pinch.find(beyond_pinch, x, y0, azeotrope_, [](double) { return 1e-15; });
-        double const upper = std::isnan(pinch) ? azeotrope_ : pinch;
-        double const high = std::log(upper - y0);
-        if (!(high > nearest)) return y0;
-        auto const excess = [&](double v) {
-            double const d = upper - std::exp(v);
-            return climb_by_enthalpy(x, y0, d, phi) - before_neck(d).vapour;
-        };
-        double const v = memory.distillate.find(excess, x, nearest, high, fine);
-        if (std::isnan(v)) return excess(nearest) >= 0.0 ? upper : y0;
-        return upper - std::exp(v);
+    /// the heats of a line, if y enters the neck and `back` runs back from it
+    void set_heats(line& l, number y, number back) const {
+        auto const product = mixture_.liquid_enthalpy(l.d.value);
+        l.product = {product.value, product.slope * l.d.slope};
+        auto const returned = mixture_.liquid_enthalpy(back.value);
+        double const vapour = mixture_.vapour_enthalpy(y.value);
+        double const h = 1e-5;
+        double const vapour_slope = (vapour - mixture_.vapour_enthalpy(y.value - h)) / h;
+        l.condensed = {vapour - share_ * returned.value - (1.0 - share_) * l.product.value,
+                       vapour_slope * y.slope - share_ * returned.slope * back.slope -
+                           (1.0 - share_) * l.product.slope};
     }
-
-    static constexpr double nearest = -30.0;  // e^-30: smaller distances are below the rounding of the stages
-    /// tolerance of the logarithm of a distance, for a distance correct to 1e-13
-    static double fine(double v) { return (std::max)(1e-12, 1e-13 * std::exp(-v)); }
 
     M const& mixture_;
     column column_;
