@@ -12,7 +12,6 @@ enum class argument {
     other,
     alcoholic_strength_by_volume,
     altitude,
-    degrees_of_the_scale,
     amount_of_ethanol,
     amount_of_ethanol_and_water,
     amount_of_water,
@@ -27,6 +26,7 @@ enum class argument {
     coverage_factor,
     cubic_expansion_of_the_instrument,
     degrees_of_freedom,
+    degrees_of_the_scale,
     density,
     density_behind_the_reading,
     density_it_floats_by,
@@ -76,8 +76,8 @@ enum class argument {
     mass_of_the_water,
     measured_strength,
     measured_value,
-    mole_fraction,
     moisture,
+    mole_fraction,
     mole_fraction_in_the_still,
     mole_fraction_of_the_distillate,
     mole_fraction_of_the_liquid,
@@ -143,13 +143,13 @@ enum class argument {
     temperature,
     temperature_of_a_part,
     temperature_of_a_point,
+    temperature_of_the_grain,
     temperature_of_the_mixture_without_loss_of_heat,
     temperature_of_the_reflux,
     temperature_of_the_room,
-    temperature_of_the_water,
-    temperature_of_the_vessel,
-    temperature_of_the_grain,
     temperature_of_the_spout,
+    temperature_of_the_vessel,
+    temperature_of_the_water,
     temperature_wanted,
     time_at_total_reflux,
     time_to_elapse,
@@ -162,12 +162,11 @@ enum class argument {
     volume,
     volume_to_collect,
     volume_wanted,
+    wanted_uncertainty,
+    warming_of_the_cooling_water,
     yearly_loss_of_ethanol,
     yearly_loss_of_water,
-    years,
-    wanted_uncertainty
-    wanted_uncertainty,
-    warming_of_the_cooling_water
+    years
 };
 
 /// @param a which quantity
@@ -176,7 +175,6 @@ constexpr char const* name_of(argument a) noexcept {
     switch (a) {
     case argument::other: break;
     case argument::alcoholic_strength_by_volume: return "alcoholic strength by volume";
-    case argument::degrees_of_the_scale: return "degrees of the scale";
     case argument::altitude: return "altitude";
     case argument::amount_of_ethanol: return "amount of ethanol";
     case argument::amount_of_ethanol_and_water: return "amount of ethanol and water";
@@ -193,10 +191,11 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::coverage_factor: return "coverage factor";
     case argument::cubic_expansion_of_the_instrument: return "cubic expansion of the instrument";
     case argument::degrees_of_freedom: return "degrees of freedom";
+    case argument::degrees_of_the_scale: return "degrees of the scale";
     case argument::density: return "density";
     case argument::density_behind_the_reading: return "density behind the reading";
-    case argument::density_of_the_air: return "density of the air";
     case argument::density_it_floats_by: return "density it floats by";
+    case argument::density_of_the_air: return "density of the air";
     case argument::discarded_volume: return "discarded volume";
     case argument::distance_between_the_liquids_of_two_points:
         return "distance between the liquids of two points";
@@ -221,9 +220,9 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::height_of_the_packing: return "height of the packing";
     case argument::holdup: return "holdup";
     case argument::index: return "index";
+    case argument::indication: return "indication";
     case argument::indication_with_the_liquid: return "indication with the liquid";
     case argument::indication_with_water: return "indication with water";
-    case argument::indication: return "indication";
     case argument::label_volume: return "label volume";
     case argument::least_mass_of_a_lot: return "least mass of a lot";
     case argument::least_pivot_of_the_matrix: return "least pivot of the matrix";
@@ -240,9 +239,9 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::mass_of_all_lots: return "mass of all lots";
     case argument::mass_of_all_parcels: return "mass of all parcels";
     case argument::mass_of_the_charge: return "mass of the charge";
-    case argument::mass_of_the_water: return "mass of the water";
-    case argument::mass_of_the_grain: return "mass of the grain";
     case argument::mass_of_the_extract: return "mass of the extract";
+    case argument::mass_of_the_grain: return "mass of the grain";
+    case argument::mass_of_the_water: return "mass of the water";
     case argument::measured_strength: return "measured strength";
     case argument::measured_value: return "measured value";
     case argument::moisture: return "moisture";
@@ -312,14 +311,14 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::temperature: return "temperature";
     case argument::temperature_of_a_part: return "temperature of a part";
     case argument::temperature_of_a_point: return "temperature of a point";
+    case argument::temperature_of_the_grain: return "temperature of the grain";
     case argument::temperature_of_the_mixture_without_loss_of_heat:
         return "temperature of the mixture without loss of heat";
-    case argument::temperature_of_the_grain: return "temperature of the grain";
-    case argument::temperature_of_the_vessel: return "temperature of the vessel";
-    case argument::temperature_of_the_water: return "temperature of the water";
     case argument::temperature_of_the_reflux: return "temperature of the reflux";
     case argument::temperature_of_the_room: return "temperature of the room";
     case argument::temperature_of_the_spout: return "temperature of the spout";
+    case argument::temperature_of_the_vessel: return "temperature of the vessel";
+    case argument::temperature_of_the_water: return "temperature of the water";
     case argument::temperature_wanted: return "temperature wanted";
     case argument::time_at_total_reflux: return "time at total reflux";
     case argument::time_to_elapse: return "time to elapse";
@@ -332,12 +331,12 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::verification_scale_interval: return "verification scale interval";
     case argument::volume: return "volume";
     case argument::volume_to_collect: return "volume to collect";
-    case argument::years: return "years";
-    case argument::yearly_loss_of_water: return "yearly loss of water";
-    case argument::yearly_loss_of_ethanol: return "yearly loss of ethanol";
     case argument::volume_wanted: return "volume wanted";
     case argument::wanted_uncertainty: return "wanted uncertainty";
     case argument::warming_of_the_cooling_water: return "warming of the cooling water";
+    case argument::yearly_loss_of_ethanol: return "yearly loss of ethanol";
+    case argument::yearly_loss_of_water: return "yearly loss of water";
+    case argument::years: return "years";
     }
     return "argument";
 }

@@ -129,6 +129,20 @@ class Argument(enum.IntEnum):
     temperature_of_the_spout = 82
     time_at_total_reflux = 83
     warming_of_the_cooling_water = 84
+    degrees_of_the_scale = 85
+    density_of_the_air = 86
+    indication_with_the_liquid = 87
+    indication_with_water = 88
+    margin_of_temperature = 89
+    mass_of_the_grain = 90
+    mass_of_the_water = 91
+    moisture = 92
+    temperature_of_the_grain = 93
+    temperature_of_the_vessel = 94
+    temperature_of_the_water = 95
+    yearly_loss_of_ethanol = 96
+    yearly_loss_of_water = 97
+    years = 98
 
 
 class Limit(enum.IntEnum):
@@ -176,3 +190,11 @@ class Limit(enum.IntEnum):
     vapour_liquid_equilibrium = 39
     water_only_weakens = 40
     yeast_common_practice = 41
+    above_the_pressure_of_boiling = 42
+    bingham_jackson = 43
+    boiling_water_is_too_cold = 44
+    flash_points_compared = 45
+    heavier_than_the_empty_flask = 46
+    malt_table = 47
+    measured_speeds_of_sound = 48
+    melinder = 49
