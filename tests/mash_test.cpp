@@ -101,6 +101,13 @@ TEST(FermentationHeat, ByHandFromHeatsOfCombustion) {
     EXPECT_EQ(heat_of_fermentation(1.0 * litre, by_volume(0.0)).heat.value(), 0.0);
 }
 
+// Found by the fuzzer: the warming of a huge volume was not a number.
+TEST(FermentationHeat, WarmingDoesNotDependOnTheVolume) {
+    double const rise = heat_of_fermentation(25.0 * litre, by_volume(11.0)).rise.value();
+    EXPECT_NEAR(rise, 23.73, 0.05);
+    EXPECT_EQ(heat_of_fermentation(1e307 * litre, by_volume(11.0)).rise.value(), rise);
+}
+
 TEST(FermentationHeat, RefusesWhatYeastCannotReach) {
     expect_refusal([] { return heat_of_fermentation(25.0 * litre, by_volume(40.0)); }, "strength");
     expect_refusal([] { return heat_of_fermentation(0.0 * litre, by_volume(10.0)); }, "volume");

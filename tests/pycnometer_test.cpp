@@ -97,6 +97,9 @@ TEST(Pycnometer, RefusesImpossibleWeighings) {
     p.with_liquid = 1.05 * p.with_water;  // syrup
     expect_refusal([&] { return p.composition(); }, "density");
     p = good;
+    p = good;
+    p.with_liquid = 1e6 * kilogram;  // no liquid is that dense
+    expect_refusal([&] { return p.density(); }, "density");
     p.empty = std::numeric_limits<double>::quiet_NaN() * kilogram;
     expect_refusal([&] { return p.composition(); }, "indication");
     expect_refusal([] { return air_density(20.0 * kilopascal, celsius(20.0)); }, "pressure");

@@ -200,15 +200,15 @@ checked<fermentation_heat<T>> heat_of_fermentation(T litres, T volume_fraction, 
     if (!strength.ok) return no_answer<answer>(strength);
     namespace heat = correlation::fermentation_heat;
     T const w = T(correlation::oiml_r22::mixture_at_20_celsius(double(volume_fraction)).mass_fraction());
-    T const mass = T(1e-3) * litres * correlation::oiml_r22::density(w, T(20));
-    T const moles = T(1000) * mass * w / T(correlation::molar_mass::ethanol);
+    // per kilogram of wash, so that the warming does not depend on the volume
+    T const moles = T(1000) * w / T(correlation::molar_mass::ethanol);
     T const reaction = moles * T(1000) *
                        T(kind == sugar::sucrose ? heat::disaccharide_per_ethanol : heat::hexose_per_ethanol);
     T const x = correlation::molar_mass::mole_fraction_from_mass_fraction(w);
-    T const all_moles = T(1000) * mass / correlation::molar_mass::mixture(w);
-    T const mixing = -all_moles * model::excess_gibbs::enthalpy(x, T(298.15)).molar;
-    T const capacity = mass * detail::amounts<T>(w).heat_capacity_j_kg_k(T(298.15));
-    return {{reaction + mixing, (reaction + mixing) / capacity}, {}};
+    detail::amounts<T> const wash(w);
+    T const mixing = -model::excess_gibbs::enthalpy(x, T(298.15)).molar / wash.kg_per_mole;
+    T const mass = T(1e-3) * litres * correlation::oiml_r22::density(w, T(20));
+    return {{mass * (reaction + mixing), (reaction + mixing) / wash.heat_capacity_j_kg_k(T(298.15))}, {}};
 }
 
 }  // namespace aqueth::inline AQUETH_ABI::plain

@@ -113,9 +113,11 @@ template <number T>
 constexpr checked<T> density_by_pycnometer_kg_m3(pycnometer<T> const& p) {
     status const range = detail::pycnometer_range(p);
     if (!range.ok) return no_answer<T>(range);
-    return {detail::pycnometer_density(p.empty_kg, p.with_water_kg, p.water_celsius, p.with_liquid_kg,
-                                       p.liquid_celsius, p.cubic_expansion, p.air_kg_m3),
-            {}};
+    T const rho = detail::pycnometer_density(p.empty_kg, p.with_water_kg, p.water_celsius, p.with_liquid_kg,
+                                             p.liquid_celsius, p.cubic_expansion, p.air_kg_m3);
+    status const liquid = within(argument::density, rho, 0.0, 3e4);  // mercury has 13 600
+    if (!liquid.ok) return no_answer<T>(liquid);
+    return {rho, {}};
 }
 
 /// Strength of a spirit from its weighing in a flask.
