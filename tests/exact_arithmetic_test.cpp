@@ -12,6 +12,8 @@
 #include <aqueth/correlation/molar_mass.hpp>
 #include <aqueth/correlation/oiml_r22_inverse.hpp>
 #include <aqueth/correlation/sucrose_density.hpp>
+#include <aqueth/correlation/thermal_conductivity_melinder.hpp>
+#include <aqueth/correlation/trade_scales.hpp>
 #include <aqueth/metrology/measurement_model.hpp>
 #include <aqueth/model/enthalpy.hpp>
 #include <aqueth/model/traces.hpp>
@@ -19,6 +21,8 @@
 #include <aqueth/model/refraction.hpp>
 #include <aqueth/model/sample_distillation.hpp>
 #include <aqueth/model/sugar_solution.hpp>
+#include <aqueth/model/sound_speed.hpp>
+#include <aqueth/model/viscosity.hpp>
 #include <aqueth/model/vapour_liquid.hpp>
 
 #include <boost/multiprecision/cpp_dec_float.hpp>
@@ -144,6 +148,21 @@ TEST(ExactArithmetic, EveryPropertyInThreePrecisions) {
             through(points(dense, strengths, r22_celsius), density),
             [](auto const& rho, auto const& t) { return r22::mass_fraction_from_density(rho, t); },
             {2.1e-6, 7.9e-15, 4.2e-18});  // a unit of the density's last place, where the slope is least
+
+    compare("viscosity", scale::own, points(dense, strengths, {0.0, 70.0}),
+            [](auto const& w, auto const& t) { return model::viscosity::millipascal_seconds(w, t); },
+            {2.0e-6, 4.5e-15, 1.2e-18});
+    compare("speed of sound", scale::own, points(dense, strengths, {20.0, 35.0}),
+            [](auto const& w, auto const& t) { return model::sound_speed::metres_per_second(w, t); },
+            {3.0e-7, 4.2e-16, 1.7e-19});
+    compare("thermal conductivity", scale::own, points(dense, {0.11, 0.6}, {-20.0, 20.0}),
+            [](auto const& w, auto const& t) {
+                return thermal_conductivity_melinder::watts_per_metre_kelvin(w, t);
+            },
+            {3.0e-7, 4.2e-16, 1.7e-19});
+    compare("must scale (KMW) from degrees Oechsle", scale::own, points(dense, {1.0, 216.0}),
+            [](auto const& degrees, auto const&) { return trade_scales::kmw_of_oechsle(degrees); },
+            {2.0e-7, 3.6e-16, 1.7e-19});
 
     auto const references = points(dense, strengths, {15.0, 20.0});
     compare("volume fraction from mass fraction", scale::own, references,

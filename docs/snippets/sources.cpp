@@ -2,11 +2,14 @@
 // The sources as the library itself carries them.
 #include <aqueth/correlation/air_buoyancy.hpp>
 #include <aqueth/correlation/balling.hpp>
+#include <aqueth/correlation/cask_loss_limits.hpp>
 #include <aqueth/correlation/cipm_2001_water.hpp>
 #include <aqueth/correlation/ethanol_saturation_poling.hpp>
 #include <aqueth/correlation/ethanol_schroeder.hpp>
 #include <aqueth/correlation/excise_notice_226.hpp>
 #include <aqueth/correlation/fermentation.hpp>
+#include <aqueth/correlation/fermentation_heat.hpp>
+#include <aqueth/correlation/flammability.hpp>
 #include <aqueth/correlation/freezing_point.hpp>
 #include <aqueth/correlation/gas_constant.hpp>
 #include <aqueth/correlation/glass_expansion.hpp>
@@ -14,10 +17,13 @@
 #include <aqueth/correlation/iapws_liquid_water.hpp>
 #include <aqueth/correlation/icao_atmosphere.hpp>
 #include <aqueth/correlation/its90.hpp>
+#include <aqueth/correlation/malt_heat.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
 #include <aqueth/correlation/oiml_r22.hpp>
 #include <aqueth/correlation/second_virial_crc.hpp>
 #include <aqueth/correlation/sucrose_density.hpp>
+#include <aqueth/correlation/thermal_conductivity_melinder.hpp>
+#include <aqueth/correlation/trade_scales.hpp>
 #include <aqueth/correlation/water_saturation_wagner_pruss.hpp>
 #include <aqueth/metrology/conformity.hpp>
 #include <aqueth/metrology/monte_carlo.hpp>
@@ -31,8 +37,10 @@
 #include <aqueth/model/methanol_water.hpp>
 #include <aqueth/model/refraction.hpp>
 #include <aqueth/model/sugar_solution.hpp>
+#include <aqueth/model/sound_speed.hpp>
 #include <aqueth/model/vapour_deviations.hpp>
 #include <aqueth/model/vapour_liquid.hpp>
+#include <aqueth/model/viscosity.hpp>
 
 #include <cstdio>
 #include <string>
@@ -91,6 +99,10 @@ int main() {
     show("model::enthalpy", enthalpy::cited);
     show("correlation::heat_capacity_perry", heat_capacity_perry::cited);
     show("correlation::icao_atmosphere", icao_atmosphere::cited);
+    show("model::viscosity", viscosity::cited);
+    show("model::sound_speed", sound_speed::cited);
+    show("correlation::thermal_conductivity_melinder", thermal_conductivity_melinder::cited);
+    show("correlation::flammability", flammability::cited);
     show("correlation::sucrose_density", sucrose_density::cited);
     show("model::sugar_solution", sugar_solution::cited);
     show("model::refraction", refraction::cited);
@@ -98,6 +110,10 @@ int main() {
     show("correlation::balling", balling::cited);
     show("correlation::balling, factors", balling::factors_cited);
     show("correlation::fermentation", fermentation::cited);
+    show("correlation::fermentation_heat", fermentation_heat::cited);
+    show("correlation::malt_heat", malt_heat::cited);
+    show("correlation::cask_loss_limits", cask_loss_limits::cited);
+    show("correlation::trade_scales", trade_scales::cited);
     show("correlation::excise_notice_226", excise_notice_226::cited);
     show("uncertainty", aqueth::gum_cited);
     show("monte_carlo", aqueth::jcgm_101_cited);

@@ -34,10 +34,12 @@
 #include <aqueth/attenuation.hpp>   // strength of a wash from its gravities; sugar for a wash
 #include <aqueth/blending.hpp>      // mix, dilute, fortify, make up; contraction
 #include <aqueth/bottling.hpp>      // fill volume and number of bottles
+#include <aqueth/cask.hpp>          // a cask over the years, by two rates
 #include <aqueth/gauging.hpp>       // proof, gallons and weights of the US rules
 #include <aqueth/hydrometer.hpp>    // a reading from a liquid, a liquid from a reading
 #include <aqueth/liquid.hpp>        // composition and temperature, without an amount
 #include <aqueth/lot_blending.hpp>  // a strength from several lots, each within limits
+#include <aqueth/mash.hpp>          // worts, strike water, heat of fermentation
 #include <aqueth/parcel.hpp>        // mass, composition, temperature
 #include <aqueth/refraction.hpp>    // refractive index, degrees Brix; a wash from two readings; methanol
 #include <aqueth/sweetening.hpp>    // spirit with sugar: volumes, readings, recipes; distilled samples
@@ -49,10 +51,14 @@
 #include <aqueth/density.hpp>             // density and its inverse, expansion, molar and excess volume
 #include <aqueth/equilibrium.hpp>         // bubble and dew points, azeotrope, flash, activity
 #include <aqueth/equilibrium_curve.hpp>   // the equilibrium at one pressure, tabulated
+#include <aqueth/flammability.hpp>        // flash point; can the vapour over a liquid be lit
 #include <aqueth/freezing.hpp>            // freezing point
+#include <aqueth/pycnometer.hpp>          // density and strength from a flask on a balance
 #include <aqueth/specific_gravity.hpp>    // relative densities, in vacuo and in air
 #include <aqueth/strength.hpp>            // every basis into every other
 #include <aqueth/traces.hpp>              // volatility of traces in the boiling mixture, with its error band
+#include <aqueth/trade_scales.hpp>        // British proof, Baumé, Oechsle, KMW
+#include <aqueth/transport.hpp>           // viscosity, speed of sound, thermal conductivity
 #include <aqueth/vapour_uncertainty.hpp>  // uncertainty of the strength of a vapour
 #include <aqueth/weighing.hpp>            // indications of a balance in air
 // basic types

@@ -14,6 +14,7 @@
 #include <aqueth/hydrometer.hpp>
 #include <aqueth/model/vapour_liquid.hpp>
 #include <aqueth/numeric/array_loop.hpp>
+#include <aqueth/plain/transport.hpp>
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
 
@@ -702,6 +703,54 @@ std::size_t apply(Function const& function, R&& result, flags valid, First const
         if (!found.status.ok) ++refused;
     }
     return refused;
+}
+
+/// Viscosities, each at its own temperature.
+/// @param mass_fraction mass fractions of ethanol
+/// @param celsius       temperatures in °C
+/// @param result        dynamic viscosities in mPa s
+/// @param valid         flags, or nothing
+/// @return how many elements were out of range
+/// @throws refusal if the arrays differ in length
+/// @par Source
+/// as the scalar function
+template <readable W, readable C, writable R>
+std::size_t viscosity(W const& mass_fraction, C const& celsius, R&& result, flags valid = {}) {
+    using T = detail::element_of<R>;
+    return apply([](T w, T t) { return plain::viscosity_mpa_s(w, t); }, result, valid, mass_fraction,
+                 celsius);
+}
+
+/// Speeds of sound, each at its own temperature.
+/// @param mass_fraction mass fractions of ethanol
+/// @param celsius       temperatures in °C
+/// @param result        speeds in m/s
+/// @param valid         flags, or nothing
+/// @return how many elements were out of range
+/// @throws refusal if the arrays differ in length
+/// @par Source
+/// as the scalar function
+template <readable W, readable C, writable R>
+std::size_t speed_of_sound(W const& mass_fraction, C const& celsius, R&& result, flags valid = {}) {
+    using T = detail::element_of<R>;
+    return apply([](T w, T t) { return plain::speed_of_sound_m_s(w, t); }, result, valid, mass_fraction,
+                 celsius);
+}
+
+/// Thermal conductivities, each at its own temperature.
+/// @param mass_fraction mass fractions of ethanol
+/// @param celsius       temperatures in °C
+/// @param result        thermal conductivities in W/(m K)
+/// @param valid         flags, or nothing
+/// @return how many elements were out of range
+/// @throws refusal if the arrays differ in length
+/// @par Source
+/// as the scalar function
+template <readable W, readable C, writable R>
+std::size_t thermal_conductivity(W const& mass_fraction, C const& celsius, R&& result, flags valid = {}) {
+    using T = detail::element_of<R>;
+    return apply([](T w, T t) { return plain::thermal_conductivity_w_m_k(w, t); }, result, valid,
+                 mass_fraction, celsius);
 }
 
 }  // namespace aqueth::inline AQUETH_ABI::arrays

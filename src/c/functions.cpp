@@ -175,6 +175,20 @@ int code_of(aqueth::argument code) noexcept {
     case aqueth::argument::sugar_in_its_water: return 93;
     case aqueth::argument::volume_of_the_distillate: return 94;
     case aqueth::argument::volume_of_the_sample: return 95;
+    case aqueth::argument::degrees_of_the_scale: return 96;
+    case aqueth::argument::density_of_the_air: return 97;
+    case aqueth::argument::indication_with_the_liquid: return 98;
+    case aqueth::argument::indication_with_water: return 99;
+    case aqueth::argument::margin_of_temperature: return 100;
+    case aqueth::argument::mass_of_the_grain: return 101;
+    case aqueth::argument::mass_of_the_water: return 102;
+    case aqueth::argument::moisture: return 103;
+    case aqueth::argument::temperature_of_the_grain: return 104;
+    case aqueth::argument::temperature_of_the_vessel: return 105;
+    case aqueth::argument::temperature_of_the_water: return 106;
+    case aqueth::argument::yearly_loss_of_ethanol: return 107;
+    case aqueth::argument::yearly_loss_of_water: return 108;
+    case aqueth::argument::years: return 109;
     default: return 0;
     }
 }
@@ -277,6 +291,20 @@ char const* argument_name(int code) noexcept {
     case 93: return name_of(aqueth::argument::sugar_in_its_water);
     case 94: return name_of(aqueth::argument::volume_of_the_distillate);
     case 95: return name_of(aqueth::argument::volume_of_the_sample);
+    case 96: return name_of(aqueth::argument::degrees_of_the_scale);
+    case 97: return name_of(aqueth::argument::density_of_the_air);
+    case 98: return name_of(aqueth::argument::indication_with_the_liquid);
+    case 99: return name_of(aqueth::argument::indication_with_water);
+    case 100: return name_of(aqueth::argument::margin_of_temperature);
+    case 101: return name_of(aqueth::argument::mass_of_the_grain);
+    case 102: return name_of(aqueth::argument::mass_of_the_water);
+    case 103: return name_of(aqueth::argument::moisture);
+    case 104: return name_of(aqueth::argument::temperature_of_the_grain);
+    case 105: return name_of(aqueth::argument::temperature_of_the_vessel);
+    case 106: return name_of(aqueth::argument::temperature_of_the_water);
+    case 107: return name_of(aqueth::argument::yearly_loss_of_ethanol);
+    case 108: return name_of(aqueth::argument::yearly_loss_of_water);
+    case 109: return name_of(aqueth::argument::years);
     default: return nullptr;
     }
 }
@@ -339,6 +367,14 @@ int code_of(aqueth::limit code) noexcept {
     case aqueth::limit::tabarie: return 53;
     case aqueth::limit::with_this_strength: return 54;
     case aqueth::limit::with_this_sugar: return 55;
+    case aqueth::limit::above_the_pressure_of_boiling: return 56;
+    case aqueth::limit::bingham_jackson: return 57;
+    case aqueth::limit::boiling_water_is_too_cold: return 58;
+    case aqueth::limit::flash_points_compared: return 59;
+    case aqueth::limit::heavier_than_the_empty_flask: return 60;
+    case aqueth::limit::malt_table: return 61;
+    case aqueth::limit::measured_speeds_of_sound: return 62;
+    case aqueth::limit::melinder: return 63;
     default: return 0;
     }
 }
@@ -401,6 +437,14 @@ char const* limit_name(int code) noexcept {
     case 53: return name_of(aqueth::limit::tabarie);
     case 54: return name_of(aqueth::limit::with_this_strength);
     case 55: return name_of(aqueth::limit::with_this_sugar);
+    case 56: return name_of(aqueth::limit::above_the_pressure_of_boiling);
+    case 57: return name_of(aqueth::limit::bingham_jackson);
+    case 58: return name_of(aqueth::limit::boiling_water_is_too_cold);
+    case 59: return name_of(aqueth::limit::flash_points_compared);
+    case 60: return name_of(aqueth::limit::heavier_than_the_empty_flask);
+    case 61: return name_of(aqueth::limit::malt_table);
+    case 62: return name_of(aqueth::limit::measured_speeds_of_sound);
+    case 63: return name_of(aqueth::limit::melinder);
     default: return nullptr;
     }
 }

@@ -51,6 +51,9 @@ namespace convert_strength {
 namespace correct_reading {
 #include "correct_reading.cpp"
 }
+namespace describe_liquid {
+#include "describe_liquid.cpp"
+}
 namespace dilute_spirit {
 #include "dilute_spirit.cpp"
 }
@@ -78,8 +81,14 @@ namespace judge_uncertainty {
 namespace judge_wash {
 #include "judge_wash.cpp"
 }
+namespace keep_cask {
+#include "keep_cask.cpp"
+}
 namespace learn_still_program {
 #include "learn_still.cpp"
+}
+namespace plan_mash {
+#include "plan_mash.cpp"
 }
 namespace plan_season {
 #include "plan_season.cpp"
@@ -96,15 +105,19 @@ namespace read_thermometer {
 namespace sweeten_spirit {
 #include "sweeten_spirit.cpp"
 }
+namespace weigh_spirit {
+#include "weigh_spirit.cpp"
+}
 
 namespace {
 using entry = int (*)(int, char**);
 constexpr entry programs[] = {
-    blend_lots::main,        boiling_point::main,      check_label::main,         convert_strength::main,
-    correct_reading::main,   dilute_spirit::main,      equilibrium_table::main,   fill_bottles_program::main,
-    fill_jars_program::main, follow_traces::main,      forecast_run::main,        judge_liqueur::main,
-    judge_uncertainty::main, judge_wash::main,         learn_still_program::main, plan_season::main,
-    print_table::main,       read_refractometer::main, read_thermometer::main,    sweeten_spirit::main};
+    blend_lots::main,           boiling_point::main,     check_label::main,    convert_strength::main,
+    correct_reading::main,      describe_liquid::main,   dilute_spirit::main,  equilibrium_table::main,
+    fill_bottles_program::main, fill_jars_program::main, follow_traces::main,  forecast_run::main,
+    judge_liqueur::main,        judge_uncertainty::main, judge_wash::main,     keep_cask::main,
+    learn_still_program::main,  plan_mash::main,         plan_season::main,    print_table::main,
+    read_refractometer::main,   read_thermometer::main,  sweeten_spirit::main, weigh_spirit::main};
 }  // namespace
 
 extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size) {

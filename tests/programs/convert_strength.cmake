@@ -42,6 +42,23 @@ answers(convert_strength.other_temperature "convert_strength --strength '40 %vol
 answers(convert_strength.water "convert_strength --strength '0 %mass' --csv"
     "percent_vol_20C,0,.*sg_60F_air,1,")
 
+# The Act of 1818: proof spirit is 57.1 % vol at 60 F; Simmonds, 1919: absolute alcohol is 175.35 % of it (R 22: 175.30).
+answers(convert_strength.published_british_proof "convert_strength --degrees '100 UK proof' --csv" "percent_vol_60F,57[.]0[4-9]")
+answers(convert_strength.published_over_proof "convert_strength --strength '100 %vol' --all" "British proof .Sikes. +175[.]3 degrees")
+answers(convert_strength.baume_there_and_back
+    [=[v=$(convert_strength --strength '40 %vol' --csv | sed -n 's/^baume_lighter_60F,\([0-9.]*\),.*/\1/p')
+convert_strength --degrees "$v Baume"]=] "is 40[.]00 % vol")
+# Must: 1000 (1.0825 - 1) = 82.5 Oechsle; 17*(4.54 + 0.022*17) = 83.538 Oechsle are 17 KMW; 145 - 145/1.0825 = 11.05 Baume.
+answers(convert_strength.must "convert_strength --must '1.0825 sg'" "Oechsle +82[.]5 degrees.*Baumé, modulus 145 +11[.]05 degrees")
+answers(convert_strength.kmw "convert_strength --must '17 KMW'" "^17 KMW is a gravity of 1[.]0835, 20[.]1[0-9] °P.*Oechsle +83[.]5")
+answers(convert_strength.plato "convert_strength --must '20 Plato' --json" "\"kmw\": 16[.]8.*\"plato\": (20[.]0|19[.]99999)")
+refuses(convert_strength.two_questions "convert_strength --strength '40 %vol' --must '17 KMW'" "give one of --strength, --degrees and --must")
+refuses(convert_strength.beyond_british_proof "convert_strength --degrees '180 UK proof'" "--degrees '180 UK proof': degrees of the scale 180 is outside 0 to 175[.]")
+refuses(convert_strength.unknown_degrees "convert_strength --degrees '22 Cartier'" "expected degrees of UK proof, or Baume")
+refuses(convert_strength.must_of_spirit "convert_strength --must '0.95 sg'" "--must '0.95 sg': specific gravity 0[.]95 is outside 1 to 1[.]2168")
+refuses(convert_strength.must_unit "convert_strength --must '17 %vol'" "expected degrees of Oechsle, KMW")
+refuses(convert_strength.must_nan "convert_strength --must 'nan KMW'" "not a number")
+
 refuses(convert_strength.no_unit "convert_strength --strength '43'"
     "--strength '43': the unit is missing; expected a strength: %vol, %mass")
 refuses(convert_strength.percent "convert_strength --strength '43%'" "%vol, %mass or %mol")

@@ -11,6 +11,7 @@
 #include <aqueth/model/sugar_solution.hpp>
 #include <aqueth/model/vapour_liquid.hpp>
 #include <aqueth/numeric/real.hpp>
+#include <aqueth/plain/pycnometer.hpp>
 
 #include <cmath>
 #include <type_traits>
@@ -96,6 +97,25 @@ constexpr T water_to_add(T const& mass, T const& w, T const& target) {
 template <class T>
 constexpr T diluted(T const& mass, T const& w, T const& water) {
     return mass * w / (mass + water);
+}
+
+/// Composition of a spirit weighed in a flask, as `pycnometer`.
+/// @param empty       indication with the empty flask
+/// @param with_water  indication with water
+/// @param water_t     temperature of the water
+/// @param with_liquid indication with the spirit
+/// @param liquid_t    temperature of the spirit
+/// @param glass       cubic expansion of the flask, 1/K
+/// @param air         density of the air
+/// @param formula_error density of the liquid less that of the formula; 0 where the formula is the law
+/// @return mass fraction
+template <class T>
+constexpr T mass_fraction_by_pycnometer(T const& empty, T const& with_water, T const& water_t,
+                                        T const& with_liquid, T const& liquid_t, T const& glass, T const& air,
+                                        T const& formula_error = T(0.0)) {
+    T const rho =
+        plain::detail::pycnometer_density(empty, with_water, water_t, with_liquid, liquid_t, glass, air);
+    return r22::mass_fraction_from_density(T(rho - formula_error), liquid_t);
 }
 
 /// Vapour over a boiling liquid, as `bubble_point` at a pressure.

@@ -27,10 +27,12 @@ enum class argument {
     coverage_factor,
     cubic_expansion_of_the_instrument,
     degrees_of_freedom,
+    degrees_of_the_scale,
     density,
     density_behind_the_reading,
     density_it_floats_by,
     diameter_of_the_column,
+    density_of_the_air,
     discarded_volume,
     distance_between_the_liquids_of_two_points,
     effective_degrees_of_freedom,
@@ -56,6 +58,8 @@ enum class argument {
     holdup,
     index,
     indication,
+    indication_with_the_liquid,
+    indication_with_water,
     label_volume,
     least_mass_of_a_lot,
     least_pivot_of_the_matrix,
@@ -65,6 +69,7 @@ enum class argument {
     lines_of_the_second_budget,
     liquid_under_a_mixed_vapour,
     load_in_scale_intervals,
+    margin_of_temperature,
     mass,
     mass_concentration,
     mass_fraction,
@@ -73,8 +78,11 @@ enum class argument {
     mass_of_the_charge,
     mass_of_the_extract,
     mass_of_the_sugar,
+    mass_of_the_grain,
+    mass_of_the_water,
     measured_strength,
     measured_value,
+    moisture,
     mole_fraction,
     mole_fraction_in_the_still,
     mole_fraction_of_the_distillate,
@@ -156,6 +164,7 @@ enum class argument {
     temperature_of_a_part,
     temperature_of_a_point,
     temperature_of_the_charge,
+    temperature_of_the_grain,
     temperature_of_the_mixture_without_loss_of_heat,
     temperature_of_the_receiver,
     temperature_of_the_reflux,
@@ -163,6 +172,8 @@ enum class argument {
     temperature_of_the_spout,
     temperature_of_the_water_in,
     temperature_of_the_water_out,
+    temperature_of_the_vessel,
+    temperature_of_the_water,
     temperature_wanted,
     time_at_total_reflux,
     time_between_runs,
@@ -181,7 +192,10 @@ enum class argument {
     volume_to_collect,
     volume_wanted,
     wanted_uncertainty,
-    warming_of_the_cooling_water
+    warming_of_the_cooling_water,
+    yearly_loss_of_ethanol,
+    yearly_loss_of_water,
+    years
 };
 
 /// @param a which quantity
@@ -207,10 +221,12 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::coverage_factor: return "coverage factor";
     case argument::cubic_expansion_of_the_instrument: return "cubic expansion of the instrument";
     case argument::degrees_of_freedom: return "degrees of freedom";
+    case argument::degrees_of_the_scale: return "degrees of the scale";
     case argument::density: return "density";
     case argument::density_behind_the_reading: return "density behind the reading";
     case argument::density_it_floats_by: return "density it floats by";
     case argument::diameter_of_the_column: return "diameter of the column";
+    case argument::density_of_the_air: return "density of the air";
     case argument::discarded_volume: return "discarded volume";
     case argument::distance_between_the_liquids_of_two_points:
         return "distance between the liquids of two points";
@@ -239,6 +255,8 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::holdup: return "holdup";
     case argument::index: return "index";
     case argument::indication: return "indication";
+    case argument::indication_with_the_liquid: return "indication with the liquid";
+    case argument::indication_with_water: return "indication with water";
     case argument::label_volume: return "label volume";
     case argument::least_mass_of_a_lot: return "least mass of a lot";
     case argument::least_pivot_of_the_matrix: return "least pivot of the matrix";
@@ -248,6 +266,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::lines_of_the_second_budget: return "lines of the second budget";
     case argument::liquid_under_a_mixed_vapour: return "liquid under a mixed vapour";
     case argument::load_in_scale_intervals: return "load in scale intervals";
+    case argument::margin_of_temperature: return "margin of temperature";
     case argument::mass: return "mass";
     case argument::mass_concentration: return "mass concentration";
     case argument::mass_fraction: return "mass fraction";
@@ -256,8 +275,11 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::mass_of_the_charge: return "mass of the charge";
     case argument::mass_of_the_extract: return "mass of the extract";
     case argument::mass_of_the_sugar: return "mass of the sugar";
+    case argument::mass_of_the_grain: return "mass of the grain";
+    case argument::mass_of_the_water: return "mass of the water";
     case argument::measured_strength: return "measured strength";
     case argument::measured_value: return "measured value";
+    case argument::moisture: return "moisture";
     case argument::mole_fraction: return "mole fraction";
     case argument::mole_fraction_in_the_still: return "mole fraction in the still";
     case argument::mole_fraction_of_the_distillate: return "mole fraction of the distillate";
@@ -339,6 +361,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::temperature_of_a_part: return "temperature of a part";
     case argument::temperature_of_a_point: return "temperature of a point";
     case argument::temperature_of_the_charge: return "temperature of the charge";
+    case argument::temperature_of_the_grain: return "temperature of the grain";
     case argument::temperature_of_the_mixture_without_loss_of_heat:
         return "temperature of the mixture without loss of heat";
     case argument::temperature_of_the_receiver: return "temperature of the receiver";
@@ -347,6 +370,8 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::temperature_of_the_spout: return "temperature of the spout";
     case argument::temperature_of_the_water_in: return "temperature of the water in";
     case argument::temperature_of_the_water_out: return "temperature of the water out";
+    case argument::temperature_of_the_vessel: return "temperature of the vessel";
+    case argument::temperature_of_the_water: return "temperature of the water";
     case argument::temperature_wanted: return "temperature wanted";
     case argument::time_at_total_reflux: return "time at total reflux";
     case argument::time_between_runs: return "time between runs";
@@ -367,6 +392,9 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::volume_wanted: return "volume wanted";
     case argument::wanted_uncertainty: return "wanted uncertainty";
     case argument::warming_of_the_cooling_water: return "warming of the cooling water";
+    case argument::yearly_loss_of_ethanol: return "yearly loss of ethanol";
+    case argument::yearly_loss_of_water: return "yearly loss of water";
+    case argument::years: return "years";
     }
     return "argument";
 }

@@ -65,7 +65,15 @@ enum class limit {
     ethanol_to_methanol_at_this_density,
     all_fermented_to_none_at_20_celsius,
     bottles_counted,
-    bottles_counted_in_single_precision
+    bottles_counted_in_single_precision,
+    bingham_jackson,
+    measured_speeds_of_sound,
+    melinder,
+    flash_points_compared,
+    above_the_pressure_of_boiling,
+    heavier_than_the_empty_flask,
+    malt_table,
+    boiling_water_is_too_cold
 };
 
 /// @param set_by what sets a range
@@ -138,6 +146,14 @@ constexpr char const* name_of(limit set_by) noexcept {
     case limit::bottles_counted: return "no more than 1e12 bottles, which are counted exactly";
     case limit::bottles_counted_in_single_precision:
         return "no more than 5000 bottles, which single precision counts exactly";
+    case limit::bingham_jackson: return "Bingham and Jackson; above 70 °C to 60 % mass";
+    case limit::measured_speeds_of_sound: return "measured speeds of sound";
+    case limit::melinder: return "Melinder, liquid mixtures";
+    case limit::flash_points_compared: return "strengths with published flash points";
+    case limit::heavier_than_the_empty_flask: return "heavier than the empty flask";
+    case limit::malt_table: return "malt of the table";
+    case limit::boiling_water_is_too_cold: return "boiling water brings it no higher; take more water";
+    case limit::above_the_pressure_of_boiling: return "below it the liquid boils";
     }
     return "";
 }

@@ -149,6 +149,20 @@ class Argument(enum.IntEnum):
     sugar_in_its_water = 93
     volume_of_the_distillate = 94
     volume_of_the_sample = 95
+    degrees_of_the_scale = 96
+    density_of_the_air = 97
+    indication_with_the_liquid = 98
+    indication_with_water = 99
+    margin_of_temperature = 100
+    mass_of_the_grain = 101
+    mass_of_the_water = 102
+    moisture = 103
+    temperature_of_the_grain = 104
+    temperature_of_the_vessel = 105
+    temperature_of_the_water = 106
+    yearly_loss_of_ethanol = 107
+    yearly_loss_of_water = 108
+    years = 109
 
 
 class Limit(enum.IntEnum):
@@ -210,3 +224,11 @@ class Limit(enum.IntEnum):
     tabarie = 53
     with_this_strength = 54
     with_this_sugar = 55
+    above_the_pressure_of_boiling = 56
+    bingham_jackson = 57
+    boiling_water_is_too_cold = 58
+    flash_points_compared = 59
+    heavier_than_the_empty_flask = 60
+    malt_table = 61
+    measured_speeds_of_sound = 62
+    melinder = 63
