@@ -167,7 +167,7 @@ condensed_share condense(M const& mixture, double share, double y) {
 }
 
 /// The equations above for one still: rates of change and the solution of the equations of a stage of an
-/// implicit method. `Flows` sets the head: (column_moment const&, double distillate) -> head_flows.
+/// implicit method. `Rule` sets the head: (column_moment const&, double distillate) -> wanted_flows.
 template <boiling_mixture M>
 class held_column {
 public:
