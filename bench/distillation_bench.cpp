@@ -92,8 +92,8 @@ void forecast_by_enthalpy_balance(benchmark::State& timing) {
 }
 BENCHMARK(forecast_by_enthalpy_balance)->ArgName("states")->Arg(0)->Arg(1000)->Unit(benchmark::kMillisecond);
 
-// The same five stages, with a reflux that keeps a strength, against a constant one. Both are timed in turn, so
-// that the ratio of their times is that of the same minute.
+// The same five stages, with a reflux that keeps a strength, against a constant one. Both are timed in turn,
+// so that the ratio of their times is that of the same minute.
 void kept_strength_against_constant_reflux(benchmark::State& timing) {
     using clock = std::chrono::steady_clock;
     std::array stills{five_stages(), five_stages()};
