@@ -150,6 +150,7 @@ int code_of(aqueth::argument code) noexcept {
     case aqueth::argument::temperature_of_the_spout: return 82;
     case aqueth::argument::time_at_total_reflux: return 83;
     case aqueth::argument::warming_of_the_cooling_water: return 84;
+    case aqueth::argument::temperature_of_the_charge: return 85;
     default: return 0;
     }
 }
@@ -241,6 +242,7 @@ char const* argument_name(int code) noexcept {
     case 82: return name_of(aqueth::argument::temperature_of_the_spout);
     case 83: return name_of(aqueth::argument::time_at_total_reflux);
     case 84: return name_of(aqueth::argument::warming_of_the_cooling_water);
+    case 85: return name_of(aqueth::argument::temperature_of_the_charge);
     default: return nullptr;
     }
 }
