@@ -59,9 +59,6 @@ namespace fill_bottles_program {
 namespace fill_jars_program {
 #include "fill_jars.cpp"
 }
-namespace find_stages {
-#include "find_stages.cpp"
-}
 namespace follow_traces {
 #include "follow_traces.cpp"
 }
@@ -73,6 +70,9 @@ namespace judge_uncertainty {
 }
 namespace judge_wash {
 #include "judge_wash.cpp"
+}
+namespace learn_still_program {
+#include "learn_still.cpp"
 }
 namespace plan_season {
 #include "plan_season.cpp"
@@ -89,8 +89,8 @@ using entry = int (*)(int, char**);
 constexpr entry programs[] = {blend_lots::main,        boiling_point::main,        check_label::main,
                               convert_strength::main,  correct_reading::main,      dilute_spirit::main,
                               equilibrium_table::main, fill_bottles_program::main, fill_jars_program::main,
-                              find_stages::main,       follow_traces::main,        forecast_run::main,
-                              judge_uncertainty::main, judge_wash::main,           plan_season::main,
+                              follow_traces::main,     forecast_run::main,         judge_uncertainty::main,
+                              judge_wash::main,        learn_still_program::main,  plan_season::main,
                               print_table::main,       read_thermometer::main};
 }  // namespace
 
