@@ -404,7 +404,9 @@ run() {
         still-estimate)
             group still-estimate operators include/aqueth/still/detail/boiling_down.hpp learning_stages
             group still-estimate operators include/aqueth/still/detail/log_forecast.hpp learning
-            group still-estimate operators include/aqueth/still/learning.hpp learning_stages learning
+            group still-estimate operators include/aqueth/still/detail/stage_fit.hpp learning_stages
+            group still-estimate operators include/aqueth/still/detail/log_fit.hpp learning
+            group still-estimate operators include/aqueth/still/learned.hpp learning
             group still-estimate operators include/aqueth/still/run_log.hpp run_log
             group still-estimate operators include/aqueth/numeric/minimum.hpp minimum
             ;;

@@ -4,7 +4,7 @@
 /// @file
 /// The front door: the whole typed, scalar interface except tables of measured points (number_table.hpp,
 /// equilibrium_points.hpp, measured_equilibrium.hpp), quantities as texts (text.hpp, io.hpp, format.hpp,
-/// parse.hpp) and learning a still from its logs (still/run_log.hpp; still/learning.hpp, which needs Eigen).
+/// parse.hpp) and learning a still from its logs (still/learning.hpp, which needs Eigen; still/run_log.hpp).
 /// Include single headers for shorter builds.
 
 /// @namespace aqueth
