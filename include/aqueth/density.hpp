@@ -29,8 +29,8 @@ using plain::density_formulation;
 /// a refrigeration handbook could be compared, which differs by up to 1.9 kg/m3. The formula's temperature is
 /// on IPTS-68, 0.005 K above ITS-90 at 20 °C; with the temperature of a modern thermometer, as here, the
 /// density is high by less than 0.01 kg/m3 (see @ref temperature_scales). Above 40 °C (ITS-90) no law defines the
-/// density: expanded uncertainty (k = 2) 0.05 % at 50 °C, 0.1 % at 75 °C and 0.15 % at 100 °C (see @ref
-/// hot_density). At 40 °C the two agree in value and slope.
+/// density: expanded uncertainty (k = 2) 0.05 % at 50 °C, 0.1 % at 75 °C and 0.15 % at 100 °C (see
+/// @ref above_40_celsius). At 40 °C the two agree in value and slope.
 /// @par Source
 /// @ref source_oiml_r22; above 40 °C @ref source_hot_density
 template <strength_basis Strength>

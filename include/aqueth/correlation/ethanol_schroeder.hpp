@@ -26,9 +26,14 @@ inline constexpr double gas_constant = 8.314472;       ///< as the authors used 
 /// A term of the residual Helmholtz energy: n delta^d tau^t exp(-delta^l) exp(-alpha (delta - epsilon)^2 - beta
 /// (tau - gamma)^2); without the first exponential if l is 0.
 struct term {
-    double n, t;                         ///< coefficient and power of tau
-    int d, l;                            ///< powers of delta
-    double alpha, beta, gamma, epsilon;  ///< of the bell
+    double n;        ///< coefficient
+    double t;        ///< power of tau
+    int d;           ///< power of delta
+    int l;           ///< power of delta in the exponential; 0: no exponential
+    double alpha;    ///< of the bell: steepness in delta; 0: no bell
+    double beta;     ///< steepness in tau
+    double gamma;    ///< middle in tau
+    double epsilon;  ///< middle in delta
 };
 // clang-format off
 inline constexpr std::array<term, 25> terms{{
