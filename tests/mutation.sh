@@ -275,7 +275,7 @@ run() {
             ;;
         sugar)
             numbers sugar sucrose_density published/sugar_solution wash
-            numbers sugar solution_coefficients published/sweetened_spirit published/refraction plain/sweetening plain/refraction
+            numbers sugar solution_coefficients fit/solutions
             ;;
         wash)
             numbers wash balling published/sugar_solution attenuation

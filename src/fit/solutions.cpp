@@ -4,6 +4,7 @@
 //
 //   solutions tables coefficients > include/aqueth/model/solution_coefficients.hpp
 //   solutions tables report
+//   solutions tables agreement    1 if the library has other constants
 //
 // All forms are linear in their coefficients: see include/aqueth/model/sugar_solution.hpp, refraction.hpp and methanol_water.hpp. Densities of ethanol and
 // sucrose are those of the library.
@@ -11,13 +12,14 @@
 
 #include <aqueth/correlation/oiml_r22.hpp>
 #include <aqueth/correlation/sucrose_density.hpp>
+#include <aqueth/model/solution_coefficients.hpp>
 
 #include <Eigen/Dense>
 
 #include <algorithm>
 #include <cmath>
+#include <cstddef>
 #include <cstdio>
-#include <cstring>
 #include <exception>
 #include <map>
 #include <string>
@@ -94,6 +96,7 @@ public:
 
     void print_header() const;
     void print_report() const;
+    bool agrees() const;
 
 private:
     // c (1/rho - (1 - c)/rho_w - c v_sucrose) is linear in the terms; the error of 1/rho is the same everywhere
@@ -231,16 +234,43 @@ void fitted::print_report() const {
     }
 }
 
+/// Whether the constants of the library are those of the fit, to the seven digits that are printed.
+bool fitted::agrees() const {
+    namespace library = model::solution;
+    bool all = true;
+    auto const same = [&all](char const* name, double constant, double found) {
+        if (std::abs(constant - found) <= 1e-6 * std::abs(found)) return;
+        std::printf("%s: %.9g in the library, %.9g by the fit\n", name, constant, found);
+        all = false;
+    };
+    auto const each = [&same](char const* name, auto const& constants, Eigen::VectorXd const& found,
+                              double scale) {
+        for (std::size_t k = 0; k < constants.size(); ++k)
+            same(name, constants[k], scale * found[static_cast<Eigen::Index>(k)]);
+    };
+    same("water", library::water_refraction, water_refraction_);
+    each("ethanol", library::ethanol_refraction, refraction_.at("ethanol"), 1.0);
+    each("methanol", library::methanol_refraction, refraction_.at("methanol"), 1.0);
+    each("sucrose", library::sucrose_refraction, refraction_.at("sucrose"), 1.0);
+    each("glucose", library::glucose_refraction, refraction_.at("glucose"), 1.0);
+    each("fructose", library::fructose_refraction, refraction_.at("fructose"), 1.0);
+    each("volume of glucose", library::glucose_volume, volume_.at("glucose"), 1000.0);
+    each("volume of fructose", library::fructose_volume, volume_.at("fructose"), 1000.0);
+    each("volume of methanol", library::methanol_volume, volume_.at("methanol"), 1000.0);
+    return all;
+}
+
 }  // namespace
 
 int main(int argc, char** argv) try {
-    bool const header = argc == 3 && std::strcmp(argv[2], "coefficients") == 0;
-    if (argc != 3 || (!header && std::strcmp(argv[2], "report") != 0)) {
-        std::fputs("usage: solutions tables coefficients|report\n", stderr);
+    std::string const wanted = argc == 3 ? argv[2] : "";
+    if (wanted != "coefficients" && wanted != "report" && wanted != "agreement") {
+        std::fputs("usage: solutions tables coefficients|report|agreement\n", stderr);
         return 2;
     }
     fitted const all(argv[1]);
-    header ? all.print_header() : all.print_report();
+    if (wanted == "agreement") return all.agrees() ? 0 : 1;
+    wanted == "coefficients" ? all.print_header() : all.print_report();
     return 0;
 } catch (std::exception const& error) {
     std::fprintf(stderr, "solutions: %s\n", error.what());
