@@ -124,6 +124,23 @@ TEST_F(FloatingPointExceptions, NoneInStills) {
                 << static_cast<int>(top.what()) << ' ' << static_cast<int>(flow);
         }
     }
+    for (head const& top : {head::total_condenser(reflux::constant(2.0)).reflux_at(celsius(40)),
+                            head::total_condenser(reflux::constant_strength(by_volume(80), 20.0)),
+                            head::total_condenser(reflux::of_take_off(10.0 * millilitre / minute))}) {
+        for (double const held : {0.0, 50.0}) {
+            still s;
+            s.pot.power = 1500.0 * watt;
+            s.tower = column::of_plates(3, 0.6).holding(held * millilitre);
+            s.neck = neck::losing(1.0 * watt_per_kelvin);
+            s.head = top.holding(10.0 * millilitre);
+            run_plan plan;
+            plan.ends.push_back(condition::collected(1.0 * litre));
+            plan.points = 5;
+            plan.start = 10.0 * minute;
+            EXPECT_EQ(raised([&] { static_cast<void>(distil(wash::of(charge), s, plan, mixture)); }), 0)
+                << top.returned().ratio() << ' ' << held;
+        }
+    }
     EXPECT_EQ(raised([&] {
                   std::vector<past_run> const runs{
                       {wash::of(charge), 0.1 * litre, 2.0 * litre, by_volume(at_run_time(75.0))}};

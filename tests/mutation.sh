@@ -10,7 +10,7 @@
 # GROUPs of operators (+ - * / < > <= >= && ||):
 #   r22-code formulas saturation-code gibbs-code equilibrium-code vapour enthalpy-code blending lots parcel hydrometer
 #   strength attenuation caloric heating trade measured-equilibrium uncertainty monte-carlo conformity labelling instruments
-#   column batch-still still-estimate
+#   column batch-still holdup still-estimate
 # A GROUP of faults that somebody might make, tests/planted_faults.txt, each with the test that must notice it:
 #   planted
 # Without a GROUP, all of them. Left out are the first guesses (oiml_r22_inverse_guess.hpp, bubble_point_guess.hpp): no
@@ -370,6 +370,10 @@ run() {
         batch-still)
             group batch-still operators include/aqueth/still/detail/batch_run.hpp run_balances run_columns run_conditions
             ;;
+        holdup)
+            group holdup operators include/aqueth/still/detail/holdup_run.hpp run_holdup
+            group holdup coefficients include/aqueth/numeric/diagonally_implicit.hpp diagonally_implicit
+            ;;
         still-estimate)
             group still-estimate operators include/aqueth/still/stages.hpp stages
             group still-estimate operators include/aqueth/numeric/minimum.hpp minimum
@@ -387,7 +391,7 @@ if (($# == 0)); then
         label-figures instrument-figures r22-code formulas saturation-code gibbs-code equilibrium-code vapour enthalpy-code \
         blending lots parcel hydrometer freezing-code strength weighing specific-gravity \
         attenuation caloric heating trade measured-equilibrium uncertainty \
-        monte-carlo conformity labelling instruments column batch-still still-estimate planted
+        monte-carlo conformity labelling instruments column batch-still holdup still-estimate planted
 fi
 for name in "$@"; do run "$name"; done
 [[ ! -e $scratch/failed ]]

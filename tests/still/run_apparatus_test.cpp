@@ -286,6 +286,53 @@ TEST(Apparatus, TakeOffRate) {
     EXPECT_NEAR(refused.upper(), recorded(bare).points[0].take_off.value() * 6e7, 1e-6 * refused.upper());
 }
 
+// A rate that falls short later is refused where it does, and not by a look beyond the end of the run.
+TEST(Apparatus, TakeOffRateThatFallsShort) {
+    still const s = plates(4, head::total_condenser(reflux::of_take_off(34.0 * millilitre / minute)));
+    auto const run = [&](units::time end) {
+        return distil(charge(), s, until(condition::elapsed(end)), sea_level());
+    };
+    double shortest = 1.0, longest = 400.0;  // min
+    for (int i = 0; i < 40; ++i) {
+        double const middle = 0.5 * (shortest + longest);
+        try {
+            static_cast<void>(run(middle * minute));
+            shortest = middle;
+        } catch (refusal const& e) {
+            ASSERT_EQ(e.code(), argument::take_off_rate) << e.what();
+            longest = middle;
+        }
+    }
+    EXPECT_GT(shortest, 30.0);
+    EXPECT_LT(longest, 390.0);
+    // Up to there the reflux falls to nothing.
+    EXPECT_NEAR(run(shortest * minute).fractions[0].end.reflux_ratio, 0.0, 1e-6);
+
+    still large = plates(4, head::total_condenser(reflux::of_take_off(1e-3 * millilitre / minute)));
+    large.pot.power = 100.0 * kilowatt;
+    expect_refusal(
+        [&] { return distil(charge(), large, until(condition::elapsed(1.0 * hour)), sea_level()); },
+        "take-off rate");
+}
+
+// Under a low pressure the vapour can be colder than the room. The neck then loses nothing.
+TEST(Apparatus, NeckInAWarmRoom) {
+    boiling_curve const vacuum(5.0 * kilopascal);
+    still s = pot();
+    s.pot.room = celsius(60);
+    auto const run = [&] {
+        run_plan plan = until(condition::collected(0.5 * litre));
+        plan.points = 2;
+        return distil(charge(), s, plan, vacuum);
+    };
+    distillation const insulated = run();
+    s.neck = neck::losing(2.0 * watt_per_kelvin);
+    distillation const losing = run();
+    ASSERT_LT(losing.points[0].vapour, celsius(60));
+    EXPECT_NEAR(losing.heat.neck.value(), 0.0, 1e-3);
+    EXPECT_NEAR(losing.points[1].distillate.value(), insulated.points[1].distillate.value(), 1e-9);
+}
+
 // The time at total reflux costs time and heat; without holdup nothing else changes.
 TEST(Apparatus, TimeAtTotalReflux) {
     for (bool const loses : {false, true}) {

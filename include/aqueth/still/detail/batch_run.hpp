@@ -258,9 +258,11 @@ public:
     /// heats taken out above the column
     heats_above heats(still_top const& t) const {
         bool const plain = t.above.shares.together() == 0.0;
-        auto const of_vapour = plain ? column_.heats(t.d) : column_.with(t.above.shares).heats(t.d);
+        return heats(t, plain ? column_.heats(t.d) : column_.with(t.above.shares).heats(t.d));
+    }
+    heats_above heats(still_top const& t, typename column_solver<M>::top_heats const& of_vapour) const {
         double const all = of_vapour.all() / (1.0 - t.phi);
-        if (plain) return {0.0, 0.0, all};
+        if (t.above.shares.together() == 0.0) return {0.0, 0.0, all};
         double const vapour = t.vapour();
         double const neck = vapour * of_vapour.neck, head = vapour * of_vapour.head;
         return {neck, head, all - neck - head};
@@ -380,7 +382,8 @@ public:
         if (still_.neck.loss().value() > 0.0) {
             for (int i = 0; i < 10; ++i) {  // its temperature depends little on what condenses in it
                 auto const column = column_.with({limited(neck / net), 0.0});
-                neck = neck_loss(column.neck_temperature(column.distillate(x(), 1.0)));
+                auto const q = column.heats(column.distillate(x(), 1.0));
+                neck = neck_loss(mixture_.temperature(q.liquid_of_neck));
             }
             require_share(argument::heat_loss_coefficient, "W/K", still_.neck.loss().value(), neck / net,
                           aqueth::neck::greatest_share);
@@ -503,13 +506,14 @@ private:
     std::array<double, 4> substituted(double x, double left, still_top const& t,
                                       column_solver<M> const& column) const {
         auto const q = column.heats(t.d);
-        double const seconds = seconds_per_mole(x, t.d, heats(t), left);
+        double const seconds = seconds_per_mole(x, t.d, heats(t, q), left);
         double const of_vapour = seconds / t.vapour();  // time of a mole of vapour
         auto const& shares = t.above.shares;
         std::array<double, 4> next{shares.neck, shares.head, t.above.cold, 0.0};
         // The heat that a share takes is proportional to it, nearly.
         if (still_.neck.loss().value() > 0.0)
-            next[0] = limited(shares.neck * neck_loss(column.neck_temperature(t.d)) * of_vapour / q.neck);
+            next[0] =
+                limited(shares.neck * neck_loss(mixture_.temperature(q.liquid_of_neck)) * of_vapour / q.neck);
         if (auto const& water = still_.head.water())
             next[1] = limited(shares.head * water->heat().value() * of_vapour / q.head);
         if (auto const& cold = still_.head.reflux_temperature())
