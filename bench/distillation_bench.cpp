@@ -2,8 +2,10 @@
 // Cost of the runs of a still: the forecast that a user waits for, and the function that a search for stages
 // repeats.
 #include <aqueth/boiling_curve.hpp>
+#include <aqueth/still/learning.hpp>
 #include <aqueth/still/run.hpp>
-#include <aqueth/still/stages.hpp>
+
+#include "still/learning_logs.hpp"
 
 #include <benchmark/benchmark.h>
 
@@ -11,6 +13,7 @@
 #include <chrono>
 #include <cstddef>
 #include <span>
+#include <vector>
 
 namespace {
 
@@ -131,5 +134,27 @@ void search_for_stages(benchmark::State& timing) {
     }
 }
 BENCHMARK(search_for_stages);
+
+// Four figures from the logs of three runs with 12 rows and every quantity: the user waits for it.
+void learning_from_three_logs(benchmark::State& timing) {
+    still s{{1.5 * kilowatt, 4000.0 * joule_per_kelvin, 3.0 * watt_per_kelvin, celsius(20)}};
+    s.tower = column::of_plates(4, 0.6);
+    s.neck = neck::condensing(0.05);
+    std::vector<run_log> logs;
+    for (double const ratio : {3.0, 1.5, 6.0}) {
+        s.head = head::total_condenser(reflux::constant(ratio));
+        test::log_contents const everything{12, 0.25, true, true, true, true, true};
+        logs.push_back(test::with_noise(test::log_of(charge, s, everything, curve), 1, 0.5, 0.5, 10.0, 1.0));
+        if (ratio != 3.0) logs.back().reflux_ratio = ratio;
+    }
+    using figure = still_figure;
+    std::vector<still_unknown> const unknowns{
+        {figure::plate_efficiency}, {figure::neck_share}, {figure::reflux_ratio}, {figure::pot_loss}};
+    for (auto _ : timing) {
+        benchmark::DoNotOptimize(learn_still(s, std::span<run_log const>(logs),
+                                             std::span<still_unknown const>(unknowns), {}, curve));
+    }
+}
+BENCHMARK(learning_from_three_logs)->Unit(benchmark::kMillisecond);
 
 }  // namespace

@@ -6,6 +6,7 @@
 #include <aqueth/aqueth.hpp>
 #include <aqueth/array.hpp>
 #include <aqueth/measured_equilibrium.hpp>
+#include <aqueth/still/learning.hpp>
 
 #include <gtest/gtest.h>
 

@@ -52,7 +52,8 @@ options_of() {
     case $1 in
         fit/*) echo -isystem "${EIGEN:-/usr/include/eigen3}" ;;
         # long at -O0
-        *stages | *column | *run_* | *monte_carlo | published/metrology_guides) echo -O1 ;;
+        *learning | *learning_stages | *run_neck) echo -O1 -isystem "${EIGEN:-/usr/include/eigen3}" ;;
+        *column | *run_* | *monte_carlo | published/metrology_guides) echo -O1 ;;
     esac
 }
 
@@ -375,7 +376,12 @@ run() {
             group holdup coefficients include/aqueth/numeric/diagonally_implicit.hpp diagonally_implicit
             ;;
         still-estimate)
-            group still-estimate operators include/aqueth/still/stages.hpp stages
+            group still-estimate operators include/aqueth/still/detail/boiling_down.hpp learning_stages
+            group still-estimate operators include/aqueth/still/detail/log_forecast.hpp learning
+            group still-estimate operators include/aqueth/still/detail/stage_fit.hpp learning_stages
+            group still-estimate operators include/aqueth/still/detail/log_fit.hpp learning
+            group still-estimate operators include/aqueth/still/learned.hpp learning
+            group still-estimate operators include/aqueth/still/run_log.hpp run_log
             group still-estimate operators include/aqueth/numeric/minimum.hpp minimum
             ;;
         planted) plant ;;

@@ -3,8 +3,9 @@
 
 /// @file
 /// The front door: the whole typed, scalar interface except tables of measured points (number_table.hpp,
-/// equilibrium_points.hpp, measured_equilibrium.hpp) and quantities as texts (text.hpp, io.hpp, format.hpp,
-/// parse.hpp). Include single headers for shorter builds.
+/// equilibrium_points.hpp, measured_equilibrium.hpp), quantities as texts (text.hpp, io.hpp, format.hpp,
+/// parse.hpp) and learning a still from its logs (still/learning.hpp, which needs Eigen; still/run_log.hpp).
+/// Include single headers for shorter builds.
 
 /// @namespace aqueth
 /// Properties of ethanol-water mixtures and the distiller's operations on them: the typed interface.
@@ -27,7 +28,6 @@
 #include <aqueth/still/run.hpp>            // a run of a still: fractions, strengths, times, heat
 #include <aqueth/still/run_plan.hpp>       // cuts and ends of a run
 #include <aqueth/still/season.hpp>         // strips and spirit runs until they repeat themselves
-#include <aqueth/still/stages.hpp>         // effective stages from earlier runs
 #include <aqueth/still/still.hpp>          // the apparatus: pot, column, neck, head
 // operations of the trade, on parcels
 #include <aqueth/attenuation.hpp>   // strength of a wash from its gravities; sugar for a wash

@@ -53,7 +53,7 @@ tell <<'TEXT'
 3. How good is the column? An earlier run gave 1.8 L of 88 % vol from 25 L of 11 % vol, with a reflux ratio of 3,
    after 100 mL of foreshots. About 5 % of the vapour condenses in neck and head.
 TEXT
-column="find_stages --run '25 L, 11 %vol, 100 mL, 1.8 L, 88 %vol' --reflux 3 --heat-loss '5 %'"
+column="learn_still --run '25 L, 11 %vol, 100 mL, 1.8 L, 88 %vol' --reflux 3 --heat-loss '5 %'"
 show "$column"
 stages=$(figure "$column" stages 1)
 

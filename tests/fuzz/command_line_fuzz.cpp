@@ -54,9 +54,6 @@ namespace fill_bottles_program {
 namespace fill_jars_program {
 #include "fill_jars.cpp"
 }
-namespace find_stages {
-#include "find_stages.cpp"
-}
 namespace forecast_run {
 #include "forecast_run.cpp"
 }
@@ -65,6 +62,9 @@ namespace judge_uncertainty {
 }
 namespace judge_wash {
 #include "judge_wash.cpp"
+}
+namespace learn_still_program {
+#include "learn_still.cpp"
 }
 namespace plan_season {
 #include "plan_season.cpp"
@@ -79,10 +79,10 @@ namespace read_thermometer {
 namespace {
 using entry = int (*)(int, char**);
 constexpr entry programs[] = {
-    blend_lots::main,        boiling_point::main, check_label::main,       convert_strength::main,
-    correct_reading::main,   dilute_spirit::main, equilibrium_table::main, fill_bottles_program::main,
-    fill_jars_program::main, find_stages::main,   forecast_run::main,      judge_uncertainty::main,
-    judge_wash::main,        plan_season::main,   print_table::main,       read_thermometer::main};
+    blend_lots::main,          boiling_point::main, check_label::main,       convert_strength::main,
+    correct_reading::main,     dilute_spirit::main, equilibrium_table::main, fill_bottles_program::main,
+    fill_jars_program::main,   forecast_run::main,  judge_uncertainty::main, judge_wash::main,
+    learn_still_program::main, plan_season::main,   print_table::main,       read_thermometer::main};
 }  // namespace
 
 extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size) {

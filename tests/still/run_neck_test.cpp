@@ -5,7 +5,7 @@
 #include <aqueth/still/column_limits.hpp>
 #include <aqueth/still/detail/column_solver.hpp>
 #include <aqueth/still/run.hpp>
-#include <aqueth/still/stages.hpp>
+#include <aqueth/still/learning.hpp>
 
 #include "runs.hpp"
 #include "test_mixtures.hpp"

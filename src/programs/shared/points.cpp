@@ -11,10 +11,7 @@
 
 namespace program {
 
-namespace {
-
-/// The contents of a file that can hold points.
-std::string read_file(given const& file) {
+std::string read_file(given const& file, char const* what) {
     std::unique_ptr<std::FILE, int (*)(std::FILE*)> const in(std::fopen(file.text.c_str(), "rb"),
                                                              std::fclose);
     if (!in) refuse(file, fmt::format("cannot be read: {}", std::strerror(errno)));
@@ -22,14 +19,12 @@ std::string read_file(given const& file) {
     text.resize(std::fread(text.data(), 1, text.size(), in.get()));
     if (std::ferror(in.get())) refuse(file, fmt::format("cannot be read: {}", std::strerror(errno)));
     if (std::fgetc(in.get()) != EOF)
-        refuse(file, "the file is longer than 1 MiB, too long for a table of points");
+        refuse(file, fmt::format("the file is longer than 1 MiB, too long for {}", what));
     return text;
 }
 
-}  // namespace
-
 points_at_pressure read_points(given const& file, units::pressure p) {
-    std::string const text = read_file(file);
+    std::string const text = read_file(file, "a table of points");
     equilibrium_points read;
     try {
         read = parse_equilibrium_points(text);

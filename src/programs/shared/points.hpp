@@ -27,6 +27,10 @@ inline constexpr char const* points_format =
     "counted.\n"
     "equilibrium_table --csv writes such a file.";
 
+/// The contents of a file of at most 1 MiB.
+/// @param what what it should hold, for the error of a longer one: "a table of points"
+std::string read_file(given const& file, char const* what);
+
 /// Points of a file at one pressure, or without a pressure, and counts of the lines left out.
 struct points_at_pressure {
     std::vector<equilibrium_point> points;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-#include <aqueth/still/stages.hpp>
+#include <aqueth/still/learning.hpp>
 
 #include "expect_refusal.hpp"
 
