@@ -423,8 +423,8 @@ void run(session& s) {
     main_product const product(r, names);
     std::optional<water_demand> const water =
         cooling.wanted() ? std::optional(water_demand::of(cooling, apparatus, r, curve)) : std::nullopt;
-    std::optional<vapour_load> const load =
-        width.present ? std::optional(greatest_load(width, r, curve)) : std::nullopt;
+    std::vector<vapour_load> load;  // none or one
+    if (width.present) load.push_back(greatest_load(width, r, curve));
     units::volume const product_volume =
         product.parts.empty() ? units::volume() : product.whole().volume(celsius(20));
     run_cost const cost = cost_of(r.energy(), costs.read_source(), water ? water->all() : units::volume(),
@@ -468,9 +468,9 @@ void run(session& s) {
     text.row("condenser", "{:.0f} W at the start", in(r.fractions.front().begin.condenser, watt));
     say_steps(text, words, plan_given.steps, r);
     if (water) water->say(text, words);
-    if (load)
+    for (vapour_load const& each : load)
         text.row("column at the top", "{:.2f} m/s, F-factor {:.2f} Pa^0.5 at most; the maker's limits decide",
-                 load->velocity.value(), load->f_factor);
+                 each.velocity.value(), each.f_factor);
     if (costs.wanted())
         costs.say(text, words, cost, product_volume, product.name == "Hearts" ? "hearts" : "distillate");
     assumed.say(text);
@@ -479,7 +479,7 @@ void run(session& s) {
     text.say("{}", run_caution);
     json const doubt = product.parts.empty() ? json(nullptr) : weaker.to_json(r, names);
     json const more{{"cooling", water ? water->to_json() : json(nullptr)},
-                    {"column_top", load ? to_json(*load) : json(nullptr)},
+                    {"column_top", load.empty() ? json(nullptr) : to_json(load.front())},
                     {"cost", costs.wanted() ? costs.to_json(cost, product_volume) : json(nullptr)},
                     {"steps_taken", static_cast<int>(r.steps.size())}};
     s.answer(text, s.in_json() ? to_json(charge, r, names, assumed, doubt, more) : json(),
