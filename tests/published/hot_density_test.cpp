@@ -74,6 +74,14 @@ TEST(HotDensity, IapwsAgainstCipm2001) {
 TEST(HotDensity, EthanolEquationAsPrinted) {
     table const coefficients("schroeder_2014_coefficients.csv");
     ASSERT_EQ(coefficients.rows().size(), ethanol::terms.size());
+    for (std::size_t i = 0; i < ethanol::terms.size(); ++i) {
+        auto const& row = coefficients.rows()[i];
+        auto const& k = ethanol::terms[i];
+        EXPECT_TRUE(row["n"] == k.n && row["t"] == k.t && row["d"] == k.d && row["l"] == k.l) << i;
+        EXPECT_TRUE(row["alpha"] == k.alpha && row["beta"] == k.beta && row["gamma"] == k.gamma &&
+                    row["epsilon"] == k.epsilon)
+            << i;
+    }
     auto const residual = [&](double delta, double tau) {
         double sum = 0.0;
         for (auto const& row : coefficients.rows()) {
