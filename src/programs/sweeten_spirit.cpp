@@ -72,8 +72,8 @@ void run(session& s) {
     sweetened const& liqueur = plan.product;
     units::mass_density const water = density(mass_fraction(0.0), celsius(20.0));
     page text;
-    text.say("Add {} of {} and {} of water by the balance.", words.weight(plan.sugar, crystals), name_of(which),
-             words.weight(plan.water, water));
+    text.say("Add {} of {} and {} of water by the balance.", words.weight(plan.sugar, crystals),
+             name_of(which), words.weight(plan.water, water));
     text.gap();
     text.row("spirit", "{}", words.liquid(plan.spirit));
     text.row("liqueur", "{} of {:.2f} % vol with {:.1f} g/L at 20 °C", words.volume(liqueur.volume()),

@@ -224,6 +224,44 @@ void washes(bytes& in) {
         HOSTILE_WITHIN(sg->value(), 0.5, 2.0);
 }
 
+void sugar_and_light(bytes& in) {
+    double const strength = in.number(0.0, 100.0), concentration = in.number(0.0, 900.0);
+    auto const t = celsius(in.number(0.0, 40.0));
+    auto const kind = static_cast<sweetener>(in.choice(4));
+    auto const liqueur = unless_refused(
+        [&] { return sweetened::of(litre, by_volume(strength), concentration * gram_per_litre, t, kind); });
+    if (liqueur) {
+        auto const back = unless_refused([&] {
+            return strength_behind_sugar(liqueur->density(), t, concentration * gram_per_litre, kind);
+        });
+        if (back) HOSTILE_NEAR(back->percent(), strength, 1e-5);
+        unless_refused(
+            [&] { return sugar_behind_density(liqueur->density(celsius(20)), liqueur->strength(), kind); });
+        unless_refused([&] { return liqueur->strength_doubt(); });
+        if (auto const n = unless_refused([&] { return refractive_index_of(*liqueur); }))
+            unless_refused([&] { return brix_of(*n); });
+    }
+    auto const spirit =
+        unless_refused([&] { return parcel::of(litre, by_volume(in.number(0.0, 100.0)), t); });
+    if (spirit) {
+        auto const plan = unless_refused(
+            [&] { return sweeten(*spirit, by_volume(strength), concentration * gram_per_litre, kind); });
+        if (plan) HOSTILE_NEAR(plan->product.strength().percent(), strength, 1e-6);
+    }
+    double const rho = in.number(700.0, 1400.0), light = in.number(1.3, 1.5);
+    unless_refused([&] { return find_methanol(rho * kilogram_per_cubic_metre, refractive_index(light)); });
+    unless_refused([&] {
+        return wash_from_gravity_and_index(litre, specific_gravity(rho / 998.2), refractive_index(light), t);
+    });
+    unless_refused([&] {
+        return fermented_wash(litre, specific_gravity(in.number(0.98, 1.15)), brix(in.number(0.0, 40.0)), t);
+    });
+    unless_refused([&] {
+        return strength_of_distilled_sample(in.number(0.0, 1.0) * litre, t, in.number(0.0, 1.0) * litre,
+                                            by_volume(strength), t, in.number(0.0, 0.2));
+    });
+}
+
 void small_things(bytes& in) {
     double const degrees = in.number(0.0, 200.0), metres = in.number(-5000.0, 11000.0);
     auto const t = celsius(in.number(-20.0, 40.0));
@@ -312,7 +350,7 @@ void cellar(bytes& in) {
 
 extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size) {
     bytes in(data, size);
-    switch (in.choice(9)) {
+    switch (in.choice(10)) {
     case 0: strengths(in); break;
     case 1: densities(in); break;
     case 2: instruments(in); break;
@@ -321,6 +359,7 @@ extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size
     case 5: washes(in); break;
     case 6: liquids(in); break;
     case 7: cellar(in); break;
+    case 8: sugar_and_light(in); break;
     default: small_things(in); break;
     }
     return 0;
