@@ -80,7 +80,7 @@ TEST(Strike, RefusesWhatBoilingWaterCannotDo) {
     auto const e = expect_refusal([&] { return strike_temperature(m, celsius(75.0)); }, "temperature wanted");
     EXPECT_GT(e.upper(), 50.0);
     EXPECT_NEAR(strike_temperature(m, celsius(e.upper() - 1e-4)).celsius(), 100.0, 0.01);
-    m.moisture = 0.2;
+    m.moisture = 0.0801;
     expect_refusal([&] { return strike_temperature(m, celsius(65.0)); }, "moisture");
     m = mash{0.0 * kilogram, 3.0 * kilogram};
     expect_refusal([&] { return strike_temperature(m, celsius(65.0)); }, "mass of the grain");

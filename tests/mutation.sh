@@ -297,14 +297,14 @@ run() {
             group transport operators include/aqueth/plain/flammability.hpp flammability published/flash_points ;;
         pycnometer) group pycnometer operators include/aqueth/plain/pycnometer.hpp pycnometer ;;
         mash)
-            numbers mash malt_heat published/mash
+            numbers mash malt_heat published/mash mash
             numbers mash fermentation_heat published/mash mash
             group mash operators include/aqueth/plain/mash.hpp mash published/mash ;;
         cask)
             numbers cask cask_loss_limits published/casks
             group cask operators include/aqueth/plain/cask.hpp cask ;;
         trade-scales)
-            numbers trade-scales trade_scales published/trade_scales
+            numbers trade-scales trade_scales trade_scales published/trade_scales
             group trade-scales operators include/aqueth/plain/trade_scales.hpp trade_scales published/trade_scales ;;
         atmosphere) numbers atmosphere icao_atmosphere atmosphere ;;
         constants)
