@@ -289,6 +289,9 @@ int code_of(aqueth::limit code) noexcept {
     case aqueth::limit::vapour_liquid_equilibrium: return 39;
     case aqueth::limit::water_only_weakens: return 40;
     case aqueth::limit::yeast_common_practice: return 41;
+    case aqueth::limit::ethanol_to_water_at_this_temperature: return 42;
+    case aqueth::limit::liquid_below_boiling_point: return 43;
+    case aqueth::limit::water_liquid_and_sugar_solutions: return 44;
     default: return 0;
     }
 }
@@ -337,6 +340,9 @@ char const* limit_name(int code) noexcept {
     case 39: return name_of(aqueth::limit::vapour_liquid_equilibrium);
     case 40: return name_of(aqueth::limit::water_only_weakens);
     case 41: return name_of(aqueth::limit::yeast_common_practice);
+    case 42: return name_of(aqueth::limit::ethanol_to_water_at_this_temperature);
+    case 43: return name_of(aqueth::limit::liquid_below_boiling_point);
+    case 44: return name_of(aqueth::limit::water_liquid_and_sugar_solutions);
     default: return nullptr;
     }
 }

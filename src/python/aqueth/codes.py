@@ -176,3 +176,6 @@ class Limit(enum.IntEnum):
     vapour_liquid_equilibrium = 39
     water_only_weakens = 40
     yeast_common_practice = 41
+    ethanol_to_water_at_this_temperature = 42
+    liquid_below_boiling_point = 43
+    water_liquid_and_sugar_solutions = 44
