@@ -5,6 +5,7 @@
 #include <aqueth/correlation/cask_loss_limits.hpp>
 #include <aqueth/correlation/cipm_2001_water.hpp>
 #include <aqueth/correlation/ethanol_saturation_poling.hpp>
+#include <aqueth/correlation/ethanol_schroeder.hpp>
 #include <aqueth/correlation/excise_notice_226.hpp>
 #include <aqueth/correlation/fermentation.hpp>
 #include <aqueth/correlation/fermentation_heat.hpp>
@@ -13,6 +14,7 @@
 #include <aqueth/correlation/gas_constant.hpp>
 #include <aqueth/correlation/glass_expansion.hpp>
 #include <aqueth/correlation/heat_capacity_perry.hpp>
+#include <aqueth/correlation/iapws_liquid_water.hpp>
 #include <aqueth/correlation/icao_atmosphere.hpp>
 #include <aqueth/correlation/its90.hpp>
 #include <aqueth/correlation/malt_heat.hpp>
@@ -29,6 +31,7 @@
 #include <aqueth/model/enthalpy.hpp>
 #include <aqueth/model/ethanol_second_virial.hpp>
 #include <aqueth/model/excess_gibbs.hpp>
+#include <aqueth/model/hot_density.hpp>
 #include <aqueth/model/modified_raoult.hpp>
 #include <aqueth/model/sound_speed.hpp>
 #include <aqueth/model/vapour_deviations.hpp>
@@ -70,6 +73,9 @@ int main() {
     using namespace aqueth::correlation;
     using namespace aqueth::model;
     show("correlation::oiml_r22", oiml_r22::cited, true);
+    show("model::hot_density", hot_density::cited);
+    show("correlation::iapws_liquid_water", iapws_liquid_water::cited);
+    show("correlation::ethanol_schroeder", ethanol_schroeder::cited);
     show("correlation::cipm_2001_water", cipm_2001_water::cited);
     show("correlation::freezing_point", freezing_point::cited);
     show("correlation::glass_expansion", glass_expansion::cited);

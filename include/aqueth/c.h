@@ -186,14 +186,17 @@ typedef enum aqueth_limit {
     AQUETH_LIMIT_VAPOUR_LIQUID_EQUILIBRIUM = 39,
     AQUETH_LIMIT_WATER_ONLY_WEAKENS = 40,
     AQUETH_LIMIT_YEAST_COMMON_PRACTICE = 41,
-    AQUETH_LIMIT_ABOVE_THE_PRESSURE_OF_BOILING = 42,
-    AQUETH_LIMIT_BINGHAM_JACKSON = 43,
-    AQUETH_LIMIT_BOILING_WATER_IS_TOO_COLD = 44,
-    AQUETH_LIMIT_FLASH_POINTS_COMPARED = 45,
-    AQUETH_LIMIT_HEAVIER_THAN_THE_EMPTY_FLASK = 46,
-    AQUETH_LIMIT_MALT_TABLE = 47,
-    AQUETH_LIMIT_MEASURED_SPEEDS_OF_SOUND = 48,
-    AQUETH_LIMIT_MELINDER = 49
+    AQUETH_LIMIT_ETHANOL_TO_WATER_AT_THIS_TEMPERATURE = 42,
+    AQUETH_LIMIT_LIQUID_BELOW_BOILING_POINT = 43,
+    AQUETH_LIMIT_WATER_LIQUID_AND_SUGAR_SOLUTIONS = 44,
+    AQUETH_LIMIT_ABOVE_THE_PRESSURE_OF_BOILING = 45,
+    AQUETH_LIMIT_BINGHAM_JACKSON = 46,
+    AQUETH_LIMIT_BOILING_WATER_IS_TOO_COLD = 47,
+    AQUETH_LIMIT_FLASH_POINTS_COMPARED = 48,
+    AQUETH_LIMIT_HEAVIER_THAN_THE_EMPTY_FLASK = 49,
+    AQUETH_LIMIT_MALT_TABLE = 50,
+    AQUETH_LIMIT_MEASURED_SPEEDS_OF_SOUND = 51,
+    AQUETH_LIMIT_MELINDER = 52
 } aqueth_limit;
 
 /* The scale of a strength. */
@@ -253,9 +256,9 @@ AQUETH_API const char* aqueth_limit_name(int limit);
  * Returns the characters that the whole sentence has, without the zero. */
 AQUETH_API size_t aqueth_refusal_text(const aqueth_refusal* refusal, char* text, size_t room);
 
-/* Density of a mixture, OIML R 22.
+/* Density of a mixture, OIML R 22 to 40 °C, above it to the boiling point.
  * mass_fraction  0 to 1
- * celsius        -20 to 40 °C */
+ * celsius        -20 to 100 °C */
 AQUETH_API aqueth_status aqueth_density_kg_m3(double mass_fraction, double celsius,
                                               double* kg_m3_result, aqueth_refusal* refusal);
 AQUETH_API aqueth_status aqueth_density_kg_m3_array(size_t count, const double* mass_fraction,
@@ -265,9 +268,9 @@ AQUETH_API aqueth_status aqueth_density_kg_m3_array(size_t count, const double* 
                                                     ptrdiff_t kg_m3_stride_of_result,
                                                     unsigned char* refused);
 
-/* Mass fraction of ethanol from the density at a temperature, OIML R 22.
+/* Mass fraction of ethanol from the density at a temperature, OIML R 22 to 40 °C.
  * kg_m3    770 to 1000 kg/m3
- * celsius  -20 to 40 °C */
+ * celsius  -20 to 100 °C */
 AQUETH_API aqueth_status aqueth_mass_fraction_from_density(double kg_m3, double celsius,
                                                            double* mass_fraction_result,
                                                            aqueth_refusal* refusal);
@@ -279,9 +282,9 @@ AQUETH_API aqueth_status aqueth_mass_fraction_from_density_array(size_t count, c
                                                                  ptrdiff_t mass_fraction_stride_of_result,
                                                                  unsigned char* refused);
 
-/* Cubic expansion coefficient of a mixture, OIML R 22.
+/* Cubic expansion coefficient of a mixture, OIML R 22 to 40 °C.
  * mass_fraction  0 to 1
- * celsius        -20 to 40 °C */
+ * celsius        -20 to 100 °C */
 AQUETH_API aqueth_status aqueth_thermal_expansion_per_kelvin(double mass_fraction, double celsius,
                                                              double* per_kelvin_result,
                                                              aqueth_refusal* refusal);
@@ -294,9 +297,9 @@ AQUETH_API aqueth_status aqueth_thermal_expansion_per_kelvin_array(size_t count,
                                                                    ptrdiff_t per_kelvin_stride_of_result,
                                                                    unsigned char* refused);
 
-/* Molar volume of a mixture, OIML R 22.
+/* Molar volume of a mixture, OIML R 22 to 40 °C.
  * mass_fraction  0 to 1
- * celsius        -20 to 40 °C */
+ * celsius        -20 to 100 °C */
 AQUETH_API aqueth_status aqueth_molar_volume_cm3_mol(double mass_fraction, double celsius,
                                                      double* cm3_mol_result,
                                                      aqueth_refusal* refusal);
@@ -309,9 +312,9 @@ AQUETH_API aqueth_status aqueth_molar_volume_cm3_mol_array(size_t count,
                                                            ptrdiff_t cm3_mol_stride_of_result,
                                                            unsigned char* refused);
 
-/* Change of volume on mixing one mole of mixture, OIML R 22.
+/* Change of volume on mixing one mole of mixture, OIML R 22 to 40 °C.
  * mass_fraction  0 to 1
- * celsius        0 to 40 °C */
+ * celsius        0 to 78 °C */
 AQUETH_API aqueth_status aqueth_excess_molar_volume_cm3_mol(double mass_fraction, double celsius,
                                                             double* cm3_mol_result,
                                                             aqueth_refusal* refusal);
@@ -359,8 +362,8 @@ AQUETH_API aqueth_status aqueth_convert_strength_array(size_t count, const doubl
 
 /* Specific gravity t1/t2 of a mixture, in vacuo or as weighed in air.
  * mass_fraction   0 to 1
- * liquid_celsius  -20 to 40 °C
- * water_celsius   0 to 40 °C
+ * liquid_celsius  -20 to 100 °C
+ * water_celsius   0 to 100 °C
  * weighed_in      a value of aqueth_medium */
 AQUETH_API aqueth_status aqueth_specific_gravity_of(double mass_fraction, double liquid_celsius,
                                                     double water_celsius, int weighed_in,
@@ -379,8 +382,8 @@ AQUETH_API aqueth_status aqueth_specific_gravity_of_array(size_t count, const do
 
 /* Mass fraction from the specific gravity t1/t2.
  * specific_gravity  0.79 to 1
- * liquid_celsius    -20 to 40 °C
- * water_celsius     0 to 40 °C
+ * liquid_celsius    -20 to 100 °C
+ * water_celsius     0 to 100 °C
  * weighed_in        a value of aqueth_medium */
 AQUETH_API aqueth_status aqueth_mass_fraction_from_specific_gravity(double specific_gravity,
                                                                     double liquid_celsius,
@@ -439,7 +442,7 @@ AQUETH_API aqueth_status aqueth_density_in_air_kg_m3_array(size_t count, const d
 
 /* True strength, on the scale of the instrument, from what a hydrometer for spirit shows at a temperature.
  * reading           0 to 1 of the scale
- * celsius           -20 to 40 °C
+ * celsius           -20 to 100 °C
  * scale             a value of aqueth_strength_scale
  * glass_per_kelvin  0 to 0.0003 1/K */
 AQUETH_API aqueth_status aqueth_strength_from_reading(double reading, double celsius, int scale,
@@ -458,7 +461,7 @@ AQUETH_API aqueth_status aqueth_strength_from_reading_array(size_t count, const 
 
 /* What a hydrometer for spirit shows in a mixture at a temperature.
  * mass_fraction     0 to 1
- * celsius           -20 to 40 °C
+ * celsius           -20 to 100 °C
  * scale             a value of aqueth_strength_scale
  * glass_per_kelvin  0 to 0.0003 1/K */
 AQUETH_API aqueth_status aqueth_reading_of_strength(double mass_fraction, double celsius, int scale,
@@ -476,7 +479,7 @@ AQUETH_API aqueth_status aqueth_reading_of_strength_array(size_t count, const do
 
 /* Density from what a density hydrometer shows at a temperature.
  * reading_kg_m3      500 to 1500 kg/m3
- * celsius            -20 to 40 °C
+ * celsius            -20 to 100 °C
  * reference_celsius  0 to 40 °C
  * glass_per_kelvin   0 to 0.0003 1/K */
 AQUETH_API aqueth_status aqueth_density_from_reading_kg_m3(double reading_kg_m3, double celsius,
@@ -500,7 +503,7 @@ AQUETH_API aqueth_status aqueth_density_from_reading_kg_m3_array(size_t count,
 /* Mass of a volume of a mixture.
  * litres         0 or more, L
  * mass_fraction  0 to 1
- * celsius        -20 to 40 °C */
+ * celsius        -20 to 100 °C */
 AQUETH_API aqueth_status aqueth_mass_of_volume_kg(double litres, double mass_fraction,
                                                   double celsius, double* kg_result,
                                                   aqueth_refusal* refusal);
@@ -516,8 +519,8 @@ AQUETH_API aqueth_status aqueth_mass_of_volume_kg_array(size_t count, const doub
 /* Volume of a mass of a mixture at a temperature.
  * mass_kg        0 or more, kg
  * mass_fraction  0 to 1
- * celsius        -20 to 40 °C
- * at_celsius     -20 to 40 °C */
+ * celsius        -20 to 100 °C
+ * at_celsius     -20 to 100 °C */
 AQUETH_API aqueth_status aqueth_volume_litres(double mass_kg, double mass_fraction, double celsius,
                                               double at_celsius, double* litres_result,
                                               aqueth_refusal* refusal);
@@ -535,7 +538,7 @@ AQUETH_API aqueth_status aqueth_volume_litres_array(size_t count, const double* 
 /* Volume that the ethanol of a mixture has on its own at a reference temperature.
  * mass_kg            0 or more, kg
  * mass_fraction      0 to 1
- * celsius            -20 to 40 °C
+ * celsius            -20 to 100 °C
  * reference_celsius  0 to 40 °C */
 AQUETH_API aqueth_status aqueth_pure_alcohol_litres(double mass_kg, double mass_fraction,
                                                     double celsius, double reference_celsius,
@@ -555,10 +558,10 @@ AQUETH_API aqueth_status aqueth_pure_alcohol_litres_array(size_t count, const do
 /* Two liquids mixed without loss of heat.
  * a_kg             0 or more, kg
  * a_mass_fraction  0 to 1
- * a_celsius        0 to 40 °C
+ * a_celsius        0 to 100 °C
  * b_kg             0 or more, kg
  * b_mass_fraction  0 to 1
- * b_celsius        0 to 40 °C */
+ * b_celsius        0 to 100 °C */
 AQUETH_API aqueth_status aqueth_mix(double a_kg, double a_mass_fraction, double a_celsius,
                                     double b_kg, double b_mass_fraction, double b_celsius,
                                     double* product_kg_result, double* product_mass_fraction_result,
@@ -583,11 +586,11 @@ AQUETH_API aqueth_status aqueth_mix_array(size_t count, const double* a_kg, ptrd
 /* Water or weaker spirit to add to a spirit for a strength.
  * spirit_kg              0 or more, kg
  * spirit_mass_fraction   0 to 1
- * spirit_celsius         -20 to 40 °C
+ * spirit_celsius         -20 to 100 °C
  * target_mass_fraction   0 to 1
  * diluent_mass_fraction  0 to 1
- * diluent_celsius        -20 to 40 °C
- * product_celsius        -20 to 40 °C */
+ * diluent_celsius        -20 to 100 °C
+ * product_celsius        -20 to 100 °C */
 AQUETH_API aqueth_status aqueth_dilute(double spirit_kg, double spirit_mass_fraction,
                                        double spirit_celsius, double target_mass_fraction,
                                        double diluent_mass_fraction, double diluent_celsius,
@@ -625,11 +628,11 @@ AQUETH_API aqueth_status aqueth_dilute_array(size_t count, const double* spirit_
 /* Stronger spirit to add to a spirit for a strength.
  * weak_kg               0 or more, kg
  * weak_mass_fraction    0 to 1
- * weak_celsius          -20 to 40 °C
+ * weak_celsius          -20 to 100 °C
  * target_mass_fraction  0 to 1
  * stock_mass_fraction   0 to 1
- * stock_celsius         -20 to 40 °C
- * product_celsius       -20 to 40 °C */
+ * stock_celsius         -20 to 100 °C
+ * product_celsius       -20 to 100 °C */
 AQUETH_API aqueth_status aqueth_fortify(double weak_kg, double weak_mass_fraction,
                                         double weak_celsius, double target_mass_fraction,
                                         double stock_mass_fraction, double stock_celsius,
@@ -666,12 +669,12 @@ AQUETH_API aqueth_status aqueth_fortify_array(size_t count, const double* weak_k
 
 /* Stock and water for a volume of a strength.
  * litres                 0 or more, L
- * product_celsius        -20 to 40 °C
+ * product_celsius        -20 to 100 °C
  * target_mass_fraction   0 to 1
  * stock_mass_fraction    0 to 1
- * stock_celsius          -20 to 40 °C
+ * stock_celsius          -20 to 100 °C
  * diluent_mass_fraction  0 to 1
- * diluent_celsius        -20 to 40 °C */
+ * diluent_celsius        -20 to 100 °C */
 AQUETH_API aqueth_status aqueth_make_up_by_volume(double litres, double product_celsius,
                                                   double target_mass_fraction,
                                                   double stock_mass_fraction, double stock_celsius,
@@ -701,12 +704,12 @@ AQUETH_API aqueth_status aqueth_make_up_by_volume_array(size_t count, const doub
 
 /* Stock and water for a mass of a strength.
  * mass_kg                0 or more, kg
- * product_celsius        -20 to 40 °C
+ * product_celsius        -20 to 100 °C
  * target_mass_fraction   0 to 1
  * stock_mass_fraction    0 to 1
- * stock_celsius          -20 to 40 °C
+ * stock_celsius          -20 to 100 °C
  * diluent_mass_fraction  0 to 1
- * diluent_celsius        -20 to 40 °C */
+ * diluent_celsius        -20 to 100 °C */
 AQUETH_API aqueth_status aqueth_make_up_by_mass(double mass_kg, double product_celsius,
                                                 double target_mass_fraction,
                                                 double stock_mass_fraction, double stock_celsius,
@@ -736,7 +739,7 @@ AQUETH_API aqueth_status aqueth_make_up_by_mass_array(size_t count, const double
 /* Volume to fill at a temperature so that a bottle holds its label volume at the reference temperature.
  * label_litres       0.000000001 or more, L
  * mass_fraction      0 to 1
- * filling_celsius    -20 to 40 °C
+ * filling_celsius    -20 to 100 °C
  * reference_celsius  0 to 40 °C */
 AQUETH_API aqueth_status aqueth_fill_litres(double label_litres, double mass_fraction,
                                             double filling_celsius, double reference_celsius,
@@ -756,7 +759,7 @@ AQUETH_API aqueth_status aqueth_fill_litres_array(size_t count, const double* la
 /* Bottles that a spirit fills, and what is left.
  * mass_kg            0 or more, kg
  * mass_fraction      0 to 1
- * celsius            -20 to 40 °C
+ * celsius            -20 to 100 °C
  * label_litres       0.000000001 or more, L
  * reference_celsius  0 to 40 °C */
 AQUETH_API aqueth_status aqueth_fill_bottles(double mass_kg, double mass_fraction, double celsius,
@@ -1101,7 +1104,7 @@ AQUETH_API aqueth_status aqueth_proof_gallons_per_pound_array(size_t count, cons
 
 /* Factor from a volume at a temperature to the volume at 60 °F.
  * us_proof  0 to 200 US proof
- * celsius   -20 to 40 °C */
+ * celsius   -20 to 100 °C */
 AQUETH_API aqueth_status aqueth_volume_factor_to_60_fahrenheit(double us_proof, double celsius,
                                                                double* factor_result,
                                                                aqueth_refusal* refusal);
@@ -1126,7 +1129,7 @@ AQUETH_API aqueth_status aqueth_air_pressure_kpa_array(size_t count, const doubl
 
 /* Density of a sugar solution.
  * plato    0 to 70 °P
- * celsius  0 to 40 °C */
+ * celsius  0 to 80 °C */
 AQUETH_API aqueth_status aqueth_sucrose_density_kg_m3(double plato, double celsius,
                                                       double* kg_m3_result,
                                                       aqueth_refusal* refusal);
@@ -1164,7 +1167,7 @@ AQUETH_API aqueth_status aqueth_plato_from_specific_gravity_array(size_t count,
 /* Density of a wash of ethanol, water and extract.
  * ethanol_mass_fraction  0 to 1
  * plato                  0 to 70 °P
- * celsius                0 to 40 °C */
+ * celsius                0 to 80 °C */
 AQUETH_API aqueth_status aqueth_wash_density_kg_m3(double ethanol_mass_fraction, double plato,
                                                    double celsius, double* kg_m3_result,
                                                    aqueth_refusal* refusal);

@@ -317,14 +317,17 @@ int code_of(aqueth::limit code) noexcept {
     case aqueth::limit::vapour_liquid_equilibrium: return 39;
     case aqueth::limit::water_only_weakens: return 40;
     case aqueth::limit::yeast_common_practice: return 41;
-    case aqueth::limit::above_the_pressure_of_boiling: return 42;
-    case aqueth::limit::bingham_jackson: return 43;
-    case aqueth::limit::boiling_water_is_too_cold: return 44;
-    case aqueth::limit::flash_points_compared: return 45;
-    case aqueth::limit::heavier_than_the_empty_flask: return 46;
-    case aqueth::limit::malt_table: return 47;
-    case aqueth::limit::measured_speeds_of_sound: return 48;
-    case aqueth::limit::melinder: return 49;
+    case aqueth::limit::ethanol_to_water_at_this_temperature: return 42;
+    case aqueth::limit::liquid_below_boiling_point: return 43;
+    case aqueth::limit::water_liquid_and_sugar_solutions: return 44;
+    case aqueth::limit::above_the_pressure_of_boiling: return 45;
+    case aqueth::limit::bingham_jackson: return 46;
+    case aqueth::limit::boiling_water_is_too_cold: return 47;
+    case aqueth::limit::flash_points_compared: return 48;
+    case aqueth::limit::heavier_than_the_empty_flask: return 49;
+    case aqueth::limit::malt_table: return 50;
+    case aqueth::limit::measured_speeds_of_sound: return 51;
+    case aqueth::limit::melinder: return 52;
     default: return 0;
     }
 }
@@ -373,14 +376,17 @@ char const* limit_name(int code) noexcept {
     case 39: return name_of(aqueth::limit::vapour_liquid_equilibrium);
     case 40: return name_of(aqueth::limit::water_only_weakens);
     case 41: return name_of(aqueth::limit::yeast_common_practice);
-    case 42: return name_of(aqueth::limit::above_the_pressure_of_boiling);
-    case 43: return name_of(aqueth::limit::bingham_jackson);
-    case 44: return name_of(aqueth::limit::boiling_water_is_too_cold);
-    case 45: return name_of(aqueth::limit::flash_points_compared);
-    case 46: return name_of(aqueth::limit::heavier_than_the_empty_flask);
-    case 47: return name_of(aqueth::limit::malt_table);
-    case 48: return name_of(aqueth::limit::measured_speeds_of_sound);
-    case 49: return name_of(aqueth::limit::melinder);
+    case 42: return name_of(aqueth::limit::ethanol_to_water_at_this_temperature);
+    case 43: return name_of(aqueth::limit::liquid_below_boiling_point);
+    case 44: return name_of(aqueth::limit::water_liquid_and_sugar_solutions);
+    case 45: return name_of(aqueth::limit::above_the_pressure_of_boiling);
+    case 46: return name_of(aqueth::limit::bingham_jackson);
+    case 47: return name_of(aqueth::limit::boiling_water_is_too_cold);
+    case 48: return name_of(aqueth::limit::flash_points_compared);
+    case 49: return name_of(aqueth::limit::heavier_than_the_empty_flask);
+    case 50: return name_of(aqueth::limit::malt_table);
+    case 51: return name_of(aqueth::limit::measured_speeds_of_sound);
+    case 52: return name_of(aqueth::limit::melinder);
     default: return nullptr;
     }
 }
