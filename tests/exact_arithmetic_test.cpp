@@ -19,8 +19,8 @@
 #include <aqueth/model/enthalpy.hpp>
 #include <aqueth/model/hot_density.hpp>
 #include <aqueth/model/sound_speed.hpp>
-#include <aqueth/model/viscosity.hpp>
 #include <aqueth/model/vapour_liquid.hpp>
+#include <aqueth/model/viscosity.hpp>
 
 #include <boost/multiprecision/cpp_dec_float.hpp>
 #include <boost/numeric/interval.hpp>
