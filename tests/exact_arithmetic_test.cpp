@@ -7,6 +7,7 @@
 #include <aqueth/correlation/balling.hpp>
 #include <aqueth/correlation/cipm_2001_water.hpp>
 #include <aqueth/correlation/freezing_point.hpp>
+#include <aqueth/correlation/iapws_liquid_water.hpp>
 #include <aqueth/correlation/icao_atmosphere.hpp>
 #include <aqueth/correlation/its90.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
@@ -18,6 +19,7 @@
 #include <aqueth/model/refraction.hpp>
 #include <aqueth/model/sample_distillation.hpp>
 #include <aqueth/model/sugar_solution.hpp>
+#include <aqueth/model/hot_density.hpp>
 #include <aqueth/model/vapour_liquid.hpp>
 
 #include <boost/multiprecision/cpp_dec_float.hpp>
@@ -139,6 +141,16 @@ TEST(ExactArithmetic, EveryPropertyInThreePrecisions) {
     compare("its slope in temperature", scale::largest, plane,
             [](auto const& w, auto const& t) { return r22::density_with_derivatives(w, t).d_temperature; },
             {1.9e-6, 3.7e-15, 1.8e-18});
+    namespace hot = model::hot_density;
+    compare("density above 40 °C", scale::own, points(dense, strengths, {40.0, 100.0}),
+            [](auto const& w, auto const& t) { return hot::density(w, t); }, {4.2e-7, 7.0e-16, 2.8e-19});
+    compare("its specific volume's slope in temperature", scale::largest,
+            points(dense, strengths, {40.0, 100.0}),
+            [](auto const& w, auto const& t) { return hot::specific_volume(w, t).slope; },
+            {1.4e-5, 1.8e-14, 1.0e-17});
+    compare("specific volume of water, IAPWS", scale::own, points(dense, {-20.0, 110.0}),
+            [](auto const& t, auto const&) { return iapws_liquid_water::specific_volume(t); },
+            {4.7e-7, 7.4e-16, 3.9e-19});
     compare("mass fraction from density", scale::largest,
             through(points(dense, strengths, r22_celsius), density),
             [](auto const& rho, auto const& t) { return r22::mass_fraction_from_density(rho, t); },

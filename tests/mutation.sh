@@ -5,7 +5,7 @@
 # GROUPs of numbers (the 6th significant digit, or the last one printed if there are fewer; whole numbers too, but not
 # indices, sizes and loops), each over the headers of correlation/ and model/ that hold what was published or fitted, and over the
 # tables of laws and classes:
-#   r22 gibbs raoult saturation freezing water its90 virial heat-capacity sugar wash atmosphere constants
+#   r22 gibbs raoult saturation freezing water hot-density its90 virial heat-capacity sugar wash atmosphere constants
 #   label-figures instrument-figures
 # GROUPs of operators (+ - * / < > <= >= && ||):
 #   r22-code formulas saturation-code gibbs-code equilibrium-code vapour enthalpy-code blending lots parcel hydrometer
@@ -264,6 +264,13 @@ run() {
             numbers freezing freezing_point freezing_point
             ;;
         water) numbers water cipm_2001_water published/water_density cipm_2001_water ;;
+        hot-density)
+            numbers hot-density iapws_liquid_water published/hot_density
+            numbers hot-density ethanol_schroeder published/hot_density
+            operators hot-density iapws_liquid_water published/hot_density
+            operators hot-density ethanol_schroeder published/hot_density
+            operators hot-density hot_density model/hot_density published/hot_density
+            ;;
         its90) numbers its90 its90 published/water_density its90 ;;
         virial)
             numbers virial second_virial_crc published/pure_components second_virial
@@ -386,7 +393,7 @@ run() {
 }
 
 if (($# == 0)); then
-    set -- r22 gibbs raoult saturation freezing water its90 virial heat-capacity sugar wash atmosphere constants \
+    set -- r22 gibbs raoult saturation freezing water hot-density its90 virial heat-capacity sugar wash atmosphere constants \
         label-figures instrument-figures r22-code formulas saturation-code gibbs-code equilibrium-code vapour enthalpy-code \
         blending lots parcel hydrometer freezing-code strength weighing specific-gravity \
         attenuation sweetening caloric heating measured-equilibrium uncertainty \

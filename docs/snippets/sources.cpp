@@ -4,12 +4,14 @@
 #include <aqueth/correlation/balling.hpp>
 #include <aqueth/correlation/cipm_2001_water.hpp>
 #include <aqueth/correlation/ethanol_saturation_poling.hpp>
+#include <aqueth/correlation/ethanol_schroeder.hpp>
 #include <aqueth/correlation/excise_notice_226.hpp>
 #include <aqueth/correlation/fermentation.hpp>
 #include <aqueth/correlation/freezing_point.hpp>
 #include <aqueth/correlation/gas_constant.hpp>
 #include <aqueth/correlation/glass_expansion.hpp>
 #include <aqueth/correlation/heat_capacity_perry.hpp>
+#include <aqueth/correlation/iapws_liquid_water.hpp>
 #include <aqueth/correlation/icao_atmosphere.hpp>
 #include <aqueth/correlation/its90.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
@@ -24,6 +26,7 @@
 #include <aqueth/model/ethanol_second_virial.hpp>
 #include <aqueth/model/excess_gibbs.hpp>
 #include <aqueth/model/methanol_water.hpp>
+#include <aqueth/model/hot_density.hpp>
 #include <aqueth/model/modified_raoult.hpp>
 #include <aqueth/model/refraction.hpp>
 #include <aqueth/model/sugar_solution.hpp>
@@ -65,6 +68,9 @@ int main() {
     using namespace aqueth::correlation;
     using namespace aqueth::model;
     show("correlation::oiml_r22", oiml_r22::cited, true);
+    show("model::hot_density", hot_density::cited);
+    show("correlation::iapws_liquid_water", iapws_liquid_water::cited);
+    show("correlation::ethanol_schroeder", ethanol_schroeder::cited);
     show("correlation::cipm_2001_water", cipm_2001_water::cited);
     show("correlation::freezing_point", freezing_point::cited);
     show("correlation::glass_expansion", glass_expansion::cited);

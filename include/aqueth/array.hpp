@@ -125,23 +125,28 @@ constexpr bits<T> perhaps_not_liquid(T w, T t, T apart = T(0)) {
            bits_of(above_freezing(w, t));
 }
 
-/// The least mass fraction that is certainly liquid at t, where the parabola reaches t.
+/// The least mass fraction that is certainly liquid at t, where the parabola reaches t. Above 40 °C it is more
+/// than 1, so that every element takes the careful way.
 template <class T>
 T weakest_liquid(T t) {
+    if (t > T(r22::highest_celsius)) return T(2);  // none: R 22 does not reach there
     if (t >= T(0)) return T(0);
     T const root = std::sqrt(T(28 * 28) - T(4 * 132) * t);
     return (root - T(28)) / T(2 * 132) + T(1e-6);
 }
 
-/// @return whether OIML R 22 covers a liquid mixture there: what the scalar functions require
-inline bool liquid(double w, double t) {
-    return w >= 0.0 && w <= 1.0 && t <= r22::highest_celsius &&
-           t >= coldest_liquid_celsius(w) - aqueth::detail::rounding && t >= r22::lowest_celsius;
-}
+/// @return whether the mixture is liquid there: what the scalar functions require
+inline bool liquid(double w, double t) { return plain::liquid_range(w, t).ok; }
 
 /// The mass fraction of a liquid mixture from its density at t; NaN if there is none.
 inline double composition(double rho, double t, double tolerance) {
-    if (!(t >= r22::lowest_celsius && t <= r22::highest_celsius)) return nothing<double>;
+    if (!plain::liquid_temperature_range(t).ok) return nothing<double>;
+    if (t > r22::highest_celsius) {
+        double const ethanol = model::hot_density::density(1.0, t);
+        double const water = model::hot_density::density(0.0, t);
+        if (!(rho >= ethanol - tolerance && rho <= water + tolerance)) return nothing<double>;
+        return plain::mass_fraction_from_density(std::clamp(rho, ethanol, water), t).value;
+    }
     r22::isotherm<double> const at_t(t);
     if (!(rho >= at_t.density(1.0) - tolerance && rho <= at_t.density(0.0) + tolerance))
         return nothing<double>;
@@ -170,7 +175,7 @@ struct density_operation {
         }
         return any;
     }
-    T careful(T w, T t) const { return liquid(w, t) ? r22::density(w, t) : nothing<T>; }
+    T careful(T w, T t) const { return liquid(w, t) ? model::hot_density::liquid_density(w, t) : nothing<T>; }
 };
 
 template <class T>
@@ -183,7 +188,10 @@ struct density_at_operation {
         }
         return any;
     }
-    T careful(T w) const { return liquid(w, t) ? at_t.density(w) : nothing<T>; }
+    T careful(T w) const {
+        if (!liquid(w, t)) return nothing<T>;
+        return t > T(r22::highest_celsius) ? model::hot_density::density(w, t) : at_t.density(w);
+    }
     T t, weakest;
     r22::isotherm<T> at_t;
 };
@@ -517,15 +525,15 @@ std::size_t run(Operation const& operation, Out& out, flags valid, First const& 
 }
 
 inline double require_temperature(char const* property, units::temperature t) {
-    return require_range(property, argument::temperature, t.celsius(), "°C", r22::lowest_celsius,
-                         r22::highest_celsius, "OIML R 22");
+    aqueth::detail::accept(property, plain::liquid_temperature_range(t.celsius()));
+    return t.celsius();
 }
 
 }  // namespace detail
 
 /// Densities, each at its own temperature.
 /// @param mass_fraction mass fractions of ethanol, 0 to 1
-/// @param celsius       temperatures in °C, -20 to 40 and not below the freezing point
+/// @param celsius       temperatures in °C, from freezing, or -20, to boiling at 101.325 kPa
 /// @param density       densities in kg/m3
 /// @param valid         flags, or nothing
 /// @return how many elements were out of range
@@ -540,7 +548,7 @@ std::size_t density(W const& mass_fraction, C const& celsius, R&& density, flags
 
 /// Densities, all at one temperature: four to six times as fast.
 /// @param mass_fraction mass fractions of ethanol, 0 to 1
-/// @param t             temperature, -20 to 40 °C; mixtures that would be frozen are out of range
+/// @param t             temperature, -20 °C to the boiling point; mixtures that would be frozen are out of range
 /// @param density       densities in kg/m3
 /// @param valid         flags, or nothing
 /// @return how many elements were out of range
@@ -556,7 +564,7 @@ std::size_t density(W const& mass_fraction, units::temperature t, R&& density, f
 
 /// Mass fractions from densities, each at its own temperature.
 /// @param density       densities in kg/m3, between those of pure ethanol and of water at the temperature
-/// @param celsius       temperatures in °C, -20 to 40
+/// @param celsius       temperatures in °C, -20 to the boiling point
 /// @param mass_fraction mass fractions of ethanol
 /// @param valid         flags, or nothing
 /// @return how many elements were out of range
@@ -572,7 +580,7 @@ std::size_t mass_fraction_from_density(D const& density, C const& celsius, R&& m
 
 /// Mass fractions from densities, all at one temperature.
 /// @param density       densities in kg/m3, between those of pure ethanol and of water at the temperature
-/// @param t             temperature, -20 to 40 °C
+/// @param t             temperature, -20 °C to the boiling point
 /// @param mass_fraction mass fractions of ethanol
 /// @param valid         flags, or nothing
 /// @return how many elements were out of range

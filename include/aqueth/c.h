@@ -180,17 +180,20 @@ typedef enum aqueth_limit {
     AQUETH_LIMIT_VAPOUR_LIQUID_EQUILIBRIUM = 39,
     AQUETH_LIMIT_WATER_ONLY_WEAKENS = 40,
     AQUETH_LIMIT_YEAST_COMMON_PRACTICE = 41,
-    AQUETH_LIMIT_ALCOHOL_OF_THE_SAMPLE = 42,
-    AQUETH_LIMIT_ALL_FERMENTED_TO_NONE_AT_20_CELSIUS = 43,
-    AQUETH_LIMIT_BRIX_SCALE = 44,
-    AQUETH_LIMIT_DISSOLVED_BY_ITS_WATER = 45,
-    AQUETH_LIMIT_ETHANOL_AND_SUGAR_OF_THIS_DENSITY = 46,
-    AQUETH_LIMIT_ETHANOL_TO_METHANOL_AT_THIS_DENSITY = 47,
-    AQUETH_LIMIT_REACH_OF_THIS_SPIRIT_WITH_SUGAR = 48,
-    AQUETH_LIMIT_REFRACTION_TABLES = 49,
-    AQUETH_LIMIT_TABARIE = 50,
-    AQUETH_LIMIT_WITH_THIS_STRENGTH = 51,
-    AQUETH_LIMIT_WITH_THIS_SUGAR = 52
+    AQUETH_LIMIT_ETHANOL_TO_WATER_AT_THIS_TEMPERATURE = 42,
+    AQUETH_LIMIT_LIQUID_BELOW_BOILING_POINT = 43,
+    AQUETH_LIMIT_WATER_LIQUID_AND_SUGAR_SOLUTIONS = 44,
+    AQUETH_LIMIT_ALCOHOL_OF_THE_SAMPLE = 45,
+    AQUETH_LIMIT_ALL_FERMENTED_TO_NONE_AT_20_CELSIUS = 46,
+    AQUETH_LIMIT_BRIX_SCALE = 47,
+    AQUETH_LIMIT_DISSOLVED_BY_ITS_WATER = 48,
+    AQUETH_LIMIT_ETHANOL_AND_SUGAR_OF_THIS_DENSITY = 49,
+    AQUETH_LIMIT_ETHANOL_TO_METHANOL_AT_THIS_DENSITY = 50,
+    AQUETH_LIMIT_REACH_OF_THIS_SPIRIT_WITH_SUGAR = 51,
+    AQUETH_LIMIT_REFRACTION_TABLES = 52,
+    AQUETH_LIMIT_TABARIE = 53,
+    AQUETH_LIMIT_WITH_THIS_STRENGTH = 54,
+    AQUETH_LIMIT_WITH_THIS_SUGAR = 55
 } aqueth_limit;
 
 /* The scale of a strength. */
@@ -258,9 +261,9 @@ AQUETH_API const char* aqueth_limit_name(int limit);
  * Returns the characters that the whole sentence has, without the zero. */
 AQUETH_API size_t aqueth_refusal_text(const aqueth_refusal* refusal, char* text, size_t room);
 
-/* Density of a mixture, OIML R 22.
+/* Density of a mixture, OIML R 22 to 40 °C, above it to the boiling point.
  * mass_fraction  0 to 1
- * celsius        -20 to 40 °C */
+ * celsius        -20 to 100 °C */
 AQUETH_API aqueth_status aqueth_density_kg_m3(double mass_fraction, double celsius,
                                               double* kg_m3_result, aqueth_refusal* refusal);
 AQUETH_API aqueth_status aqueth_density_kg_m3_array(size_t count, const double* mass_fraction,
@@ -270,9 +273,9 @@ AQUETH_API aqueth_status aqueth_density_kg_m3_array(size_t count, const double* 
                                                     ptrdiff_t kg_m3_stride_of_result,
                                                     unsigned char* refused);
 
-/* Mass fraction of ethanol from the density at a temperature, OIML R 22.
+/* Mass fraction of ethanol from the density at a temperature, OIML R 22 to 40 °C.
  * kg_m3    770 to 1000 kg/m3
- * celsius  -20 to 40 °C */
+ * celsius  -20 to 100 °C */
 AQUETH_API aqueth_status aqueth_mass_fraction_from_density(double kg_m3, double celsius,
                                                            double* mass_fraction_result,
                                                            aqueth_refusal* refusal);
@@ -284,9 +287,9 @@ AQUETH_API aqueth_status aqueth_mass_fraction_from_density_array(size_t count, c
                                                                  ptrdiff_t mass_fraction_stride_of_result,
                                                                  unsigned char* refused);
 
-/* Cubic expansion coefficient of a mixture, OIML R 22.
+/* Cubic expansion coefficient of a mixture, OIML R 22 to 40 °C.
  * mass_fraction  0 to 1
- * celsius        -20 to 40 °C */
+ * celsius        -20 to 100 °C */
 AQUETH_API aqueth_status aqueth_thermal_expansion_per_kelvin(double mass_fraction, double celsius,
                                                              double* per_kelvin_result,
                                                              aqueth_refusal* refusal);
@@ -299,9 +302,9 @@ AQUETH_API aqueth_status aqueth_thermal_expansion_per_kelvin_array(size_t count,
                                                                    ptrdiff_t per_kelvin_stride_of_result,
                                                                    unsigned char* refused);
 
-/* Molar volume of a mixture, OIML R 22.
+/* Molar volume of a mixture, OIML R 22 to 40 °C.
  * mass_fraction  0 to 1
- * celsius        -20 to 40 °C */
+ * celsius        -20 to 100 °C */
 AQUETH_API aqueth_status aqueth_molar_volume_cm3_mol(double mass_fraction, double celsius,
                                                      double* cm3_mol_result,
                                                      aqueth_refusal* refusal);
@@ -314,9 +317,9 @@ AQUETH_API aqueth_status aqueth_molar_volume_cm3_mol_array(size_t count,
                                                            ptrdiff_t cm3_mol_stride_of_result,
                                                            unsigned char* refused);
 
-/* Change of volume on mixing one mole of mixture, OIML R 22.
+/* Change of volume on mixing one mole of mixture, OIML R 22 to 40 °C.
  * mass_fraction  0 to 1
- * celsius        0 to 40 °C */
+ * celsius        0 to 78 °C */
 AQUETH_API aqueth_status aqueth_excess_molar_volume_cm3_mol(double mass_fraction, double celsius,
                                                             double* cm3_mol_result,
                                                             aqueth_refusal* refusal);
@@ -364,8 +367,8 @@ AQUETH_API aqueth_status aqueth_convert_strength_array(size_t count, const doubl
 
 /* Specific gravity t1/t2 of a mixture, in vacuo or as weighed in air.
  * mass_fraction   0 to 1
- * liquid_celsius  -20 to 40 °C
- * water_celsius   0 to 40 °C
+ * liquid_celsius  -20 to 100 °C
+ * water_celsius   0 to 100 °C
  * weighed_in      a value of aqueth_medium */
 AQUETH_API aqueth_status aqueth_specific_gravity_of(double mass_fraction, double liquid_celsius,
                                                     double water_celsius, int weighed_in,
@@ -384,8 +387,8 @@ AQUETH_API aqueth_status aqueth_specific_gravity_of_array(size_t count, const do
 
 /* Mass fraction from the specific gravity t1/t2.
  * specific_gravity  0.79 to 1
- * liquid_celsius    -20 to 40 °C
- * water_celsius     0 to 40 °C
+ * liquid_celsius    -20 to 100 °C
+ * water_celsius     0 to 100 °C
  * weighed_in        a value of aqueth_medium */
 AQUETH_API aqueth_status aqueth_mass_fraction_from_specific_gravity(double specific_gravity,
                                                                     double liquid_celsius,
@@ -444,7 +447,7 @@ AQUETH_API aqueth_status aqueth_density_in_air_kg_m3_array(size_t count, const d
 
 /* True strength, on the scale of the instrument, from what a hydrometer for spirit shows at a temperature.
  * reading           0 to 1 of the scale
- * celsius           -20 to 40 °C
+ * celsius           -20 to 100 °C
  * scale             a value of aqueth_strength_scale
  * glass_per_kelvin  0 to 0.0003 1/K */
 AQUETH_API aqueth_status aqueth_strength_from_reading(double reading, double celsius, int scale,
@@ -463,7 +466,7 @@ AQUETH_API aqueth_status aqueth_strength_from_reading_array(size_t count, const 
 
 /* What a hydrometer for spirit shows in a mixture at a temperature.
  * mass_fraction     0 to 1
- * celsius           -20 to 40 °C
+ * celsius           -20 to 100 °C
  * scale             a value of aqueth_strength_scale
  * glass_per_kelvin  0 to 0.0003 1/K */
 AQUETH_API aqueth_status aqueth_reading_of_strength(double mass_fraction, double celsius, int scale,
@@ -481,7 +484,7 @@ AQUETH_API aqueth_status aqueth_reading_of_strength_array(size_t count, const do
 
 /* Density from what a density hydrometer shows at a temperature.
  * reading_kg_m3      500 to 1500 kg/m3
- * celsius            -20 to 40 °C
+ * celsius            -20 to 100 °C
  * reference_celsius  0 to 40 °C
  * glass_per_kelvin   0 to 0.0003 1/K */
 AQUETH_API aqueth_status aqueth_density_from_reading_kg_m3(double reading_kg_m3, double celsius,
@@ -505,7 +508,7 @@ AQUETH_API aqueth_status aqueth_density_from_reading_kg_m3_array(size_t count,
 /* Mass of a volume of a mixture.
  * litres         0 or more, L
  * mass_fraction  0 to 1
- * celsius        -20 to 40 °C */
+ * celsius        -20 to 100 °C */
 AQUETH_API aqueth_status aqueth_mass_of_volume_kg(double litres, double mass_fraction,
                                                   double celsius, double* kg_result,
                                                   aqueth_refusal* refusal);
@@ -521,8 +524,8 @@ AQUETH_API aqueth_status aqueth_mass_of_volume_kg_array(size_t count, const doub
 /* Volume of a mass of a mixture at a temperature.
  * mass_kg        0 or more, kg
  * mass_fraction  0 to 1
- * celsius        -20 to 40 °C
- * at_celsius     -20 to 40 °C */
+ * celsius        -20 to 100 °C
+ * at_celsius     -20 to 100 °C */
 AQUETH_API aqueth_status aqueth_volume_litres(double mass_kg, double mass_fraction, double celsius,
                                               double at_celsius, double* litres_result,
                                               aqueth_refusal* refusal);
@@ -540,7 +543,7 @@ AQUETH_API aqueth_status aqueth_volume_litres_array(size_t count, const double* 
 /* Volume that the ethanol of a mixture has on its own at a reference temperature.
  * mass_kg            0 or more, kg
  * mass_fraction      0 to 1
- * celsius            -20 to 40 °C
+ * celsius            -20 to 100 °C
  * reference_celsius  0 to 40 °C */
 AQUETH_API aqueth_status aqueth_pure_alcohol_litres(double mass_kg, double mass_fraction,
                                                     double celsius, double reference_celsius,
@@ -560,10 +563,10 @@ AQUETH_API aqueth_status aqueth_pure_alcohol_litres_array(size_t count, const do
 /* Two liquids mixed without loss of heat.
  * a_kg             0 or more, kg
  * a_mass_fraction  0 to 1
- * a_celsius        0 to 40 °C
+ * a_celsius        0 to 100 °C
  * b_kg             0 or more, kg
  * b_mass_fraction  0 to 1
- * b_celsius        0 to 40 °C */
+ * b_celsius        0 to 100 °C */
 AQUETH_API aqueth_status aqueth_mix(double a_kg, double a_mass_fraction, double a_celsius,
                                     double b_kg, double b_mass_fraction, double b_celsius,
                                     double* product_kg_result, double* product_mass_fraction_result,
@@ -588,11 +591,11 @@ AQUETH_API aqueth_status aqueth_mix_array(size_t count, const double* a_kg, ptrd
 /* Water or weaker spirit to add to a spirit for a strength.
  * spirit_kg              0 or more, kg
  * spirit_mass_fraction   0 to 1
- * spirit_celsius         -20 to 40 °C
+ * spirit_celsius         -20 to 100 °C
  * target_mass_fraction   0 to 1
  * diluent_mass_fraction  0 to 1
- * diluent_celsius        -20 to 40 °C
- * product_celsius        -20 to 40 °C */
+ * diluent_celsius        -20 to 100 °C
+ * product_celsius        -20 to 100 °C */
 AQUETH_API aqueth_status aqueth_dilute(double spirit_kg, double spirit_mass_fraction,
                                        double spirit_celsius, double target_mass_fraction,
                                        double diluent_mass_fraction, double diluent_celsius,
@@ -630,11 +633,11 @@ AQUETH_API aqueth_status aqueth_dilute_array(size_t count, const double* spirit_
 /* Stronger spirit to add to a spirit for a strength.
  * weak_kg               0 or more, kg
  * weak_mass_fraction    0 to 1
- * weak_celsius          -20 to 40 °C
+ * weak_celsius          -20 to 100 °C
  * target_mass_fraction  0 to 1
  * stock_mass_fraction   0 to 1
- * stock_celsius         -20 to 40 °C
- * product_celsius       -20 to 40 °C */
+ * stock_celsius         -20 to 100 °C
+ * product_celsius       -20 to 100 °C */
 AQUETH_API aqueth_status aqueth_fortify(double weak_kg, double weak_mass_fraction,
                                         double weak_celsius, double target_mass_fraction,
                                         double stock_mass_fraction, double stock_celsius,
@@ -671,12 +674,12 @@ AQUETH_API aqueth_status aqueth_fortify_array(size_t count, const double* weak_k
 
 /* Stock and water for a volume of a strength.
  * litres                 0 or more, L
- * product_celsius        -20 to 40 °C
+ * product_celsius        -20 to 100 °C
  * target_mass_fraction   0 to 1
  * stock_mass_fraction    0 to 1
- * stock_celsius          -20 to 40 °C
+ * stock_celsius          -20 to 100 °C
  * diluent_mass_fraction  0 to 1
- * diluent_celsius        -20 to 40 °C */
+ * diluent_celsius        -20 to 100 °C */
 AQUETH_API aqueth_status aqueth_make_up_by_volume(double litres, double product_celsius,
                                                   double target_mass_fraction,
                                                   double stock_mass_fraction, double stock_celsius,
@@ -706,12 +709,12 @@ AQUETH_API aqueth_status aqueth_make_up_by_volume_array(size_t count, const doub
 
 /* Stock and water for a mass of a strength.
  * mass_kg                0 or more, kg
- * product_celsius        -20 to 40 °C
+ * product_celsius        -20 to 100 °C
  * target_mass_fraction   0 to 1
  * stock_mass_fraction    0 to 1
- * stock_celsius          -20 to 40 °C
+ * stock_celsius          -20 to 100 °C
  * diluent_mass_fraction  0 to 1
- * diluent_celsius        -20 to 40 °C */
+ * diluent_celsius        -20 to 100 °C */
 AQUETH_API aqueth_status aqueth_make_up_by_mass(double mass_kg, double product_celsius,
                                                 double target_mass_fraction,
                                                 double stock_mass_fraction, double stock_celsius,
@@ -741,7 +744,7 @@ AQUETH_API aqueth_status aqueth_make_up_by_mass_array(size_t count, const double
 /* Volume to fill at a temperature so that a bottle holds its label volume at the reference temperature.
  * label_litres       0.000000001 or more, L
  * mass_fraction      0 to 1
- * filling_celsius    -20 to 40 °C
+ * filling_celsius    -20 to 100 °C
  * reference_celsius  0 to 40 °C */
 AQUETH_API aqueth_status aqueth_fill_litres(double label_litres, double mass_fraction,
                                             double filling_celsius, double reference_celsius,
@@ -761,7 +764,7 @@ AQUETH_API aqueth_status aqueth_fill_litres_array(size_t count, const double* la
 /* Bottles that a spirit fills, and what is left.
  * mass_kg            0 or more, kg
  * mass_fraction      0 to 1
- * celsius            -20 to 40 °C
+ * celsius            -20 to 100 °C
  * label_litres       0.000000001 or more, L
  * reference_celsius  0 to 40 °C */
 AQUETH_API aqueth_status aqueth_fill_bottles(double mass_kg, double mass_fraction, double celsius,
@@ -1106,7 +1109,7 @@ AQUETH_API aqueth_status aqueth_proof_gallons_per_pound_array(size_t count, cons
 
 /* Factor from a volume at a temperature to the volume at 60 °F.
  * us_proof  0 to 200 US proof
- * celsius   -20 to 40 °C */
+ * celsius   -20 to 100 °C */
 AQUETH_API aqueth_status aqueth_volume_factor_to_60_fahrenheit(double us_proof, double celsius,
                                                                double* factor_result,
                                                                aqueth_refusal* refusal);
@@ -1131,7 +1134,7 @@ AQUETH_API aqueth_status aqueth_air_pressure_kpa_array(size_t count, const doubl
 
 /* Density of a sugar solution.
  * plato    0 to 70 °P
- * celsius  0 to 40 °C */
+ * celsius  0 to 80 °C */
 AQUETH_API aqueth_status aqueth_sucrose_density_kg_m3(double plato, double celsius,
                                                       double* kg_m3_result,
                                                       aqueth_refusal* refusal);
@@ -1169,7 +1172,7 @@ AQUETH_API aqueth_status aqueth_plato_from_specific_gravity_array(size_t count,
 /* Density of a wash of ethanol, water and extract.
  * ethanol_mass_fraction  0 to 1
  * plato                  0 to 70 °P
- * celsius                0 to 40 °C */
+ * celsius                0 to 80 °C */
 AQUETH_API aqueth_status aqueth_wash_density_kg_m3(double ethanol_mass_fraction, double plato,
                                                    double celsius, double* kg_m3_result,
                                                    aqueth_refusal* refusal);

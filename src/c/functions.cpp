@@ -319,17 +319,20 @@ int code_of(aqueth::limit code) noexcept {
     case aqueth::limit::vapour_liquid_equilibrium: return 39;
     case aqueth::limit::water_only_weakens: return 40;
     case aqueth::limit::yeast_common_practice: return 41;
-    case aqueth::limit::alcohol_of_the_sample: return 42;
-    case aqueth::limit::all_fermented_to_none_at_20_celsius: return 43;
-    case aqueth::limit::brix_scale: return 44;
-    case aqueth::limit::dissolved_by_its_water: return 45;
-    case aqueth::limit::ethanol_and_sugar_of_this_density: return 46;
-    case aqueth::limit::ethanol_to_methanol_at_this_density: return 47;
-    case aqueth::limit::reach_of_this_spirit_with_sugar: return 48;
-    case aqueth::limit::refraction_tables: return 49;
-    case aqueth::limit::tabarie: return 50;
-    case aqueth::limit::with_this_strength: return 51;
-    case aqueth::limit::with_this_sugar: return 52;
+    case aqueth::limit::ethanol_to_water_at_this_temperature: return 42;
+    case aqueth::limit::liquid_below_boiling_point: return 43;
+    case aqueth::limit::water_liquid_and_sugar_solutions: return 44;
+    case aqueth::limit::alcohol_of_the_sample: return 45;
+    case aqueth::limit::all_fermented_to_none_at_20_celsius: return 46;
+    case aqueth::limit::brix_scale: return 47;
+    case aqueth::limit::dissolved_by_its_water: return 48;
+    case aqueth::limit::ethanol_and_sugar_of_this_density: return 49;
+    case aqueth::limit::ethanol_to_methanol_at_this_density: return 50;
+    case aqueth::limit::reach_of_this_spirit_with_sugar: return 51;
+    case aqueth::limit::refraction_tables: return 52;
+    case aqueth::limit::tabarie: return 53;
+    case aqueth::limit::with_this_strength: return 54;
+    case aqueth::limit::with_this_sugar: return 55;
     default: return 0;
     }
 }
@@ -378,17 +381,20 @@ char const* limit_name(int code) noexcept {
     case 39: return name_of(aqueth::limit::vapour_liquid_equilibrium);
     case 40: return name_of(aqueth::limit::water_only_weakens);
     case 41: return name_of(aqueth::limit::yeast_common_practice);
-    case 42: return name_of(aqueth::limit::alcohol_of_the_sample);
-    case 43: return name_of(aqueth::limit::all_fermented_to_none_at_20_celsius);
-    case 44: return name_of(aqueth::limit::brix_scale);
-    case 45: return name_of(aqueth::limit::dissolved_by_its_water);
-    case 46: return name_of(aqueth::limit::ethanol_and_sugar_of_this_density);
-    case 47: return name_of(aqueth::limit::ethanol_to_methanol_at_this_density);
-    case 48: return name_of(aqueth::limit::reach_of_this_spirit_with_sugar);
-    case 49: return name_of(aqueth::limit::refraction_tables);
-    case 50: return name_of(aqueth::limit::tabarie);
-    case 51: return name_of(aqueth::limit::with_this_strength);
-    case 52: return name_of(aqueth::limit::with_this_sugar);
+    case 42: return name_of(aqueth::limit::ethanol_to_water_at_this_temperature);
+    case 43: return name_of(aqueth::limit::liquid_below_boiling_point);
+    case 44: return name_of(aqueth::limit::water_liquid_and_sugar_solutions);
+    case 45: return name_of(aqueth::limit::alcohol_of_the_sample);
+    case 46: return name_of(aqueth::limit::all_fermented_to_none_at_20_celsius);
+    case 47: return name_of(aqueth::limit::brix_scale);
+    case 48: return name_of(aqueth::limit::dissolved_by_its_water);
+    case 49: return name_of(aqueth::limit::ethanol_and_sugar_of_this_density);
+    case 50: return name_of(aqueth::limit::ethanol_to_methanol_at_this_density);
+    case 51: return name_of(aqueth::limit::reach_of_this_spirit_with_sugar);
+    case 52: return name_of(aqueth::limit::refraction_tables);
+    case 53: return name_of(aqueth::limit::tabarie);
+    case 54: return name_of(aqueth::limit::with_this_strength);
+    case 55: return name_of(aqueth::limit::with_this_sugar);
     default: return nullptr;
     }
 }

@@ -78,11 +78,11 @@ refuses(convert_strength.volume "convert_strength --strength '43 L'"
 refuses(convert_strength.unknown_temperature "convert_strength --strength '43 %vol' --temperature '20 X'"
     "unknown unit 'X'; expected a temperature")
 refuses(convert_strength.ice "convert_strength --strength '0 %vol' --temperature '-5 C'"
-    "--temperature '-5 C': temperature -5 °C is outside 0 to 40 °C .*freezing point")
+    "--temperature '-5 C': temperature -5 °C is outside 0 to 99[.]9[0-9]* °C .*freezing point")
 refuses(convert_strength.frozen "convert_strength --strength '12 %vol' --temperature '-10 C'"
     "--temperature '-10 C': temperature -10 °C is outside .*freezing point")
-refuses(convert_strength.too_hot "convert_strength --strength '12 %vol' --temperature '41 C'"
-    "--temperature '41 C': temperature 41 °C is outside -4[.][0-9]+ to 40 °C .*freezing point")
+refuses(convert_strength.too_hot "convert_strength --strength '12 %vol' --temperature '95 C'"
+    "--temperature '95 C': temperature 95 °C is outside -4[.][0-9]+ to 91[.][0-9]+ °C .*boiling point")
 refuses(convert_strength.mass_with_reference "convert_strength --strength '45 %mass at 60 F'"
     "--strength '45 %mass at 60 F': a mass fraction does not depend on temperature")
 refuses(convert_strength.moles_with_reference "convert_strength --strength '0.2 mol/mol at 20 C'"

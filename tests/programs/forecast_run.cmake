@@ -102,10 +102,10 @@ answers(forecast_run.hot_room "${run} --pot-loss '3 W/K' --room '45 C' --end 'co
 refuses(forecast_run.hotter_room "${run} --pot-loss '3 W/K' --room '61 C' --end 'collected 1 L'"
     "--room '61 C': temperature of the room 61 °C is outside -40 to 60 °C")
 foreach(extract "0 plato" "5 plato")  # the range told is the one that holds
-  refuses(forecast_run.hot.${extract} "${run} --temperature 41C --extract '${extract}' --end 'collected 1 L'"
-      "--temperature '41C': temperature 41 °C is outside -[34][.][0-9]+ to 40 °C .*above its freezing point")
+  refuses(forecast_run.hot.${extract} "${run} --temperature 95C --extract '${extract}' --end 'collected 1 L'"
+      "--temperature '95C': temperature 95 °C is outside -[34][.][0-9]+ to 91[.][0-9]+ °C .*boiling point")
   refuses(forecast_run.glowing.${extract} "${run} --temperature 1e6K --extract '${extract}' --end 'collected 1 L'"
-      "--temperature '1e6K': temperature 999726[.][89] °C is outside -[34][.][0-9]+ to 40 °C")
+      "--temperature '1e6K': temperature 999726[.][89] °C is outside -[34][.][0-9]+ to 91")
 endforeach()
 refuses(forecast_run.frozen "${run} --temperature -10C --end 'collected 1 L'" "--temperature '-10C': temperature -10 °C is outside -3[.]8")
 refuses(forecast_run.frozen_wash "${run} --temperature -10C --extract '5 plato' --end 'collected 1 L'" "--temperature '-10C': temperature -10 °C is outside")

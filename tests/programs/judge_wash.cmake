@@ -86,7 +86,7 @@ refuses(judge_wash.syrup "judge_wash --volume '25 L' --original '1.2 sg' --final
     "--original '1[.]2 sg': original extract 44[.]0[0-9]* °P is outside 0[.]01 to 30 °P [(]Balling[)]")
 refuses(judge_wash.no_gravity "judge_wash --volume '25 L' --original '85 kg' --final '0.992 sg'"
     "'kg' is the unit of a mass; expected a gravity")
-refuses(judge_wash.hot "judge_wash ${fell} --final-temperature '60 C'" "--final-temperature '60 C': temperature 60 °C is outside")
+refuses(judge_wash.hot "judge_wash ${fell} --final-temperature '90 C'" "--final-temperature '90 C': temperature 90 °C is outside")
 refuses(judge_wash.too_strong "judge_wash --volume '25 L' --wanted '25 %vol'" "25 % vol at 20 °C is outside .* 20 .*the highest strength that yeast survives, common practice")
 refuses(judge_wash.nothing_wanted "judge_wash --volume '25 L' --wanted '0 %vol'"
     "--wanted '0 %vol': strength 0 % vol at 20 °C is outside 0[.]01 to 20 .*[(]up to the highest strength that yeast survives")
@@ -94,8 +94,8 @@ refuses(judge_wash.wanted_begins_as_syrup
     "judge_wash --volume '25 L' --wanted '20 %vol' --sugar 'glucose monohydrate' --yield 30%"
     "--wanted '20 %vol': strength 20 % vol at 20 °C is outside 0[.]01 to [0-9]+[.][0-9]+ .*at 30 % of the stoichiometric yield; more would begin above 30 °P")
 foreach(option original final)
-  refuses(judge_wash.hot_${option} "judge_wash ${fell} --${option}-temperature 41C"
-      "--${option}-temperature '41C': temperature 41 °C is outside 0 to 40 °C [(]OIML R 22, water liquid[)]")
+  refuses(judge_wash.hot_${option} "judge_wash ${fell} --${option}-temperature 81C"
+      "--${option}-temperature '81C': temperature 81 °C is outside 0 to 80 °C [(]water liquid, ICUMSA")
 endforeach()
 refuses(judge_wash.other_sugar "judge_wash --volume '25 L' --wanted '10 %vol' --sugar lactose" "--sugar 'lactose': expected sucrose, glucose [(]anhydrous[)], glucose monohydrate [(]sold as dextrose[)] or fructose")
 refuses(judge_wash.poor_yield "judge_wash --volume '25 L' --wanted '10 %vol' --yield '20 %'"

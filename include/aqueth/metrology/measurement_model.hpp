@@ -8,6 +8,7 @@
 #include <aqueth/model/refraction.hpp>
 #include <aqueth/model/sample_distillation.hpp>
 #include <aqueth/model/sugar_solution.hpp>
+#include <aqueth/model/hot_density.hpp>
 #include <aqueth/model/vapour_liquid.hpp>
 #include <aqueth/numeric/real.hpp>
 
@@ -53,7 +54,8 @@ constexpr T volume_fraction(T const& w) {
 /// @param shown         reading of the stem, corrected for its error, as a fraction
 /// @param t             temperature of liquid and instrument
 /// @param glass         cubic expansion of the instrument, 1/K; soda-lime glass unless given
-/// @param formula_error density of the liquid less that of the formula; 0 where the formula is the law
+/// @param formula_error density of the liquid less that of the formula; 0 where the formula is the law. Above
+///                      40 °C no law holds: `hot_density_uncertainty` is its standard uncertainty
 /// @return mass fraction
 template <class T>
 constexpr T mass_fraction_from_reading(T const& shown, T const& t,
@@ -61,7 +63,19 @@ constexpr T mass_fraction_from_reading(T const& shown, T const& t,
                                        T const& formula_error = T(0.0)) {
     T const at_reference = at_20_celsius<T>().density(mass_fraction(shown));
     T const rho = at_reference / (T(1.0) + glass * (t - T(20.0)));
-    return r22::mass_fraction_from_density(T(rho - formula_error), t);
+    T const by_formula = rho - formula_error;
+    return t > T(r22::highest_celsius) ? model::hot_density::mass_fraction_from_density(by_formula, t)
+                                       : r22::mass_fraction_from_density(by_formula, t);
+}
+
+/// Density of a liquid, as `density`.
+/// @param w             mass fraction
+/// @param t             temperature
+/// @param formula_error density of the liquid less that of the formula, as above
+/// @return density
+template <class T>
+constexpr T density(T const& w, T const& t, T const& formula_error = T(0.0)) {
+    return model::hot_density::liquid_density(w, t) + formula_error;
 }
 
 /// Mass of water that dilutes a spirit, as `dilute`.

@@ -10,6 +10,9 @@ namespace aqueth::inline AQUETH_ABI {
 enum class limit {
     none,
     liquid_above_freezing_point,
+    liquid_below_boiling_point,
+    ethanol_to_water_at_this_temperature,
+    water_liquid_and_sugar_solutions,
     oiml_r22,
     oiml_r22_ethanol_to_water,
     oiml_r22_pure_ethanol,
@@ -71,6 +74,9 @@ constexpr char const* name_of(limit set_by) noexcept {
     switch (set_by) {
     case limit::none: break;
     case limit::liquid_above_freezing_point: return "liquid above its freezing point, OIML R 22";
+    case limit::liquid_below_boiling_point: return "liquid, up to its boiling point at 101.325 kPa";
+    case limit::ethanol_to_water_at_this_temperature: return "ethanol to water at this temperature";
+    case limit::water_liquid_and_sugar_solutions: return "water liquid, ICUMSA (1990) for sugar";
     case limit::oiml_r22: return "OIML R 22";
     case limit::oiml_r22_ethanol_to_water: return "ethanol to water at this temperature, OIML R 22";
     case limit::cipm_2001: return "CIPM-2001";
@@ -105,7 +111,7 @@ constexpr char const* name_of(limit set_by) noexcept {
     case limit::heats_of_mixing:
         return "where heats of mixing are known; else give the temperature of the mixture";
     case limit::oiml_r22_and_heats_of_mixing:
-        return "OIML R 22, heats of mixing; give the temperature at which it will be measured";
+        return "the mixture must be liquid at 101.325 kPa; give the temperature at which it will be measured";
     case limit::no_stronger_than_the_spirit: return "no higher than that of the spirit";
     case limit::water_only_weakens: return "water only weakens: no higher than the spirit itself";
     case limit::diluent_only_weakens: return "above the diluent, no higher than the spirit itself";

@@ -19,43 +19,43 @@ def _refusal_text(argument: int, limit: int, value: float, lower: float, upper: 
 
 @overload  # type: ignore[misc]
 def density_kg_m3(mass_fraction: float, celsius: float) -> float:
-    """Density of a mixture, OIML R 22."""
+    """Density of a mixture, OIML R 22 to 40 °C, above it to the boiling point."""
 
 @overload
 def density_kg_m3(mass_fraction: ArrayLike, celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Density of a mixture, OIML R 22."""
+    """Density of a mixture, OIML R 22 to 40 °C, above it to the boiling point."""
 
 @overload  # type: ignore[misc]
 def mass_fraction_from_density(kg_m3: float, celsius: float) -> float:
-    """Mass fraction of ethanol from the density at a temperature, OIML R 22."""
+    """Mass fraction of ethanol from the density at a temperature, OIML R 22 to 40 °C."""
 
 @overload
 def mass_fraction_from_density(kg_m3: ArrayLike, celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Mass fraction of ethanol from the density at a temperature, OIML R 22."""
+    """Mass fraction of ethanol from the density at a temperature, OIML R 22 to 40 °C."""
 
 @overload  # type: ignore[misc]
 def thermal_expansion_per_kelvin(mass_fraction: float, celsius: float) -> float:
-    """Cubic expansion coefficient of a mixture, OIML R 22."""
+    """Cubic expansion coefficient of a mixture, OIML R 22 to 40 °C."""
 
 @overload
 def thermal_expansion_per_kelvin(mass_fraction: ArrayLike, celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Cubic expansion coefficient of a mixture, OIML R 22."""
+    """Cubic expansion coefficient of a mixture, OIML R 22 to 40 °C."""
 
 @overload  # type: ignore[misc]
 def molar_volume_cm3_mol(mass_fraction: float, celsius: float) -> float:
-    """Molar volume of a mixture, OIML R 22."""
+    """Molar volume of a mixture, OIML R 22 to 40 °C."""
 
 @overload
 def molar_volume_cm3_mol(mass_fraction: ArrayLike, celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Molar volume of a mixture, OIML R 22."""
+    """Molar volume of a mixture, OIML R 22 to 40 °C."""
 
 @overload  # type: ignore[misc]
 def excess_molar_volume_cm3_mol(mass_fraction: float, celsius: float) -> float:
-    """Change of volume on mixing one mole of mixture, OIML R 22."""
+    """Change of volume on mixing one mole of mixture, OIML R 22 to 40 °C."""
 
 @overload
 def excess_molar_volume_cm3_mol(mass_fraction: ArrayLike, celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Change of volume on mixing one mole of mixture, OIML R 22."""
+    """Change of volume on mixing one mole of mixture, OIML R 22 to 40 °C."""
 
 @overload  # type: ignore[misc]
 def water_density_cipm_2001_kg_m3(celsius: float) -> float:
