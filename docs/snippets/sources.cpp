@@ -31,6 +31,7 @@
 #include <aqueth/model/enthalpy.hpp>
 #include <aqueth/model/ethanol_second_virial.hpp>
 #include <aqueth/model/excess_gibbs.hpp>
+#include <aqueth/model/methanol_water.hpp>
 #include <aqueth/model/hot_density.hpp>
 #include <aqueth/model/modified_raoult.hpp>
 #include <aqueth/model/traces.hpp>
