@@ -9,7 +9,6 @@
 #include <aqueth/model/refraction.hpp>
 #include <aqueth/model/sample_distillation.hpp>
 #include <aqueth/model/sugar_solution.hpp>
-#include <aqueth/model/hot_density.hpp>
 #include <aqueth/model/vapour_liquid.hpp>
 #include <aqueth/numeric/real.hpp>
 #include <aqueth/plain/pycnometer.hpp>
