@@ -128,8 +128,7 @@ TEST(Error, NoTwoCodesHaveTheSameWords) {
         EXPECT_TRUE(words.insert(name_of(static_cast<argument>(i))).second) << i;
     }
     EXPECT_GT(words.size(), 100u);
-    EXPECT_STREQ(name_of(static_cast<argument>(last + 1)), "argument")
-        << "years is no longer the last";
+    EXPECT_STREQ(name_of(static_cast<argument>(last + 1)), "argument") << "years is no longer the last";
 }
 
 TEST(Error, TextDoesNotChangeWithTheLocale) {

@@ -64,7 +64,8 @@ TEST(PlainRefraction, OriginalGravityAndBrixGoThereAndBack) {
     }
 }
 
-// Refraction goes by mass: that of ethanol and water, and what the sugar has in the same water without ethanol.
+// Refraction goes by mass: that of ethanol and water, and what the sugar has in the same water without
+// ethanol.
 TEST(PlainRefraction, RefractionsAreAdded) {
     auto const specific = [](plain::sweet_composition<double> const& w, sweetener kind) {
         double const n = plain::refractive_index(w, kind).value, square = n * n;

@@ -103,8 +103,8 @@ TEST(Learning, StagesFromTimesAlone) {
     EXPECT_GT(r.figures[0].uncertainty, 0.01);
 }
 
-// The forecast is interpolated between states: the log that was made without interpolation agrees within 0.002
-// % vol, K and min, a hundredth of what a reading is good for.
+// The forecast is interpolated between states: the log that was made without interpolation agrees within
+// 0.002 % vol, K and min, a hundredth of what a reading is good for.
 TEST(Learning, ForecastAtTheRowsIsThatOfTheRun) {
     for (still const& s : {teaching_still(), pot_still()}) {
         run_log const log = log_of(charge(), s, everything, sea_level());
@@ -139,8 +139,9 @@ std::vector<coverage> coverage_of(still const& truth, log_contents const& conten
     return result;
 }
 
-// Of 200 logs, 95 % intervals hold the truth 190 times in the mean; below 180 or above 196 is less likely than
-// one in five hundred (binomial distribution). The mean square of the errors over their uncertainties is 1.
+// Of 200 logs, 95 % intervals hold the truth 190 times in the mean; below 180 or above 196 is less likely
+// than one in five hundred (binomial distribution). The mean square of the errors over their uncertainties is
+// 1.
 TEST(Learning, IntervalsHoldTheTruth) {
     auto const found = coverage_of(pot_still(), {8, 0.4, true, false, false, true, true},
                                    {{figure::neck_share}, {figure::pot_loss}}, {0.1, 3.0}, 200, 10.0);
