@@ -164,6 +164,34 @@ TEST(Learning, IntervalsHoldTheTruthOfAColumn) {
     }
 }
 
+// Liquid on the plates, from a log of a run with holdup; the column takes three minutes to fill, and times count
+// from the first distillate.
+TEST(Learning, FindsTheHoldup) {
+    still s = teaching_still();
+    s.neck = neck::insulated();
+    s.tower = s.tower.holding(60.0 * millilitre);
+    run_log const log = log_of(charge(), s, everything, sea_level());
+    std::vector<still_unknown> const unknowns{{figure::plate_efficiency}, {figure::plate_holdup}};
+    still known = s;
+    known.tower = column::of_plates(4, 0.9);
+    auto const r = learn(known, {log}, unknowns);
+    EXPECT_NEAR(r.figures[0].value, 0.6, 1e-3);
+    EXPECT_NEAR(r.figures[1].value, 60.0, 0.5);
+    EXPECT_GT(r.figures[1].uncertainty, 1.0);
+    EXPECT_LT(r.figures[1].uncertainty, 20.0);
+    EXPECT_NEAR(in(r.found.tower.holdup(), millilitre), r.figures[1].value, 1e-9);
+    // a time at total reflux before is no part of the times
+    run_log waited = log;
+    waited.start = 20.0 * minute;
+    still const at_rest = s;
+    detail::log_forecast const forecast(waited, at_rest, sea_level());
+    for (detail::log_reading const& each : detail::readings_of(waited)) {
+        if (each.what == log_quantity::time) {
+            EXPECT_NEAR(forecast.read(each).value, each.measured, 3.0) << each.row;
+        }
+    }
+}
+
 // One strength determines one figure. Stages and reflux are then named with the remedy.
 TEST(Learning, OneStrengthDoesNotTellStagesAndRefluxApart) {
     run_log const log{charge(), {log_row{{}, 0.1 * litre}, log_row{{}, 1.9 * litre, {}, by_volume(88)}}};
