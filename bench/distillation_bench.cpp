@@ -4,6 +4,7 @@
 #include <aqueth/boiling_curve.hpp>
 #include <aqueth/still/learning.hpp>
 #include <aqueth/still/run.hpp>
+#include <aqueth/still/traces.hpp>
 
 #include "still/learning_logs.hpp"
 
@@ -64,6 +65,17 @@ BENCHMARK(forecast_of_five_stages)
     ->Arg(1000)
     ->Unit(benchmark::kMillisecond);
 
+// The same with ten traces: at most half as much again.
+void forecast_with_traces(benchmark::State& timing) {
+    auto const s = five_stages();
+    auto const p = plan(static_cast<int>(timing.range(0)));
+    std::vector<trace_amount> amounts;
+    for (trace const each : all_traces)
+        if (each != trace::furfural) amounts.push_back({each, 1.0 * gram});
+    for (auto _ : timing) benchmark::DoNotOptimize(distil_with_traces(charge, amounts, s, p, curve));
+}
+BENCHMARK(forecast_with_traces)->ArgName("states")->Arg(0)->Arg(1000)->Unit(benchmark::kMillisecond);
+
 // Four plates and a condenser that hold liquid; the run that run_holdup_test.cpp holds against tiny explicit steps.
 void forecast_with_holdup(benchmark::State& timing) {
     still s{{1.5 * kilowatt, units::heat_capacity(), 3.0 * watt_per_kelvin, celsius(20)}};
@@ -82,8 +94,8 @@ void forecast_by_enthalpy_balance(benchmark::State& timing) {
 }
 BENCHMARK(forecast_by_enthalpy_balance)->ArgName("states")->Arg(0)->Arg(1000)->Unit(benchmark::kMillisecond);
 
-// The same five stages, with a reflux that keeps a strength, against a constant one. Both are timed in turn, so
-// that the ratio of their times is that of the same minute.
+// The same five stages, with a reflux that keeps a strength, against a constant one. Both are timed in turn,
+// so that the ratio of their times is that of the same minute.
 void kept_strength_against_constant_reflux(benchmark::State& timing) {
     using clock = std::chrono::steady_clock;
     std::array stills{five_stages(), five_stages()};

@@ -2,6 +2,7 @@
 #include <aqueth/array.hpp>
 #include <aqueth/density.hpp>
 #include <aqueth/freezing.hpp>
+#include <aqueth/plain/refraction.hpp>
 #include <aqueth/strength.hpp>
 
 #include "expect_refusal.hpp"
@@ -371,6 +372,31 @@ TEST(Array, TakesVectorsOfEigen) {
     static_assert(!arrays::writable<Eigen::ArrayXd const>);
 }
 
+// A file of a density meter and a refractometer: what both say about the alcohol.
+TEST(Array, AppliesAnyCheckedFunction) {
+    auto const rho = spread(960.0, 1060.0, 21, 2003), n = spread(1.333, 1.37, 22, 2003);
+    auto const alcohol = [](double density, double index) {
+        auto const found = plain::wash_from_density_and_index(density, index);
+        return plain::checked<double>{found.value.volume_fraction, found.status};
+    };
+    output out(rho.size());
+    std::size_t const refused = arrays::apply(alcohol, out.values, out.valid, rho, n);
+    auto const found = compare(out.values, out.valid, [&](std::size_t i) {
+        auto const each = plain::wash_from_density_and_index(rho[i], n[i]);
+        return each.status.ok ? each.value.volume_fraction : nan;
+    });
+    EXPECT_LT(refused, rho.size());
+    expect_agreement(found, refused, 0.0);
+
+    std::vector<double> in_place{0.0, 12.0, 80.0};
+    auto const index = [](double brix) { return plain::refractive_index_from_brix(brix); };
+    EXPECT_EQ(arrays::apply(index, in_place, {}, in_place), 1u);
+    EXPECT_EQ(in_place[1], plain::refractive_index_from_brix(12.0).value);
+    EXPECT_TRUE(std::isnan(in_place[2]));
+    std::vector<double> shorter(2);
+    expect_refusal([&] { return arrays::apply(index, shorter, {}, in_place); }, "length of the results");
+}
+
 TEST(Array, RefusesArraysOfDifferentLengthsBeforeWriting) {
     std::vector<double> const w(10, 0.4), t(9, 20.0);
     std::vector<double> rho(10, -1.0);
@@ -379,7 +405,7 @@ TEST(Array, RefusesArraysOfDifferentLengthsBeforeWriting) {
                    "length of the results");
     std::array<bool, 3> flags{};
     expect_refusal([&] { arrays::density(w, celsius(20.0), rho, flags); }, "length of the flags");
-    expect_refusal([&] { arrays::density(w, celsius(40.5), rho); }, "temperature");
+    expect_refusal([&] { arrays::density(w, celsius(100.5), rho); }, "temperature");
     expect_refusal([&] { arrays::density(w, celsius(nan), rho); }, "temperature");
     expect_refusal([&] { arrays::mass_fraction_from_density(w, celsius(-21.0), rho); }, "temperature");
     EXPECT_EQ(rho, std::vector<double>(10, -1.0));

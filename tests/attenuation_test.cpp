@@ -133,7 +133,7 @@ TEST(FermentedWash, RefusesReadingsByTheirTemperature) {
     EXPECT_LT(expect_refusal([&] { static_cast<void>(read(0.975, 35.0)); }, "reading").lower(), 0.980);
     expect_refusal([&] { static_cast<void>(read(1.0855, 20.0)); }, "reading");
     expect_refusal([&] { static_cast<void>(read(0.980, 20.0)); }, "reading");
-    expect_refusal([&] { static_cast<void>(read(1.0, 41.0)); }, "temperature");
+    expect_refusal([&] { static_cast<void>(read(1.0, 81.0)); }, "temperature");
     expect_refusal([&] { static_cast<void>(read(1.0, -1.0)); }, "temperature");
 }
 

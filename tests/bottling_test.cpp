@@ -50,7 +50,7 @@ TEST(Bottling, UsLabelsMeanSixtyFahrenheit) {
     EXPECT_EQ(fill_volume(750.0 * millilitre, w, us_label_temperature, us_label_temperature),
               750.0 * millilitre);
     expect_refusal(
-        [&] { static_cast<void>(fill_volume(750.0 * millilitre, w, celsius(20.0), celsius(50.0))); },
+        [&] { static_cast<void>(fill_volume(750.0 * millilitre, w, celsius(20.0), celsius(90.0))); },
         "temperature");
 }
 

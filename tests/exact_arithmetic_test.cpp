@@ -7,13 +7,24 @@
 #include <aqueth/correlation/balling.hpp>
 #include <aqueth/correlation/cipm_2001_water.hpp>
 #include <aqueth/correlation/freezing_point.hpp>
+#include <aqueth/correlation/iapws_liquid_water.hpp>
 #include <aqueth/correlation/icao_atmosphere.hpp>
 #include <aqueth/correlation/its90.hpp>
 #include <aqueth/correlation/molar_mass.hpp>
 #include <aqueth/correlation/oiml_r22_inverse.hpp>
 #include <aqueth/correlation/sucrose_density.hpp>
+#include <aqueth/correlation/thermal_conductivity_melinder.hpp>
+#include <aqueth/correlation/trade_scales.hpp>
 #include <aqueth/metrology/measurement_model.hpp>
 #include <aqueth/model/enthalpy.hpp>
+#include <aqueth/model/traces.hpp>
+#include <aqueth/model/methanol_water.hpp>
+#include <aqueth/model/refraction.hpp>
+#include <aqueth/model/sample_distillation.hpp>
+#include <aqueth/model/sugar_solution.hpp>
+#include <aqueth/model/sound_speed.hpp>
+#include <aqueth/model/viscosity.hpp>
+#include <aqueth/model/hot_density.hpp>
 #include <aqueth/model/vapour_liquid.hpp>
 
 #include <boost/multiprecision/cpp_dec_float.hpp>
@@ -135,10 +146,35 @@ TEST(ExactArithmetic, EveryPropertyInThreePrecisions) {
     compare("its slope in temperature", scale::largest, plane,
             [](auto const& w, auto const& t) { return r22::density_with_derivatives(w, t).d_temperature; },
             {1.9e-6, 3.7e-15, 1.8e-18});
+    namespace hot = model::hot_density;
+    compare("density above 40 °C", scale::own, points(dense, strengths, {40.0, 100.0}),
+            [](auto const& w, auto const& t) { return hot::density(w, t); }, {4.2e-7, 7.0e-16, 2.8e-19});
+    compare("its specific volume's slope in temperature", scale::largest,
+            points(dense, strengths, {40.0, 100.0}),
+            [](auto const& w, auto const& t) { return hot::specific_volume(w, t).slope; },
+            {1.4e-5, 1.8e-14, 1.0e-17});
+    compare("specific volume of water, IAPWS", scale::own, points(dense, {-20.0, 110.0}),
+            [](auto const& t, auto const&) { return iapws_liquid_water::specific_volume(t); },
+            {4.7e-7, 7.4e-16, 3.9e-19});
     compare("mass fraction from density", scale::largest,
             through(points(dense, strengths, r22_celsius), density),
             [](auto const& rho, auto const& t) { return r22::mass_fraction_from_density(rho, t); },
             {2.1e-6, 7.9e-15, 4.2e-18});  // a unit of the density's last place, where the slope is least
+
+    compare("viscosity", scale::own, points(dense, strengths, {0.0, 70.0}),
+            [](auto const& w, auto const& t) { return model::viscosity::millipascal_seconds(w, t); },
+            {2.0e-6, 4.5e-15, 1.2e-18});
+    compare("speed of sound", scale::own, points(dense, strengths, {20.0, 35.0}),
+            [](auto const& w, auto const& t) { return model::sound_speed::metres_per_second(w, t); },
+            {3.0e-7, 4.2e-16, 1.7e-19});
+    compare("thermal conductivity", scale::own, points(dense, {0.11, 0.6}, {-20.0, 20.0}),
+            [](auto const& w, auto const& t) {
+                return thermal_conductivity_melinder::watts_per_metre_kelvin(w, t);
+            },
+            {3.0e-7, 4.2e-16, 1.7e-19});
+    compare("must scale (KMW) from degrees Oechsle", scale::own, points(dense, {1.0, 216.0}),
+            [](auto const& degrees, auto const&) { return trade_scales::kmw_of_oechsle(degrees); },
+            {2.0e-7, 3.6e-16, 1.7e-19});
 
     auto const references = points(dense, strengths, {15.0, 20.0});
     compare("volume fraction from mass fraction", scale::own, references,
@@ -197,6 +233,34 @@ TEST(ExactArithmetic, EveryPropertyInThreePrecisions) {
     compare("density of sucrose solution, beyond water", scale::largest, sugar,
             [](auto const& w, auto const& t) { return sucrose_density::excess(w, t).value; },
             {1.7e-7, 2.9e-16, 1.8e-19});
+    auto const liqueurs = points(dense, {0.0, 0.4, true}, {0.0, 0.3});
+    compare("density of sweetened spirit, sucrose", scale::own, liqueurs,
+            [](auto const& w, auto const& s) {
+                using T = std::remove_cvref_t<decltype(w)>;
+                return model::sugar_solution::density(w, s, sweetener::sucrose, T(15));
+            },
+            {1.9e-7, 4.6e-16, 1.5e-19});
+    compare("density of sweetened spirit, invert sugar", scale::own, liqueurs,
+            [](auto const& w, auto const& s) {
+                using T = std::remove_cvref_t<decltype(w)>;
+                return model::sugar_solution::density(w, s, sweetener::invert_sugar, T(15));
+            },
+            {2.3e-7, 4.6e-16, 1.6e-19});
+    compare("refractive index of sweetened spirit", scale::own, liqueurs,
+            [](auto const& w, auto const& s) { return model::refraction::index(w, s, sweetener::sucrose); },
+            {1.4e-7, 2.8e-16, 1.3e-19});
+    compare("density of methanol and water", scale::own, points(dense, strengths),
+            [](auto const& w, auto const&) { return model::methanol_water::density(w); },
+            {2.5e-7, 3.8e-16, 1.6e-19});
+    compare("refractive index of methanol and water", scale::own, points(dense, strengths),
+            [](auto const& w, auto const&) { return model::methanol_water::index(w); },
+            {1.6e-7, 2.7e-16, 1.3e-19});
+    compare("strength of a distilled sample", scale::own, points(sparse, {0.01, 0.5}, {5.0, 35.0}),
+            [](auto const& w, auto const& t) {
+                using T = std::remove_cvref_t<decltype(w)>;
+                return model::sample_distillation::volume_fraction(T(1), t, T(1), w, T(20), T(0.002));
+            },
+            {3.2e-7, 5.9e-16, 2.0e-19});
     auto const worts = points(dense, {6.0, 30.0}, {0.0, 5.9});
     compare("alcohol, Balling", scale::largest, worts,
             [](auto const& oe, auto const& re) { return balling::alcohol(oe, re); },
@@ -263,6 +327,12 @@ TEST(ExactArithmetic, EveryPropertyInThreePrecisions) {
         "dew temperature", scale::own, points(30, {0.01, 0.85}, {1.0e4, 1.9e5}),
         [](auto const& y, auto const& p) { return model::vapour_liquid::dew_at_pressure(y, p).temperature; },
         {1.63e-7, 5.2e-16, 1.5e-19});
+
+    compare("volatility of furfural", scale::own, points(sparse, strengths, {345.0, 376.0}),
+            [](auto const& x, auto const& t) {
+                return model::traces::volatility(trace::furfural, x, t, std::decay_t<decltype(x)>(101325.0));
+            },
+            {1.5e-6, 3.0e-15, 1.2e-18});
 
     auto const caloric = points(sparse, strengths, caloric_kelvin);
     compare("heat of mixing", scale::largest, caloric,

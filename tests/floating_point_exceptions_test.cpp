@@ -67,6 +67,39 @@ TEST_F(FloatingPointExceptions, NoneInPropertiesFromEndToEnd) {
               0);
 }
 
+TEST_F(FloatingPointExceptions, NoneInSweetenedSpiritAndRefraction) {
+    for (double const percent : {0.0, 1e-9, 12.0, 45.0}) {
+        for (double const sugar : {0.0, 1e-9, 250.0}) {
+            EXPECT_EQ(raised([&] {
+                          auto const liqueur = sweetened::of(at_run_time(1.0) * litre, by_volume(percent),
+                                                             sugar * gram_per_litre, celsius(20));
+                          auto const rho = liqueur.density();
+                          static_cast<void>(liqueur.strength_doubt());
+                          static_cast<void>(strength_behind_sugar(rho, celsius(20), sugar * gram_per_litre));
+                          static_cast<void>(sugar_behind_density(rho, liqueur.strength()));
+                          auto const shown = refractive_index_of(liqueur);
+                          static_cast<void>(brix_of(shown));
+                          static_cast<void>(plain::wash_from_density_and_index(rho.value(), shown.value()));
+                      }),
+                      0)
+                << percent << " % vol, " << sugar << " g/L";
+        }
+    }
+    EXPECT_EQ(raised([] {
+                  auto const spirit = parcel::of(at_run_time(2.0) * litre, by_volume(80), celsius(20));
+                  auto const nothing = parcel::of(at_run_time(0.0) * litre, by_volume(80), celsius(20));
+                  static_cast<void>(sweeten(spirit, by_volume(30), 200.0 * gram_per_litre));
+                  static_cast<void>(sweeten(nothing, by_volume(30), 200.0 * gram_per_litre));
+                  static_cast<void>(sweetened::of(nothing, 0.0 * gram).strength());
+                  static_cast<void>(refractive_index_of(sweetened::of(nothing, 0.0 * gram)));
+                  static_cast<void>(fermented_wash(litre, specific_gravity(1.085), brix(6.5), celsius(20)));
+                  static_cast<void>(find_methanol(948.0 * kilogram_per_cubic_metre, refractive_index(1.353)));
+                  static_cast<void>(strength_of_distilled_sample(0.1 * litre, celsius(20), 0.1 * litre,
+                                                                 by_volume(0.0), celsius(20)));
+              }),
+              0);
+}
+
 TEST_F(FloatingPointExceptions, NoneInOperations) {
     EXPECT_EQ(raised([] {
                   auto const spirit = parcel::of(at_run_time(2.0) * litre, by_volume(80), celsius(20));
@@ -123,6 +156,23 @@ TEST_F(FloatingPointExceptions, NoneInStills) {
             plan.steps = {{condition::elapsed(20.0 * minute), std::nullopt, 1.4 * kilowatt}};
             EXPECT_EQ(raised([&] { static_cast<void>(distil(wash::of(charge), s, plan, mixture)); }), 0)
                 << static_cast<int>(top.what()) << ' ' << static_cast<int>(flow);
+        }
+    }
+    for (head const& top : {head::total_condenser(reflux::constant(2.0)).reflux_at(celsius(40)),
+                            head::total_condenser(reflux::constant_strength(by_volume(80), 20.0)),
+                            head::total_condenser(reflux::of_take_off(10.0 * millilitre / minute))}) {
+        for (double const held : {0.0, 50.0}) {
+            still s;
+            s.pot.power = 1500.0 * watt;
+            s.tower = column::of_plates(3, 0.6).holding(held * millilitre);
+            s.neck = neck::losing(1.0 * watt_per_kelvin);
+            s.head = top.holding(10.0 * millilitre);
+            run_plan plan;
+            plan.ends.push_back(condition::collected(1.0 * litre));
+            plan.points = 5;
+            plan.start = 10.0 * minute;
+            EXPECT_EQ(raised([&] { static_cast<void>(distil(wash::of(charge), s, plan, mixture)); }), 0)
+                << top.returned().ratio() << ' ' << held;
         }
     }
     EXPECT_EQ(raised([&] {

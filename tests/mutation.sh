@@ -5,12 +5,12 @@
 # GROUPs of numbers (the 6th significant digit, or the last one printed if there are fewer; whole numbers too, but not
 # indices, sizes and loops), each over the headers of correlation/ and model/ that hold what was published or fitted, and over the
 # tables of laws and classes:
-#   r22 gibbs raoult saturation freezing water its90 virial heat-capacity sugar wash atmosphere constants
+#   r22 gibbs raoult saturation freezing water hot-density its90 virial heat-capacity sugar wash atmosphere constants
 #   label-figures instrument-figures
 # GROUPs of operators (+ - * / < > <= >= && ||):
 #   r22-code formulas saturation-code gibbs-code equilibrium-code vapour enthalpy-code blending lots parcel hydrometer
-#   strength attenuation caloric heating measured-equilibrium uncertainty monte-carlo conformity labelling instruments
-#   column batch-still still-estimate
+#   strength attenuation sweetening caloric heating trade measured-equilibrium uncertainty monte-carlo conformity labelling instruments
+#   column batch-still holdup still-estimate traces
 # A GROUP of faults that somebody might make, tests/planted_faults.txt, each with the test that must notice it:
 #   planted
 # Without a GROUP, all of them. Left out are the first guesses (oiml_r22_inverse_guess.hpp, bubble_point_guess.hpp): no
@@ -265,6 +265,13 @@ run() {
             numbers freezing freezing_point freezing_point
             ;;
         water) numbers water cipm_2001_water published/water_density cipm_2001_water ;;
+        hot-density)
+            numbers hot-density iapws_liquid_water published/hot_density
+            numbers hot-density ethanol_schroeder published/hot_density
+            operators hot-density iapws_liquid_water published/hot_density
+            operators hot-density ethanol_schroeder published/hot_density
+            operators hot-density hot_density model/hot_density published/hot_density
+            ;;
         its90) numbers its90 its90 published/water_density its90 ;;
         virial)
             numbers virial second_virial_crc published/pure_components second_virial
@@ -275,12 +282,30 @@ run() {
             ;;
         sugar)
             numbers sugar sucrose_density published/sugar_solution wash
+            numbers sugar solution_coefficients fit/solutions
             ;;
         wash)
             numbers wash balling published/sugar_solution attenuation
             numbers wash excise_notice_226 published/sugar_solution attenuation
             numbers wash fermentation attenuation
             ;;
+        transport)
+            numbers transport viscosity_coefficients published/transport
+            numbers transport sound_speed_coefficients published/transport
+            numbers transport thermal_conductivity_melinder published/transport
+            numbers transport flammability published/flash_points flammability
+            group transport operators include/aqueth/plain/flammability.hpp flammability published/flash_points ;;
+        pycnometer) group pycnometer operators include/aqueth/plain/pycnometer.hpp pycnometer ;;
+        mash)
+            numbers mash malt_heat published/mash mash
+            numbers mash fermentation_heat published/mash mash
+            group mash operators include/aqueth/plain/mash.hpp mash published/mash ;;
+        cask)
+            numbers cask cask_loss_limits published/casks
+            group cask operators include/aqueth/plain/cask.hpp cask ;;
+        trade-scales)
+            numbers trade-scales trade_scales trade_scales published/trade_scales
+            group trade-scales operators include/aqueth/plain/trade_scales.hpp trade_scales published/trade_scales ;;
         atmosphere) numbers atmosphere icao_atmosphere atmosphere ;;
         constants)
             numbers constants molar_mass constants
@@ -306,6 +331,10 @@ run() {
             operators formulas balling published/sugar_solution attenuation
             operators formulas excise_notice_226 published/sugar_solution attenuation
             operators formulas fermentation attenuation
+            operators formulas sugar_solution plain/sweetening published/sweetened_spirit
+            operators formulas refraction plain/refraction published/refraction
+            operators formulas methanol_water plain/refraction published/refraction
+            operators formulas sample_distillation plain/sweetening
             ;;
         saturation-code)
             operators saturation-code water_saturation_wagner_pruss published/pure_components saturation
@@ -339,10 +368,20 @@ run() {
                 published/sugar_solution
             group attenuation operators include/aqueth/plain/wash.hpp plain/wash wash
             ;;
+        sweetening)
+            group sweetening operators include/aqueth/plain/sweetening.hpp plain/sweetening sweetening
+            group sweetening operators include/aqueth/plain/refraction.hpp plain/refraction refraction
+            ;;
         caloric) group caloric operators include/aqueth/plain/caloric.hpp plain/caloric caloric ;;
         heating)
             group heating operators include/aqueth/still/heating.hpp heating
             group heating operators include/aqueth/numeric/integration.hpp integration
+            ;;
+        trade)
+            group trade operators include/aqueth/still/cooling.hpp cooling
+            group trade operators include/aqueth/still/cost.hpp cost
+            group trade operators include/aqueth/still/jars.hpp jars
+            group trade operators include/aqueth/still/season.hpp season
             ;;
         measured-equilibrium)
             group measured-equilibrium operators include/aqueth/measured_equilibrium.hpp measured_equilibrium \
@@ -365,12 +404,25 @@ run() {
         batch-still)
             group batch-still operators include/aqueth/still/detail/batch_run.hpp run_balances run_columns run_conditions
             ;;
+        holdup)
+            group holdup operators include/aqueth/still/detail/holdup_run.hpp run_holdup
+            group holdup coefficients include/aqueth/numeric/diagonally_implicit.hpp diagonally_implicit
+            ;;
         still-estimate)
             group still-estimate operators include/aqueth/still/detail/boiling_down.hpp learning_stages
             group still-estimate operators include/aqueth/still/detail/log_forecast.hpp learning
-            group still-estimate operators include/aqueth/still/learning.hpp learning_stages learning
+            group still-estimate operators include/aqueth/still/detail/stage_fit.hpp learning_stages
+            group still-estimate operators include/aqueth/still/detail/log_fit.hpp learning
+            group still-estimate operators include/aqueth/still/learned.hpp learning
             group still-estimate operators include/aqueth/still/run_log.hpp run_log
             group still-estimate operators include/aqueth/numeric/minimum.hpp minimum
+            ;;
+        traces)
+            operators traces traces traces plain/traces published/traces
+            group traces operators include/aqueth/plain/traces.hpp traces plain/traces
+            group traces operators include/aqueth/still/detail/trace_run.hpp still/traces
+            group traces operators include/aqueth/still/detail/held_trace_run.hpp still/traces
+            group traces operators include/aqueth/still/traces.hpp still/traces
             ;;
         planted) plant ;;
         *)
@@ -381,11 +433,11 @@ run() {
 }
 
 if (($# == 0)); then
-    set -- r22 gibbs raoult saturation freezing water its90 virial heat-capacity sugar wash atmosphere constants \
+    set -- r22 gibbs raoult saturation freezing water hot-density its90 virial heat-capacity sugar wash atmosphere constants \
         label-figures instrument-figures r22-code formulas saturation-code gibbs-code equilibrium-code vapour enthalpy-code \
         blending lots parcel hydrometer freezing-code strength weighing specific-gravity \
-        attenuation caloric heating measured-equilibrium uncertainty \
-        monte-carlo conformity labelling instruments column batch-still still-estimate planted
+        attenuation sweetening caloric heating trade measured-equilibrium uncertainty \
+        monte-carlo conformity labelling instruments column batch-still holdup still-estimate traces planted
 fi
 for name in "$@"; do run "$name"; done
 [[ ! -e $scratch/failed ]]

@@ -9,6 +9,6 @@ int main() {
     using namespace aqueth;
     std::printf("%.1f kg/m3\n", density(by_mass(40.0), celsius(20.0)).value());
     std::fflush(stdout);
-    static_cast<void>(density(by_mass(40.0), celsius(50.0)));
+    static_cast<void>(density(by_mass(40.0), celsius(95.0)));
     std::puts("not refused");
 }

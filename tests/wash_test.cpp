@@ -119,7 +119,7 @@ TEST(Wash, RefusesWhatCannotBe) {
                    "volume");
     expect_refusal([&] { static_cast<void>(wash::of(1.0 * litre, by_volume(90), plato(60), celsius(20))); },
                    "ethanol beside this extract");
-    expect_refusal([&] { static_cast<void>(wash::of(spirit).density(celsius(45))); }, "temperature");
+    expect_refusal([&] { static_cast<void>(wash::of(spirit).density(celsius(95))); }, "temperature");
 }
 
 TEST(Wash, MixingAddsMasses) {
@@ -135,7 +135,7 @@ TEST(Wash, MixingAddsMasses) {
     EXPECT_NEAR(stretched.extract().degrees(), 100.0 * in(a.solids(), a.mass() + 5.0 * kilogram), 1e-12);
     auto const empty = wash::of(parcel::of(0.0 * litre, by_volume(9.0), celsius(20)));
     expect_refusal([&] { return mix(empty, empty, celsius(20)); }, "mass of all parcels");
-    expect_refusal([&] { return mix(a, b, celsius(60)); }, "temperature");
+    expect_refusal([&] { return mix(a, b, celsius(92)); }, "temperature");
 }
 
 TEST(TrueGravity, UndoesTheTemperature) {
@@ -161,7 +161,7 @@ TEST(TrueGravity, UndoesTheTemperature) {
 
 TEST(TrueGravity, RefusesBadReadings) {
     gravity_hydrometer const meter({});
-    expect_refusal([&] { static_cast<void>(true_gravity(specific_gravity(1.05), celsius(60), meter)); },
+    expect_refusal([&] { static_cast<void>(true_gravity(specific_gravity(1.05), celsius(81), meter)); },
                    "temperature");
     expect_refusal([&] { static_cast<void>(true_gravity(specific_gravity(0.9), celsius(20), meter)); },
                    "density behind the reading");

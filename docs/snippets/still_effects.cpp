@@ -2,7 +2,9 @@
 // One run of the Quillbeck still, with and without each thing that a small still really does.
 #include <aqueth/aqueth.hpp>
 
+#include <algorithm>
 #include <cstdio>
+#include <cstring>
 
 using namespace aqueth;
 
@@ -37,9 +39,11 @@ void line(char const* name, trial const& t) {
     static double const plain = run(simplest()).fractions[1].product.ethanol().value();
     auto const r = run(t);
     auto const& hearts = r.fractions[1].product;
-    std::printf("%-42s %7.0f %7.1f %+8.1f %10.1f %8.1f\n", name, in(hearts.volume(celsius(20.0)), millilitre),
-                hearts.strength().percent(), 100.0 * (hearts.ethanol().value() / plain - 1.0),
-                r.fractions[0].product.strength().percent(), in(r.boiling_time, hour));
+    auto const marks = std::count(name, name + std::strlen(name), '\xc2');  // ° is two bytes
+    std::printf("%-*s %7.0f %7.1f %+8.1f %10.1f %8.1f\n", 42 + static_cast<int>(marks), name,
+                in(hearts.volume(celsius(20.0)), millilitre), hearts.strength().percent(),
+                100.0 * (hearts.ethanol().value() / plain - 1.0), r.fractions[0].product.strength().percent(),
+                in(r.boiling_time, hour));
 }
 
 template <class Change>

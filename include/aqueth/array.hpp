@@ -14,6 +14,7 @@
 #include <aqueth/hydrometer.hpp>
 #include <aqueth/model/vapour_liquid.hpp>
 #include <aqueth/numeric/array_loop.hpp>
+#include <aqueth/plain/transport.hpp>
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
 
@@ -125,23 +126,28 @@ constexpr bits<T> perhaps_not_liquid(T w, T t, T apart = T(0)) {
            bits_of(above_freezing(w, t));
 }
 
-/// The least mass fraction that is certainly liquid at t, where the parabola reaches t.
+/// The least mass fraction that is certainly liquid at t, where the parabola reaches t. Above 40 °C it is more
+/// than 1, so that every element takes the careful way.
 template <class T>
 T weakest_liquid(T t) {
+    if (t > T(r22::highest_celsius)) return T(2);  // none: R 22 does not reach there
     if (t >= T(0)) return T(0);
     T const root = std::sqrt(T(28 * 28) - T(4 * 132) * t);
     return (root - T(28)) / T(2 * 132) + T(1e-6);
 }
 
-/// @return whether OIML R 22 covers a liquid mixture there: what the scalar functions require
-inline bool liquid(double w, double t) {
-    return w >= 0.0 && w <= 1.0 && t <= r22::highest_celsius &&
-           t >= coldest_liquid_celsius(w) - aqueth::detail::rounding && t >= r22::lowest_celsius;
-}
+/// @return whether the mixture is liquid there: what the scalar functions require
+inline bool liquid(double w, double t) { return plain::liquid_range(w, t).ok; }
 
 /// The mass fraction of a liquid mixture from its density at t; NaN if there is none.
 inline double composition(double rho, double t, double tolerance) {
-    if (!(t >= r22::lowest_celsius && t <= r22::highest_celsius)) return nothing<double>;
+    if (!plain::liquid_temperature_range(t).ok) return nothing<double>;
+    if (t > r22::highest_celsius) {
+        double const ethanol = model::hot_density::density(1.0, t);
+        double const water = model::hot_density::density(0.0, t);
+        if (!(rho >= ethanol - tolerance && rho <= water + tolerance)) return nothing<double>;
+        return plain::mass_fraction_from_density(std::clamp(rho, ethanol, water), t).value;
+    }
     r22::isotherm<double> const at_t(t);
     if (!(rho >= at_t.density(1.0) - tolerance && rho <= at_t.density(0.0) + tolerance))
         return nothing<double>;
@@ -170,7 +176,7 @@ struct density_operation {
         }
         return any;
     }
-    T careful(T w, T t) const { return liquid(w, t) ? r22::density(w, t) : nothing<T>; }
+    T careful(T w, T t) const { return liquid(w, t) ? model::hot_density::liquid_density(w, t) : nothing<T>; }
 };
 
 template <class T>
@@ -183,7 +189,10 @@ struct density_at_operation {
         }
         return any;
     }
-    T careful(T w) const { return liquid(w, t) ? at_t.density(w) : nothing<T>; }
+    T careful(T w) const {
+        if (!liquid(w, t)) return nothing<T>;
+        return t > T(r22::highest_celsius) ? model::hot_density::density(w, t) : at_t.density(w);
+    }
     T t, weakest;
     r22::isotherm<T> at_t;
 };
@@ -517,15 +526,15 @@ std::size_t run(Operation const& operation, Out& out, flags valid, First const& 
 }
 
 inline double require_temperature(char const* property, units::temperature t) {
-    return require_range(property, argument::temperature, t.celsius(), "°C", r22::lowest_celsius,
-                         r22::highest_celsius, "OIML R 22");
+    aqueth::detail::accept(property, plain::liquid_temperature_range(t.celsius()));
+    return t.celsius();
 }
 
 }  // namespace detail
 
 /// Densities, each at its own temperature.
 /// @param mass_fraction mass fractions of ethanol, 0 to 1
-/// @param celsius       temperatures in °C, -20 to 40 and not below the freezing point
+/// @param celsius       temperatures in °C, from freezing, or -20, to boiling at 101.325 kPa
 /// @param density       densities in kg/m3
 /// @param valid         flags, or nothing
 /// @return how many elements were out of range
@@ -540,7 +549,7 @@ std::size_t density(W const& mass_fraction, C const& celsius, R&& density, flags
 
 /// Densities, all at one temperature: four to six times as fast.
 /// @param mass_fraction mass fractions of ethanol, 0 to 1
-/// @param t             temperature, -20 to 40 °C; mixtures that would be frozen are out of range
+/// @param t             temperature, -20 °C to the boiling point; mixtures that would be frozen are out of range
 /// @param density       densities in kg/m3
 /// @param valid         flags, or nothing
 /// @return how many elements were out of range
@@ -556,7 +565,7 @@ std::size_t density(W const& mass_fraction, units::temperature t, R&& density, f
 
 /// Mass fractions from densities, each at its own temperature.
 /// @param density       densities in kg/m3, between those of pure ethanol and of water at the temperature
-/// @param celsius       temperatures in °C, -20 to 40
+/// @param celsius       temperatures in °C, -20 to the boiling point
 /// @param mass_fraction mass fractions of ethanol
 /// @param valid         flags, or nothing
 /// @return how many elements were out of range
@@ -572,7 +581,7 @@ std::size_t mass_fraction_from_density(D const& density, C const& celsius, R&& m
 
 /// Mass fractions from densities, all at one temperature.
 /// @param density       densities in kg/m3, between those of pure ethanol and of water at the temperature
-/// @param t             temperature, -20 to 40 °C
+/// @param t             temperature, -20 °C to the boiling point
 /// @param mass_fraction mass fractions of ethanol
 /// @param valid         flags, or nothing
 /// @return how many elements were out of range
@@ -667,6 +676,81 @@ template <readable X, readable P, writable R>
 std::size_t bubble_temperature(X const& liquid, P const& pascals, R&& kelvin, flags valid = {}) {
     using operation = detail::bubble_point_operation<&model::vapour_liquid::equilibrium<double>::temperature>;
     return detail::run<double>(operation{}, kelvin, valid, liquid, pascals);
+}
+
+/// Any checked function of `aqueth::plain` over arrays, one element after the other, where there is no faster
+/// loop: `arrays::apply([](double n) { return plain::brix_from_refractive_index(n); }, brix, {}, n)`.
+/// @param function callable: one number of each input -> `plain::checked` number
+/// @param result   what it answers; NaN where it refuses. May be one of the inputs
+/// @param valid    flags, or nothing: `{}`
+/// @param first    arguments
+/// @param rest     further arguments
+/// @return how many elements were refused
+/// @throws refusal if the arrays differ in length
+template <class Function, writable R, readable First, readable... Rest>
+std::size_t apply(Function const& function, R&& result, flags valid, First const& first,
+                  Rest const&... rest) {
+    auto const size = static_cast<std::size_t>(first.size());
+    (detail::require_same_size(argument::length_of_an_input, static_cast<std::size_t>(rest.size()), size),
+     ...);
+    detail::require_same_size(argument::length_of_the_results, static_cast<std::size_t>(result.size()), size);
+    if (!valid.empty()) detail::require_same_size(argument::length_of_the_flags, valid.size(), size);
+    std::size_t refused = 0;
+    for (std::size_t i = 0; i < size; ++i) {
+        auto const found = function(first.data()[i], rest.data()[i]...);
+        result.data()[i] = found.value;  // NaN where it was refused
+        if (!valid.empty()) valid[i] = found.status.ok;
+        if (!found.status.ok) ++refused;
+    }
+    return refused;
+}
+
+/// Viscosities, each at its own temperature.
+/// @param mass_fraction mass fractions of ethanol
+/// @param celsius       temperatures in °C
+/// @param result        dynamic viscosities in mPa s
+/// @param valid         flags, or nothing
+/// @return how many elements were out of range
+/// @throws refusal if the arrays differ in length
+/// @par Source
+/// as the scalar function
+template <readable W, readable C, writable R>
+std::size_t viscosity(W const& mass_fraction, C const& celsius, R&& result, flags valid = {}) {
+    using T = detail::element_of<R>;
+    return apply([](T w, T t) { return plain::viscosity_mpa_s(w, t); }, result, valid, mass_fraction,
+                 celsius);
+}
+
+/// Speeds of sound, each at its own temperature.
+/// @param mass_fraction mass fractions of ethanol
+/// @param celsius       temperatures in °C
+/// @param result        speeds in m/s
+/// @param valid         flags, or nothing
+/// @return how many elements were out of range
+/// @throws refusal if the arrays differ in length
+/// @par Source
+/// as the scalar function
+template <readable W, readable C, writable R>
+std::size_t speed_of_sound(W const& mass_fraction, C const& celsius, R&& result, flags valid = {}) {
+    using T = detail::element_of<R>;
+    return apply([](T w, T t) { return plain::speed_of_sound_m_s(w, t); }, result, valid, mass_fraction,
+                 celsius);
+}
+
+/// Thermal conductivities, each at its own temperature.
+/// @param mass_fraction mass fractions of ethanol
+/// @param celsius       temperatures in °C
+/// @param result        thermal conductivities in W/(m K)
+/// @param valid         flags, or nothing
+/// @return how many elements were out of range
+/// @throws refusal if the arrays differ in length
+/// @par Source
+/// as the scalar function
+template <readable W, readable C, writable R>
+std::size_t thermal_conductivity(W const& mass_fraction, C const& celsius, R&& result, flags valid = {}) {
+    using T = detail::element_of<R>;
+    return apply([](T w, T t) { return plain::thermal_conductivity_w_m_k(w, t); }, result, valid,
+                 mass_fraction, celsius);
 }
 
 }  // namespace aqueth::inline AQUETH_ABI::arrays

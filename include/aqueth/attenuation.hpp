@@ -121,7 +121,7 @@ inline wash typed(plain::checked<plain::fermented<double>> const& found, units::
 /// @param volume      volume at `temperature`, 0 or more
 /// @param original    gravity before fermentation, to 30 °P
 /// @param final_      gravity after it, not above the original
-/// @param temperature temperature of the wash, 0 to 40 °C
+/// @param temperature temperature of the wash, 0 to 80 °C
 /// @return the fermented wash
 /// @throws refusal if a gravity is outside its range: too low means more fermented than there was
 /// @par Accuracy
@@ -141,7 +141,7 @@ inline wash fermented_wash(units::volume volume, specific_gravity original, spec
 /// @param volume      volume at `temperature`, 0 or more
 /// @param original    gravity 20/20 °C before fermentation, to 30 °P; `true_gravity` corrects a reading
 /// @param reading     reading of the stem after it
-/// @param temperature temperature of the wash and of the instrument, 0 to 40 °C
+/// @param temperature temperature of the wash and of the instrument, 0 to 80 °C
 /// @param meter       the instrument: its reference temperature, what its gravity refers to, its glass
 /// @return the fermented wash
 /// @throws refusal if a gravity or the temperature is outside its range: the bounds are the readings with

@@ -31,8 +31,8 @@ struct [[nodiscard]] blend {
 /// Mixes parcels: masses add, volumes do not.
 /// @param parts               parcels, at least one of them not empty
 /// @param product_temperature temperature of the mixture when it is used or measured; every part must be
-///                            liquid there, up to 40 °C. By default the temperature that the mixture reaches
-///                            without loss of heat (parts at 0 to 40 °C). Water and strong spirit become
+///                            liquid there. By default the temperature that the mixture reaches
+///                            without loss of heat (parts from 0 °C up). Water and strong spirit become
 ///                            warmer than either, so a reading of a fresh mixture needs this temperature.
 /// @return product, sum of volumes and contraction
 /// @throws refusal if there are no parts, all are empty, or a temperature (also that of the mixture) is
@@ -102,7 +102,7 @@ inline adjustment adjust(parcel const& start, parcel const& addition,
 /// @param target              strength wanted, in any basis, above that of the diluent and not above that of
 ///                            the spirit
 /// @param diluent             what is added: `water_at(celsius(15))`, or a weaker liquid
-/// @param product_temperature temperature of the mixture when it is used or measured, 0 to 40 °C; left out,
+/// @param product_temperature temperature of the mixture when it is used or measured, from 0 °C up; left out,
 ///                            what it warms to without loss of heat (see `mix`)
 /// @return diluent to add (`addition`), product, contraction
 /// @throws refusal if the diluent is stronger than the spirit, the target is above the spirit's strength
@@ -124,7 +124,7 @@ adjustment dilute(parcel const& spirit, Target target, liquid const& diluent,
 /// @param target              strength wanted, in any basis, from that of the parcel to below that of the
 ///                            stronger spirit
 /// @param stock               the stronger spirit, at the temperature at which it is measured
-/// @param product_temperature temperature of the mixture when it is used or measured, to 40 °C; left out,
+/// @param product_temperature temperature of the mixture when it is used or measured; left out,
 ///                            what it warms to without loss of heat (see `mix`)
 /// @return stronger spirit to add (`addition`), product, contraction
 /// @throws refusal if the stronger spirit is weaker than the parcel, the target cannot be reached, or a
@@ -168,7 +168,7 @@ inline preparation make_up(units::mass mass, mass_fraction w, liquid const& stoc
 
 /// Makes a given volume of a given strength from a stronger stock and water, or a weaker liquid.
 /// @param volume              volume wanted, at `product_temperature`
-/// @param product_temperature temperature at which that volume is meant, 0 to 40 °C
+/// @param product_temperature temperature at which that volume is meant, from 0 °C up
 /// @param target              strength wanted, in any basis, from that of the diluent to that of the stock
 /// @param stock               the stock, at the temperature at which it is measured
 /// @param diluent             what is added: `water_at(celsius(15))`, or a weaker liquid
@@ -188,7 +188,7 @@ preparation make_up(units::volume volume, units::temperature product_temperature
 /// @param target              strength wanted, in any basis, from that of the diluent to that of the stock
 /// @param stock               the stock, at the temperature at which it is measured
 /// @param diluent             what is added: `water_at(celsius(15))`, or a weaker liquid
-/// @param product_temperature temperature of the mixture when it is used or measured, 0 to 40 °C; left out,
+/// @param product_temperature temperature of the mixture when it is used or measured, from 0 °C up; left out,
 ///                            what it warms to without loss of heat (see `mix`)
 /// @return spirit and diluent to take, product, contraction
 /// @throws refusal if the target is not between the strengths of the two, the mass is not above 0 or not
@@ -205,7 +205,7 @@ preparation make_up(units::mass mass, Target target, liquid const& stock, liquid
 /// @param target              strength after the last addition, in any basis, not above that of the spirit
 /// @param additions           number of equal additions, 1 to 1000
 /// @param diluent             what is added: `water_at(celsius(15))`, or a weaker liquid
-/// @param product_temperature temperature of the mixture when it is measured, 0 to 40 °C; left out, each
+/// @param product_temperature temperature of the mixture when it is measured, from 0 °C up; left out, each
 ///                            addition warms it without loss of heat (see `mix`)
 /// @return one adjustment for each addition, each starting from the product of the previous one
 /// @throws refusal as `dilute`, or if the number of additions is outside its range

@@ -21,7 +21,7 @@ inline constexpr units::temperature us_label_temperature = at_60_fahrenheit::tem
 /// Volume to fill so that a bottle holds its label volume at the reference temperature of the label.
 /// @param label_volume        volume on the label, above 0
 /// @param strength            strength of the spirit, in any basis
-/// @param filling_temperature temperature of the spirit while it is filled, where it is liquid, -20 to 40 °C
+/// @param filling_temperature temperature of the spirit while it is filled, where it is liquid, from -20 °C up
 /// @param reference           temperature that the label is meant for, where the spirit is liquid, -20 to 40
 ///                            °C
 /// @return volume to measure out at that temperature (the bottle's own expansion, 0.0025 % per kelvin,
@@ -50,7 +50,7 @@ struct [[nodiscard]] bottling {
 /// Fills bottles from a parcel at the parcel's temperature.
 /// @param spirit       the spirit to bottle
 /// @param label_volume volume on the label, above 0
-/// @param reference    temperature that the label is meant for, where the spirit is liquid, -20 to 40 °C
+/// @param reference    temperature that the label is meant for, where the spirit is liquid, from -20 °C up
 /// @return number of bottles, fill of each, remainder
 /// @throws refusal if the label volume is not positive or so small that it fills more than 1e12 bottles,
 ///         or a temperature is outside its range

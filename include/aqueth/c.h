@@ -125,7 +125,32 @@ typedef enum aqueth_argument {
     AQUETH_ARGUMENT_TEMPERATURE_OF_THE_REFLUX = 81,
     AQUETH_ARGUMENT_TEMPERATURE_OF_THE_SPOUT = 82,
     AQUETH_ARGUMENT_TIME_AT_TOTAL_REFLUX = 83,
-    AQUETH_ARGUMENT_WARMING_OF_THE_COOLING_WATER = 84
+    AQUETH_ARGUMENT_WARMING_OF_THE_COOLING_WATER = 84,
+    AQUETH_ARGUMENT_TEMPERATURE_OF_THE_CHARGE = 85,
+    AQUETH_ARGUMENT_INDEX = 86,
+    AQUETH_ARGUMENT_MOLE_FRACTION_OF_THE_LIQUID = 87,
+    AQUETH_ARGUMENT_MASS_OF_THE_SUGAR = 88,
+    AQUETH_ARGUMENT_REFRACTIVE_INDEX = 89,
+    AQUETH_ARGUMENT_REFRACTOMETER_READING = 90,
+    AQUETH_ARGUMENT_SHARE_LOST_IN_DISTILLATION = 91,
+    AQUETH_ARGUMENT_SUGAR_CONCENTRATION = 92,
+    AQUETH_ARGUMENT_SUGAR_IN_ITS_WATER = 93,
+    AQUETH_ARGUMENT_VOLUME_OF_THE_DISTILLATE = 94,
+    AQUETH_ARGUMENT_VOLUME_OF_THE_SAMPLE = 95,
+    AQUETH_ARGUMENT_DEGREES_OF_THE_SCALE = 96,
+    AQUETH_ARGUMENT_DENSITY_OF_THE_AIR = 97,
+    AQUETH_ARGUMENT_INDICATION_WITH_THE_LIQUID = 98,
+    AQUETH_ARGUMENT_INDICATION_WITH_WATER = 99,
+    AQUETH_ARGUMENT_MARGIN_OF_TEMPERATURE = 100,
+    AQUETH_ARGUMENT_MASS_OF_THE_GRAIN = 101,
+    AQUETH_ARGUMENT_MASS_OF_THE_WATER = 102,
+    AQUETH_ARGUMENT_MOISTURE = 103,
+    AQUETH_ARGUMENT_TEMPERATURE_OF_THE_GRAIN = 104,
+    AQUETH_ARGUMENT_TEMPERATURE_OF_THE_VESSEL = 105,
+    AQUETH_ARGUMENT_TEMPERATURE_OF_THE_WATER = 106,
+    AQUETH_ARGUMENT_YEARLY_LOSS_OF_ETHANOL = 107,
+    AQUETH_ARGUMENT_YEARLY_LOSS_OF_WATER = 108,
+    AQUETH_ARGUMENT_YEARS = 109
 } aqueth_argument;
 
 /* What sets the range of an argument. */
@@ -171,7 +196,29 @@ typedef enum aqueth_limit {
     AQUETH_LIMIT_VAPOUR_CONDENSES_ABOVE = 38,
     AQUETH_LIMIT_VAPOUR_LIQUID_EQUILIBRIUM = 39,
     AQUETH_LIMIT_WATER_ONLY_WEAKENS = 40,
-    AQUETH_LIMIT_YEAST_COMMON_PRACTICE = 41
+    AQUETH_LIMIT_YEAST_COMMON_PRACTICE = 41,
+    AQUETH_LIMIT_ETHANOL_TO_WATER_AT_THIS_TEMPERATURE = 42,
+    AQUETH_LIMIT_LIQUID_BELOW_BOILING_POINT = 43,
+    AQUETH_LIMIT_WATER_LIQUID_AND_SUGAR_SOLUTIONS = 44,
+    AQUETH_LIMIT_ALCOHOL_OF_THE_SAMPLE = 45,
+    AQUETH_LIMIT_ALL_FERMENTED_TO_NONE_AT_20_CELSIUS = 46,
+    AQUETH_LIMIT_BRIX_SCALE = 47,
+    AQUETH_LIMIT_DISSOLVED_BY_ITS_WATER = 48,
+    AQUETH_LIMIT_ETHANOL_AND_SUGAR_OF_THIS_DENSITY = 49,
+    AQUETH_LIMIT_ETHANOL_TO_METHANOL_AT_THIS_DENSITY = 50,
+    AQUETH_LIMIT_REACH_OF_THIS_SPIRIT_WITH_SUGAR = 51,
+    AQUETH_LIMIT_REFRACTION_TABLES = 52,
+    AQUETH_LIMIT_TABARIE = 53,
+    AQUETH_LIMIT_WITH_THIS_STRENGTH = 54,
+    AQUETH_LIMIT_WITH_THIS_SUGAR = 55,
+    AQUETH_LIMIT_ABOVE_THE_PRESSURE_OF_BOILING = 56,
+    AQUETH_LIMIT_BINGHAM_JACKSON = 57,
+    AQUETH_LIMIT_BOILING_WATER_IS_TOO_COLD = 58,
+    AQUETH_LIMIT_FLASH_POINTS_COMPARED = 59,
+    AQUETH_LIMIT_HEAVIER_THAN_THE_EMPTY_FLASK = 60,
+    AQUETH_LIMIT_MALT_TABLE = 61,
+    AQUETH_LIMIT_MEASURED_SPEEDS_OF_SOUND = 62,
+    AQUETH_LIMIT_MELINDER = 63
 } aqueth_limit;
 
 /* The scale of a strength. */
@@ -208,6 +255,14 @@ typedef enum aqueth_sugar {
     AQUETH_SUGAR_GLUCOSE_MONOHYDRATE = 2
 } aqueth_sugar;
 
+/* Sugars of sweetened spirit. */
+typedef enum aqueth_sweetener {
+    AQUETH_SWEETENER_SUCROSE = 0,
+    AQUETH_SWEETENER_GLUCOSE = 1,
+    AQUETH_SWEETENER_FRUCTOSE = 2,
+    AQUETH_SWEETENER_INVERT_SUGAR = 3
+} aqueth_sweetener;
+
 
 
 /* Why a question was refused. Set `size` to sizeof(aqueth_refusal) before the call. */
@@ -231,9 +286,9 @@ AQUETH_API const char* aqueth_limit_name(int limit);
  * Returns the characters that the whole sentence has, without the zero. */
 AQUETH_API size_t aqueth_refusal_text(const aqueth_refusal* refusal, char* text, size_t room);
 
-/* Density of a mixture, OIML R 22.
+/* Density of a mixture, OIML R 22 to 40 °C, above it to the boiling point.
  * mass_fraction  0 to 1
- * celsius        -20 to 40 °C */
+ * celsius        -20 to 100 °C */
 AQUETH_API aqueth_status aqueth_density_kg_m3(double mass_fraction, double celsius,
                                               double* kg_m3_result, aqueth_refusal* refusal);
 AQUETH_API aqueth_status aqueth_density_kg_m3_array(size_t count, const double* mass_fraction,
@@ -243,9 +298,9 @@ AQUETH_API aqueth_status aqueth_density_kg_m3_array(size_t count, const double* 
                                                     ptrdiff_t kg_m3_stride_of_result,
                                                     unsigned char* refused);
 
-/* Mass fraction of ethanol from the density at a temperature, OIML R 22.
+/* Mass fraction of ethanol from the density at a temperature, OIML R 22 to 40 °C.
  * kg_m3    770 to 1000 kg/m3
- * celsius  -20 to 40 °C */
+ * celsius  -20 to 100 °C */
 AQUETH_API aqueth_status aqueth_mass_fraction_from_density(double kg_m3, double celsius,
                                                            double* mass_fraction_result,
                                                            aqueth_refusal* refusal);
@@ -257,9 +312,9 @@ AQUETH_API aqueth_status aqueth_mass_fraction_from_density_array(size_t count, c
                                                                  ptrdiff_t mass_fraction_stride_of_result,
                                                                  unsigned char* refused);
 
-/* Cubic expansion coefficient of a mixture, OIML R 22.
+/* Cubic expansion coefficient of a mixture, OIML R 22 to 40 °C.
  * mass_fraction  0 to 1
- * celsius        -20 to 40 °C */
+ * celsius        -20 to 100 °C */
 AQUETH_API aqueth_status aqueth_thermal_expansion_per_kelvin(double mass_fraction, double celsius,
                                                              double* per_kelvin_result,
                                                              aqueth_refusal* refusal);
@@ -272,9 +327,9 @@ AQUETH_API aqueth_status aqueth_thermal_expansion_per_kelvin_array(size_t count,
                                                                    ptrdiff_t per_kelvin_stride_of_result,
                                                                    unsigned char* refused);
 
-/* Molar volume of a mixture, OIML R 22.
+/* Molar volume of a mixture, OIML R 22 to 40 °C.
  * mass_fraction  0 to 1
- * celsius        -20 to 40 °C */
+ * celsius        -20 to 100 °C */
 AQUETH_API aqueth_status aqueth_molar_volume_cm3_mol(double mass_fraction, double celsius,
                                                      double* cm3_mol_result,
                                                      aqueth_refusal* refusal);
@@ -287,9 +342,9 @@ AQUETH_API aqueth_status aqueth_molar_volume_cm3_mol_array(size_t count,
                                                            ptrdiff_t cm3_mol_stride_of_result,
                                                            unsigned char* refused);
 
-/* Change of volume on mixing one mole of mixture, OIML R 22.
+/* Change of volume on mixing one mole of mixture, OIML R 22 to 40 °C.
  * mass_fraction  0 to 1
- * celsius        0 to 40 °C */
+ * celsius        0 to 78 °C */
 AQUETH_API aqueth_status aqueth_excess_molar_volume_cm3_mol(double mass_fraction, double celsius,
                                                             double* cm3_mol_result,
                                                             aqueth_refusal* refusal);
@@ -337,8 +392,8 @@ AQUETH_API aqueth_status aqueth_convert_strength_array(size_t count, const doubl
 
 /* Specific gravity t1/t2 of a mixture, in vacuo or as weighed in air.
  * mass_fraction   0 to 1
- * liquid_celsius  -20 to 40 °C
- * water_celsius   0 to 40 °C
+ * liquid_celsius  -20 to 100 °C
+ * water_celsius   0 to 100 °C
  * weighed_in      a value of aqueth_medium */
 AQUETH_API aqueth_status aqueth_specific_gravity_of(double mass_fraction, double liquid_celsius,
                                                     double water_celsius, int weighed_in,
@@ -357,8 +412,8 @@ AQUETH_API aqueth_status aqueth_specific_gravity_of_array(size_t count, const do
 
 /* Mass fraction from the specific gravity t1/t2.
  * specific_gravity  0.79 to 1
- * liquid_celsius    -20 to 40 °C
- * water_celsius     0 to 40 °C
+ * liquid_celsius    -20 to 100 °C
+ * water_celsius     0 to 100 °C
  * weighed_in        a value of aqueth_medium */
 AQUETH_API aqueth_status aqueth_mass_fraction_from_specific_gravity(double specific_gravity,
                                                                     double liquid_celsius,
@@ -417,7 +472,7 @@ AQUETH_API aqueth_status aqueth_density_in_air_kg_m3_array(size_t count, const d
 
 /* True strength, on the scale of the instrument, from what a hydrometer for spirit shows at a temperature.
  * reading           0 to 1 of the scale
- * celsius           -20 to 40 °C
+ * celsius           -20 to 100 °C
  * scale             a value of aqueth_strength_scale
  * glass_per_kelvin  0 to 0.0003 1/K */
 AQUETH_API aqueth_status aqueth_strength_from_reading(double reading, double celsius, int scale,
@@ -436,7 +491,7 @@ AQUETH_API aqueth_status aqueth_strength_from_reading_array(size_t count, const 
 
 /* What a hydrometer for spirit shows in a mixture at a temperature.
  * mass_fraction     0 to 1
- * celsius           -20 to 40 °C
+ * celsius           -20 to 100 °C
  * scale             a value of aqueth_strength_scale
  * glass_per_kelvin  0 to 0.0003 1/K */
 AQUETH_API aqueth_status aqueth_reading_of_strength(double mass_fraction, double celsius, int scale,
@@ -454,7 +509,7 @@ AQUETH_API aqueth_status aqueth_reading_of_strength_array(size_t count, const do
 
 /* Density from what a density hydrometer shows at a temperature.
  * reading_kg_m3      500 to 1500 kg/m3
- * celsius            -20 to 40 °C
+ * celsius            -20 to 100 °C
  * reference_celsius  0 to 40 °C
  * glass_per_kelvin   0 to 0.0003 1/K */
 AQUETH_API aqueth_status aqueth_density_from_reading_kg_m3(double reading_kg_m3, double celsius,
@@ -478,7 +533,7 @@ AQUETH_API aqueth_status aqueth_density_from_reading_kg_m3_array(size_t count,
 /* Mass of a volume of a mixture.
  * litres         0 or more, L
  * mass_fraction  0 to 1
- * celsius        -20 to 40 °C */
+ * celsius        -20 to 100 °C */
 AQUETH_API aqueth_status aqueth_mass_of_volume_kg(double litres, double mass_fraction,
                                                   double celsius, double* kg_result,
                                                   aqueth_refusal* refusal);
@@ -494,8 +549,8 @@ AQUETH_API aqueth_status aqueth_mass_of_volume_kg_array(size_t count, const doub
 /* Volume of a mass of a mixture at a temperature.
  * mass_kg        0 or more, kg
  * mass_fraction  0 to 1
- * celsius        -20 to 40 °C
- * at_celsius     -20 to 40 °C */
+ * celsius        -20 to 100 °C
+ * at_celsius     -20 to 100 °C */
 AQUETH_API aqueth_status aqueth_volume_litres(double mass_kg, double mass_fraction, double celsius,
                                               double at_celsius, double* litres_result,
                                               aqueth_refusal* refusal);
@@ -513,7 +568,7 @@ AQUETH_API aqueth_status aqueth_volume_litres_array(size_t count, const double* 
 /* Volume that the ethanol of a mixture has on its own at a reference temperature.
  * mass_kg            0 or more, kg
  * mass_fraction      0 to 1
- * celsius            -20 to 40 °C
+ * celsius            -20 to 100 °C
  * reference_celsius  0 to 40 °C */
 AQUETH_API aqueth_status aqueth_pure_alcohol_litres(double mass_kg, double mass_fraction,
                                                     double celsius, double reference_celsius,
@@ -533,10 +588,10 @@ AQUETH_API aqueth_status aqueth_pure_alcohol_litres_array(size_t count, const do
 /* Two liquids mixed without loss of heat.
  * a_kg             0 or more, kg
  * a_mass_fraction  0 to 1
- * a_celsius        0 to 40 °C
+ * a_celsius        0 to 100 °C
  * b_kg             0 or more, kg
  * b_mass_fraction  0 to 1
- * b_celsius        0 to 40 °C */
+ * b_celsius        0 to 100 °C */
 AQUETH_API aqueth_status aqueth_mix(double a_kg, double a_mass_fraction, double a_celsius,
                                     double b_kg, double b_mass_fraction, double b_celsius,
                                     double* product_kg_result, double* product_mass_fraction_result,
@@ -561,11 +616,11 @@ AQUETH_API aqueth_status aqueth_mix_array(size_t count, const double* a_kg, ptrd
 /* Water or weaker spirit to add to a spirit for a strength.
  * spirit_kg              0 or more, kg
  * spirit_mass_fraction   0 to 1
- * spirit_celsius         -20 to 40 °C
+ * spirit_celsius         -20 to 100 °C
  * target_mass_fraction   0 to 1
  * diluent_mass_fraction  0 to 1
- * diluent_celsius        -20 to 40 °C
- * product_celsius        -20 to 40 °C */
+ * diluent_celsius        -20 to 100 °C
+ * product_celsius        -20 to 100 °C */
 AQUETH_API aqueth_status aqueth_dilute(double spirit_kg, double spirit_mass_fraction,
                                        double spirit_celsius, double target_mass_fraction,
                                        double diluent_mass_fraction, double diluent_celsius,
@@ -603,11 +658,11 @@ AQUETH_API aqueth_status aqueth_dilute_array(size_t count, const double* spirit_
 /* Stronger spirit to add to a spirit for a strength.
  * weak_kg               0 or more, kg
  * weak_mass_fraction    0 to 1
- * weak_celsius          -20 to 40 °C
+ * weak_celsius          -20 to 100 °C
  * target_mass_fraction  0 to 1
  * stock_mass_fraction   0 to 1
- * stock_celsius         -20 to 40 °C
- * product_celsius       -20 to 40 °C */
+ * stock_celsius         -20 to 100 °C
+ * product_celsius       -20 to 100 °C */
 AQUETH_API aqueth_status aqueth_fortify(double weak_kg, double weak_mass_fraction,
                                         double weak_celsius, double target_mass_fraction,
                                         double stock_mass_fraction, double stock_celsius,
@@ -644,12 +699,12 @@ AQUETH_API aqueth_status aqueth_fortify_array(size_t count, const double* weak_k
 
 /* Stock and water for a volume of a strength.
  * litres                 0 or more, L
- * product_celsius        -20 to 40 °C
+ * product_celsius        -20 to 100 °C
  * target_mass_fraction   0 to 1
  * stock_mass_fraction    0 to 1
- * stock_celsius          -20 to 40 °C
+ * stock_celsius          -20 to 100 °C
  * diluent_mass_fraction  0 to 1
- * diluent_celsius        -20 to 40 °C */
+ * diluent_celsius        -20 to 100 °C */
 AQUETH_API aqueth_status aqueth_make_up_by_volume(double litres, double product_celsius,
                                                   double target_mass_fraction,
                                                   double stock_mass_fraction, double stock_celsius,
@@ -679,12 +734,12 @@ AQUETH_API aqueth_status aqueth_make_up_by_volume_array(size_t count, const doub
 
 /* Stock and water for a mass of a strength.
  * mass_kg                0 or more, kg
- * product_celsius        -20 to 40 °C
+ * product_celsius        -20 to 100 °C
  * target_mass_fraction   0 to 1
  * stock_mass_fraction    0 to 1
- * stock_celsius          -20 to 40 °C
+ * stock_celsius          -20 to 100 °C
  * diluent_mass_fraction  0 to 1
- * diluent_celsius        -20 to 40 °C */
+ * diluent_celsius        -20 to 100 °C */
 AQUETH_API aqueth_status aqueth_make_up_by_mass(double mass_kg, double product_celsius,
                                                 double target_mass_fraction,
                                                 double stock_mass_fraction, double stock_celsius,
@@ -714,7 +769,7 @@ AQUETH_API aqueth_status aqueth_make_up_by_mass_array(size_t count, const double
 /* Volume to fill at a temperature so that a bottle holds its label volume at the reference temperature.
  * label_litres       0.000000001 or more, L
  * mass_fraction      0 to 1
- * filling_celsius    -20 to 40 °C
+ * filling_celsius    -20 to 100 °C
  * reference_celsius  0 to 40 °C */
 AQUETH_API aqueth_status aqueth_fill_litres(double label_litres, double mass_fraction,
                                             double filling_celsius, double reference_celsius,
@@ -734,7 +789,7 @@ AQUETH_API aqueth_status aqueth_fill_litres_array(size_t count, const double* la
 /* Bottles that a spirit fills, and what is left.
  * mass_kg            0 or more, kg
  * mass_fraction      0 to 1
- * celsius            -20 to 40 °C
+ * celsius            -20 to 100 °C
  * label_litres       0.000000001 or more, L
  * reference_celsius  0 to 40 °C */
 AQUETH_API aqueth_status aqueth_fill_bottles(double mass_kg, double mass_fraction, double celsius,
@@ -1079,7 +1134,7 @@ AQUETH_API aqueth_status aqueth_proof_gallons_per_pound_array(size_t count, cons
 
 /* Factor from a volume at a temperature to the volume at 60 °F.
  * us_proof  0 to 200 US proof
- * celsius   -20 to 40 °C */
+ * celsius   -20 to 100 °C */
 AQUETH_API aqueth_status aqueth_volume_factor_to_60_fahrenheit(double us_proof, double celsius,
                                                                double* factor_result,
                                                                aqueth_refusal* refusal);
@@ -1104,7 +1159,7 @@ AQUETH_API aqueth_status aqueth_air_pressure_kpa_array(size_t count, const doubl
 
 /* Density of a sugar solution.
  * plato    0 to 70 °P
- * celsius  0 to 40 °C */
+ * celsius  0 to 80 °C */
 AQUETH_API aqueth_status aqueth_sucrose_density_kg_m3(double plato, double celsius,
                                                       double* kg_m3_result,
                                                       aqueth_refusal* refusal);
@@ -1142,7 +1197,7 @@ AQUETH_API aqueth_status aqueth_plato_from_specific_gravity_array(size_t count,
 /* Density of a wash of ethanol, water and extract.
  * ethanol_mass_fraction  0 to 1
  * plato                  0 to 70 °P
- * celsius                0 to 40 °C */
+ * celsius                0 to 80 °C */
 AQUETH_API aqueth_status aqueth_wash_density_kg_m3(double ethanol_mass_fraction, double plato,
                                                    double celsius, double* kg_m3_result,
                                                    aqueth_refusal* refusal);
@@ -1268,6 +1323,289 @@ AQUETH_API aqueth_status aqueth_sugar_needed_array(size_t count, const double* l
                                                    double* water_kg_result,
                                                    ptrdiff_t water_kg_stride_of_result,
                                                    unsigned char* refused);
+
+/* Density of ethanol, water and sugar by added volumes; checked to 14 % vol and 66 g/L only.
+ * ethanol_mass_fraction  0 to 0.5
+ * sugar_mass_fraction    0 to 0.4
+ * kind                   a value of aqueth_sweetener
+ * celsius                0 to 40 °C */
+AQUETH_API aqueth_status aqueth_sweet_density_kg_m3(double ethanol_mass_fraction,
+                                                    double sugar_mass_fraction, int kind,
+                                                    double celsius, double* kg_m3_result,
+                                                    aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_sweet_density_kg_m3_array(size_t count,
+                                                          const double* ethanol_mass_fraction,
+                                                          ptrdiff_t ethanol_mass_fraction_stride,
+                                                          const double* sugar_mass_fraction,
+                                                          ptrdiff_t sugar_mass_fraction_stride,
+                                                          int kind, const double* celsius,
+                                                          ptrdiff_t celsius_stride,
+                                                          double* kg_m3_result,
+                                                          ptrdiff_t kg_m3_stride_of_result,
+                                                          unsigned char* refused);
+
+/* Mass fractions of ethanol and sugar in a sweetened spirit of a strength.
+ * volume_fraction  0 to 0.6
+ * g_per_litre      0 to 500 g/L
+ * kind             a value of aqueth_sweetener */
+AQUETH_API aqueth_status aqueth_sweet_composition_from_strength(double volume_fraction,
+                                                                double g_per_litre, int kind,
+                                                                double* ethanol_mass_fraction_result,
+                                                                double* sugar_mass_fraction_result,
+                                                                aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_sweet_composition_from_strength_array(size_t count,
+                                                                      const double* volume_fraction,
+                                                                      ptrdiff_t volume_fraction_stride,
+                                                                      const double* g_per_litre,
+                                                                      ptrdiff_t g_per_litre_stride,
+                                                                      int kind,
+                                                                      double* ethanol_mass_fraction_result,
+                                                                      ptrdiff_t ethanol_mass_fraction_stride_of_result,
+                                                                      double* sugar_mass_fraction_result,
+                                                                      ptrdiff_t sugar_mass_fraction_stride_of_result,
+                                                                      unsigned char* refused);
+
+/* Strength of a sweetened spirit from its density and its sugar.
+ * kg_m3        900 to 1150 kg/m3
+ * celsius      0 to 40 °C
+ * g_per_litre  0 to 400 g/L
+ * kind         a value of aqueth_sweetener */
+AQUETH_API aqueth_status aqueth_strength_behind_sugar(double kg_m3, double celsius,
+                                                      double g_per_litre, int kind,
+                                                      double* volume_fraction_result,
+                                                      aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_strength_behind_sugar_array(size_t count, const double* kg_m3,
+                                                            ptrdiff_t kg_m3_stride,
+                                                            const double* celsius,
+                                                            ptrdiff_t celsius_stride,
+                                                            const double* g_per_litre,
+                                                            ptrdiff_t g_per_litre_stride, int kind,
+                                                            double* volume_fraction_result,
+                                                            ptrdiff_t volume_fraction_stride_of_result,
+                                                            unsigned char* refused);
+
+/* Sugar of a sweetened spirit from its density at 20 °C and its strength.
+ * kg_m3            900 to 1150 kg/m3
+ * volume_fraction  0 to 0.6
+ * kind             a value of aqueth_sweetener */
+AQUETH_API aqueth_status aqueth_sugar_behind_density_g_per_litre(double kg_m3,
+                                                                 double volume_fraction, int kind,
+                                                                 double* g_per_litre_result,
+                                                                 aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_sugar_behind_density_g_per_litre_array(size_t count,
+                                                                       const double* kg_m3,
+                                                                       ptrdiff_t kg_m3_stride,
+                                                                       const double* volume_fraction,
+                                                                       ptrdiff_t volume_fraction_stride,
+                                                                       int kind,
+                                                                       double* g_per_litre_result,
+                                                                       ptrdiff_t g_per_litre_stride_of_result,
+                                                                       unsigned char* refused);
+
+/* Doubt of a strength read from a density, for 1 % in the volume of the sugar.
+ * volume_fraction  0 to 0.6
+ * g_per_litre      0 to 400 g/L
+ * kind             a value of aqueth_sweetener
+ * celsius          0 to 40 °C */
+AQUETH_API aqueth_status aqueth_strength_doubt_from_sugar(double volume_fraction,
+                                                          double g_per_litre, int kind,
+                                                          double celsius,
+                                                          double* volume_fraction_result,
+                                                          aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_strength_doubt_from_sugar_array(size_t count,
+                                                                const double* volume_fraction,
+                                                                ptrdiff_t volume_fraction_stride,
+                                                                const double* g_per_litre,
+                                                                ptrdiff_t g_per_litre_stride,
+                                                                int kind, const double* celsius,
+                                                                ptrdiff_t celsius_stride,
+                                                                double* volume_fraction_result,
+                                                                ptrdiff_t volume_fraction_stride_of_result,
+                                                                unsigned char* refused);
+
+/* Dry extract by the relation of Tabarie, from density at 20 °C and strength.
+ * kg_m3            970 to 1100 kg/m3
+ * volume_fraction  0 to 0.22 */
+AQUETH_API aqueth_status aqueth_tabarie_extract_g_per_litre(double kg_m3, double volume_fraction,
+                                                            double* g_per_litre_result,
+                                                            aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_tabarie_extract_g_per_litre_array(size_t count, const double* kg_m3,
+                                                                  ptrdiff_t kg_m3_stride,
+                                                                  const double* volume_fraction,
+                                                                  ptrdiff_t volume_fraction_stride,
+                                                                  double* g_per_litre_result,
+                                                                  ptrdiff_t g_per_litre_stride_of_result,
+                                                                  unsigned char* refused);
+
+/* Water and sugar for a liqueur of a strength and a sugar concentration at 20 °C.
+ * spirit_kg             0 or more, kg
+ * spirit_mass_fraction  0.2 to 1
+ * spirit_celsius        0 to 40 °C
+ * volume_fraction       0 to 0.5
+ * g_per_litre           0 to 400 g/L
+ * kind                  a value of aqueth_sweetener */
+AQUETH_API aqueth_status aqueth_sweeten(double spirit_kg, double spirit_mass_fraction,
+                                        double spirit_celsius, double volume_fraction,
+                                        double g_per_litre, int kind, double* water_kg_result,
+                                        double* sugar_kg_result, double* litres_result,
+                                        double* contraction_litres_result,
+                                        double* sugar_litres_result, aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_sweeten_array(size_t count, const double* spirit_kg,
+                                              ptrdiff_t spirit_kg_stride,
+                                              const double* spirit_mass_fraction,
+                                              ptrdiff_t spirit_mass_fraction_stride,
+                                              const double* spirit_celsius,
+                                              ptrdiff_t spirit_celsius_stride,
+                                              const double* volume_fraction,
+                                              ptrdiff_t volume_fraction_stride,
+                                              const double* g_per_litre,
+                                              ptrdiff_t g_per_litre_stride, int kind,
+                                              double* water_kg_result,
+                                              ptrdiff_t water_kg_stride_of_result,
+                                              double* sugar_kg_result,
+                                              ptrdiff_t sugar_kg_stride_of_result,
+                                              double* litres_result,
+                                              ptrdiff_t litres_stride_of_result,
+                                              double* contraction_litres_result,
+                                              ptrdiff_t contraction_litres_stride_of_result,
+                                              double* sugar_litres_result,
+                                              ptrdiff_t sugar_litres_stride_of_result,
+                                              unsigned char* refused);
+
+/* Strength from a sample that was distilled and made up with water.
+ * sample_litres       0.01 to 1 L
+ * sample_celsius      0 to 40 °C
+ * distillate_litres   0.01 to 1 L
+ * mass_fraction       0 to 1
+ * distillate_celsius  0 to 40 °C
+ * lost                0 to 0.1 */
+AQUETH_API aqueth_status aqueth_strength_of_distilled_sample(double sample_litres,
+                                                             double sample_celsius,
+                                                             double distillate_litres,
+                                                             double mass_fraction,
+                                                             double distillate_celsius, double lost,
+                                                             double* volume_fraction_result,
+                                                             aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_strength_of_distilled_sample_array(size_t count,
+                                                                   const double* sample_litres,
+                                                                   ptrdiff_t sample_litres_stride,
+                                                                   const double* sample_celsius,
+                                                                   ptrdiff_t sample_celsius_stride,
+                                                                   const double* distillate_litres,
+                                                                   ptrdiff_t distillate_litres_stride,
+                                                                   const double* mass_fraction,
+                                                                   ptrdiff_t mass_fraction_stride,
+                                                                   const double* distillate_celsius,
+                                                                   ptrdiff_t distillate_celsius_stride,
+                                                                   const double* lost,
+                                                                   ptrdiff_t lost_stride,
+                                                                   double* volume_fraction_result,
+                                                                   ptrdiff_t volume_fraction_stride_of_result,
+                                                                   unsigned char* refused);
+
+/* Refractive index at which a refractometer shows degrees Brix, 20 °C, 589 nm.
+ * brix  0 to 70 °Bx */
+AQUETH_API aqueth_status aqueth_refractive_index_from_brix(double brix,
+                                                           double* refractive_index_result,
+                                                           aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_refractive_index_from_brix_array(size_t count, const double* brix,
+                                                                 ptrdiff_t brix_stride,
+                                                                 double* refractive_index_result,
+                                                                 ptrdiff_t refractive_index_stride_of_result,
+                                                                 unsigned char* refused);
+
+/* Degrees Brix that a refractometer shows.
+ * refractive_index  1.333 to 1.465 */
+AQUETH_API aqueth_status aqueth_brix_from_refractive_index(double refractive_index,
+                                                           double* brix_result,
+                                                           aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_brix_from_refractive_index_array(size_t count,
+                                                                 const double* refractive_index,
+                                                                 ptrdiff_t refractive_index_stride,
+                                                                 double* brix_result,
+                                                                 ptrdiff_t brix_stride_of_result,
+                                                                 unsigned char* refused);
+
+/* Refractive index of ethanol, water and sugar at 20 °C, 589 nm.
+ * ethanol_mass_fraction  0 to 0.98
+ * sugar_mass_fraction    0 to 0.4
+ * kind                   a value of aqueth_sweetener */
+AQUETH_API aqueth_status aqueth_refractive_index(double ethanol_mass_fraction,
+                                                 double sugar_mass_fraction, int kind,
+                                                 double* refractive_index_result,
+                                                 aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_refractive_index_array(size_t count,
+                                                       const double* ethanol_mass_fraction,
+                                                       ptrdiff_t ethanol_mass_fraction_stride,
+                                                       const double* sugar_mass_fraction,
+                                                       ptrdiff_t sugar_mass_fraction_stride,
+                                                       int kind, double* refractive_index_result,
+                                                       ptrdiff_t refractive_index_stride_of_result,
+                                                       unsigned char* refused);
+
+/* Alcohol and extract of a wash from density and refractive index at 20 °C.
+ * kg_m3             960 to 1080 kg/m3
+ * refractive_index  1.333 to 1.38 */
+AQUETH_API aqueth_status aqueth_wash_from_density_and_index(double kg_m3, double refractive_index,
+                                                            double* volume_fraction_result,
+                                                            double* ethanol_mass_fraction_result,
+                                                            double* plato_result,
+                                                            aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_wash_from_density_and_index_array(size_t count, const double* kg_m3,
+                                                                  ptrdiff_t kg_m3_stride,
+                                                                  const double* refractive_index,
+                                                                  ptrdiff_t refractive_index_stride,
+                                                                  double* volume_fraction_result,
+                                                                  ptrdiff_t volume_fraction_stride_of_result,
+                                                                  double* ethanol_mass_fraction_result,
+                                                                  ptrdiff_t ethanol_mass_fraction_stride_of_result,
+                                                                  double* plato_result,
+                                                                  ptrdiff_t plato_stride_of_result,
+                                                                  unsigned char* refused);
+
+/* Alcohol and extract of a wash from its original gravity and a refractometer.
+ * original_gravity  1 to 1.13
+ * brix              0 to 30 °Bx */
+AQUETH_API aqueth_status aqueth_wash_from_original_gravity_and_brix(double original_gravity,
+                                                                    double brix,
+                                                                    double* volume_fraction_result,
+                                                                    double* ethanol_mass_fraction_result,
+                                                                    double* plato_result,
+                                                                    aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_wash_from_original_gravity_and_brix_array(size_t count,
+                                                                          const double* original_gravity,
+                                                                          ptrdiff_t original_gravity_stride,
+                                                                          const double* brix,
+                                                                          ptrdiff_t brix_stride,
+                                                                          double* volume_fraction_result,
+                                                                          ptrdiff_t volume_fraction_stride_of_result,
+                                                                          double* ethanol_mass_fraction_result,
+                                                                          ptrdiff_t ethanol_mass_fraction_stride_of_result,
+                                                                          double* plato_result,
+                                                                          ptrdiff_t plato_stride_of_result,
+                                                                          unsigned char* refused);
+
+/* Methanol put in place of ethanol in an unsweetened spirit; finds substitution, not legal limits.
+ * kg_m3             795 to 989 kg/m3
+ * refractive_index  1.33 to 1.37 */
+AQUETH_API aqueth_status aqueth_methanol_from_density_and_index(double kg_m3,
+                                                                double refractive_index,
+                                                                double* share_result,
+                                                                double* alcohol_mass_fraction_result,
+                                                                double* share_per_index_result,
+                                                                aqueth_refusal* refusal);
+AQUETH_API aqueth_status aqueth_methanol_from_density_and_index_array(size_t count,
+                                                                      const double* kg_m3,
+                                                                      ptrdiff_t kg_m3_stride,
+                                                                      const double* refractive_index,
+                                                                      ptrdiff_t refractive_index_stride,
+                                                                      double* share_result,
+                                                                      ptrdiff_t share_stride_of_result,
+                                                                      double* alcohol_mass_fraction_result,
+                                                                      ptrdiff_t alcohol_mass_fraction_stride_of_result,
+                                                                      double* share_per_index_result,
+                                                                      ptrdiff_t share_per_index_stride_of_result,
+                                                                      unsigned char* refused);
 
 /* Parcels mixed without loss of heat.
  * count          parcels, 1 or more; each array has so many elements, one after the other

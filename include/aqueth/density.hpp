@@ -9,32 +9,57 @@
 
 namespace aqueth::inline AQUETH_ABI {
 
-/// Density of a mixture by the general formula of OIML R 22.
+/// The formula behind a density: see `density_formulation_at`.
+using plain::density_formulation;
+
+/// @param t temperature
+/// @return the formula that densities follow at that temperature: the law to 40 °C, this project's fit above
+[[nodiscard]] constexpr density_formulation density_formulation_at(units::temperature t) {
+    return plain::density_formulation_at(t.celsius());
+}
+
+/// Density of a mixture: up to 40 °C by the general formula of OIML R 22, above it by this project's fit.
 /// @param strength strength of the mixture, in any basis
-/// @param t        temperature, -20 to 40 °C and not below the freezing point (the higher limit below 29.5 %
-///                 mass)
+/// @param t        temperature, from -20 °C, or the freezing point where that is higher (below 29.5 % mass), to
+///                 the boiling point at 101.325 kPa
 /// @return density in kg/m3
 /// @throws refusal if the temperature is outside that range
 /// @par Accuracy
 /// The legal definition. Against measurements: within 0.1 kg/m3 from 10 to 40 °C (NBS, 1913); below 0 °C only
 /// a refrigeration handbook could be compared, which differs by up to 1.9 kg/m3. The formula's temperature is
 /// on IPTS-68, 0.005 K above ITS-90 at 20 °C; with the temperature of a modern thermometer, as here, the
-/// density is high by less than 0.01 kg/m3 (see @ref temperature_scales).
+/// density is high by less than 0.01 kg/m3 (see @ref temperature_scales). Above 40 °C (ITS-90) no law defines the
+/// density: expanded uncertainty (k = 2) 0.05 % at 50 °C, 0.1 % at 75 °C and 0.15 % at 100 °C (see
+/// @ref above_40_celsius). At 40 °C the two agree in value and slope.
 /// @par Source
-/// @ref source_oiml_r22
+/// @ref source_oiml_r22; above 40 °C @ref source_hot_density
 template <strength_basis Strength>
 [[nodiscard]] constexpr units::mass_density density(Strength strength, units::temperature t) {
     double const w = to<mass_fraction>(strength).value();
     return detail::answer("density", plain::density_kg_m3(w, t.celsius())) * kilogram_per_cubic_metre;
 }
 
+/// Uncertainty of a density above 40 °C, of the formula alone, for the budget of a measurement.
+/// @param strength strength of the mixture, in any basis
+/// @param t        temperature, 40 °C to the boiling point at 101.325 kPa
+/// @return standard uncertainty in kg/m3: 0.025 % at 50 °C, 0.05 % at 75 °C, 0.075 % at 100 °C
+/// @throws refusal if the temperature is outside that range; below 40 °C the law defines the density
+/// @par Source
+/// @ref source_hot_density
+template <strength_basis Strength>
+[[nodiscard]] constexpr units::mass_density hot_density_uncertainty(Strength strength, units::temperature t) {
+    double const w = to<mass_fraction>(strength).value();
+    return detail::answer("uncertainty of a density", plain::hot_density_uncertainty_kg_m3(w, t.celsius())) *
+           kilogram_per_cubic_metre;
+}
+
 /// Mass fraction of a mixture from its density: the inverse of `density`.
 /// @param rho density, between those of pure ethanol and of water (or of the mixture that just freezes) at t
-/// @param t   temperature, -20 to 40 °C
+/// @param t   temperature, -20 °C to the boiling point at 101.325 kPa
 /// @return mass fraction, to working precision
 /// @throws refusal if the temperature or the density is outside its range
 /// @par Source
-/// @ref source_oiml_r22
+/// @ref source_oiml_r22; above 40 °C @ref source_hot_density
 constexpr mass_fraction mass_fraction_from_density(units::mass_density rho, units::temperature t) {
     return mass_fraction(detail::answer("mass fraction from density",
                                         plain::mass_fraction_from_density(rho.value(), t.celsius())));
@@ -42,7 +67,7 @@ constexpr mass_fraction mass_fraction_from_density(units::mass_density rho, unit
 
 /// Cubic expansion coefficient of a mixture, -(1/rho) d rho/dt at constant composition.
 /// @param strength strength of the mixture, in any basis
-/// @param t        temperature, -20 to 40 °C and not below the freezing point
+/// @param t        temperature, from -20 °C or the freezing point to the boiling point at 101.325 kPa
 /// @return expansion coefficient in 1/K; negative in weak mixtures near their greatest density
 /// @throws refusal if the temperature is outside that range
 /// @par Source
@@ -56,7 +81,7 @@ template <strength_basis Strength>
 
 /// Volume of a mixture per amount of substance.
 /// @param strength strength of the mixture, in any basis
-/// @param t        temperature, -20 to 40 °C and not below the freezing point
+/// @param t        temperature, from -20 °C or the freezing point to the boiling point at 101.325 kPa
 /// @return molar volume in m3/mol
 /// @throws refusal if the temperature is outside that range
 /// @par Source
@@ -70,7 +95,7 @@ template <strength_basis Strength>
 
 /// Change of volume on mixing, per mole of mixture: molar volume less those of the pure liquids in it.
 /// @param strength strength of the mixture, in any basis
-/// @param t        temperature, 0 to 40 °C (water must be liquid for the comparison)
+/// @param t        temperature, 0 °C to the boiling point of ethanol (both liquids are compared with)
 /// @return excess molar volume in m3/mol; negative, because ethanol and water contract
 /// @throws refusal if the temperature is outside that range
 /// @par Accuracy

@@ -164,24 +164,42 @@ constexpr printed printed_as(argument refused) {
     case argument::reference_temperature:
     case argument::temperature:
     case argument::temperature_of_a_part:
+    case argument::temperature_of_the_grain:
+    case argument::temperature_of_the_vessel:
+    case argument::temperature_of_the_water:
+    case argument::temperature_wanted:
     case argument::temperature_of_the_mixture_without_loss_of_heat: return {"°C"};
+    case argument::margin_of_temperature: return {"K"};
     case argument::indication:
+    case argument::indication_with_the_liquid:
+    case argument::indication_with_water:
     case argument::mass:
+    case argument::mass_of_the_extract:
+    case argument::mass_of_the_grain:
+    case argument::mass_of_the_sugar:
+    case argument::mass_of_the_water:
     case argument::mass_of_all_parcels: return {"kg"};
     case argument::label_volume:
-    case argument::volume: return {"L"};
+    case argument::volume:
+    case argument::volume_of_the_distillate:
+    case argument::volume_of_the_sample: return {"L"};
     case argument::amount_of_ethanol:
     case argument::amount_of_ethanol_and_water:
     case argument::amount_of_water: return {"mol"};
     case argument::density:
     case argument::density_behind_the_reading:
-    case argument::density_it_floats_by: return {"kg/m3"};
+    case argument::density_it_floats_by:
+    case argument::density_of_the_air: return {"kg/m3"};
     case argument::ethanol_beside_this_extract:
     case argument::mass_fraction:
+    case argument::sugar_in_its_water:
     case argument::strength_of_the_diluent:
     case argument::strength_of_the_stronger_spirit:
     case argument::stronger_spirit_above_the_target_by:
     case argument::target_strength: return {"% mass", 100.0};
+    case argument::yearly_loss_of_ethanol:
+    case argument::yearly_loss_of_water: return {"%", 100.0};
+    case argument::moisture: return {"% mass", 100.0};
     case argument::mole_fraction: return {"% mol", 100.0};
     case argument::alcoholic_strength_by_volume: return {"% vol", 100.0};
     case argument::proof: return {"US proof"};
@@ -194,6 +212,9 @@ constexpr printed printed_as(argument refused) {
     case argument::extract:
     case argument::original_extract:
     case argument::real_extract: return {"°P"};
+    case argument::sugar_concentration: return {"g/L"};
+    case argument::refractometer_reading: return {"°Bx"};
+    case argument::share_lost_in_distillation: return {"%", 100.0};
     case argument::fall: return {"degrees of gravity"};
     case argument::specific_enthalpy: return {"kJ/kg", 1e-3};
     default: return {};

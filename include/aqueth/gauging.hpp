@@ -45,7 +45,7 @@ namespace aqueth::inline AQUETH_ABI {
 
 /// Factor from a volume measured at a temperature to the volume at 60 °F.
 /// @param strength degrees of proof
-/// @param t        temperature of the measurement, where the spirit is liquid, -20 to 40 °C
+/// @param t        temperature of the measurement, where the spirit is liquid, from -20 °C up
 /// @return volume at 60 °F over volume at t
 /// @throws refusal if the temperature is outside its range
 /// @par Source

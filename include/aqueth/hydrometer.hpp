@@ -103,7 +103,7 @@ public:
 
     /// True density of a liquid from a reading.
     /// @param reading what the stem shows; 500 to 1500 kg/m3 on a density scale
-    /// @param t       temperature of liquid and instrument, -20 to 40 °C
+    /// @param t       temperature of liquid and instrument, -20 °C to boiling
     /// @return density of the liquid at t
     /// @throws refusal if the temperature, or a density scale's reading, is outside its range
     constexpr units::mass_density density(Scale reading, units::temperature t) const {
@@ -112,7 +112,7 @@ public:
 
     /// Composition of a liquid from a reading.
     /// @param reading what the stem shows
-    /// @param t       temperature of liquid and instrument, -20 to 40 °C
+    /// @param t       temperature of liquid and instrument, -20 °C to boiling
     /// @return mass fraction of ethanol
     /// @throws refusal if the temperature is outside its range, or no ethanol-water mixture gives this
     ///         reading there
@@ -123,7 +123,7 @@ public:
     /// True strength of a liquid from a reading.
     /// @tparam Basis the basis wanted; unless given the scale's own, % vol at 20 °C for density and gravity
     /// @param reading what the stem shows
-    /// @param t       temperature of liquid and instrument, -20 to 40 °C
+    /// @param t       temperature of liquid and instrument, -20 °C to boiling
     /// @return strength (for % vol and proof at the basis's reference temperature, whatever t is)
     /// @throws refusal as `composition`
     template <strength_basis Basis = std::conditional_t<strength_basis<Scale>, Scale, volume_fraction>>
@@ -134,7 +134,7 @@ public:
 
     /// Reading of the instrument in a mixture.
     /// @param strength strength of the mixture, in any basis
-    /// @param t        temperature of liquid and instrument, -20 to 40 °C and not below the freezing point
+    /// @param t        temperature of liquid and instrument, from freezing to boiling
     /// @return reading
     /// @throws refusal if the temperature is outside its range, or the reading would be off the scale
     template <strength_basis Strength>
@@ -150,6 +150,14 @@ public:
     /// @throws refusal if the reading would be off the scale
     constexpr Scale reading(parcel const& liquid) const {
         return reading(liquid.composition(), liquid.temperature());
+    }
+    /// Reading of the instrument in a liquid of any kind.
+    /// @param rho density of the liquid, 500 to 1500 kg/m3
+    /// @param t   temperature of liquid and instrument, -20 to 40 °C
+    /// @return reading
+    /// @throws refusal if an argument is outside its range, or the reading would be off the scale
+    constexpr Scale reading_in(units::mass_density rho, units::temperature t) const {
+        return mark(answer(plain_.reading_in(rho.value(), t.celsius())));
     }
 
 private:

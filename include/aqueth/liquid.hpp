@@ -16,7 +16,7 @@ namespace aqueth::inline AQUETH_ABI {
 class [[nodiscard]] liquid {
 public:
     /// @param strength    strength in any basis
-    /// @param temperature temperature, where the mixture is liquid, -20 to 40 °C
+    /// @param temperature temperature, where the mixture is liquid, from -20 °C up
     /// @return the liquid
     /// @throws refusal if the temperature is outside its range
     template <strength_basis Strength>
@@ -42,7 +42,7 @@ private:
     plain::liquid<double> numbers_;
 };
 
-/// @param temperature 0 to 40 °C
+/// @param temperature 0 °C to the boiling point
 /// @return pure water at that temperature
 /// @throws refusal if the temperature is outside its range
 constexpr liquid water_at(units::temperature temperature) {

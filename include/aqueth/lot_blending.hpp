@@ -115,7 +115,7 @@ public:
         double const most_mass = total(all_most());
         double w = weakest ? 0.0 : 1.0;
         for (int k = 0; k < 60; ++k) {
-            double const rho = correlation::oiml_r22::density(w, t.celsius());
+            double const rho = model::hot_density::liquid_density(w, t.celsius());
             w = strength(greedy(std::clamp(volume.value() * rho, least_mass, most_mass), weakest));
         }
         return w;
@@ -183,8 +183,7 @@ private:
 ///
 /// @param lots                at least one lot
 /// @param target              strength wanted, in any basis, within what the lots can reach
-/// @param product_temperature temperature of the blend when it is measured; every lot must be liquid there,
-///                            to 40 °C
+/// @param product_temperature temperature of the blend when it is measured; every lot must be liquid there
 /// @param volume              volume wanted at that temperature; as much as possible if left out
 /// @return what to take of each lot; the blend
 /// @throws refusal if no blend within the limits has that strength (the bounds are the nearest that can
@@ -248,7 +247,7 @@ lot_blend blend_to_strength(std::span<lot const> lots, Target target, units::tem
 /// @param parcels             at least one parcel
 /// @param target              strength wanted, in any basis, within what the parcels can reach
 /// @param product_temperature temperature of the blend when it is measured; every parcel must be liquid
-///                            there, to 40 °C
+///                            there
 /// @param volume              volume wanted at that temperature; as much as possible if left out
 /// @return what to take of each parcel; the blend
 /// @throws refusal if no blend has that strength (the bounds are the nearest that can be reached) or

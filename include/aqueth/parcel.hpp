@@ -22,7 +22,7 @@ class [[nodiscard]] parcel {
 public:
     /// @param mass        mass (true mass, in vacuo), 0 or more
     /// @param strength    strength in any basis
-    /// @param temperature temperature, where the mixture is liquid, -20 to 40 °C
+    /// @param temperature temperature, where the mixture is liquid, from -20 °C up
     /// @return the parcel
     /// @throws refusal if the mass is negative or not finite, or the temperature is outside its range
     template <strength_basis Strength>
@@ -31,7 +31,7 @@ public:
     }
     /// @param volume      volume as measured at `temperature`, 0 or more
     /// @param strength    strength in any basis
-    /// @param temperature temperature, where the mixture is liquid, -20 to 40 °C
+    /// @param temperature temperature, where the mixture is liquid, from -20 °C up
     /// @return the parcel
     /// @throws refusal if the volume is negative or not finite, or the temperature is outside its range
     template <strength_basis Strength>
@@ -43,7 +43,7 @@ public:
     }
     /// @param ethanol     amount of ethanol, 0 or more
     /// @param water       amount of water, 0 or more; not both amounts can be 0
-    /// @param temperature temperature, where the mixture is liquid, -20 to 40 °C
+    /// @param temperature temperature, where the mixture is liquid, from -20 °C up
     /// @return the parcel
     /// @throws refusal if an amount is negative or not finite, both are 0, or the temperature is outside
     ///         its range
@@ -109,7 +109,7 @@ public:
 
     /// @return volume at the parcel's own temperature
     constexpr units::volume volume() const { return volume(temperature()); }
-    /// @param t temperature, where the mixture is liquid, -20 to 40 °C
+    /// @param t temperature, where the mixture is liquid, from -20 °C up
     /// @return volume the parcel has at t
     /// @throws refusal if the temperature is outside its range
     constexpr units::volume volume(units::temperature t) const {
@@ -131,7 +131,7 @@ public:
                100.0;
     }
 
-    /// @param t temperature, where the mixture is liquid, -20 to 40 °C
+    /// @param t temperature, where the mixture is liquid, from -20 °C up
     /// @return the same liquid at another temperature
     /// @throws refusal if the temperature is outside its range
     constexpr parcel at(units::temperature t) const {
@@ -157,7 +157,7 @@ private:
 };
 
 /// @param mass        mass of the water, 0 or more
-/// @param temperature 0 to 40 °C
+/// @param temperature 0 °C to the boiling point
 /// @return a parcel of pure water
 /// @throws refusal if the mass is negative or not finite, or the temperature is outside its range
 constexpr parcel water(units::mass mass, units::temperature temperature) {

@@ -50,7 +50,7 @@ constexpr plain::gravity_reference<double> plain_reference(gravity_reference con
 
 /// Specific gravity of a mixture.
 /// @param strength  strength of the mixture, in any basis
-/// @param reference temperatures of liquid and water (each where it is liquid, up to 40 °C), vacuum or air
+/// @param reference temperatures of liquid and water (each where it is liquid), vacuum or air
 /// @return specific gravity t1/t2
 /// @throws refusal if a temperature is outside its range
 /// @par Source

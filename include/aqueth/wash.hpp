@@ -74,7 +74,7 @@ constexpr extract plato(double degrees) { return extract(degrees); }
 
 /// Density of a solution of sucrose in water.
 /// @param e dissolved sugar
-/// @param t temperature, 0 to 40 °C
+/// @param t temperature, 0 to 80 °C
 /// @return density; for zero extract that of the library's own water
 /// @throws refusal if the temperature is outside its range
 /// @par Accuracy
@@ -134,7 +134,7 @@ public:
     /// @param volume      volume at `temperature`, 0 or more
     /// @param strength    alcoholic strength by volume of the wash as a whole
     /// @param solids      its (real) extract
-    /// @param temperature 0 to 40 °C
+    /// @param temperature 0 to 80 °C; without extract to the boiling point
     /// @return the wash
     /// @throws refusal if an argument is outside its range or both do not fit into the volume
     static wash of(units::volume volume, volume_fraction strength, aqueth::extract solids,
@@ -145,7 +145,9 @@ public:
         // The parcel comes first, so that a wrong temperature gives its own error and not one about the mass.
         parcel const liquid =
             parcel::of(kilogram, mass_fraction(ethanol / (1.0 - solids.value())), temperature);
-        double const mass = volume.value() * density_of(ethanol, solids.value(), temperature.celsius());
+        double const mass =
+            volume.value() * detail::answer("wash", plain::wash_density_kg_m3(ethanol, solids.degrees(),
+                                                                              temperature.celsius()));
         return wash(liquid.with_mass(mass * (1.0 - solids.value()) * kilogram),
                     mass * solids.value() * kilogram);
     }
@@ -163,7 +165,7 @@ public:
     /// @return temperature
     units::temperature temperature() const { return liquid_.temperature(); }
 
-    /// @param t temperature, 0 to 40 °C and not below the freezing point of the liquid
+    /// @param t temperature, 0 to 80 °C and not below the freezing point of the liquid
     /// @return density there
     /// @throws refusal if the temperature is outside its range
     units::mass_density density(units::temperature t) const {
@@ -175,7 +177,7 @@ public:
                                                                 extract().degrees(), t.celsius())) *
                kilogram_per_cubic_metre;
     }
-    /// @param t temperature, 0 to 40 °C
+    /// @param t temperature, 0 to 80 °C
     /// @return volume there
     /// @throws refusal if the temperature is outside its range
     units::volume volume(units::temperature t) const { return mass() / density(t); }
@@ -193,7 +195,7 @@ public:
         return volume_fraction(mass().value() > 0.0 ? in(pure_alcohol(), volume(celsius(20))) : 0.0);
     }
 
-    /// @param t temperature, 0 to 40 °C
+    /// @param t temperature, 0 to 80 °C
     /// @return the same wash at another temperature
     /// @throws refusal if the temperature is outside its range
     wash at(units::temperature t) const { return wash(liquid_.at(t), solids_); }
@@ -217,7 +219,7 @@ private:
 /// Mixes two washes without loss: racking, topping up, diluting with water or low wine.
 /// @param a           one wash
 /// @param b           the other; a parcel as `wash::of(parcel)`
-/// @param temperature temperature of the mixture, 0 to 40 °C and not below its freezing point
+/// @param temperature temperature of the mixture, 0 to 80 °C and not below its freezing point
 /// @return the mixture; its masses are the sums, and its `strength` follows from them
 /// @throws refusal if both are empty or the temperature is outside its range
 inline wash mix(wash const& a, wash const& b, units::temperature temperature) {
@@ -227,7 +229,7 @@ inline wash mix(wash const& a, wash const& b, units::temperature temperature) {
 /// True specific gravity 20/20 °C of a wash from a saccharometer at another temperature. The correction
 /// includes the expansion of glass and liquid.
 /// @param reading   what the stem shows
-/// @param t         temperature of wash and instrument, 0 to 40 °C
+/// @param t         temperature of wash and instrument, 0 to 80 °C
 /// @param meter     the instrument: its reference temperature, the reference of its gravity, its glass
 /// @param alcohol   mass fraction of ethanol, as far as known: 0 before fermentation
 /// @return specific gravity 20/20 °C

@@ -63,6 +63,20 @@ sugar sugar_of(int code) noexcept {
     }
 }
 
+bool is_sweetener(int code) noexcept {
+    return code >= 0 && code < 4;
+}
+
+sweetener sweetener_of(int code) noexcept {
+    switch (code) {
+    case 0: return sweetener::sucrose;
+    case 1: return sweetener::glucose;
+    case 2: return sweetener::fructose;
+    case 3: return sweetener::invert_sugar;
+    default: return {};
+    }
+}
+
 int code_of(aqueth::argument code) noexcept {
     switch (code) {
     case aqueth::argument::other: return 0;
@@ -150,6 +164,31 @@ int code_of(aqueth::argument code) noexcept {
     case aqueth::argument::temperature_of_the_spout: return 82;
     case aqueth::argument::time_at_total_reflux: return 83;
     case aqueth::argument::warming_of_the_cooling_water: return 84;
+    case aqueth::argument::temperature_of_the_charge: return 85;
+    case aqueth::argument::index: return 86;
+    case aqueth::argument::mole_fraction_of_the_liquid: return 87;
+    case aqueth::argument::mass_of_the_sugar: return 88;
+    case aqueth::argument::refractive_index: return 89;
+    case aqueth::argument::refractometer_reading: return 90;
+    case aqueth::argument::share_lost_in_distillation: return 91;
+    case aqueth::argument::sugar_concentration: return 92;
+    case aqueth::argument::sugar_in_its_water: return 93;
+    case aqueth::argument::volume_of_the_distillate: return 94;
+    case aqueth::argument::volume_of_the_sample: return 95;
+    case aqueth::argument::degrees_of_the_scale: return 96;
+    case aqueth::argument::density_of_the_air: return 97;
+    case aqueth::argument::indication_with_the_liquid: return 98;
+    case aqueth::argument::indication_with_water: return 99;
+    case aqueth::argument::margin_of_temperature: return 100;
+    case aqueth::argument::mass_of_the_grain: return 101;
+    case aqueth::argument::mass_of_the_water: return 102;
+    case aqueth::argument::moisture: return 103;
+    case aqueth::argument::temperature_of_the_grain: return 104;
+    case aqueth::argument::temperature_of_the_vessel: return 105;
+    case aqueth::argument::temperature_of_the_water: return 106;
+    case aqueth::argument::yearly_loss_of_ethanol: return 107;
+    case aqueth::argument::yearly_loss_of_water: return 108;
+    case aqueth::argument::years: return 109;
     default: return 0;
     }
 }
@@ -241,6 +280,31 @@ char const* argument_name(int code) noexcept {
     case 82: return name_of(aqueth::argument::temperature_of_the_spout);
     case 83: return name_of(aqueth::argument::time_at_total_reflux);
     case 84: return name_of(aqueth::argument::warming_of_the_cooling_water);
+    case 85: return name_of(aqueth::argument::temperature_of_the_charge);
+    case 86: return name_of(aqueth::argument::index);
+    case 87: return name_of(aqueth::argument::mole_fraction_of_the_liquid);
+    case 88: return name_of(aqueth::argument::mass_of_the_sugar);
+    case 89: return name_of(aqueth::argument::refractive_index);
+    case 90: return name_of(aqueth::argument::refractometer_reading);
+    case 91: return name_of(aqueth::argument::share_lost_in_distillation);
+    case 92: return name_of(aqueth::argument::sugar_concentration);
+    case 93: return name_of(aqueth::argument::sugar_in_its_water);
+    case 94: return name_of(aqueth::argument::volume_of_the_distillate);
+    case 95: return name_of(aqueth::argument::volume_of_the_sample);
+    case 96: return name_of(aqueth::argument::degrees_of_the_scale);
+    case 97: return name_of(aqueth::argument::density_of_the_air);
+    case 98: return name_of(aqueth::argument::indication_with_the_liquid);
+    case 99: return name_of(aqueth::argument::indication_with_water);
+    case 100: return name_of(aqueth::argument::margin_of_temperature);
+    case 101: return name_of(aqueth::argument::mass_of_the_grain);
+    case 102: return name_of(aqueth::argument::mass_of_the_water);
+    case 103: return name_of(aqueth::argument::moisture);
+    case 104: return name_of(aqueth::argument::temperature_of_the_grain);
+    case 105: return name_of(aqueth::argument::temperature_of_the_vessel);
+    case 106: return name_of(aqueth::argument::temperature_of_the_water);
+    case 107: return name_of(aqueth::argument::yearly_loss_of_ethanol);
+    case 108: return name_of(aqueth::argument::yearly_loss_of_water);
+    case 109: return name_of(aqueth::argument::years);
     default: return nullptr;
     }
 }
@@ -289,6 +353,28 @@ int code_of(aqueth::limit code) noexcept {
     case aqueth::limit::vapour_liquid_equilibrium: return 39;
     case aqueth::limit::water_only_weakens: return 40;
     case aqueth::limit::yeast_common_practice: return 41;
+    case aqueth::limit::ethanol_to_water_at_this_temperature: return 42;
+    case aqueth::limit::liquid_below_boiling_point: return 43;
+    case aqueth::limit::water_liquid_and_sugar_solutions: return 44;
+    case aqueth::limit::alcohol_of_the_sample: return 45;
+    case aqueth::limit::all_fermented_to_none_at_20_celsius: return 46;
+    case aqueth::limit::brix_scale: return 47;
+    case aqueth::limit::dissolved_by_its_water: return 48;
+    case aqueth::limit::ethanol_and_sugar_of_this_density: return 49;
+    case aqueth::limit::ethanol_to_methanol_at_this_density: return 50;
+    case aqueth::limit::reach_of_this_spirit_with_sugar: return 51;
+    case aqueth::limit::refraction_tables: return 52;
+    case aqueth::limit::tabarie: return 53;
+    case aqueth::limit::with_this_strength: return 54;
+    case aqueth::limit::with_this_sugar: return 55;
+    case aqueth::limit::above_the_pressure_of_boiling: return 56;
+    case aqueth::limit::bingham_jackson: return 57;
+    case aqueth::limit::boiling_water_is_too_cold: return 58;
+    case aqueth::limit::flash_points_compared: return 59;
+    case aqueth::limit::heavier_than_the_empty_flask: return 60;
+    case aqueth::limit::malt_table: return 61;
+    case aqueth::limit::measured_speeds_of_sound: return 62;
+    case aqueth::limit::melinder: return 63;
     default: return 0;
     }
 }
@@ -337,6 +423,28 @@ char const* limit_name(int code) noexcept {
     case 39: return name_of(aqueth::limit::vapour_liquid_equilibrium);
     case 40: return name_of(aqueth::limit::water_only_weakens);
     case 41: return name_of(aqueth::limit::yeast_common_practice);
+    case 42: return name_of(aqueth::limit::ethanol_to_water_at_this_temperature);
+    case 43: return name_of(aqueth::limit::liquid_below_boiling_point);
+    case 44: return name_of(aqueth::limit::water_liquid_and_sugar_solutions);
+    case 45: return name_of(aqueth::limit::alcohol_of_the_sample);
+    case 46: return name_of(aqueth::limit::all_fermented_to_none_at_20_celsius);
+    case 47: return name_of(aqueth::limit::brix_scale);
+    case 48: return name_of(aqueth::limit::dissolved_by_its_water);
+    case 49: return name_of(aqueth::limit::ethanol_and_sugar_of_this_density);
+    case 50: return name_of(aqueth::limit::ethanol_to_methanol_at_this_density);
+    case 51: return name_of(aqueth::limit::reach_of_this_spirit_with_sugar);
+    case 52: return name_of(aqueth::limit::refraction_tables);
+    case 53: return name_of(aqueth::limit::tabarie);
+    case 54: return name_of(aqueth::limit::with_this_strength);
+    case 55: return name_of(aqueth::limit::with_this_sugar);
+    case 56: return name_of(aqueth::limit::above_the_pressure_of_boiling);
+    case 57: return name_of(aqueth::limit::bingham_jackson);
+    case 58: return name_of(aqueth::limit::boiling_water_is_too_cold);
+    case 59: return name_of(aqueth::limit::flash_points_compared);
+    case 60: return name_of(aqueth::limit::heavier_than_the_empty_flask);
+    case 61: return name_of(aqueth::limit::malt_table);
+    case 62: return name_of(aqueth::limit::measured_speeds_of_sound);
+    case 63: return name_of(aqueth::limit::melinder);
     default: return nullptr;
     }
 }
@@ -1522,4 +1630,328 @@ extern "C" aqueth_status aqueth_sugar_needed_array(size_t count, const double* l
     if (!c::is_sugar(kind)) return AQUETH_BAD_CALL;
     return c::many(count, refused, [kind](double litres, double volume_fraction, double yield) { return plain::sugar_needed(litres, volume_fraction, c::sugar_of(kind), yield); }, [](auto const& value) { return std::array{value.least_kg, value.practical_kg, value.carbon_dioxide_kg, value.original_plato, value.specific_gravity, value.water_kg}; },
         std::array{c::output{least_kg_result, least_kg_stride_of_result}, c::output{practical_kg_result, practical_kg_stride_of_result}, c::output{carbon_dioxide_kg_result, carbon_dioxide_kg_stride_of_result}, c::output{original_plato_result, original_plato_stride_of_result}, c::output{specific_gravity_result, specific_gravity_stride_of_result}, c::output{water_kg_result, water_kg_stride_of_result}}, c::input{litres, litres_stride}, c::input{volume_fraction, volume_fraction_stride}, c::input{yield, yield_stride});
+}
+
+extern "C" aqueth_status aqueth_sweet_density_kg_m3(double ethanol_mass_fraction,
+                                                    double sugar_mass_fraction, int kind,
+                                                    double celsius, double* kg_m3_result,
+                                                    aqueth_refusal* refusal) {
+    if (!c::is_sweetener(kind)) return AQUETH_BAD_CALL;
+    return c::one(plain::sweet_density_kg_m3(plain::sweet_composition<double>{ethanol_mass_fraction, sugar_mass_fraction}, c::sweetener_of(kind), celsius), refusal, [](auto const& value) { return std::array{value}; }, kg_m3_result);
+}
+
+extern "C" aqueth_status aqueth_sweet_density_kg_m3_array(size_t count,
+                                                          const double* ethanol_mass_fraction,
+                                                          ptrdiff_t ethanol_mass_fraction_stride,
+                                                          const double* sugar_mass_fraction,
+                                                          ptrdiff_t sugar_mass_fraction_stride,
+                                                          int kind, const double* celsius,
+                                                          ptrdiff_t celsius_stride,
+                                                          double* kg_m3_result,
+                                                          ptrdiff_t kg_m3_stride_of_result,
+                                                          unsigned char* refused) {
+    if (!c::is_sweetener(kind)) return AQUETH_BAD_CALL;
+    return c::many(count, refused, [kind](double ethanol_mass_fraction, double sugar_mass_fraction, double celsius) { return plain::sweet_density_kg_m3(plain::sweet_composition<double>{ethanol_mass_fraction, sugar_mass_fraction}, c::sweetener_of(kind), celsius); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{kg_m3_result, kg_m3_stride_of_result}}, c::input{ethanol_mass_fraction, ethanol_mass_fraction_stride}, c::input{sugar_mass_fraction, sugar_mass_fraction_stride}, c::input{celsius, celsius_stride});
+}
+
+extern "C" aqueth_status aqueth_sweet_composition_from_strength(double volume_fraction,
+                                                                double g_per_litre, int kind,
+                                                                double* ethanol_mass_fraction_result,
+                                                                double* sugar_mass_fraction_result,
+                                                                aqueth_refusal* refusal) {
+    if (!c::is_sweetener(kind)) return AQUETH_BAD_CALL;
+    return c::one(plain::sweet_composition_from_strength(volume_fraction, g_per_litre, c::sweetener_of(kind)), refusal, [](auto const& value) { return std::array{value.ethanol, value.sugar}; }, ethanol_mass_fraction_result, sugar_mass_fraction_result);
+}
+
+extern "C" aqueth_status aqueth_sweet_composition_from_strength_array(size_t count,
+                                                                      const double* volume_fraction,
+                                                                      ptrdiff_t volume_fraction_stride,
+                                                                      const double* g_per_litre,
+                                                                      ptrdiff_t g_per_litre_stride,
+                                                                      int kind,
+                                                                      double* ethanol_mass_fraction_result,
+                                                                      ptrdiff_t ethanol_mass_fraction_stride_of_result,
+                                                                      double* sugar_mass_fraction_result,
+                                                                      ptrdiff_t sugar_mass_fraction_stride_of_result,
+                                                                      unsigned char* refused) {
+    if (!c::is_sweetener(kind)) return AQUETH_BAD_CALL;
+    return c::many(count, refused, [kind](double volume_fraction, double g_per_litre) { return plain::sweet_composition_from_strength(volume_fraction, g_per_litre, c::sweetener_of(kind)); }, [](auto const& value) { return std::array{value.ethanol, value.sugar}; },
+        std::array{c::output{ethanol_mass_fraction_result, ethanol_mass_fraction_stride_of_result}, c::output{sugar_mass_fraction_result, sugar_mass_fraction_stride_of_result}}, c::input{volume_fraction, volume_fraction_stride}, c::input{g_per_litre, g_per_litre_stride});
+}
+
+extern "C" aqueth_status aqueth_strength_behind_sugar(double kg_m3, double celsius,
+                                                      double g_per_litre, int kind,
+                                                      double* volume_fraction_result,
+                                                      aqueth_refusal* refusal) {
+    if (!c::is_sweetener(kind)) return AQUETH_BAD_CALL;
+    return c::one(plain::strength_behind_sugar(kg_m3, celsius, g_per_litre, c::sweetener_of(kind)), refusal, [](auto const& value) { return std::array{value}; }, volume_fraction_result);
+}
+
+extern "C" aqueth_status aqueth_strength_behind_sugar_array(size_t count, const double* kg_m3,
+                                                            ptrdiff_t kg_m3_stride,
+                                                            const double* celsius,
+                                                            ptrdiff_t celsius_stride,
+                                                            const double* g_per_litre,
+                                                            ptrdiff_t g_per_litre_stride, int kind,
+                                                            double* volume_fraction_result,
+                                                            ptrdiff_t volume_fraction_stride_of_result,
+                                                            unsigned char* refused) {
+    if (!c::is_sweetener(kind)) return AQUETH_BAD_CALL;
+    return c::many(count, refused, [kind](double kg_m3, double celsius, double g_per_litre) { return plain::strength_behind_sugar(kg_m3, celsius, g_per_litre, c::sweetener_of(kind)); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{volume_fraction_result, volume_fraction_stride_of_result}}, c::input{kg_m3, kg_m3_stride}, c::input{celsius, celsius_stride}, c::input{g_per_litre, g_per_litre_stride});
+}
+
+extern "C" aqueth_status aqueth_sugar_behind_density_g_per_litre(double kg_m3,
+                                                                 double volume_fraction, int kind,
+                                                                 double* g_per_litre_result,
+                                                                 aqueth_refusal* refusal) {
+    if (!c::is_sweetener(kind)) return AQUETH_BAD_CALL;
+    return c::one(plain::sugar_behind_density_g_per_litre(kg_m3, volume_fraction, c::sweetener_of(kind)), refusal, [](auto const& value) { return std::array{value}; }, g_per_litre_result);
+}
+
+extern "C" aqueth_status aqueth_sugar_behind_density_g_per_litre_array(size_t count,
+                                                                       const double* kg_m3,
+                                                                       ptrdiff_t kg_m3_stride,
+                                                                       const double* volume_fraction,
+                                                                       ptrdiff_t volume_fraction_stride,
+                                                                       int kind,
+                                                                       double* g_per_litre_result,
+                                                                       ptrdiff_t g_per_litre_stride_of_result,
+                                                                       unsigned char* refused) {
+    if (!c::is_sweetener(kind)) return AQUETH_BAD_CALL;
+    return c::many(count, refused, [kind](double kg_m3, double volume_fraction) { return plain::sugar_behind_density_g_per_litre(kg_m3, volume_fraction, c::sweetener_of(kind)); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{g_per_litre_result, g_per_litre_stride_of_result}}, c::input{kg_m3, kg_m3_stride}, c::input{volume_fraction, volume_fraction_stride});
+}
+
+extern "C" aqueth_status aqueth_strength_doubt_from_sugar(double volume_fraction,
+                                                          double g_per_litre, int kind,
+                                                          double celsius,
+                                                          double* volume_fraction_result,
+                                                          aqueth_refusal* refusal) {
+    if (!c::is_sweetener(kind)) return AQUETH_BAD_CALL;
+    return c::one(plain::strength_doubt_from_sugar(volume_fraction, g_per_litre, c::sweetener_of(kind), celsius), refusal, [](auto const& value) { return std::array{value}; }, volume_fraction_result);
+}
+
+extern "C" aqueth_status aqueth_strength_doubt_from_sugar_array(size_t count,
+                                                                const double* volume_fraction,
+                                                                ptrdiff_t volume_fraction_stride,
+                                                                const double* g_per_litre,
+                                                                ptrdiff_t g_per_litre_stride,
+                                                                int kind, const double* celsius,
+                                                                ptrdiff_t celsius_stride,
+                                                                double* volume_fraction_result,
+                                                                ptrdiff_t volume_fraction_stride_of_result,
+                                                                unsigned char* refused) {
+    if (!c::is_sweetener(kind)) return AQUETH_BAD_CALL;
+    return c::many(count, refused, [kind](double volume_fraction, double g_per_litre, double celsius) { return plain::strength_doubt_from_sugar(volume_fraction, g_per_litre, c::sweetener_of(kind), celsius); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{volume_fraction_result, volume_fraction_stride_of_result}}, c::input{volume_fraction, volume_fraction_stride}, c::input{g_per_litre, g_per_litre_stride}, c::input{celsius, celsius_stride});
+}
+
+extern "C" aqueth_status aqueth_tabarie_extract_g_per_litre(double kg_m3, double volume_fraction,
+                                                            double* g_per_litre_result,
+                                                            aqueth_refusal* refusal) {
+    return c::one(plain::tabarie_extract_g_per_litre(kg_m3, volume_fraction), refusal, [](auto const& value) { return std::array{value}; }, g_per_litre_result);
+}
+
+extern "C" aqueth_status aqueth_tabarie_extract_g_per_litre_array(size_t count, const double* kg_m3,
+                                                                  ptrdiff_t kg_m3_stride,
+                                                                  const double* volume_fraction,
+                                                                  ptrdiff_t volume_fraction_stride,
+                                                                  double* g_per_litre_result,
+                                                                  ptrdiff_t g_per_litre_stride_of_result,
+                                                                  unsigned char* refused) {
+    return c::many(count, refused, [](double kg_m3, double volume_fraction) { return plain::tabarie_extract_g_per_litre(kg_m3, volume_fraction); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{g_per_litre_result, g_per_litre_stride_of_result}}, c::input{kg_m3, kg_m3_stride}, c::input{volume_fraction, volume_fraction_stride});
+}
+
+extern "C" aqueth_status aqueth_sweeten(double spirit_kg, double spirit_mass_fraction,
+                                        double spirit_celsius, double volume_fraction,
+                                        double g_per_litre, int kind, double* water_kg_result,
+                                        double* sugar_kg_result, double* litres_result,
+                                        double* contraction_litres_result,
+                                        double* sugar_litres_result, aqueth_refusal* refusal) {
+    if (!c::is_sweetener(kind)) return AQUETH_BAD_CALL;
+    return c::one(plain::sweeten(plain::parcel<double>{spirit_kg, spirit_mass_fraction, spirit_celsius}, volume_fraction, g_per_litre, c::sweetener_of(kind)), refusal, [](auto const& value) { return std::array{value.water_kg, value.sugar_kg, value.litres, value.contraction_litres, value.sugar_litres}; }, water_kg_result, sugar_kg_result, litres_result, contraction_litres_result, sugar_litres_result);
+}
+
+extern "C" aqueth_status aqueth_sweeten_array(size_t count, const double* spirit_kg,
+                                              ptrdiff_t spirit_kg_stride,
+                                              const double* spirit_mass_fraction,
+                                              ptrdiff_t spirit_mass_fraction_stride,
+                                              const double* spirit_celsius,
+                                              ptrdiff_t spirit_celsius_stride,
+                                              const double* volume_fraction,
+                                              ptrdiff_t volume_fraction_stride,
+                                              const double* g_per_litre,
+                                              ptrdiff_t g_per_litre_stride, int kind,
+                                              double* water_kg_result,
+                                              ptrdiff_t water_kg_stride_of_result,
+                                              double* sugar_kg_result,
+                                              ptrdiff_t sugar_kg_stride_of_result,
+                                              double* litres_result,
+                                              ptrdiff_t litres_stride_of_result,
+                                              double* contraction_litres_result,
+                                              ptrdiff_t contraction_litres_stride_of_result,
+                                              double* sugar_litres_result,
+                                              ptrdiff_t sugar_litres_stride_of_result,
+                                              unsigned char* refused) {
+    if (!c::is_sweetener(kind)) return AQUETH_BAD_CALL;
+    return c::many(count, refused, [kind](double spirit_kg, double spirit_mass_fraction, double spirit_celsius, double volume_fraction, double g_per_litre) { return plain::sweeten(plain::parcel<double>{spirit_kg, spirit_mass_fraction, spirit_celsius}, volume_fraction, g_per_litre, c::sweetener_of(kind)); }, [](auto const& value) { return std::array{value.water_kg, value.sugar_kg, value.litres, value.contraction_litres, value.sugar_litres}; },
+        std::array{c::output{water_kg_result, water_kg_stride_of_result}, c::output{sugar_kg_result, sugar_kg_stride_of_result}, c::output{litres_result, litres_stride_of_result}, c::output{contraction_litres_result, contraction_litres_stride_of_result}, c::output{sugar_litres_result, sugar_litres_stride_of_result}}, c::input{spirit_kg, spirit_kg_stride}, c::input{spirit_mass_fraction, spirit_mass_fraction_stride}, c::input{spirit_celsius, spirit_celsius_stride}, c::input{volume_fraction, volume_fraction_stride}, c::input{g_per_litre, g_per_litre_stride});
+}
+
+extern "C" aqueth_status aqueth_strength_of_distilled_sample(double sample_litres,
+                                                             double sample_celsius,
+                                                             double distillate_litres,
+                                                             double mass_fraction,
+                                                             double distillate_celsius, double lost,
+                                                             double* volume_fraction_result,
+                                                             aqueth_refusal* refusal) {
+    return c::one(plain::strength_of_distilled_sample(sample_litres, sample_celsius, distillate_litres, mass_fraction, distillate_celsius, lost), refusal, [](auto const& value) { return std::array{value}; }, volume_fraction_result);
+}
+
+extern "C" aqueth_status aqueth_strength_of_distilled_sample_array(size_t count,
+                                                                   const double* sample_litres,
+                                                                   ptrdiff_t sample_litres_stride,
+                                                                   const double* sample_celsius,
+                                                                   ptrdiff_t sample_celsius_stride,
+                                                                   const double* distillate_litres,
+                                                                   ptrdiff_t distillate_litres_stride,
+                                                                   const double* mass_fraction,
+                                                                   ptrdiff_t mass_fraction_stride,
+                                                                   const double* distillate_celsius,
+                                                                   ptrdiff_t distillate_celsius_stride,
+                                                                   const double* lost,
+                                                                   ptrdiff_t lost_stride,
+                                                                   double* volume_fraction_result,
+                                                                   ptrdiff_t volume_fraction_stride_of_result,
+                                                                   unsigned char* refused) {
+    return c::many(count, refused, [](double sample_litres, double sample_celsius, double distillate_litres, double mass_fraction, double distillate_celsius, double lost) { return plain::strength_of_distilled_sample(sample_litres, sample_celsius, distillate_litres, mass_fraction, distillate_celsius, lost); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{volume_fraction_result, volume_fraction_stride_of_result}}, c::input{sample_litres, sample_litres_stride}, c::input{sample_celsius, sample_celsius_stride}, c::input{distillate_litres, distillate_litres_stride}, c::input{mass_fraction, mass_fraction_stride}, c::input{distillate_celsius, distillate_celsius_stride}, c::input{lost, lost_stride});
+}
+
+extern "C" aqueth_status aqueth_refractive_index_from_brix(double brix,
+                                                           double* refractive_index_result,
+                                                           aqueth_refusal* refusal) {
+    return c::one(plain::refractive_index_from_brix(brix), refusal, [](auto const& value) { return std::array{value}; }, refractive_index_result);
+}
+
+extern "C" aqueth_status aqueth_refractive_index_from_brix_array(size_t count, const double* brix,
+                                                                 ptrdiff_t brix_stride,
+                                                                 double* refractive_index_result,
+                                                                 ptrdiff_t refractive_index_stride_of_result,
+                                                                 unsigned char* refused) {
+    return c::many(count, refused, [](double brix) { return plain::refractive_index_from_brix(brix); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{refractive_index_result, refractive_index_stride_of_result}}, c::input{brix, brix_stride});
+}
+
+extern "C" aqueth_status aqueth_brix_from_refractive_index(double refractive_index,
+                                                           double* brix_result,
+                                                           aqueth_refusal* refusal) {
+    return c::one(plain::brix_from_refractive_index(refractive_index), refusal, [](auto const& value) { return std::array{value}; }, brix_result);
+}
+
+extern "C" aqueth_status aqueth_brix_from_refractive_index_array(size_t count,
+                                                                 const double* refractive_index,
+                                                                 ptrdiff_t refractive_index_stride,
+                                                                 double* brix_result,
+                                                                 ptrdiff_t brix_stride_of_result,
+                                                                 unsigned char* refused) {
+    return c::many(count, refused, [](double refractive_index) { return plain::brix_from_refractive_index(refractive_index); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{brix_result, brix_stride_of_result}}, c::input{refractive_index, refractive_index_stride});
+}
+
+extern "C" aqueth_status aqueth_refractive_index(double ethanol_mass_fraction,
+                                                 double sugar_mass_fraction, int kind,
+                                                 double* refractive_index_result,
+                                                 aqueth_refusal* refusal) {
+    if (!c::is_sweetener(kind)) return AQUETH_BAD_CALL;
+    return c::one(plain::refractive_index(plain::sweet_composition<double>{ethanol_mass_fraction, sugar_mass_fraction}, c::sweetener_of(kind)), refusal, [](auto const& value) { return std::array{value}; }, refractive_index_result);
+}
+
+extern "C" aqueth_status aqueth_refractive_index_array(size_t count,
+                                                       const double* ethanol_mass_fraction,
+                                                       ptrdiff_t ethanol_mass_fraction_stride,
+                                                       const double* sugar_mass_fraction,
+                                                       ptrdiff_t sugar_mass_fraction_stride,
+                                                       int kind, double* refractive_index_result,
+                                                       ptrdiff_t refractive_index_stride_of_result,
+                                                       unsigned char* refused) {
+    if (!c::is_sweetener(kind)) return AQUETH_BAD_CALL;
+    return c::many(count, refused, [kind](double ethanol_mass_fraction, double sugar_mass_fraction) { return plain::refractive_index(plain::sweet_composition<double>{ethanol_mass_fraction, sugar_mass_fraction}, c::sweetener_of(kind)); }, [](auto const& value) { return std::array{value}; },
+        std::array{c::output{refractive_index_result, refractive_index_stride_of_result}}, c::input{ethanol_mass_fraction, ethanol_mass_fraction_stride}, c::input{sugar_mass_fraction, sugar_mass_fraction_stride});
+}
+
+extern "C" aqueth_status aqueth_wash_from_density_and_index(double kg_m3, double refractive_index,
+                                                            double* volume_fraction_result,
+                                                            double* ethanol_mass_fraction_result,
+                                                            double* plato_result,
+                                                            aqueth_refusal* refusal) {
+    return c::one(plain::wash_from_density_and_index(kg_m3, refractive_index), refusal, [](auto const& value) { return std::array{value.volume_fraction, value.ethanol_mass_fraction, value.plato}; }, volume_fraction_result, ethanol_mass_fraction_result, plato_result);
+}
+
+extern "C" aqueth_status aqueth_wash_from_density_and_index_array(size_t count, const double* kg_m3,
+                                                                  ptrdiff_t kg_m3_stride,
+                                                                  const double* refractive_index,
+                                                                  ptrdiff_t refractive_index_stride,
+                                                                  double* volume_fraction_result,
+                                                                  ptrdiff_t volume_fraction_stride_of_result,
+                                                                  double* ethanol_mass_fraction_result,
+                                                                  ptrdiff_t ethanol_mass_fraction_stride_of_result,
+                                                                  double* plato_result,
+                                                                  ptrdiff_t plato_stride_of_result,
+                                                                  unsigned char* refused) {
+    return c::many(count, refused, [](double kg_m3, double refractive_index) { return plain::wash_from_density_and_index(kg_m3, refractive_index); }, [](auto const& value) { return std::array{value.volume_fraction, value.ethanol_mass_fraction, value.plato}; },
+        std::array{c::output{volume_fraction_result, volume_fraction_stride_of_result}, c::output{ethanol_mass_fraction_result, ethanol_mass_fraction_stride_of_result}, c::output{plato_result, plato_stride_of_result}}, c::input{kg_m3, kg_m3_stride}, c::input{refractive_index, refractive_index_stride});
+}
+
+extern "C" aqueth_status aqueth_wash_from_original_gravity_and_brix(double original_gravity,
+                                                                    double brix,
+                                                                    double* volume_fraction_result,
+                                                                    double* ethanol_mass_fraction_result,
+                                                                    double* plato_result,
+                                                                    aqueth_refusal* refusal) {
+    return c::one(plain::wash_from_original_gravity_and_brix(original_gravity, brix), refusal, [](auto const& value) { return std::array{value.volume_fraction, value.ethanol_mass_fraction, value.plato}; }, volume_fraction_result, ethanol_mass_fraction_result, plato_result);
+}
+
+extern "C" aqueth_status aqueth_wash_from_original_gravity_and_brix_array(size_t count,
+                                                                          const double* original_gravity,
+                                                                          ptrdiff_t original_gravity_stride,
+                                                                          const double* brix,
+                                                                          ptrdiff_t brix_stride,
+                                                                          double* volume_fraction_result,
+                                                                          ptrdiff_t volume_fraction_stride_of_result,
+                                                                          double* ethanol_mass_fraction_result,
+                                                                          ptrdiff_t ethanol_mass_fraction_stride_of_result,
+                                                                          double* plato_result,
+                                                                          ptrdiff_t plato_stride_of_result,
+                                                                          unsigned char* refused) {
+    return c::many(count, refused, [](double original_gravity, double brix) { return plain::wash_from_original_gravity_and_brix(original_gravity, brix); }, [](auto const& value) { return std::array{value.volume_fraction, value.ethanol_mass_fraction, value.plato}; },
+        std::array{c::output{volume_fraction_result, volume_fraction_stride_of_result}, c::output{ethanol_mass_fraction_result, ethanol_mass_fraction_stride_of_result}, c::output{plato_result, plato_stride_of_result}}, c::input{original_gravity, original_gravity_stride}, c::input{brix, brix_stride});
+}
+
+extern "C" aqueth_status aqueth_methanol_from_density_and_index(double kg_m3,
+                                                                double refractive_index,
+                                                                double* share_result,
+                                                                double* alcohol_mass_fraction_result,
+                                                                double* share_per_index_result,
+                                                                aqueth_refusal* refusal) {
+    return c::one(plain::methanol_from_density_and_index(kg_m3, refractive_index), refusal, [](auto const& value) { return std::array{value.share, value.alcohol, value.share_per_index}; }, share_result, alcohol_mass_fraction_result, share_per_index_result);
+}
+
+extern "C" aqueth_status aqueth_methanol_from_density_and_index_array(size_t count,
+                                                                      const double* kg_m3,
+                                                                      ptrdiff_t kg_m3_stride,
+                                                                      const double* refractive_index,
+                                                                      ptrdiff_t refractive_index_stride,
+                                                                      double* share_result,
+                                                                      ptrdiff_t share_stride_of_result,
+                                                                      double* alcohol_mass_fraction_result,
+                                                                      ptrdiff_t alcohol_mass_fraction_stride_of_result,
+                                                                      double* share_per_index_result,
+                                                                      ptrdiff_t share_per_index_stride_of_result,
+                                                                      unsigned char* refused) {
+    return c::many(count, refused, [](double kg_m3, double refractive_index) { return plain::methanol_from_density_and_index(kg_m3, refractive_index); }, [](auto const& value) { return std::array{value.share, value.alcohol, value.share_per_index}; },
+        std::array{c::output{share_result, share_stride_of_result}, c::output{alcohol_mass_fraction_result, alcohol_mass_fraction_stride_of_result}, c::output{share_per_index_result, share_per_index_stride_of_result}}, c::input{kg_m3, kg_m3_stride}, c::input{refractive_index, refractive_index_stride});
 }

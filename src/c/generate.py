@@ -98,6 +98,7 @@ QUESTIONS = {  # enumerations that arguments have
     "medium": ("specific_gravity.hpp", "Whether weighings are corrected to vacuum."),
     "azeotrope_side": ("equilibrium.hpp", "The side of the azeotrope."),
     "sugar": ("attenuation.hpp", "Kinds of sugar."),
+    "sweetener": ("../model/sugar_solution.hpp", "Sugars of sweetened spirit."),
 }
 ANSWERS = {  # and that refusals have
     "argument": ("other", "The arguments that are refused."),

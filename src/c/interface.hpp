@@ -29,10 +29,12 @@ bool is_strength_scale(int code) noexcept;
 bool is_medium(int code) noexcept;
 bool is_azeotrope_side(int code) noexcept;
 bool is_sugar(int code) noexcept;
+bool is_sweetener(int code) noexcept;
 strength_scale strength_scale_of(int code) noexcept;
 medium medium_of(int code) noexcept;
 azeotrope_side azeotrope_side_of(int code) noexcept;
 sugar sugar_of(int code) noexcept;
+sweetener sweetener_of(int code) noexcept;
 
 /// True strength from the reading of a hydrometer for spirit, with the functions of its own scale.
 inline plain::checked<double> strength_from_reading(double reading, double celsius, strength_scale scale,

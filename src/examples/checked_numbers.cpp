@@ -22,7 +22,7 @@ void show(double mass_fraction, double celsius) {
 
 int main() {
     show(0.40, 20.0);
-    show(0.40, 50.0);  // too warm for the standard
+    show(0.40, 90.0);  // it boils
     show(0.10, -6.0);  // ice
 }
 // [body]

@@ -24,7 +24,7 @@ int main() {
     using namespace aqueth;
     auto const spirit = parcel::of(1.0 * litre, by_volume(63.0), celsius(20.0));
     ask([&] { return by_volume(104.0); });
-    ask([&] { return density(by_mass(40.0), celsius(55.0)); });
+    ask([&] { return density(by_mass(40.0), celsius(95.0)); });
     ask([&] { return density(by_mass(10.0), celsius(-8.0)); });
     ask([&] { return alcoholometer{}.strength(by_volume(99.0), celsius(-5.0)); });
     ask([&] { return dilute(spirit, by_volume(70.0), water_at(celsius(15.0)), celsius(20.0)); });

@@ -13,7 +13,8 @@ int main() {
     pot.neck = neck::condensing(0.1);
     run_plan plan;
     plan.ends = {condition::distillate_strength(by_volume(10.0))};
-    jar_plan const into{500.0 * millilitre, 200.0 * millilitre, celsius(24.0)};
+    plan.spout_temperature = celsius(24.0);
+    jar_plan const into{500.0 * millilitre, 200.0 * millilitre};
 
     auto const filled = fill_jars(low_wines, pot, plan, into, curve);
     for (std::size_t k = 0; k < filled.jars.size(); k += 4) {

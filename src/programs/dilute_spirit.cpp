@@ -94,7 +94,7 @@ struct task {
                 text.row("check reading", "{} at {}", on_scale(meter.scale(), shown),
                          s.words().temperature(t));
                 data["check_readings"].push_back({{"temperature_C", t.celsius()}, {"reading", shown}});
-            } catch (refusal const&) {  // off the scale, or above 40 °C: nothing to check by
+            } catch (refusal const&) {  // off the scale, or it would boil: nothing to check by
             }
         }
         text.row("read on", "{} marked in {}", meter.shows_strength() ? "an alcoholometer" : "a hydrometer",

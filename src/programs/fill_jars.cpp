@@ -230,7 +230,6 @@ void run(session& s) {
     }
     jar_plan into{read_volume(jar_given)};
     if (discard.present) into.foreshots = read_volume(discard);
-    into.spout = plan.spout_temperature;
     int const first = read_count(from_jar, run_plan::most_cuts);
     if (replace && !picture.present) throw bad_input("--replace needs --draw");
     boiling_curve const curve = read_curve(air);
@@ -275,18 +274,19 @@ void run(session& s) {
     if (cut) {
         text.say("That is {} after it began to boil: {} runs, which shows {} at {}; the pot is at {}.",
                  in_hours(cut->at.elapsed), words.strength(cut->at.distillate),
-                 shown(words, to<mass_fraction>(cut->at.distillate), into.spout),
-                 words.temperature(into.spout), words.rounded(cut->at.boiling));
+                 shown(words, to<mass_fraction>(cut->at.distillate), plan.spout_temperature),
+                 words.temperature(plan.spout_temperature), words.rounded(cut->at.boiling));
     }
     text.gap();
     text.say("  jar   volume at {}   strength        shows at {}   average       until       runs at its end",
-             words.temperature(words.reference_temperature()), words.temperature(into.spout));
+             words.temperature(words.reference_temperature()), words.temperature(plan.spout_temperature));
     for (std::size_t k = 0; k < r.jars.size(); ++k) {
         jar const& j = r.jars[k];
         int const place = static_cast<int>(k) + 1 - first;
         text.say("  {:>3} {:>17}   {:<15} {:>13}   {:<13} {:<11} {}", k + 1,
                  words.volume(j.content.volume(words.reference_temperature())),
-                 words.strength(j.content.composition()), shown(words, j.content.composition(), into.spout),
+                 words.strength(j.content.composition()),
+                 shown(words, j.content.composition(), plan.spout_temperature),
                  place < 0 ? "heads" : words.strength(sums[static_cast<std::size_t>(place)].composition()),
                  in_hours(j.end.elapsed), words.strength(j.end.distillate));
     }

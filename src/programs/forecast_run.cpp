@@ -77,7 +77,8 @@ std::string picture_of(wording const& words, distillation const& r, std::vector<
         "set encoding utf8\n"
         "set terminal svg size 960,600 font 'sans-serif,14' background '#ffffff' noenhanced\n"
         "set border linecolor '#444444'\nset grid linecolor '#dddddd'\n"
-        "set xtics nomirror\nset y2tics\nset key outside top center horizontal\n";
+        "set xtics nomirror\nset y2tics\nset tmargin 5\nset key at screen 0.5, screen 0.99 center top "
+        "horizontal\n";
     script += fmt::format(
         "set xlabel 'collected, {} at {}'\nset ylabel 'strength, {}'\nset y2label 'temperature, {}'\n"
         "set yrange [0:{}]\nset ytics {} nomirror\n$run << EOD\n",
@@ -102,11 +103,11 @@ std::string picture_of(wording const& words, distillation const& r, std::vector<
                 "linecolor '#888888'\n",
                 to);
         }
-        // A name that is wider than its fraction is written upwards.
+        // A name stands above its fraction; slanted if it is wider.
         double const letters = 0.011 * static_cast<double>(names[k].size()) * width;
-        script += fmt::format("set label {} at first {:.6g}, graph 0.03 {} textcolor '#444444'\n",
+        script += fmt::format("set label {} at first {:.6g}, graph 1.025 {} textcolor '#444444'\n",
                               in_quotes(names[k]), 0.5 * (from + to),
-                              to - from > letters ? "center" : "left rotate by 90");
+                              to - from > letters ? "center" : "left rotate by 25");
     }
     return script +
            fmt::format("plot $run using 1:2 with lines linewidth 2.5 linecolor '#1f4e79' title 'distillate', "
@@ -424,8 +425,8 @@ void run(session& s) {
     main_product const product(r, names);
     std::optional<water_demand> const water =
         cooling.wanted() ? std::optional(water_demand::of(cooling, apparatus, r, curve)) : std::nullopt;
-    std::optional<vapour_load> const load =
-        width.present ? std::optional(greatest_load(width, r, curve)) : std::nullopt;
+    std::vector<vapour_load> load;  // none or one
+    if (width.present) load.push_back(greatest_load(width, r, curve));
     units::volume const product_volume =
         product.parts.empty() ? units::volume() : product.whole().volume(celsius(20));
     run_cost const cost = cost_of(r.energy(), costs.read_source(), water ? water->all() : units::volume(),
@@ -469,9 +470,9 @@ void run(session& s) {
     text.row("condenser", "{:.0f} W at the start", in(r.fractions.front().begin.condenser, watt));
     say_steps(text, words, plan_given.steps, r);
     if (water) water->say(text, words);
-    if (load)
+    for (vapour_load const& each : load)
         text.row("column at the top", "{:.2f} m/s, F-factor {:.2f} Pa^0.5 at most; the maker's limits decide",
-                 load->velocity.value(), load->f_factor);
+                 each.velocity.value(), each.f_factor);
     if (costs.wanted())
         costs.say(text, words, cost, product_volume, product.name == "Hearts" ? "hearts" : "distillate");
     assumed.say(text);
@@ -480,7 +481,7 @@ void run(session& s) {
     text.say("{}", run_caution);
     json const doubt = product.parts.empty() ? json(nullptr) : weaker.to_json(r, names);
     json const more{{"cooling", water ? water->to_json() : json(nullptr)},
-                    {"column_top", load ? to_json(*load) : json(nullptr)},
+                    {"column_top", load.empty() ? json(nullptr) : to_json(load.front())},
                     {"cost", costs.wanted() ? costs.to_json(cost, product_volume) : json(nullptr)},
                     {"steps_taken", static_cast<int>(r.steps.size())}};
     s.answer(text, s.in_json() ? to_json(charge, r, names, assumed, doubt, more) : json(),

@@ -351,6 +351,11 @@ void run(session& s) {
 
     // readings and temperature, first as the typed functions take them, which refuse what cannot be
     units::temperature const t = read_temperature(at);
+    on_behalf_of(at, [&] {  // the budget is that of the law's formula
+        return require_range("input", argument::temperature, t.celsius(), "°C",
+                             correlation::oiml_r22::lowest_celsius, correlation::oiml_r22::highest_celsius,
+                             "OIML R 22");
+    });
     std::vector<double> percents;
     for (given const& each : shown) {
         strength const mark = read_strength(each);

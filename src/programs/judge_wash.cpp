@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 // The strength of a wash from its gravities before and after fermentation, or the sugar for a new wash.
 #include "still_program.hpp"
+#include "sugar_program.hpp"
 
 #include <algorithm>
 #include <functional>
@@ -21,10 +22,20 @@ about const who{
     "  $ aqueth judge_wash --volume '25 L' --original '1.085 sg' --final '0.992 sg'\n"
     "  The wash holds 12.4 % vol: 3.103 L of pure alcohol in 25.00 L.",
     {correlation::sucrose_density::cited, correlation::balling::cited, correlation::balling::factors_cited,
-     correlation::excise_notice_226::cited, correlation::fermentation::cited, correlation::oiml_r22::cited}};
+     correlation::excise_notice_226::cited, correlation::fermentation::cited,
+     aqueth::model::refraction::cited, correlation::oiml_r22::cited}};
+
+/// Refuses the temperature beside a refractometer, which is read at 20 °C.
+void require_no_temperature(given const& temperature) {
+    if (temperature.present) refuse(temperature, "is for hydrometers: a refractometer is read at 20 C");
+}
 
 /// gravity at 20 °C from a reading at another temperature, in a must without alcohol
 specific_gravity corrected(given const& reading, given const& temperature) {
+    if (is_brix(reading)) {  // without alcohol the index is that of the sugar
+        require_no_temperature(temperature);
+        return read_original_gravity(reading);
+    }
     specific_gravity const shown = specific_gravity_of(read_extract(reading));
     units::temperature const t = read_any_temperature(temperature);
     return on_behalf_of({{argument::temperature, temperature}}, [&] {
@@ -32,10 +43,6 @@ specific_gravity corrected(given const& reading, given const& temperature) {
                             [&] { return true_gravity(shown, t, gravity_hydrometer({})); });
     });
 }
-
-/// Of crystals of sucrose, for the buoyancy of air: 1.587 g/cm3 (from memory). Those of glucose and fructose,
-/// 1.54 to 1.69, change what a balance shows by less than 0.01 %.
-constexpr units::mass_density crystals = 1587.0 * kilogram_per_cubic_metre;
 
 /// Sugars that can be added, as it is written and as it is called.
 struct sugar_name {
@@ -121,7 +128,7 @@ std::string if_it_applies(double to_reference, F const& f) {
 void run(session& s) {
     given const& volume = s.required("--volume", "VOLUME", "volume of the wash");
     given const& original =
-        s.option("--original", "GRAVITY", "gravity before fermentation: 'N sg' or 'N plato'");
+        s.option("--original", "GRAVITY", "gravity before fermentation: 'N sg', 'N plato' or 'N brix'");
     given const& original_at =
         s.option("--original-temperature", "TEMP", "temperature at the --original reading", "20 C");
     given const& last = s.option("--final", "GRAVITY", "gravity now");
@@ -135,8 +142,9 @@ void run(session& s) {
         s.option("--yield", "SHARE",
                  "with --wanted: share of the theoretical yield (default that of Balling, 89.9 %)");
     surroundings const air = s.surroundings_options();
-    s.explain("Gravities: sg (20/20 C in vacuo) or plato, read on a hydrometer or a saccharometer.\n"
-              "A refractometer reads too high after fermentation, because alcohol bends light too.");
+    s.explain("Gravities: sg (20/20 C in vacuo) or plato, read on a hydrometer or a saccharometer; brix, "
+              "read on a\n"
+              "refractometer at 20 C. Alcohol bends light too, which is taken into account.");
     s.offer_us_units();
     s.parse();
 
@@ -162,11 +170,19 @@ void run(session& s) {
                              "Balling");
     });
     extract const oe((std::min)(degrees, 30.0));  // 30 plato there and back
-    specific_gravity const shown = specific_gravity_of(read_extract(last));
     units::temperature const t = read_any_temperature(last_at);
-    wash const now = on_behalf_of({{argument::temperature, last_at}, {argument::reading, last}}, [&] {
-        return fermented_wash(amount, before, shown, t, gravity_hydrometer({}));
-    });
+    wash const now =
+        on_behalf_of({{argument::temperature, last_at},
+                      {argument::reading, last},
+                      {argument::refractometer_reading, last}},
+                     [&] {
+                         if (is_brix(last)) {
+                             require_no_temperature(last_at);
+                             return fermented_wash(amount, before, std::get<brix>(read_refraction(last)), t);
+                         }
+                         return fermented_wash(amount, before, specific_gravity_of(read_extract(last)), t,
+                                               gravity_hydrometer({}));
+                     });
     specific_gravity const after = now.specific_gravity();
     units::temperature const boils =
         on_behalf_of(air.decisive(), [&] { return boiling_temperature(now, pressure); });

@@ -157,8 +157,8 @@ void say_what_it_means(page& text, wording const& words, findings const& f) {
 /// The options of both ways of learning.
 struct learning_options {
     std::vector<given> const &runs, &logs;
-    given const &learn, &stages, &plates, &efficiency, &holdup, &ratio, &heat_loss, &loss, &room,
-        &uncertainty, &kelvins, &volume, &time;
+    given const &learn, &stages, &plates, &efficiency, &holdup, &head_holdup, &cold, &ratio, &heat_loss,
+        &loss, &room, &uncertainty, &kelvins, &volume, &time;
     surroundings air;
 
     static learning_options offer(session& s) {
@@ -177,7 +177,12 @@ struct learning_options {
         given const& efficiency =
             s.option("--plate-efficiency", "SHARE", "Murphree efficiency of each, if known");
         given const& holdup =
-            s.option("--holdup", "VOLUME", "liquid on each plate or stage, at 20 C", "0 mL");
+            s.option("--plate-holds", "VOLUME", "liquid on each plate or stage while it runs", "0 mL");
+        given const& head_holdup =
+            s.option("--head-holds", "VOLUME", "liquid in condenser and reflux line", "0 mL");
+        given const& cold =
+            s.option("--reflux-temperature", "TEMP",
+                     "temperature of the reflux where it enters the column (default boiling)");
         given const& ratio = s.option("--reflux", "RATIO", "reflux ratio of these runs, if known");
         given const& heat_loss =
             s.option("--heat-loss", "SHARE",
@@ -193,8 +198,8 @@ struct learning_options {
         given const& time =
             s.option("--time-uncertainty", "TIME", "standard uncertainty of the times", "1 min");
         surroundings const air = s.surroundings_options();
-        return {runs,      logs, learn, stages,      plates,  efficiency, holdup, ratio,
-                heat_loss, loss, room,  uncertainty, kelvins, volume,     time,   air};
+        return {runs,  logs,      learn, stages, plates,      efficiency, holdup, head_holdup, cold,
+                ratio, heat_loss, loss,  room,   uncertainty, kelvins,    volume, time,        air};
     }
 };
 
@@ -204,8 +209,8 @@ void learn_from_runs(session& s, learning_options const& o) {
     given const& heat_loss = o.heat_loss;
     given const& uncertainty = o.uncertainty;
     surroundings const& air = o.air;
-    for (given const* const each : {&o.learn, &o.stages, &o.plates, &o.efficiency, &o.holdup, &o.loss,
-                                    &o.room, &o.kelvins, &o.volume, &o.time})
+    for (given const* const each : {&o.learn, &o.stages, &o.plates, &o.efficiency, &o.holdup, &o.head_holdup,
+                                    &o.cold, &o.loss, &o.room, &o.kelvins, &o.volume, &o.time})
         require_beside(*each, false, "--log");
     wording const words = s.words();
 
@@ -308,10 +313,10 @@ constexpr char const* log_format =
     "Any column and any cell may be missing, but not both time and volume. Commas, semicolons or tabs "
     "separate\n"
     "the cells; with the last two, numbers may have a decimal comma. Lines that begin with # are comments.\n"
-    "Behind FILE, charge and strength a --log may have its power ('1.5 kW'), 'reflux 3', 'start 30 min' at "
-    "total\n"
-    "reflux before anything was taken, and the extract of the charge ('1.5 plato').\n"
-    "--learn takes: stages, plate-efficiency, heat-loss, reflux, pot-loss, holdup. A figure that is learned "
+    "Behind FILE, charge and strength a --log may have its power ('1.5 kW'), its reflux ('reflux 3'), the "
+    "time\n"
+    "before anything was taken ('total reflux 30 min'), and the extract of its charge ('1.5 plato').\n"
+    "--learn takes: stages, plate-efficiency, heat-loss, reflux, pot-loss, plate-holds. A figure to learn "
     "may\n"
     "have a value from elsewhere with its standard uncertainty: --reflux '3 +- 0.3'.";
 
@@ -352,7 +357,7 @@ std::vector<learnable> learnables(learning_options const& o) {
             {"heat-loss", still_figure::neck_share, o.heat_loss, read_share_of},
             {"reflux", still_figure::reflux_ratio, o.ratio, read_number_of},
             {"pot-loss", still_figure::pot_loss, o.loss, read_loss_of},
-            {"holdup", still_figure::plate_holdup, o.holdup, read_millilitres}};
+            {"plate-holds", still_figure::plate_holdup, o.holdup, read_millilitres}};
 }
 
 /// The figures to learn, with what is known of them.
@@ -364,7 +369,7 @@ std::vector<still_unknown> read_unknowns(learning_options const& o, std::vector<
         auto const found = std::find_if(all.begin(), all.end(),
                                         [&](learnable const& each) { return each.word == part.text; });
         if (found == all.end()) {
-            refuse(part, "expected of: stages, plate-efficiency, heat-loss, reflux, pot-loss, holdup");
+            refuse(part, "expected of: stages, plate-efficiency, heat-loss, reflux, pot-loss, plate-holds");
         }
         for (still_unknown const& each : unknowns)
             if (each.what == found->what) refuse(part, "named twice");
@@ -419,14 +424,14 @@ log_given read_log(given const& g, wording const& words) {
         };
         if (part.text.starts_with("reflux ")) {
             take(ratio, [&] { return read_plain(behind(7), 0.0, 1000.0); });
-        } else if (part.text.starts_with("start ")) {
-            take(start, [&] { return read_as<units::time>(behind(6), {"a time", "s, min or h"}); });
+        } else if (part.text.starts_with("total reflux ")) {
+            take(start, [&] { return read_as<units::time>(behind(13), {"a time", "s, min or h"}); });
         } else if (part.text.ends_with("plato")) {
             take(plato, [&] { return read_extract(part).degrees(); });
         } else {
             take(power, [&] {
-                return read_as<units::power>(part,
-                                             {"a power", "W or kW; or 'reflux R', 'start TIME', 'N plato'"});
+                return read_as<units::power>(
+                    part, {"a power", "W or kW; or 'reflux R', 'total reflux TIME', 'N plato'"});
             });
         }
     }
@@ -488,7 +493,8 @@ still read_known(learning_options const& o, std::vector<learnable> const& all,
                   {argument::share_of_the_vapour_that_condenses, o.heat_loss},
                   {argument::murphree_efficiency, o.efficiency},
                   {argument::number_of_stages, o.stages},
-                  {argument::holdup, o.holdup}},
+                  {argument::holdup, o.holdup},
+                  {argument::temperature_of_the_reflux, o.cold}},
                  [&] {
                      if (o.plates.present) {
                          known.tower = column::of_plates(read_count(o.plates, 100),
@@ -500,7 +506,11 @@ still read_known(learning_options const& o, std::vector<learnable> const& all,
                      known.neck = neck::condensing(value(still_figure::neck_share, 0.0));
                      known.head =
                          head::total_condenser(reflux::constant(value(still_figure::reflux_ratio, 0.0)));
+                     if (o.cold.present) known.head = known.head.reflux_at(read_any_temperature(o.cold));
                      known.pot.loss = value(still_figure::pot_loss, 0.0) * watt_per_kelvin;
+                     on_behalf_of(o.head_holdup, [&] {
+                         known.head = known.head.holding(read_millilitres(o.head_holdup) * millilitre);
+                     });
                      known.pot.room = read_any_temperature(o.room);
                      known.pot.require_possible();
                  });
@@ -596,6 +606,11 @@ std::string as_options(learned_still const& r, learning_options const& o) {
         text += fmt::format(" --heat-loss '{:.2g} %'", 100.0 * r.found.neck.share());
     if (r.found.pot.loss.value() > 0.0)
         text += fmt::format(" --pot-loss '{:.2g} W/K'", r.found.pot.loss.value());
+    if (r.found.tower.holdup().value() > 0.0)
+        text += fmt::format(" --plate-holds '{:.2g} mL'", in(r.found.tower.holdup(), millilitre));
+    if (r.found.head.holdup().value() > 0.0)
+        text += fmt::format(" --head-holds '{:.2g} mL'", in(r.found.head.holdup(), millilitre));
+    if (o.cold.present) text += fmt::format(" --reflux-temperature '{}'", printable(o.cold.text));
     return text;
 }
 

@@ -95,8 +95,7 @@ content correction_table(side const& columns, instrument const& options, asker& 
     table.row = [&cells, meter, t](given const& row) {
         row_of_cells result(t.size());
         for (std::size_t k = 0; k < t.size(); ++k) {
-            bool const covered = t[k].celsius() >= correlation::oiml_r22::lowest_celsius &&
-                                 t[k].celsius() <= correlation::oiml_r22::highest_celsius;
+            bool const covered = plain::liquid_temperature_range(t[k].celsius()).ok;
             if (!covered && cells.knows_a_refusal()) continue;
             result[k] = cells.ask([&] { return meter.strength(meter.composition(row, t[k])).number; });
         }

@@ -23,7 +23,7 @@ INSERT INTO ledger (day, vessel, kg, reading_percent, celsius) VALUES
     ('2031-03-03', 'tails jar', 1.742, 38.5, 29.5),
     ('2031-03-04', 'hearts jar', 2.284, 83.2, 27.0),
     ('2031-03-04', 'tails jar', 1.655, 41.0, 26.0),
-    ('2031-03-05', 'hearts jar', 2.295, 83.8, 48.0), -- read too soon: the spirit was still hot
+    ('2031-03-05', 'hearts jar', 2.295, 83.8, -28.0), -- a slip of the pen: it was 28
     ('2031-03-05', 'tails jar', 1.701, NULL, 24.0);  -- never read
 -- [ledger]
 

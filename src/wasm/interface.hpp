@@ -32,6 +32,7 @@ strength_scale strength_scale_of(int code) noexcept;
 medium medium_of(int code) noexcept;
 azeotrope_side azeotrope_side_of(int code) noexcept;
 sugar sugar_of(int code) noexcept;
+sweetener sweetener_of(int code) noexcept;
 
 /// True strength from the reading of a hydrometer for spirit. The functions of its own scale would be
 /// faster; they are in the module for the legal scale of most countries alone, for the sake of its size.

@@ -95,6 +95,8 @@ void runs(bytes& in) {
         default: s.neck = neck::losing(in.number(0.0, 10.0) * watt_per_kelvin);
         }
         if (in.choice(4) == 0) s.flow = flow_model::enthalpy_balance;
+        if (in.choice(2)) s.tower = s.tower.holding(in.number(0.0, 0.3) * litre);
+        if (in.choice(2)) s.head = s.head.holding(in.number(0.0, 1.0) * litre);
         run_plan plan;
         if (in.choice(4) == 0) plan.start = in.number(0.0, 100.0) * minute;
         for (int n = in.choice(3); n > 0; --n) {

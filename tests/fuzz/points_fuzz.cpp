@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: BSL-1.0
-// Files of measured points, and the equilibrium that is laid through them.
+// Files of measured points, and the equilibrium that is laid through them; logs of runs.
 #include "hostile.hpp"
 
 #include "points.hpp"
 
 #include <aqueth/measured_equilibrium.hpp>
+#include <aqueth/still/run_log.hpp>
 
 #include <sys/mman.h>
 #include <unistd.h>
@@ -67,6 +68,15 @@ extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size
             HOSTILE_REQUIRE(each.line > 0 && (each.vapour || each.temperature));
             if (each.temperature) HOSTILE_WITHIN(each.temperature->celsius(), 0.0, 120.01);
             if (each.pressure) HOSTILE_WITHIN(in(*each.pressure, kilopascal), 0.09, 20001.0);
+        }
+    } catch (text_error const& refused) {
+        HOSTILE_REQUIRE(*refused.what());
+    }
+    try {
+        for (log_row const& row : parse_run_log(text).rows) {
+            HOSTILE_REQUIRE(row.line > 0 && (row.elapsed || row.collected));
+            if (row.strength) HOSTILE_WITHIN(row.strength->value(), 0.0, 1.0);
+            if (row.head) HOSTILE_WITHIN(row.head->celsius(), 0.0, 120.01);
         }
     } catch (text_error const& refused) {
         HOSTILE_REQUIRE(*refused.what());

@@ -224,6 +224,44 @@ void washes(bytes& in) {
         HOSTILE_WITHIN(sg->value(), 0.5, 2.0);
 }
 
+void sugar_and_light(bytes& in) {
+    double const strength = in.number(0.0, 100.0), concentration = in.number(0.0, 900.0);
+    auto const t = celsius(in.number(0.0, 40.0));
+    auto const kind = static_cast<sweetener>(in.choice(4));
+    auto const liqueur = unless_refused(
+        [&] { return sweetened::of(litre, by_volume(strength), concentration * gram_per_litre, t, kind); });
+    if (liqueur) {
+        auto const back = unless_refused([&] {
+            return strength_behind_sugar(liqueur->density(), t, concentration * gram_per_litre, kind);
+        });
+        if (back) HOSTILE_NEAR(back->percent(), strength, 1e-5);
+        unless_refused(
+            [&] { return sugar_behind_density(liqueur->density(celsius(20)), liqueur->strength(), kind); });
+        unless_refused([&] { return liqueur->strength_doubt(); });
+        if (auto const n = unless_refused([&] { return refractive_index_of(*liqueur); }))
+            unless_refused([&] { return brix_of(*n); });
+    }
+    auto const spirit =
+        unless_refused([&] { return parcel::of(litre, by_volume(in.number(0.0, 100.0)), t); });
+    if (spirit) {
+        auto const plan = unless_refused(
+            [&] { return sweeten(*spirit, by_volume(strength), concentration * gram_per_litre, kind); });
+        if (plan) HOSTILE_NEAR(plan->product.strength().percent(), strength, 1e-6);
+    }
+    double const rho = in.number(700.0, 1400.0), light = in.number(1.3, 1.5);
+    unless_refused([&] { return find_methanol(rho * kilogram_per_cubic_metre, refractive_index(light)); });
+    unless_refused([&] {
+        return wash_from_gravity_and_index(litre, specific_gravity(rho / 998.2), refractive_index(light), t);
+    });
+    unless_refused([&] {
+        return fermented_wash(litre, specific_gravity(in.number(0.98, 1.15)), brix(in.number(0.0, 40.0)), t);
+    });
+    unless_refused([&] {
+        return strength_of_distilled_sample(in.number(0.0, 1.0) * litre, t, in.number(0.0, 1.0) * litre,
+                                            by_volume(strength), t, in.number(0.0, 0.2));
+    });
+}
+
 void small_things(bytes& in) {
     double const degrees = in.number(0.0, 200.0), metres = in.number(-5000.0, 11000.0);
     auto const t = celsius(in.number(-20.0, 40.0));
@@ -237,17 +275,91 @@ void small_things(bytes& in) {
         HOSTILE_WITHIN(p->value(), 2e4, 2e5);
 }
 
+void liquids(bytes& in) {
+    double const given = in.number(0.0, 1.0);
+    auto const t = celsius(in.number(-30.0, 110.0));
+    auto const p = in.number(50.0, 210.0) * kilopascal;
+    auto const w = unless_refused([&] { return mass_fraction(given); });
+    if (!w) return;
+    if (auto const eta = unless_refused([&] { return viscosity(*w, t); }))
+        HOSTILE_WITHIN(eta->value(), 2e-4, 9e-3);
+    if (auto const c = unless_refused([&] { return speed_of_sound(*w, t); }))
+        HOSTILE_WITHIN(c->value(), 1100.0, 1640.0);
+    if (auto const k = unless_refused([&] { return thermal_conductivity(*w, t); }))
+        HOSTILE_WITHIN(k->value(), 0.2, 0.6);
+    if (auto const flash = unless_refused([&] { return flash_point(*w); })) {
+        HOSTILE_WITHIN(flash->celsius(), 12.7, 65.0);
+        if (auto const limit =
+                unless_refused([&] { return lower_flammable_temperature(*w, 101.325 * kilopascal); }))
+            HOSTILE_REQUIRE(*limit < *flash);
+    }
+    if (auto const share = unless_refused([&] { return saturated_vapour_fraction(*w, t, p); }))
+        HOSTILE_WITHIN(*share, 0.0, 1.0);
+    unless_refused([&] { return vapour_hazard_over(*w, t, p, in.number(0.0, 50.0) * kelvins); });
+    double const degrees = uk_proof_degrees(*w);
+    HOSTILE_WITHIN(degrees, 0.0, 175.4);
+    if (auto const back = unless_refused([&] { return by_uk_proof(degrees); }))
+        HOSTILE_NEAR(back->value(), given, 1e-11);
+    auto const scale = static_cast<trade_scale>(in.choice(4));
+    double const marks = in.number(0.0, 150.0);
+    if (auto const sg = unless_refused([&] { return gravity_on(scale, marks); }))
+        HOSTILE_NEAR(degrees_on(scale, *sg), marks, 1e-9 * (1.0 + marks));
+}
+
+void cellar(bytes& in) {
+    pycnometer const flask{in.number(0.0, 1.0) * kilogram,
+                           in.number(0.0, 2.0) * kilogram,
+                           celsius(in.number(0.0, 40.0)),
+                           in.number(0.0, 2.0) * kilogram,
+                           celsius(in.number(-20.0, 40.0)),
+                           in.number(0.0, 3e-4) * per_kelvin,
+                           in.number(0.5, 1.5) * kilogram_per_cubic_metre};
+    if (auto const rho = unless_refused([&] { return flask.density(); }))
+        HOSTILE_WITHIN(rho->value(), 0.0, 3e4);
+    if (auto const w = unless_refused([&] { return flask.composition(); }))
+        HOSTILE_WITHIN(w->value(), 0.0, 1.0);
+    double const litres = in.number(0.0, 100.0), plato = in.number(0.0, 70.0);
+    if (auto const made = unless_refused([&] { return wort_by_volume(litres * litre, extract(plato)); })) {
+        auto const again = unless_refused([&] { return wort_of_extract(made->solids, made->volume); });
+        if (again && litres > 1e-3 && litres < 1e200) HOSTILE_NEAR(again->extract.degrees(), plato, 1e-8);
+    }
+    mash tun{in.number(0.0, 20.0) * kilogram, in.number(0.0, 60.0) * kilogram, celsius(in.number(0.0, 60.0))};
+    tun.vessel = in.number(0.0, 1e4) * joule_per_kelvin;
+    tun.moisture = in.number(0.0, 0.08);
+    auto const wanted = celsius(in.number(30.0, 80.0));
+    if (auto const strike = unless_refused([&] { return strike_temperature(tun, wanted); }))
+        HOSTILE_WITHIN(strike->celsius(), 0.0, 116.85);
+    if (auto const heat = unless_refused([&] {
+            return heat_of_fermentation(litres * litre, by_volume(in.number(0.0, 20.0)),
+                                        static_cast<sugar>(in.choice(3)));
+        }))
+        HOSTILE_WITHIN(heat->rise.value(), 0.0, 60.0);
+    auto const filled = unless_refused([&] {
+        return parcel::of(in.number(0.0, 300.0) * kilogram, mass_fraction(in.number(0.0, 1.0)),
+                          celsius(20.0));
+    });
+    if (!filled) return;
+    cask_rates const rates{in.number(0.0, 0.5), in.number(-0.1, 0.5)};
+    auto const time = in.number(0.0, 100.0) * julian_year;
+    auto const left = unless_refused([&] { return cask_after(*filled, rates, time); });
+    if (left) HOSTILE_REQUIRE(left->ethanol() <= filled->ethanol() * (1.0 + 1e-12));
+    if (left) unless_refused([&] { return cask_rates_from_gaugings(*filled, *left, time); });
+}
+
 }  // namespace
 
 extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size) {
     bytes in(data, size);
-    switch (in.choice(7)) {
+    switch (in.choice(10)) {
     case 0: strengths(in); break;
     case 1: densities(in); break;
     case 2: instruments(in); break;
     case 3: boiling(in); break;
     case 4: heats(in); break;
     case 5: washes(in); break;
+    case 6: liquids(in); break;
+    case 7: cellar(in); break;
+    case 8: sugar_and_light(in); break;
     default: small_things(in); break;
     }
     return 0;

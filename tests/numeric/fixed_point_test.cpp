@@ -10,7 +10,8 @@
 namespace aqueth {
 namespace {
 
-// cos x = x at 0.7390851332151607 (a well-known constant, from memory; the check is that the cosine returns it).
+// cos x = x at 0.7390851332151607 (a well-known constant, from memory; the check is that the cosine returns
+// it).
 TEST(FixedPoint, OfTheCosine) {
     numeric::fixed_point<1> search;
     auto const cosine = [](std::array<double, 1> const& x) { return std::array<double, 1>{std::cos(x[0])}; };

@@ -146,9 +146,9 @@ TEST(PlainAttenuation, RefusesGravitiesOutsideTheirRange) {
         expect_status(plain::fermented_wash_from_reading(1.06, bad, 20.0, 998.2).status, argument::reading,
                       limit::all_fermented_to_none_at_that_temperature, bad);
     }
-    for (double const bad : {-0.1, 40.1, nan})
+    for (double const bad : {-0.1, 80.1, nan})
         expect_status(plain::fermented_wash_from_reading(1.06, 1.0, bad, 998.2).status, argument::temperature,
-                      limit::oiml_r22_water_liquid, bad);
+                      limit::water_liquid_and_sugar_solutions, bad);
     for (double const bad : {0.0, 1600.0, nan})
         expect_status(plain::fermented_wash_from_reading(1.06, 1.0, 20.0, bad).status,
                       argument::density_behind_the_reading, limit::none, bad);

@@ -117,18 +117,20 @@ TEST(PlainBlending, RefusesWithArgumentValueAndRange) {
     expect_refused(plain::mix(two, 0).status, argument::number_of_parcels, limit::none, 0.0, 1.0, infinity);
     expect_refused(plain::mix(empty, 2).status, argument::mass_of_all_parcels, limit::none, 0.0, least,
                    infinity);
-    expect_refused(plain::mix(two, 2, 41.0).status, argument::temperature, limit::liquid_above_freezing_point,
-                   41.0, plain::freezing_celsius(0.1).value, 40.0);
+    double const boils = plain::hottest_liquid_celsius(plain::mix(two, 2, 20.0).value.product.mass_fraction);
+    expect_refused(plain::mix(two, 2, 95.0).status, argument::temperature, limit::liquid_below_boiling_point,
+                   95.0, plain::freezing_celsius(0.1).value, boils);
     expect_refused(plain::mix(two, 2, nan).status, argument::temperature, limit::liquid_above_freezing_point,
-                   nan, plain::freezing_celsius(0.1).value, 40.0);
+                   nan, plain::freezing_celsius(0.1).value, boils);
     plain::parcel<double> const cold[] = {{1.0, 0.9, -5.0}, weak};
     expect_refused(plain::mix(cold, 2).status, argument::temperature_of_a_part, limit::heats_of_mixing, -5.0,
-                   0.0, 40.0);
-    plain::parcel<double> const hot[] = {{1.0, 1.0, 39.0}, {1.0, 0.0, 39.0}};
+                   0.0, 116.85);
+    plain::parcel<double> const hot[] = {{1.0, 1.0, 78.0}, {1.0, 0.0, 99.0}};
     auto const too_warm = plain::mix(hot, 2).status;
     expect_refused(too_warm, argument::temperature_of_the_mixture_without_loss_of_heat,
-                   limit::oiml_r22_and_heats_of_mixing, too_warm.value, 0.0, 40.0 + 1e-9);
-    EXPECT_GT(too_warm.value, 40.0);
+                   limit::oiml_r22_and_heats_of_mixing, too_warm.value, 0.0,
+                   plain::hottest_liquid_celsius(0.5) + 1e-9);
+    EXPECT_GT(too_warm.value, 81.8);
 
     for (double const bad : {0.81, nan, infinity}) {
         expect_refused(plain::dilute(strong, bad, water_15).status, argument::target_strength,
@@ -178,12 +180,12 @@ TEST(PlainBlending, APlanOfAdditionsThatBreaksOffIsNone) {
         expect_refused(plain::dilute_in_additions(strong, 0.5, water_15, steps, bad),
                        argument::number_of_additions, limit::none, bad, 1.0, 1000.0);
     }
-    // Equal additions of warm water to strong spirit: below 40 °C after the first one and at the end, above
-    // on the way.
-    plain::parcel<double> const warm{1.0, 0.95, 36.0};
-    plain::liquid<double> const tap{0.0, 34.0};
+    // Equal additions of hot water to hot strong spirit: liquid after the first one and at the end, boiling on
+    // the way.
+    plain::parcel<double> const warm{1.0, 0.95, 77.0};
+    plain::liquid<double> const tap{0.0, 90.0};
     ASSERT_TRUE(plain::dilute(warm, 0.05, tap).status.ok);
-    plain::parcel<double> const first[] = {warm, {0.01, 0.0, 34.0}};
+    plain::parcel<double> const first[] = {warm, {0.01, 0.0, 90.0}};
     ASSERT_TRUE(plain::mix(first, 2).status.ok);
     constexpr int many = 1000;
     std::vector<plain::adjustment<double>> plan(many, plain::adjustment<double>{{strong, 1.0, 1.0}, strong});

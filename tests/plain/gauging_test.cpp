@@ -43,9 +43,9 @@ TEST(PlainGauging, RefusesProofsAndTemperatures) {
         expect_refusal(plain::proof_gallons_per_pound(bad), argument::proof, limit::none, bad);
         expect_refusal(plain::volume_factor_to_60_fahrenheit(bad, 20.0), argument::proof, limit::none, bad);
     }
-    auto const warm = expect_refusal(plain::volume_factor_to_60_fahrenheit(190.0, 49.0),
-                                     argument::temperature, limit::oiml_r22, 49.0);
-    EXPECT_EQ(warm.upper, 40.0);
+    auto const warm = expect_refusal(plain::volume_factor_to_60_fahrenheit(190.0, 79.0),
+                                     argument::temperature, limit::liquid_below_boiling_point, 79.0);
+    EXPECT_NEAR(warm.upper, 78.2, 0.1);
     expect_refusal(plain::volume_factor_to_60_fahrenheit(10.0, -10.0), argument::temperature,
                    limit::liquid_above_freezing_point, -10.0);
 }

@@ -179,12 +179,12 @@ TEST(PlainHydrometer, RefusesWhatIsNoMarkTemperatureOrInstrument) {
         EXPECT_EQ(why.lower, 500.0);
         EXPECT_EQ(why.upper, 1500.0);
     }
-    for (double const bad : {-20.5, 40.5, nan, infinity}) {
-        auto const why =
-            expect_refusal(meter.strength<at_20>(0.5, bad), argument::temperature, limit::oiml_r22, bad);
+    for (double const bad : {-20.5, 100.5, nan, infinity}) {
+        auto const reason = bad > 0.0 ? limit::liquid_below_boiling_point : limit::oiml_r22;
+        auto const why = expect_refusal(meter.strength<at_20>(0.5, bad), argument::temperature, reason, bad);
         EXPECT_EQ(why.lower, -20.0);
-        EXPECT_EQ(why.upper, 40.0);
-        expect_refusal(density.density_kg_m3(900.0, bad), argument::temperature, limit::oiml_r22, bad);
+        EXPECT_EQ(why.upper, plain::hottest_liquid_celsius(0.0));
+        expect_refusal(density.density_kg_m3(900.0, bad), argument::temperature, reason, bad);
         EXPECT_FALSE(meter.reading(0.5, bad).status.ok);
     }
     for (double const bad : {-0.5, 40.5, nan}) {

@@ -84,20 +84,22 @@ TEST(PlainParcel, RefusesWithArgumentValueAndRange) {
         expect_refused(plain::ethanol_mol(plain::parcel<double>{bad, 0.5, 20.0}).status, argument::mass, bad,
                        0.0, infinity);
     }
-    for (double const bad : {-20.5, 40.5, nan, infinity}) {
-        expect_refused(plain::parcel_by_mass(1.0, 0.4, bad).status, argument::temperature, bad, -20.0, 40.0,
-                       limit::oiml_r22);
-        expect_refused(plain::parcel_by_volume(1.0, 0.4, bad).status, argument::temperature, bad, -20.0, 40.0,
-                       limit::oiml_r22);
-        expect_refused(plain::parcel_by_moles(1.0, 1.0, bad).status, argument::temperature, bad, -20.0, 40.0,
-                       limit::oiml_r22);
-        expect_refused(plain::volume_litres(made.value, bad).status, argument::temperature, bad, -20.0, 40.0,
-                       limit::oiml_r22);
+    for (double const bad : {-20.5, 85.0, nan, infinity}) {
+        auto const reason = bad > 0.0 ? limit::liquid_below_boiling_point : limit::oiml_r22;
+        auto const boils = [](double w) { return plain::hottest_liquid_celsius(w); };
+        expect_refused(plain::parcel_by_mass(1.0, 0.4, bad).status, argument::temperature, bad, -20.0,
+                       boils(0.4), reason);
+        expect_refused(plain::parcel_by_volume(1.0, 0.4, bad).status, argument::temperature, bad, -20.0,
+                       boils(0.4), reason);
+        expect_refused(plain::parcel_by_moles(1.0, 1.0, bad).status, argument::temperature, bad, -20.0,
+                       boils(correlation::molar_mass::mass_fraction_from_mole_fraction(0.5)), reason);
+        expect_refused(plain::volume_litres(made.value, bad).status, argument::temperature, bad, -20.0,
+                       boils(0.4), reason);
         expect_refused(plain::pure_alcohol_litres(made.value, bad).status, argument::temperature, bad, -20.0,
-                       40.0, limit::oiml_r22);
+                       boils(1.0), reason);
     }
-    expect_refused(plain::parcel_by_mass(1.0, 0.0, -0.5).status, argument::temperature, -0.5, 0.0, 40.0,
-                   limit::liquid_above_freezing_point);
+    expect_refused(plain::parcel_by_mass(1.0, 0.0, -0.5).status, argument::temperature, -0.5, 0.0,
+                   plain::hottest_liquid_celsius(0.0), limit::liquid_above_freezing_point);
     expect_refused(plain::parcel_by_moles(0.0, 0.0, 20.0).status, argument::amount_of_ethanol_and_water, 0.0,
                    (std::numeric_limits<double>::min)(), infinity);
     // without an answer every number is NaN, and a parcel that was never made is none

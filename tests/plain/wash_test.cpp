@@ -88,18 +88,22 @@ TEST(PlainWash, RefusesWhatNoScaleHas) {
 }
 
 TEST(PlainWash, RefusesATemperatureAtWhichItIsNoLiquid) {
-    for (double const bad : {-0.1, 40.1, nan, infinity}) {
+    for (double const bad : {-0.1, 80.1, nan, infinity}) {
         expect_refused(plain::sucrose_density_kg_m3(10.0, bad), argument::temperature,
-                       limit::liquid_above_freezing_point, bad);
+                       limit::water_liquid_and_sugar_solutions, bad);
         auto const found = plain::true_gravity_from_density(1050.0, bad);
-        expect_refused(found, argument::temperature, limit::oiml_r22_water_liquid, bad);
+        expect_refused(found, argument::temperature, limit::water_liquid_and_sugar_solutions, bad);
         EXPECT_EQ(found.status.lower, 0.0);
-        EXPECT_EQ(found.status.upper, 40.0);
+        EXPECT_EQ(found.status.upper, 80.0);
     }
     EXPECT_TRUE(plain::wash_density_kg_m3(0.2, 5.0, -5.0).status.ok);
-    for (double const bad : {-19.0, 40.1, nan})
+    for (double const bad : {-19.0, nan})
         expect_refused(plain::wash_density_kg_m3(0.2, 5.0, bad), argument::temperature,
                        limit::liquid_above_freezing_point, bad);
+    expect_refused(plain::wash_density_kg_m3(0.05, 5.0, 80.1), argument::temperature,
+                   limit::water_liquid_and_sugar_solutions, 80.1);
+    expect_refused(plain::wash_density_kg_m3(0.2, 5.0, 95.0), argument::temperature,
+                   limit::liquid_below_boiling_point, 95.0);
 }
 
 TEST(PlainWash, RefusesMoreEthanolThanTheExtractLeaves) {

@@ -42,6 +42,23 @@ answers(convert_strength.other_temperature "aqueth convert_strength --strength '
 answers(convert_strength.water "aqueth convert_strength --strength '0 %mass' --csv"
     "percent_vol_20C,0,.*sg_60F_air,1,")
 
+# The Act of 1818: proof spirit is 57.1 % vol at 60 F; Simmonds, 1919: absolute alcohol is 175.35 % of it (R 22: 175.30).
+answers(convert_strength.published_british_proof "aqueth convert_strength --degrees '100 UK proof' --csv" "percent_vol_60F,57[.]0[4-9]")
+answers(convert_strength.published_over_proof "aqueth convert_strength --strength '100 %vol' --all" "British proof .Sikes. +175[.]3 degrees")
+answers(convert_strength.baume_there_and_back
+    [=[v=$(aqueth convert_strength --strength '40 %vol' --csv | sed -n 's/^baume_lighter_60F,\([0-9.]*\),.*/\1/p')
+aqueth convert_strength --degrees "$v Baume"]=] "is 40[.]00 % vol")
+# Must: 1000 (1.0825 - 1) = 82.5 Oechsle; 17*(4.54 + 0.022*17) = 83.538 Oechsle are 17 KMW; 145 - 145/1.0825 = 11.05 Baume.
+answers(convert_strength.must "aqueth convert_strength --must '1.0825 sg'" "Oechsle +82[.]5 degrees.*Baumé, modulus 145 +11[.]05 degrees")
+answers(convert_strength.kmw "aqueth convert_strength --must '17 KMW'" "^17 KMW is a gravity of 1[.]0835, 20[.]1[0-9] °P.*Oechsle +83[.]5")
+answers(convert_strength.plato "aqueth convert_strength --must '20 Plato' --json" "\"kmw\": 16[.]8.*\"plato\": (20[.]0|19[.]99999)")
+refuses(convert_strength.two_questions "aqueth convert_strength --strength '40 %vol' --must '17 KMW'" "give one of --strength, --degrees and --must")
+refuses(convert_strength.beyond_british_proof "aqueth convert_strength --degrees '180 UK proof'" "--degrees '180 UK proof': degrees of the scale 180 is outside 0 to 175[.]")
+refuses(convert_strength.unknown_degrees "aqueth convert_strength --degrees '22 Cartier'" "expected degrees of UK proof, or Baume")
+refuses(convert_strength.must_of_spirit "aqueth convert_strength --must '0.95 sg'" "--must '0.95 sg': specific gravity 0[.]95 is outside 1 to 1[.]2168")
+refuses(convert_strength.must_unit "aqueth convert_strength --must '17 %vol'" "expected degrees of Oechsle, KMW")
+refuses(convert_strength.must_nan "aqueth convert_strength --must 'nan KMW'" "not a number")
+
 refuses(convert_strength.no_unit "aqueth convert_strength --strength '43'"
     "--strength '43': the unit is missing; expected a strength: %vol, %mass")
 refuses(convert_strength.percent "aqueth convert_strength --strength '43%'" "%vol, %mass or %mol")
@@ -78,11 +95,11 @@ refuses(convert_strength.volume "aqueth convert_strength --strength '43 L'"
 refuses(convert_strength.unknown_temperature "aqueth convert_strength --strength '43 %vol' --temperature '20 X'"
     "unknown unit 'X'; expected a temperature")
 refuses(convert_strength.ice "aqueth convert_strength --strength '0 %vol' --temperature '-5 C'"
-    "--temperature '-5 C': temperature -5 °C is outside 0 to 40 °C .*freezing point")
+    "--temperature '-5 C': temperature -5 °C is outside 0 to 99[.]9[0-9]* °C .*freezing point")
 refuses(convert_strength.frozen "aqueth convert_strength --strength '12 %vol' --temperature '-10 C'"
     "--temperature '-10 C': temperature -10 °C is outside .*freezing point")
-refuses(convert_strength.too_hot "aqueth convert_strength --strength '12 %vol' --temperature '41 C'"
-    "--temperature '41 C': temperature 41 °C is outside -4[.][0-9]+ to 40 °C .*freezing point")
+refuses(convert_strength.too_hot "aqueth convert_strength --strength '12 %vol' --temperature '95 C'"
+    "--temperature '95 C': temperature 95 °C is outside -4[.][0-9]+ to 91[.][0-9]+ °C .*boiling point")
 refuses(convert_strength.mass_with_reference "aqueth convert_strength --strength '45 %mass at 60 F'"
     "--strength '45 %mass at 60 F': a mass fraction does not depend on temperature")
 refuses(convert_strength.moles_with_reference "aqueth convert_strength --strength '0.2 mol/mol at 20 C'"

@@ -77,7 +77,7 @@ refuses(correct_reading.nan_reading "aqueth correct_reading --reading 'nan %vol'
 refuses(correct_reading.infinite_temperature "aqueth correct_reading --reading '84 %vol' --temperature 'inf C'"
     "'inf C': not a number")
 refuses(correct_reading.huge_temperature "aqueth correct_reading --reading '84 %vol' --temperature '1e308 C'"
-    "temperature 1e[+]308 °C is outside -20 to 40 °C")
+    "temperature 1e[+]308 °C is outside -20 to 99[.]9")
 refuses(correct_reading.overflow "aqueth correct_reading --reading '1e999 %vol' --temperature '31 C'"
     "too large or too small")
 refuses(correct_reading.negative_reading "aqueth correct_reading --reading '-1 %vol' --temperature '31 C'"
@@ -87,12 +87,12 @@ refuses(correct_reading.reading_above_100 "aqueth correct_reading --reading '101
 refuses(correct_reading.proof_above_200
     "aqueth correct_reading --scale proof --reading '201 proof' --temperature '60 F'"
     "201 US proof is outside 0 to 200")
-refuses(correct_reading.too_hot "aqueth correct_reading --reading '84 %vol' --temperature '41 C'"
-    "temperature 41 °C is outside -20 to 40 °C")
-refuses(correct_reading.too_hot_in_fahrenheit "aqueth correct_reading --reading '84 %vol' --temperature '140 F'"
-    "'140 F': temperature 140 °F is outside -4 to 104 °F")
+refuses(correct_reading.too_hot "aqueth correct_reading --reading '84 %vol' --temperature '101 C'"
+    "temperature 101 °C is outside -20 to 99[.]9")
+refuses(correct_reading.too_hot_in_fahrenheit "aqueth correct_reading --reading '84 %vol' --temperature '215 F'"
+    "'215 F': temperature 215 °F is outside -4 to 211[.]9")
 refuses(correct_reading.too_cold "aqueth correct_reading --reading '84 %vol' --temperature '-30 C'"
-    "temperature -30 °C is outside -20 to 40 °C")
+    "temperature -30 °C is outside -20 to 99[.]9")
 refuses(correct_reading.frozen "aqueth correct_reading --reading '5 %vol' --temperature '-15 C'"
     "--temperature '-15 C': temperature -15 °C is outside .*freezing point")
 refuses(correct_reading.frozen_inverse "aqueth correct_reading --strength '10 %vol' --temperature '-15 C'"
@@ -135,8 +135,8 @@ refuses(correct_reading.twice "aqueth correct_reading --reading '84 %vol' --read
 answers(correct_reading.line_break "aqueth correct_reading --reading '84 %vol' --temperature $'31\\nC\\r'"
     "^True strength 80[.]76 ")
 # What is refused can be told from the range.
-refuses(correct_reading.hair_too_hot "aqueth correct_reading --reading '40 %vol' --temperature '40.00000001 C'"
-    "temperature 40[.]00000001 °C is outside -20 to 40 °C")
+refuses(correct_reading.hair_too_cold "aqueth correct_reading --reading '40 %vol' --temperature '-20.00000001 C'"
+    "temperature -20[.]00000001 °C is outside -20 to 99[.]9")
 # What the parser of options refuses is said in plain words.
 refuses(correct_reading.nothing_behind "aqueth correct_reading --reading '40 %vol' --temperature"
     "^aqueth correct_reading: --temperature needs a value\n$")

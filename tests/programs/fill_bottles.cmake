@@ -50,8 +50,8 @@ refuses(fill_bottles.negative_strength
     "aqueth fill_bottles --amount '3 L' --strength '-45 %vol' --temperature '22 C' --bottle '700 mL'"
     "-45 % vol at 20 °C is outside 0 to 100")
 refuses(fill_bottles.hot
-    "aqueth fill_bottles --amount '3 L' --strength '45 %vol' --temperature '60 C' --bottle '700 mL'"
-    "60 °C is outside -20 to 40")
+    "aqueth fill_bottles --amount '3 L' --strength '45 %vol' --temperature '90 C' --bottle '700 mL'"
+    "90 °C is outside -20 to 83[.]")
 refuses(fill_bottles.frozen
     "aqueth fill_bottles --amount '3 L' --strength '8 %vol' --temperature '-12 C' --bottle '700 mL'"
     "--temperature '-12 C': temperature -12 °C is outside .*freezing")

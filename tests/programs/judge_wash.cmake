@@ -47,13 +47,21 @@ answers(judge_wash.glucose_is_anhydrous "aqueth judge_wash --volume '25 L' --wan
 answers(judge_wash.monohydrate "aqueth judge_wash --volume '25 L' --wanted '11 %vol' --sugar 'glucose monohydrate'"
     "^Add 5[.]190 kg of glucose monohydrate and 21[.]92 kg of water[.].*in the crystals +472[.][0-9]+ g of water.*before +17[.]40 °P")
 
-# A refractometer shows alcohol as sugar: read as a saccharometer's, 20 -> 8 would be 6.8 % vol where about 10 are true.
+# A refractometer shows alcohol as sugar: read as a saccharometer's, 20 -> 8 would be 6.8 % vol.
 foreach(unit brix Brix bx)
-  refuses(judge_wash.refractometer.${unit} "aqueth judge_wash --volume '25 L' --original '20 plato' --final '8 ${unit}'"
-      "--final '8 ${unit}': Brix needs its instrument[.] .*saccharometer.*'plato'.*refractometer.*only before fermentation.*read a hydrometer")
+  answers(judge_wash.refractometer.${unit} "aqueth judge_wash --volume '25 L' --original '20 plato' --final '8 ${unit}'"
+      "^The wash holds 10[.]7 % vol.*before +20[.]00 °P")
 endforeach()
-refuses(judge_wash.original_brix "aqueth judge_wash --volume '25 L' --original '20 brix' --final '2 plato'"
-    "--original '20 brix': Brix needs its instrument")
+# The wash of 1.085 to 0.992 shows 6.5 (read_refractometer): the same strength within 0.1.
+answers(judge_wash.same_by_refractometer "aqueth judge_wash --volume '25 L' --original '1.085 sg' --final '6.5 brix'" "^The wash holds 12[.]4 % vol.*gravity 0[.]99(19|20)")
+answers(judge_wash.original_brix "aqueth judge_wash --volume '25 L' --original '20 brix' --final '2 plato'" "before +20[.]00 °P")
+refuses(judge_wash.warm_refractometer "aqueth judge_wash --volume '25 L' --original '20 plato' --final '8 brix' --final-temperature '28 C'"
+    "--final-temperature '28 C': is for hydrometers: a refractometer is read at 20 C")
+refuses(judge_wash.warm_original_brix "aqueth judge_wash --volume '25 L' --original '20 brix' --original-temperature '28 C' --final '8 brix'"
+    "--original-temperature '28 C': is for hydrometers")
+refuses(judge_wash.brix_above_original "aqueth judge_wash --volume '25 L' --original '20 plato' --final '21 brix'"
+    "--final '21 brix': refractometer reading 21 °Bx is outside .*from all extract fermented to none")
+refuses(judge_wash.no_brix "aqueth judge_wash --volume '25 L' --original '20 plato' --final 'many brix'" "--final 'many brix': ")
 refuses(judge_wash.sugar_without_wanted "aqueth judge_wash ${fell} --sugar lead" "--sugar 'lead': needs --wanted")
 refuses(judge_wash.yield_without_wanted "aqueth judge_wash ${fell} --yield much" "--yield 'much': needs --wanted")
 foreach(option --original-temperature --final-temperature --pressure --altitude)
@@ -78,7 +86,7 @@ refuses(judge_wash.syrup "aqueth judge_wash --volume '25 L' --original '1.2 sg' 
     "--original '1[.]2 sg': original extract 44[.]0[0-9]* °P is outside 0[.]01 to 30 °P [(]Balling[)]")
 refuses(judge_wash.no_gravity "aqueth judge_wash --volume '25 L' --original '85 kg' --final '0.992 sg'"
     "'kg' is the unit of a mass; expected a gravity")
-refuses(judge_wash.hot "aqueth judge_wash ${fell} --final-temperature '60 C'" "--final-temperature '60 C': temperature 60 °C is outside")
+refuses(judge_wash.hot "aqueth judge_wash ${fell} --final-temperature '90 C'" "--final-temperature '90 C': temperature 90 °C is outside")
 refuses(judge_wash.too_strong "aqueth judge_wash --volume '25 L' --wanted '25 %vol'" "25 % vol at 20 °C is outside .* 20 .*the highest strength that yeast survives, common practice")
 refuses(judge_wash.nothing_wanted "aqueth judge_wash --volume '25 L' --wanted '0 %vol'"
     "--wanted '0 %vol': strength 0 % vol at 20 °C is outside 0[.]01 to 20 .*[(]up to the highest strength that yeast survives")
@@ -86,8 +94,8 @@ refuses(judge_wash.wanted_begins_as_syrup
     "aqueth judge_wash --volume '25 L' --wanted '20 %vol' --sugar 'glucose monohydrate' --yield 30%"
     "--wanted '20 %vol': strength 20 % vol at 20 °C is outside 0[.]01 to [0-9]+[.][0-9]+ .*at 30 % of the stoichiometric yield; more would begin above 30 °P")
 foreach(option original final)
-  refuses(judge_wash.hot_${option} "aqueth judge_wash ${fell} --${option}-temperature 41C"
-      "--${option}-temperature '41C': temperature 41 °C is outside 0 to 40 °C [(]OIML R 22, water liquid[)]")
+  refuses(judge_wash.hot_${option} "aqueth judge_wash ${fell} --${option}-temperature 81C"
+      "--${option}-temperature '81C': temperature 81 °C is outside 0 to 80 °C [(]water liquid, ICUMSA")
 endforeach()
 refuses(judge_wash.other_sugar "aqueth judge_wash --volume '25 L' --wanted '10 %vol' --sugar lactose" "--sugar 'lactose': expected sucrose, glucose [(]anhydrous[)], glucose monohydrate [(]sold as dextrose[)] or fructose")
 refuses(judge_wash.poor_yield "aqueth judge_wash --volume '25 L' --wanted '10 %vol' --yield '20 %'"

@@ -54,8 +54,8 @@ refuses(print_table.range_with_comma "aqueth print_table density --rows '1 to 2,
     "decimal point")
 refuses(print_table.strength_above_100 "aqueth print_table density --rows '1 to 200 %vol by 10' --columns '1 to 2 C'"
     "101 % vol at 20 °C is outside 0 to 100")
-refuses(print_table.too_hot "aqueth print_table density --rows '1 to 2 %vol' --columns '1 to 50 C by 7'"
-    "43 °C is outside -20 to 40")
+refuses(print_table.too_hot "aqueth print_table density --rows '1 to 2 %vol' --columns '1 to 120 C by 17'"
+    "103 °C is outside -20 to 99[.]9")
 refuses(print_table.strengths_for_temperatures
     "aqueth print_table density --rows '1 to 2 %vol' --columns '1 to 2 %vol'"
     "expected a temperature")
@@ -82,8 +82,8 @@ refuses(print_table.amount_below_zero
     "aqueth print_table water-by-mass --rows '80 %vol' --columns '50 %vol' --amount '-1 L'"
     "volume -1 L is outside")
 refuses(print_table.hot_water
-    "aqueth print_table water-by-mass --amount '1 L' --temperature '41 C' --rows '80 %vol' --columns '50 %vol'"
-    "--temperature '41 C': temperature 41 °C is outside 0 to 40 °C")
+    "aqueth print_table water-by-mass --amount '1 L' --temperature '101 C' --rows '80 %vol' --columns '50 %vol'"
+    "--temperature '101 C': temperature 101 °C is outside 0 to 99[.]9")
 refuses(print_table.two_forms "aqueth print_table density --rows '1 to 2 %vol' --columns '1 to 2 C' --json --csv"
     "either --json or --csv")
 # 27 CFR 30.65, table 5: 190 proof weighs 6.79434 lb a gallon at 60 F (R 22: within a few units of the fifth digit).

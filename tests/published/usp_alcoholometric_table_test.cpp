@@ -5,6 +5,7 @@
 #include "published/deviations.hpp"
 #include "published/table.hpp"
 
+#include <aqueth/pycnometer.hpp>
 #include <aqueth/specific_gravity.hpp>
 #include <aqueth/strength.hpp>
 
@@ -59,4 +60,28 @@ TEST(UspAlcoholometricTable, AllColumns) {
     volume.guards({.largest = 0.0062, .mean = 0.0027, .meeting = 32});
     sg_25.guards({.largest = 8.6e-5, .mean = 2.5e-5, .meeting = 61});
     sg_60.guards({.largest = 8.0e-5, .mean = 2.9e-5, .meeting = 57});
+}
+
+// A pycnometer measures such a gravity in air by definition: the same flask, the same temperature, weighed against
+// water. Weighings made up from the printed column must find the printed strength.
+TEST(UspAlcoholometricTable, WeighingsInAFlask) {
+    table const t("usp_29_alcoholometric_table.csv");
+    deviations d("usp_pycnometer", "% mass",
+                 precision::each_cell("half a unit of the printed gravity and strength"));
+    auto const f60 = at_60_fahrenheit::temperature();
+    for (auto const& row : t.rows()) {
+        if (row["volume_percent"] < 1.0) continue;  // water
+        auto const check = [&](units::temperature at, char const* column) {
+            pycnometer p{45.0 * gram, 145.0 * gram, at, (45.0 + 100.0 * row[column]) * gram, at};
+            double const found = p.composition().percent();
+            p.with_liquid = p.with_liquid + 100.0 * 5e-5 * gram;
+            double const half_a_digit = std::abs(p.composition().percent() - found);
+            d.add(row.text("volume_percent") + " % vol, " + column,
+                  found - row["mass_percent_of_volume_percent"], half_a_digit + 0.005);
+        };
+        check(celsius(25.0), "sg_air_25_25");
+        check(f60, "sg_air_15_56_15_56");
+    }
+    EXPECT_EQ(d.cells(), 66);
+    d.guards({.largest = 0.058, .mean = 0.0195, .meeting = 61});
 }

@@ -103,17 +103,17 @@ class Arrays(unittest.TestCase):
     def test_refused_elements(self):
         with warnings.catch_warnings():
             warnings.simplefilter("error")
-            found = aqueth.density_kg_m3([0.4, 0.4, 1.5, np.nan], [20.0, 50.0, 20.0, 20.0])
-        why = aqueth.reasons(aqueth.density_kg_m3, [0.4, 0.4, 1.5, np.nan], [20.0, 50.0, 20.0, 20.0])
+            found = aqueth.density_kg_m3([0.4, 0.4, 1.5, np.nan], [20.0, 95.0, 20.0, 20.0])
+        why = aqueth.reasons(aqueth.density_kg_m3, [0.4, 0.4, 1.5, np.nan], [20.0, 95.0, 20.0, 20.0])
         self.assertEqual(why.refused.tolist(), [False, True, True, True])
         self.assertEqual(np.isnan(found).tolist(), why.refused.tolist())
         self.assertEqual(why.argument.tolist(), [0, Argument.temperature, Argument.mass_fraction, Argument.mass_fraction])
-        self.assertEqual(why.limit[1], Limit.oiml_r22)
-        self.assertEqual((why.value[1], why.lower[1], why.upper[1]), (50.0, -20.0, 40.0))
+        self.assertEqual(why.limit[1], Limit.liquid_below_boiling_point)
+        self.assertEqual((why.value[1], why.lower[1], why.upper[1]), (95.0, -20.0, 82.844628))
         listed = dict(why.refusals())
         self.assertEqual(list(listed), [(1,), (2,), (3,)])
         with self.assertRaises(aqueth.Refusal) as caught:
-            aqueth.density_kg_m3(0.4, 50.0)
+            aqueth.density_kg_m3(0.4, 95.0)
         self.assertEqual(str(listed[1,]), str(caught.exception))
 
     def test_answers_that_are_nan_are_no_refusals(self):

@@ -51,14 +51,14 @@ class Calls(unittest.TestCase):
 
     def test_refusal(self):
         with self.assertRaises(Refusal) as caught:
-            aqueth.density_kg_m3(0.4, 50.0)
+            aqueth.density_kg_m3(0.4, 95.0)
         refusal = caught.exception
         self.assertIsInstance(refusal, ValueError)
-        self.assertEqual((refusal.function, refusal.argument, refusal.limit), ("density_kg_m3", Argument.temperature, Limit.oiml_r22))
-        self.assertEqual((refusal.value, refusal.lower, refusal.upper), (50.0, -20.0, 40.0))
-        self.assertEqual(str(refusal), "density_kg_m3: temperature 50 is outside -20 to 40 (OIML R 22)")
+        self.assertEqual((refusal.function, refusal.argument, refusal.limit), ("density_kg_m3", Argument.temperature, Limit.liquid_below_boiling_point))
+        self.assertEqual((refusal.value, refusal.lower, refusal.upper), (95.0, -20.0, 82.844628))
+        self.assertEqual(str(refusal), "density_kg_m3: temperature 95 is outside -20 to 82.84463 (liquid, up to its boiling point at 101.325 kPa)")
         again = pickle.loads(pickle.dumps(refusal))
-        self.assertEqual((str(again), again.upper), (str(refusal), 40.0))
+        self.assertEqual((str(again), again.upper), (str(refusal), 82.844628))
         for bad in (math.nan, math.inf, -math.inf):
             with self.assertRaises(Refusal):
                 aqueth.density_kg_m3(bad, 20.0)
@@ -81,7 +81,7 @@ class Calls(unittest.TestCase):
             self.assertEqual(parameters[-1], "keywords")
             for parameter in parameters[:-1]:
                 self.assertRegex(function.__doc__, rf"(?m)^{parameter} ")
-        self.assertIn("-20 to 40 °C", aqueth.density_kg_m3.__doc__)
+        self.assertIn("-20 to 100 °C", aqueth.density_kg_m3.__doc__)
         self.assertIn("density_kg_m3", aqueth.__all__)
 
     def test_strength(self):

@@ -12,7 +12,9 @@ import aqueth
 
 VECTORS = pathlib.Path(os.environ.get("AQUETH_VECTORS", pathlib.Path(__file__).parent.parent / "vectors" / "vectors.tsv"))
 ENUMERATED = {"convert_strength": (1, 2), "specific_gravity_of": (3,), "mass_fraction_from_specific_gravity": (3,),
-              "strength_from_reading": (2,), "reading_of_strength": (2,), "coexistence": (2,), "sugar_needed": (2,)}
+              "strength_from_reading": (2,), "reading_of_strength": (2,), "coexistence": (2,), "sugar_needed": (2,),
+              "sweet_density_kg_m3": (2,), "sweet_composition_from_strength": (2,), "strength_behind_sugar": (3,),
+              "sugar_behind_density_g_per_litre": (2,), "strength_doubt_from_sugar": (2,), "sweeten": (5,), "refractive_index": (2,)}
 
 
 def read():

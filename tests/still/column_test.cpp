@@ -254,8 +254,8 @@ TEST(Column, ANeckCostsFewLooks) {
 }
 
 // A run with a thousand states asks a thousand times. Every stage then takes about one evaluation, as it
-// remembers its liquid and slopes; a search that climbs from the still needs six, or hundreds where the column
-// pinches.
+// remembers its liquid and slopes; a search that climbs from the still needs six, or hundreds where the
+// column pinches.
 TEST(Column, OneLookAtEachStageForEachStateOfALongRun) {
     counting_mixture const m{sea_level()};
     int const stages = 100;

@@ -39,7 +39,8 @@ run_point steam() {
 // 83.91, 188.43, 419.1; 101.3 kPa boil at 99.97 °C, 419.0. A gram in a second, cooled to 20 °C with water from
 // 15 to 45 °C, gives 2256.5 + 335.1 W, and 2591.6 W/125.45 kJ/kg = 20.66 g/s of water. The library claims 1 %.
 TEST(Cooling, SteamByTheSteamTables) {
-    auto const d = demand_of_condenser(steam(), head::none(), {celsius(15), celsius(45), celsius(20)}, sea_level());
+    auto const d =
+        demand_of_condenser(steam(), head::none(), {celsius(15), celsius(45), celsius(20)}, sea_level());
     EXPECT_NEAR(in(d.condensing, watt), 2256.5, 1e-9);
     EXPECT_NEAR(in(d.cooling, watt), 335.1, 1e-3 * 335.1);
     EXPECT_NEAR(in(d.water * second, millilitre), 20.66 / 0.99910, 2e-3 * 20.66);
@@ -50,7 +51,8 @@ TEST(Cooling, SteamByTheSteamTables) {
 // here for the part that condenses. The other part has the logarithmic mean of its two ends.
 TEST(Cooling, AreaOfACondenserWithOneTemperature) {
     for (double const out : {20.0, 45.0, 80.0}) {
-        auto const d = demand_of_condenser(steam(), head::none(), {celsius(15), celsius(out), celsius(20)}, sea_level());
+        auto const d =
+            demand_of_condenser(steam(), head::none(), {celsius(15), celsius(out), celsius(20)}, sea_level());
         double const boils = sea_level().temperature(0.0) - 273.15, between = d.water_between.celsius();
         double const capacity = 2256.5 / (out - between);  // W/K
         EXPECT_NEAR(d.condensing_ua.value(), capacity * std::log((boils - between) / (boils - out)), 1e-9);
@@ -122,8 +124,8 @@ TEST(Cooling, MomentsAddUpToTheRun) {
                 partial_water += seconds * n.water.value();
             }
         }
-        EXPECT_NEAR(heat / whole.heat().value(), 1.0, 5e-4);  // mixing in the receiver
-        EXPECT_NEAR(water / whole.water.value(), 1.0, 5e-4);
+        EXPECT_NEAR(heat / whole.heat().value(), 1.0, 1e-3);  // mixing in the receiver
+        EXPECT_NEAR(water / whole.water.value(), 1.0, 1e-3);
         if (s.head.reflux_temperature()) {
             EXPECT_LT(condensing, 0.95 * whole.condensing.value());
         } else {
@@ -132,6 +134,25 @@ TEST(Cooling, MomentsAddUpToTheRun) {
         EXPECT_NEAR(partial_water, partial.water.value(), 1e-5 * partial.water.value());
         EXPECT_EQ(partial.water.value() > 0.0, s.head.what() == head::kind::partial_condenser);
     }
+}
+
+// A cold reflux: the vapour's heat is that of the moles that condense, and the rest cools the reflux.
+TEST(Cooling, ColdRefluxCoolsBeforeItReturns) {
+    auto const& c = sea_level();
+    auto const s = with_cold_reflux();
+    auto const p =
+        distil(quillbeck_charge(), s, until(condition::still_strength(by_volume(5))), c).fractions.back().end;
+    double const d = p.distillate.value(), bubble = c.temperature(d);
+    auto const to = [&](double celsius_) {  // J/mol
+        return model::enthalpy::liquid(d, bubble) - model::enthalpy::liquid(d, celsius_ + 273.15);
+    };
+    auto const one = detail::parcel_of_moles(1.0, d).volume(celsius(20));  // of a mole
+    double const taken = p.take_off.value() / one.value();
+    double const latent = c.vapour_enthalpy(d) - c.liquid_enthalpy(d).value;
+    auto const demand = demand_of_condenser(p, s.head, {celsius(12), celsius(50), celsius(18)}, c);
+    EXPECT_NEAR(demand.condensing.value() / (4.0 * taken * latent), 1.0, 1e-9);
+    EXPECT_NEAR(demand.cooling.value() / (3.0 * taken * to(40.0) + taken * to(18.0)), 1.0, 1e-9);
+    EXPECT_NEAR(p.condenser.value() / (4.0 * taken * latent + 3.0 * taken * to(40.0)), 1.0, 1e-9);
 }
 
 // What neck and partial condenser take is what the vapour loses: heat and ethanol balance by hand, from the
@@ -148,19 +169,20 @@ TEST(Cooling, PartialCondenserBalances) {
         double const beyond = p.condenser.value() / (c.vapour_enthalpy(d) - c.liquid_enthalpy(d).value);
         double const passed = beyond / 0.4, all = passed / 0.95;
         double const v = 0.6 * l2 + 0.4 * d, l1 = c.liquid(v), y = 0.05 * l1 + 0.95 * v;
-        double const heat = passed * c.vapour_enthalpy(v) -
-                            (passed - beyond) * c.liquid_enthalpy(l2).value - beyond * c.vapour_enthalpy(d);
+        double const heat = passed * c.vapour_enthalpy(v) - (passed - beyond) * c.liquid_enthalpy(l2).value -
+                            beyond * c.vapour_enthalpy(d);
         auto const demand = demand_of_partial_condenser(p, t, c);
         EXPECT_NEAR(demand.condensing.value() / heat, 1.0, 1e-9);
         double const enters = c.temperature(l1) - 273.15, leaves = p.vapour.celsius();
-        EXPECT_NEAR(demand.condensing_ua.value() /
-                        (heat * std::log((enters - 60.0) / (leaves - 15.0)) / (enters - 60.0 - leaves + 15.0)),
+        EXPECT_NEAR(demand.condensing_ua.value() / (heat * std::log((enters - 60.0) / (leaves - 15.0)) /
+                                                    (enters - 60.0 - leaves + 15.0)),
                     1.0, 1e-7);
         auto const top = load_at_top(p, 50e-3 * metre, c);
         EXPECT_NEAR(top.composition.value() / y, 1.0, 1e-7);
         EXPECT_NEAR(top.temperature.kelvin(), c.temperature(c.liquid(y)), 1e-6);
         EXPECT_NEAR(p.vapour_flow.value() / all, 1.0, 1e-9);
-        EXPECT_NEAR(demand_of_condenser(p, head::none(), t, c).condensing.value() / p.condenser.value(), 1.0, 1e-12);
+        EXPECT_NEAR(demand_of_condenser(p, head::none(), t, c).condensing.value() / p.condenser.value(), 1.0,
+                    1e-12);
     }
 }
 
@@ -174,7 +196,8 @@ TEST(Cooling, LoadOfAColumnBySteam) {
     EXPECT_NEAR(top.flow.value(), 1.673e-3, 3e-6);
     auto twice = steam();
     twice.vapour_flow = 2.0 * twice.vapour_flow;
-    EXPECT_NEAR(load_at_top(twice, 50e-3 * metre, sea_level()).velocity.value(), 2.0 * top.velocity.value(), 1e-9);
+    EXPECT_NEAR(load_at_top(twice, 50e-3 * metre, sea_level()).velocity.value(), 2.0 * top.velocity.value(),
+                1e-9);
     EXPECT_NEAR(load_at_top(steam(), 100e-3 * metre, sea_level()).f_factor, 0.25 * top.f_factor, 1e-12);
 }
 
@@ -182,7 +205,8 @@ TEST(Cooling, RefusesWhatCannotBe) {
     auto const p = steam();
     auto const ask = [&](double in_, double out, double receiver) {
         return [=] {
-            return demand_of_condenser(p, head::none(), {celsius(in_), celsius(out), celsius(receiver)}, sea_level());
+            return demand_of_condenser(p, head::none(), {celsius(in_), celsius(out), celsius(receiver)},
+                                       sea_level());
         };
     };
     for (double const bad : {-1.0, 41.0, std::nan("")})
@@ -196,26 +220,26 @@ TEST(Cooling, RefusesWhatCannotBe) {
     strong.vapour = kelvin(sea_level().temperature(0.8));
     auto const e = expect_refusal(
         [&] {
-            return demand_of_condenser(strong, head::none(), {celsius(15), celsius(90), celsius(20)}, sea_level());
+            return demand_of_condenser(strong, head::none(), {celsius(15), celsius(90), celsius(20)},
+                                       sea_level());
         },
         "temperature of the water out");
     EXPECT_NEAR(e.upper(), strong.vapour.celsius() - 0.1, 1e-9);
-    EXPECT_NEAR(
-        expect_refusal(
-            [&] {
-                return demand_of_condenser(strong, head::none(), {celsius(15), celsius(45), celsius(90)}, sea_level());
-            },
-            "temperature of the receiver")
-            .upper(),
-        sea_level().temperature(0.8) - 273.25, 1e-9);
+    EXPECT_NEAR(expect_refusal(
+                    [&] {
+                        return demand_of_condenser(strong, head::none(),
+                                                   {celsius(15), celsius(45), celsius(90)}, sea_level());
+                    },
+                    "temperature of the receiver")
+                    .upper(),
+                sea_level().temperature(0.8) - 273.25, 1e-9);
     expect_refusal(
         [&] {
             return demand_of_partial_condenser(strong, {celsius(15), celsius(90)}, sea_level());
         },
         "temperature of the water out");
     for (double const bad : {0.0, -0.1, 11.0, std::nan("")})
-        expect_refusal([&] { return load_at_top(p, bad * metre, sea_level()); },
-                       "diameter of the column");
+        expect_refusal([&] { return load_at_top(p, bad * metre, sea_level()); }, "diameter of the column");
 }
 
 }  // namespace

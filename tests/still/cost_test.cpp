@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: BSL-1.0
 // What heat and water cost: against figures worked by hand.
 #include <aqueth/still/cost.hpp>
+#include <aqueth/still/heating.hpp>
+#include <aqueth/still/run.hpp>
 
 #include "expect_refusal.hpp"
+#include "runs.hpp"
 
 #include <gtest/gtest.h>
 
@@ -33,6 +36,25 @@ TEST(Cost, GasByTheBottle) {
     EXPECT_NEAR(bottle.price_per_kilowatt_hour(), 0.2328, 5e-5);
     EXPECT_NEAR(bottle.price_of(1.0 * kilowatt_hour), 0.5819, 5e-5);
     EXPECT_EQ(bottle.efficiency(), 0.4);
+}
+
+// A charge that is filled in hot saves its warming, and changes nothing else of the run.
+TEST(Cost, PreheatedRunSavesItsWarming) {
+    auto plan = test::until(condition::distillate_strength(by_volume(50)));
+    auto const cold = distil(test::quillbeck_charge(), test::quillbeck(), plan, test::sea_level());
+    plan.charged_at = celsius(70);
+    auto const hot = distil(test::quillbeck_charge(), test::quillbeck(), plan, test::sea_level());
+    auto const by_itself =
+        heat_to_boil(test::quillbeck_charge(), test::quillbeck().pot, standard_atmosphere, celsius(70));
+    // the rise of the boiling point by extract is linearized in a run: 0.1 mK
+    EXPECT_NEAR(in(hot.warming.supplied, by_itself.supplied), 1.0, 1e-5);
+    EXPECT_EQ(hot.boiling_time, cold.boiling_time);
+    EXPECT_LT(cost_of(hot.energy(), heat_source::electricity(0.3)).money(),
+              cost_of(cold.energy(), heat_source::electricity(0.3)).money());
+    plan.charged_at = celsius(95);
+    expect_refusal(
+        [&] { return distil(test::quillbeck_charge(), test::quillbeck(), plan, test::sea_level()); },
+        "temperature of the charge");
 }
 
 TEST(Cost, RefusesWhatCannotBe) {

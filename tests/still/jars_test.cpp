@@ -22,8 +22,12 @@ using test::sea_level;
 using test::until;
 
 wash low_wines() { return wash::of(20.0 * litre, by_volume(28), plato(0), celsius(20)); }
-run_plan spirit_run() { return until(condition::distillate_strength(by_volume(20))); }
-jar_plan half_litres() { return {0.5 * litre, 0.2 * litre, celsius(26)}; }
+run_plan spirit_run() {
+    auto plan = until(condition::distillate_strength(by_volume(20)));
+    plan.spout_temperature = celsius(26);
+    return plan;
+}
+jar_plan half_litres() { return {0.5 * litre, 0.2 * litre}; }
 
 // Masses of ethanol and water in the jars, the foreshots and the residue are those of the charge; the jars are
 // equal but for the last one; the running average is the mixture.
@@ -133,8 +137,12 @@ TEST(Jars, RefusesWhatCannotBe) {
         expect_refusal(fill({bad * litre}), "volume of a jar");
     for (double const bad : {-1.0, 30.0, std::nan("")})
         expect_refusal(fill({litre, bad * litre}), "discarded volume");
-    for (double const bad : {-30.0, 41.0, std::nan("")})
-        expect_refusal(fill({litre, 0.1 * litre, celsius(bad)}), "temperature of the spout");
+    for (double const bad : {-30.0, 41.0, std::nan("")}) {
+        auto plan = spirit_run();
+        plan.spout_temperature = celsius(bad);
+        expect_refusal([&] { return fill_jars(low_wines(), pot_still(), plan, {litre}, sea_level()); },
+                       "temperature of the spout");
+    }
     expect_refusal(fill({1.0 * millilitre}), "number of jars");
     auto with_cuts = spirit_run();
     with_cuts.cuts = {{condition::collected(litre)}};

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
-// The apparatus around the pot in runs without holdup: neck, partial condenser, cold reflux, take-off rate, time
-// at total reflux, and steps of the plan. Against an independent dynamic model, published practice, balances by
-// hand at one instant, and runs that are cut in two.
+// The apparatus around the pot in runs without holdup: neck, partial condenser, cold reflux, take-off rate,
+// time at total reflux, and steps of the plan. Against an independent dynamic model, published practice,
+// balances by hand at one instant, and runs that are cut in two.
 #include <aqueth/boiling_curve.hpp>
 #include <aqueth/hydrometer.hpp>
 #include <aqueth/model/enthalpy.hpp>
@@ -93,8 +93,8 @@ std::vector<still> apparatus() {
     return all;
 }
 
-// Figures of an independent dynamic model of the same still, written apart from this library: 1 % of the volume.
-// Its strengths were given to 0.1 or 0.01 % vol, and are met within 0.1.
+// Figures of an independent dynamic model of the same still, written apart from this library: 1 % of the
+// volume. Its strengths were given to 0.1 or 0.01 % vol, and are met within 0.1.
 TEST(Apparatus, AgreesWithAnIndependentDynamicModel) {
     auto const expect = [](double cut, still const& s, double litres, double strength) {
         hearts const found = above(cut, s);
@@ -115,8 +115,8 @@ TEST(Apparatus, AgreesWithAnIndependentDynamicModel) {
     expect(80.0, s, 2.191, 87.3);
 }
 
-// The same model: with 65 to 75 % condensed, a partial condenser as the only reflux of three plates gives 2.6 to
-// 3.8 % vol more than a total condenser that returns the same share.
+// The same model: with 65 to 75 % condensed, a partial condenser as the only reflux of three plates gives 2.6
+// to 3.8 % vol more than a total condenser that returns the same share.
 TEST(Apparatus, PartialCondenserEnriches) {
     for (double const share : {0.65, 0.70, 0.75}) {
         hearts const total =
@@ -127,8 +127,9 @@ TEST(Apparatus, PartialCondenserEnriches) {
     }
 }
 
-// The same model: 13 % more internal reflux, from a reflux colder than it boils, gives 6 % more volume. How cold
-// that is follows from heat capacity and heat of vaporization: 13 % of 39 kJ/mol over about 0.12 kJ/(mol K).
+// The same model: 13 % more internal reflux, from a reflux colder than it boils, gives 6 % more volume. How
+// cold that is follows from heat capacity and heat of vaporization: 13 % of 39 kJ/mol over about 0.12 kJ/(mol
+// K).
 TEST(Apparatus, ColdReflux) {
     double const d = recorded(four_plates()).points[0].distillate.value();
     double const boils = sea_level().temperature(d);
@@ -144,8 +145,8 @@ TEST(Apparatus, ColdReflux) {
         1e-5);
 }
 
-// Common practice (no source read): the second distillation of low wines of about 28 % vol begins with heads of 78
-// to 82 % vol. A bare pot gives 75; 10 to 20 % condensed in head and neck of the pot give 77 to 80.
+// Common practice (no source read): the second distillation of low wines of about 28 % vol begins with heads
+// of 78 to 82 % vol. A bare pot gives 75; 10 to 20 % condensed in head and neck of the pot give 77 to 80.
 TEST(Apparatus, SecondDistillationOfAPot) {
     auto const first = [](double share) {
         still s = pot();
@@ -171,8 +172,8 @@ TEST(Apparatus, NeckAndPartialCondenserAreOneThing) {
     EXPECT_EQ(of_head.heat.neck.value(), 0.0);
 }
 
-// Neck and partial condenser in series, flows and heats from the top down with plain bisection. What both condense
-// meets on the top stage.
+// Neck and partial condenser in series, flows and heats from the top down with plain bisection. What both
+// condense meets on the top stage.
 TEST(Apparatus, NeckAndPartialCondenserInSeriesByHand) {
     auto const& m = sea_level();
     double const first = 0.15, second = 0.4, passed = (1.0 - first) * (1.0 - second);
@@ -209,8 +210,8 @@ TEST(Apparatus, NeckAndPartialCondenserInSeriesByHand) {
     }
 }
 
-// A neck that loses heat by a coefficient, by hand at each recorded instant: the heat is the coefficient times the
-// difference of temperatures, and the share that condenses for it closes the balance of the neck.
+// A neck that loses heat by a coefficient, by hand at each recorded instant: the heat is the coefficient
+// times the difference of temperatures, and the share that condenses for it closes the balance of the neck.
 TEST(Apparatus, HeatLossOfTheNeckByHand) {
     auto const& m = sea_level();
     still s = four_plates();
@@ -260,8 +261,8 @@ TEST(Apparatus, CoolingWaterOfAPartialCondenser) {
     EXPECT_LT(colder.points[0].take_off, r.points[0].take_off);
 }
 
-// The reflux follows from what is taken: the volume rises evenly with time, and at each instant the strength is
-// that of a constant reflux of the same ratio.
+// The reflux follows from what is taken: the volume rises evenly with time, and at each instant the strength
+// is that of a constant reflux of the same ratio.
 TEST(Apparatus, TakeOffRate) {
     units::volume_flow const rate = 12.0 * millilitre / minute;
     still const s = plates(4, head::total_condenser(reflux::of_take_off(rate)));
@@ -283,6 +284,53 @@ TEST(Apparatus, TakeOffRate) {
         "take-off rate");
     still bare = pot();
     EXPECT_NEAR(refused.upper(), recorded(bare).points[0].take_off.value() * 6e7, 1e-6 * refused.upper());
+}
+
+// A rate that falls short later is refused where it does, and not by a look beyond the end of the run.
+TEST(Apparatus, TakeOffRateThatFallsShort) {
+    still const s = plates(4, head::total_condenser(reflux::of_take_off(34.0 * millilitre / minute)));
+    auto const run = [&](units::time end) {
+        return distil(charge(), s, until(condition::elapsed(end)), sea_level());
+    };
+    double shortest = 1.0, longest = 400.0;  // min
+    for (int i = 0; i < 40; ++i) {
+        double const middle = 0.5 * (shortest + longest);
+        try {
+            static_cast<void>(run(middle * minute));
+            shortest = middle;
+        } catch (refusal const& e) {
+            ASSERT_EQ(e.code(), argument::take_off_rate) << e.what();
+            longest = middle;
+        }
+    }
+    EXPECT_GT(shortest, 30.0);
+    EXPECT_LT(longest, 390.0);
+    // Up to there the reflux falls to nothing.
+    EXPECT_NEAR(run(shortest * minute).fractions[0].end.reflux_ratio, 0.0, 1e-6);
+
+    still large = plates(4, head::total_condenser(reflux::of_take_off(1e-3 * millilitre / minute)));
+    large.pot.power = 100.0 * kilowatt;
+    expect_refusal(
+        [&] { return distil(charge(), large, until(condition::elapsed(1.0 * hour)), sea_level()); },
+        "take-off rate");
+}
+
+// Under a low pressure the vapour can be colder than the room. The neck then loses nothing.
+TEST(Apparatus, NeckInAWarmRoom) {
+    boiling_curve const vacuum(5.0 * kilopascal);
+    still s = pot();
+    s.pot.room = celsius(60);
+    auto const run = [&] {
+        run_plan plan = until(condition::collected(0.5 * litre));
+        plan.points = 2;
+        return distil(charge(), s, plan, vacuum);
+    };
+    distillation const insulated = run();
+    s.neck = neck::losing(2.0 * watt_per_kelvin);
+    distillation const losing = run();
+    ASSERT_LT(losing.points[0].vapour, celsius(60));
+    EXPECT_NEAR(losing.heat.neck.value(), 0.0, 1e-3);
+    EXPECT_NEAR(losing.points[1].distillate.value(), insulated.points[1].distillate.value(), 1e-9);
 }
 
 // The time at total reflux costs time and heat; without holdup nothing else changes.
@@ -366,7 +414,8 @@ TEST(Apparatus, AStepIsTwoRuns) {
     EXPECT_NEAR(in(whole.heat.supplied, one.heat.supplied + two.heat.supplied), 1.0, 1e-7);
 }
 
-// A step whose condition is met when its turn comes changes at once; a cut that the change passes comes at once.
+// A step whose condition is met when its turn comes changes at once; a cut that the change passes comes at
+// once.
 TEST(Apparatus, StepsThatAreDueAtOnce) {
     run_plan plan = until(condition::collected(1.2 * litre));
     plan.steps = {{condition::collected(0.4 * litre), reflux::constant(1.0)},

@@ -512,6 +512,32 @@ TEST(Holdup, RefluxKeepsAStrength) {
     EXPECT_NEAR(held.balance.energy, 0.0, 1e-9);
 }
 
+// A share of the neck that follows from heat answers to the regulator, and the regulator to it.
+TEST(Holdup, RefluxKeepsAStrengthUnderANeckThatLosesHeat) {
+    auto plan = until(condition::strength_lost());
+    plan.points = 20;
+    plan.start = 10.0 * minute;
+    still s = four_plates(50, 10);
+    s.neck = neck::losing(1.0 * watt_per_kelvin);
+    s.head =
+        head::total_condenser(reflux::constant_strength(by_volume(85.0), 20.0)).holding(10.0 * millilitre);
+    auto const r = distil(charge(), s, plan, sea_level());
+    EXPECT_NEAR(r.balance.ethanol, 0.0, 1e-11);
+    EXPECT_NEAR(r.balance.energy, 0.0, 1e-9);
+    EXPECT_GT(percent(r.points.front().distillate), 88.0);  // all is taken until it is weaker
+    EXPECT_NEAR(r.points.front().reflux_ratio, 0.0, 0.01);
+    double const wanted = to<mole_fraction>(by_volume(85.0)).value();
+    for (run_point const& p : r.points) {
+        if (in(p.collected, litre) > 0.5) {
+            EXPECT_NEAR(p.distillate.value(), wanted, 1.1e-5);
+        }
+        if (in(p.collected, litre) > 0.01) {  // the lag is over
+            EXPECT_NEAR(p.neck.value() / (p.vapour - celsius(20)).value(), 1.0, 1e-3);
+        }
+    }
+    EXPECT_NEAR(r.fractions.at(0).end.reflux_ratio, 20.0, 1e-4);
+}
+
 TEST(Holdup, StepsOfThePlanChangeRefluxAndPower) {
     still const s = four_plates(60, 10);
     auto plan = hearts();

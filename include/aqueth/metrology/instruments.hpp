@@ -184,6 +184,16 @@ inline input_quantity vapour_error(double x) {
                                   model::vapour_deviations::uncertainty(x).value);
 }
 
+/// Error of the refractive index of the model, for `measurement_model::from_density_and_index` and the like.
+/// @return input quantity of estimate 0, normal: the root mean square against the fitted handbook
+/// @par Accuracy
+/// That ethanol and sugar do not change each other's refraction was not measured, and is not in it.
+/// @par Source
+/// @ref source_refraction
+inline input_quantity refraction_error() {
+    return input_quantity::normal("refractive index of the model", "1", 0.0, 0.00005);
+}
+
 /// Expansion of an instrument's glass: the conventional value and the spread of glasses.
 /// @return input quantity of 25e-6 /K, rectangular 2e-6 /K to either side
 /// @par Source

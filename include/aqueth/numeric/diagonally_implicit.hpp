@@ -22,8 +22,8 @@ namespace aqueth::inline AQUETH_ABI::numeric {
 /// of its five stages is the end of the step, so that equations without a derivative hold there.
 namespace sdirk4 {
 
-inline constexpr std::size_t stages = 5;
-inline constexpr double gamma = 0.25;  ///< implicit part of each stage
+inline constexpr std::size_t stages = 5;  ///< number of stages
+inline constexpr double gamma = 0.25;     ///< implicit part of each stage
 
 /// explicit part of the stages: stage i uses those before it. The last row and gamma are the weights of the end.
 inline constexpr std::array<std::array<double, 4>, stages> before{{

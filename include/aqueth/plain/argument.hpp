@@ -27,10 +27,12 @@ enum class argument {
     coverage_factor,
     cubic_expansion_of_the_instrument,
     degrees_of_freedom,
+    degrees_of_the_scale,
     density,
     density_behind_the_reading,
     density_it_floats_by,
     diameter_of_the_column,
+    density_of_the_air,
     discarded_volume,
     distance_between_the_liquids_of_two_points,
     effective_degrees_of_freedom,
@@ -56,6 +58,8 @@ enum class argument {
     holdup,
     index,
     indication,
+    indication_with_the_liquid,
+    indication_with_water,
     label_volume,
     least_mass_of_a_lot,
     least_pivot_of_the_matrix,
@@ -65,6 +69,7 @@ enum class argument {
     lines_of_the_second_budget,
     liquid_under_a_mixed_vapour,
     load_in_scale_intervals,
+    margin_of_temperature,
     mass,
     mass_concentration,
     mass_fraction,
@@ -72,8 +77,12 @@ enum class argument {
     mass_of_all_parcels,
     mass_of_the_charge,
     mass_of_the_extract,
+    mass_of_the_sugar,
+    mass_of_the_grain,
+    mass_of_the_water,
     measured_strength,
     measured_value,
+    moisture,
     mole_fraction,
     mole_fraction_in_the_still,
     mole_fraction_of_the_distillate,
@@ -118,6 +127,8 @@ enum class argument {
     reading,
     reading_at_the_spout,
     readings,
+    refractive_index,
+    refractometer_reading,
     real_extract,
     reference_temperature,
     reflux_ratio,
@@ -125,6 +136,7 @@ enum class argument {
     share_of_the_stoichiometric_yield,
     share_of_the_vapour_that_condenses,
     share_that_is_lost,
+    share_lost_in_distillation,
     significant_digits,
     smallest_step_read,
     specific_enthalpy,
@@ -141,6 +153,8 @@ enum class argument {
     strength_of_the_stronger_spirit,
     strength_scale,
     strength_that_is_kept,
+    sugar_concentration,
+    sugar_in_its_water,
     stronger_spirit_above_the_target_by,
     strongest_charge,
     systematic_uncertainty,
@@ -150,6 +164,7 @@ enum class argument {
     temperature_of_a_part,
     temperature_of_a_point,
     temperature_of_the_charge,
+    temperature_of_the_grain,
     temperature_of_the_mixture_without_loss_of_heat,
     temperature_of_the_receiver,
     temperature_of_the_reflux,
@@ -157,6 +172,8 @@ enum class argument {
     temperature_of_the_spout,
     temperature_of_the_water_in,
     temperature_of_the_water_out,
+    temperature_of_the_vessel,
+    temperature_of_the_water,
     temperature_wanted,
     time_at_total_reflux,
     time_between_runs,
@@ -170,10 +187,15 @@ enum class argument {
     volume,
     volume_of_a_jar,
     volume_of_the_charge,
+    volume_of_the_distillate,
+    volume_of_the_sample,
     volume_to_collect,
     volume_wanted,
     wanted_uncertainty,
-    warming_of_the_cooling_water
+    warming_of_the_cooling_water,
+    yearly_loss_of_ethanol,
+    yearly_loss_of_water,
+    years
 };
 
 /// @param a which quantity
@@ -199,10 +221,12 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::coverage_factor: return "coverage factor";
     case argument::cubic_expansion_of_the_instrument: return "cubic expansion of the instrument";
     case argument::degrees_of_freedom: return "degrees of freedom";
+    case argument::degrees_of_the_scale: return "degrees of the scale";
     case argument::density: return "density";
     case argument::density_behind_the_reading: return "density behind the reading";
     case argument::density_it_floats_by: return "density it floats by";
     case argument::diameter_of_the_column: return "diameter of the column";
+    case argument::density_of_the_air: return "density of the air";
     case argument::discarded_volume: return "discarded volume";
     case argument::distance_between_the_liquids_of_two_points:
         return "distance between the liquids of two points";
@@ -231,6 +255,8 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::holdup: return "holdup";
     case argument::index: return "index";
     case argument::indication: return "indication";
+    case argument::indication_with_the_liquid: return "indication with the liquid";
+    case argument::indication_with_water: return "indication with water";
     case argument::label_volume: return "label volume";
     case argument::least_mass_of_a_lot: return "least mass of a lot";
     case argument::least_pivot_of_the_matrix: return "least pivot of the matrix";
@@ -240,6 +266,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::lines_of_the_second_budget: return "lines of the second budget";
     case argument::liquid_under_a_mixed_vapour: return "liquid under a mixed vapour";
     case argument::load_in_scale_intervals: return "load in scale intervals";
+    case argument::margin_of_temperature: return "margin of temperature";
     case argument::mass: return "mass";
     case argument::mass_concentration: return "mass concentration";
     case argument::mass_fraction: return "mass fraction";
@@ -247,8 +274,12 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::mass_of_all_parcels: return "mass of all parcels";
     case argument::mass_of_the_charge: return "mass of the charge";
     case argument::mass_of_the_extract: return "mass of the extract";
+    case argument::mass_of_the_sugar: return "mass of the sugar";
+    case argument::mass_of_the_grain: return "mass of the grain";
+    case argument::mass_of_the_water: return "mass of the water";
     case argument::measured_strength: return "measured strength";
     case argument::measured_value: return "measured value";
+    case argument::moisture: return "moisture";
     case argument::mole_fraction: return "mole fraction";
     case argument::mole_fraction_in_the_still: return "mole fraction in the still";
     case argument::mole_fraction_of_the_distillate: return "mole fraction of the distillate";
@@ -293,6 +324,8 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::reading: return "reading";
     case argument::reading_at_the_spout: return "reading at the spout";
     case argument::readings: return "readings";
+    case argument::refractive_index: return "refractive index";
+    case argument::refractometer_reading: return "refractometer reading";
     case argument::real_extract: return "real extract";
     case argument::reference_temperature: return "reference temperature";
     case argument::reflux_ratio: return "reflux ratio";
@@ -300,6 +333,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::share_of_the_stoichiometric_yield: return "share of the stoichiometric yield";
     case argument::share_of_the_vapour_that_condenses: return "share of the vapour that condenses";
     case argument::share_that_is_lost: return "share that is lost";
+    case argument::share_lost_in_distillation: return "share lost in distillation";
     case argument::significant_digits: return "significant digits";
     case argument::smallest_step_read: return "smallest step read";
     case argument::specific_enthalpy: return "specific enthalpy";
@@ -316,6 +350,8 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::strength_of_the_stronger_spirit: return "strength of the stronger spirit";
     case argument::strength_scale: return "strength scale";
     case argument::strength_that_is_kept: return "strength that is kept";
+    case argument::sugar_concentration: return "sugar concentration";
+    case argument::sugar_in_its_water: return "sugar in its water";
     case argument::stronger_spirit_above_the_target_by: return "stronger spirit, above the target by";
     case argument::strongest_charge: return "strongest charge";
     case argument::systematic_uncertainty: return "systematic uncertainty";
@@ -325,6 +361,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::temperature_of_a_part: return "temperature of a part";
     case argument::temperature_of_a_point: return "temperature of a point";
     case argument::temperature_of_the_charge: return "temperature of the charge";
+    case argument::temperature_of_the_grain: return "temperature of the grain";
     case argument::temperature_of_the_mixture_without_loss_of_heat:
         return "temperature of the mixture without loss of heat";
     case argument::temperature_of_the_receiver: return "temperature of the receiver";
@@ -333,6 +370,8 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::temperature_of_the_spout: return "temperature of the spout";
     case argument::temperature_of_the_water_in: return "temperature of the water in";
     case argument::temperature_of_the_water_out: return "temperature of the water out";
+    case argument::temperature_of_the_vessel: return "temperature of the vessel";
+    case argument::temperature_of_the_water: return "temperature of the water";
     case argument::temperature_wanted: return "temperature wanted";
     case argument::time_at_total_reflux: return "time at total reflux";
     case argument::time_between_runs: return "time between runs";
@@ -347,10 +386,15 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::volume: return "volume";
     case argument::volume_of_a_jar: return "volume of a jar";
     case argument::volume_of_the_charge: return "volume of the charge";
+    case argument::volume_of_the_distillate: return "volume of the distillate";
+    case argument::volume_of_the_sample: return "volume of the sample";
     case argument::volume_to_collect: return "volume to collect";
     case argument::volume_wanted: return "volume wanted";
     case argument::wanted_uncertainty: return "wanted uncertainty";
     case argument::warming_of_the_cooling_water: return "warming of the cooling water";
+    case argument::yearly_loss_of_ethanol: return "yearly loss of ethanol";
+    case argument::yearly_loss_of_water: return "yearly loss of water";
+    case argument::years: return "years";
     }
     return "argument";
 }

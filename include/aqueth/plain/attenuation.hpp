@@ -270,7 +270,7 @@ checked<fermented<T>> fermented_wash_from_gravity(T original_gravity, T final_gr
 /// depends on what it holds, which is what is looked for: both come out at once.
 /// @param original_gravity gravity 20/20 °C before fermentation, to 30 °P
 /// @param reading          what the stem shows after it
-/// @param celsius          temperature of the wash and of the instrument, 0 to 40 °C
+/// @param celsius          temperature of the wash and of the instrument, 0 to 80 °C
 /// @param kg_m3_of_one     density at which the stem shows 1 at that temperature, kg/m3, 500 to 1500
 /// @param kg_m3_of_zero    density at which it would show 0, kg/m3, 0 to 10: above 0 only on a scale for
 ///                         weighing in air

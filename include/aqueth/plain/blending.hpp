@@ -69,23 +69,23 @@ constexpr parcel<T> const& numbers(Part const& part) {
 /// temperature, whatever that is.
 template <number T, class Part>
 checked<T> celsius_without_loss(Part const* parts, std::size_t count, T mass_kg, T mass_fraction) {
-    double const highest = correlation::oiml_r22::highest_celsius;
     T enthalpy = T(0);
     for (std::size_t i = 0; i < count; ++i) {
         parcel<T> const& part = numbers<T>(parts[i]);
         if (part.mass_kg == mass_kg) return {part.celsius, {}};
         if (part.mass_kg == T(0)) continue;
         status const range = within(argument::temperature_of_a_part, part.celsius, heat::lowest_celsius,
-                                    highest, limit::heats_of_mixing);
+                                    heat::highest_celsius, limit::heats_of_mixing);
         if (!range.ok) return no_answer<T>(range);
         enthalpy += part.mass_kg * amounts<T>(part.mass_fraction).enthalpy_j_kg(part.celsius + T(273.15));
     }
     T const mixed = celsius_from_enthalpy(mass_fraction, enthalpy / mass_kg);
+    T const highest = hottest_liquid_celsius(mass_fraction);
     status const range =
         within(argument::temperature_of_the_mixture_without_loss_of_heat, mixed, heat::lowest_celsius,
-               double(T(highest) + rounding<T>), limit::oiml_r22_and_heats_of_mixing);
+               double(highest + rounding<T>), limit::oiml_r22_and_heats_of_mixing);
     if (!range.ok) return no_answer<T>(range);
-    return {mixed < T(highest) ? mixed : T(highest), {}};
+    return {mixed < highest ? mixed : highest, {}};
 }
 
 /// `blend` with volumes in m3.
@@ -130,17 +130,22 @@ template <number T, class Part>
         if (!without_loss.status.ok) return no_answer<answer>(without_loss.status);
         celsius = without_loss.value;
     }
-    range = liquid_range(weakest, celsius);  // else the sum has no meaning
-    if (!range.ok) return no_answer<answer>(range);
+    // No part that is not empty may freeze there, else the sum has no meaning. A part that would boil is taken
+    // as superheated liquid.
+    range = liquid_range(celsius > T(0) ? mass_fraction : weakest, celsius);
+    if (!range.ok) {
+        range.lower = double(coldest_liquid_celsius(weakest));
+        range.upper = double(hottest_liquid_celsius(mass_fraction));
+        return no_answer<answer>(range);
+    }
 
-    // Parts that are not empty are liquid there: the formula needs no more checks.
     T sum_m3 = T(0);
     for (std::size_t i = 0; i < count; ++i) {
         parcel<T> const& part = numbers<T>(parts[i]);
         if (part.mass_kg > T(0))
-            sum_m3 += part.mass_kg / correlation::oiml_r22::density(part.mass_fraction, celsius);
+            sum_m3 += part.mass_kg / model::hot_density::liquid_density(part.mass_fraction, celsius);
     }
-    T const product_m3 = mass_kg / correlation::oiml_r22::density(mass_fraction, celsius);
+    T const product_m3 = mass_kg / model::hot_density::liquid_density(mass_fraction, celsius);
     return {{{mass_kg, mass_fraction, celsius}, sum_m3, sum_m3 - product_m3}, {}};
 }
 
@@ -328,7 +333,7 @@ constexpr status dilute_in_additions(parcel<T> const& spirit, T target, liquid<T
 
 /// Mixes parcels: masses add, volumes do not. The mixture has the temperature that it reaches without loss of
 /// heat. Water and strong spirit become warmer than either.
-/// @param parts parcels, at least one of them not empty; those not empty at 0 to 40 °C
+/// @param parts parcels, at least one of them not empty; those not empty from 0 °C up
 /// @param count how many parcels there are
 /// @return product, sum of volumes and contraction; refuses no parcels, only empty ones, and temperatures
 ///         (also that of the mixture) out of range
@@ -344,8 +349,8 @@ checked<blend<T>> mix(parcel<T> const* parts, std::size_t count) {
 }
 
 /// Two parcels mixed without loss of heat.
-/// @param a one parcel, 0 to 40 °C
-/// @param b the other, 0 to 40 °C
+/// @param a one parcel, from 0 °C up
+/// @param b the other, from 0 °C up
 /// @return the mixture; refuses as the function above
 template <number T>
 checked<blend<T>> mix(parcel<T> const& a, parcel<T> const& b) {
@@ -357,7 +362,7 @@ checked<blend<T>> mix(parcel<T> const& a, parcel<T> const& b) {
 /// @param parts           parcels, at least one of them not empty
 /// @param count           how many parcels there are
 /// @param product_celsius temperature of the mixture when it is used or measured; every part that is not
-///                        empty must be liquid there, to 40 °C
+///                        empty must be liquid there
 /// @return product, sum of volumes and contraction; refuses no parcels, only empty ones, and temperatures out
 ///         of range
 /// @par Source

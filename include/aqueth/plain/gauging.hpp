@@ -54,7 +54,7 @@ constexpr checked<T> proof_gallons_per_pound(T us_proof) {
 
 /// Factor that turns a volume measured at a temperature into the volume at 60 °F.
 /// @param us_proof degrees of proof, 0 to 200
-/// @param celsius  temperature of the measurement, where the spirit is liquid, -20 to 40 °C
+/// @param celsius  temperature of the measurement, where the spirit is liquid, from -20 °C up
 /// @return volume at 60 °F over volume at that temperature; refuses what is out of range
 /// @par Source
 /// @ref source_oiml_r22; compare 27 CFR 30.67, table 7

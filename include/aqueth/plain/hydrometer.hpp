@@ -201,7 +201,7 @@ public:
 
     /// True density of a liquid from a reading.
     /// @param reading what the stem shows
-    /// @param celsius temperature of liquid and instrument, -20 to 40 °C
+    /// @param celsius temperature of liquid and instrument, -20 °C to the boiling point at 101.325 kPa
     /// @return density of the liquid, kg/m3; refuses what is out of range
     constexpr checked<T> density_kg_m3(T reading, T celsius) const {
         status const usable = range_at(celsius);
@@ -211,11 +211,13 @@ public:
 
     /// Composition of a liquid from a reading.
     /// @param reading what the stem shows
-    /// @param celsius temperature of liquid and instrument, -20 to 40 °C
+    /// @param celsius temperature of liquid and instrument, -20 °C to the boiling point at 101.325 kPa
     /// @return mass fraction of ethanol; refuses what is out of range, and a reading that no mixture gives
     constexpr checked<T> mass_fraction(T reading, T celsius) const {
         auto const rho = density_kg_m3(reading, celsius);
         if (!rho.status.ok) return rho;
+        if (celsius > T(correlation::oiml_r22::highest_celsius))
+            return mass_fraction_at_an_end(reading, rho.value, celsius);
         T const w = correlation::oiml_r22::mass_fraction_from_density(rho.value, celsius);
         if (w > T(0) && w < T(1)) {
             status const liquid = liquid_range(w, celsius);
@@ -228,7 +230,7 @@ public:
     /// True strength of a liquid from a reading.
     /// @tparam Basis the basis wanted
     /// @param reading what the stem shows
-    /// @param celsius temperature of liquid and instrument, -20 to 40 °C
+    /// @param celsius temperature of liquid and instrument, -20 °C to the boiling point at 101.325 kPa
     /// @return strength, of volumetric bases at the basis's reference temperature; refuses as `mass_fraction`
     template <basis_of_strength Basis>
     constexpr checked<T> strength(T reading, T celsius) const {
@@ -239,6 +241,7 @@ public:
             if (!usable.ok) return no_answer<T>(usable);
             status const mark = strength_range<Basis>(reading);
             if (!mark.ok) return no_answer<T>(mark);
+            if (celsius > correlation::oiml_r22::highest_celsius) return strength_at_an_end(reading, celsius);
             auto const found =
                 correlation::oiml_r22::mixture_from_reading(reading, celsius, expansion(celsius));
             if (found.mass_fraction > 0.0 && found.mass_fraction < 1.0) {
@@ -255,7 +258,7 @@ public:
     }
     /// The same in a basis that is chosen at run time.
     /// @param reading what the stem shows
-    /// @param celsius temperature of liquid and instrument, -20 to 40 °C
+    /// @param celsius temperature of liquid and instrument, -20 °C to the boiling point at 101.325 kPa
     /// @param wanted  the scale of the answer
     /// @return strength on that scale; refuses as `mass_fraction`, and a number that is no scale
     constexpr checked<T> strength(T reading, T celsius, strength_scale wanted) const {
@@ -266,8 +269,8 @@ public:
 
     /// What the instrument shows in a mixture.
     /// @param mass_fraction of ethanol, 0 to 1
-    /// @param celsius       temperature of liquid and instrument, -20 to 40 °C and not below the freezing
-    ///                      point
+    /// @param celsius       temperature of liquid and instrument, from the freezing point or -20 °C to
+    ///                      the boiling point at 101.325 kPa
     /// @return reading; refuses what is out of range, and a mixture that floats it beyond the ends of its
     ///         scale
     constexpr checked<T> reading(T mass_fraction, T celsius) const {
@@ -275,7 +278,26 @@ public:
         if (!instrument.ok) return no_answer<T>(instrument);
         auto const rho = plain::density_kg_m3(mass_fraction, celsius);
         if (!rho.status.ok) return rho;
-        T const shown = rho.value * expansion(celsius);
+        return mark_at(rho.value, celsius);
+    }
+
+    /// What the instrument shows in a liquid of any kind.
+    /// @param kg_m3   density of the liquid, 500 to 1500 kg/m3
+    /// @param celsius temperature of liquid and instrument, -20 to 40 °C
+    /// @return reading; refuses what is out of range, and a liquid that floats it beyond the ends of its scale
+    constexpr checked<T> reading_in(T kg_m3, T celsius) const {
+        status const usable = range_at(celsius);
+        if (!usable.ok) return no_answer<T>(usable);
+        status const liquid =
+            within(argument::density_it_floats_by, kg_m3, 500.0, 1500.0, limit::hydrometer_liquids);
+        if (!liquid.ok) return no_answer<T>(liquid);
+        return mark_at(kg_m3, celsius);
+    }
+
+private:
+    /// the mark at which it floats, if that is on the scale
+    constexpr checked<T> mark_at(T kg_m3, T celsius) const {
+        T const shown = kg_m3 * expansion(celsius);
         if constexpr (Graduation::has_ends) {
             status const on_scale = within(
                 argument::density_it_floats_by, shown, double(graduation_.reference_density_kg_m3(T(1))),
@@ -285,13 +307,10 @@ public:
         return graduation_.mark(shown);
     }
 
-private:
     constexpr status range_at(T celsius) const {
-        namespace r22 = correlation::oiml_r22;
         status const instrument = range();
         if (!instrument.ok) return instrument;
-        return within(argument::temperature, celsius, r22::lowest_celsius, r22::highest_celsius,
-                      limit::oiml_r22);
+        return liquid_temperature_range(celsius);
     }
 
     /// factor by which the glass has grown since the reference temperature
@@ -299,11 +318,11 @@ private:
         return T(1) + glass_per_kelvin_ * (celsius - graduation_.reference_celsius());
     }
 
-    /// the composition if the density is that of water or ethanol, or of no mixture; out of line
+    /// the composition if the density is that of water or ethanol, or of no mixture, or above 40 °C; out of line
     [[gnu::cold, gnu::noinline]] constexpr checked<T> mass_fraction_at_an_end(T reading, T kg_m3,
                                                                               T celsius) const {
-        correlation::oiml_r22::isotherm<T> const at_t(celsius);
-        T const ethanol = at_t.density(T(1)), water = at_t.density(T(0));
+        T const ethanol = model::hot_density::liquid_density(T(1), celsius);
+        T const water = model::hot_density::liquid_density(T(0), celsius);
         if (!(ethanol - rounding<T> <= kg_m3 && kg_m3 <= water + rounding<T>)) {
             auto const a = mark_on_scale(ethanol * expansion(celsius));
             auto const b = mark_on_scale(water * expansion(celsius));

@@ -10,6 +10,9 @@ namespace aqueth::inline AQUETH_ABI {
 enum class limit {
     none,
     liquid_above_freezing_point,
+    liquid_below_boiling_point,
+    ethanol_to_water_at_this_temperature,
+    water_liquid_and_sugar_solutions,
     oiml_r22,
     oiml_r22_ethanol_to_water,
     oiml_r22_pure_ethanol,
@@ -50,8 +53,27 @@ enum class limit {
     from_the_diluent_to_the_stock,
     reach_of_the_lots,
     reach_of_the_lots_at_this_volume,
+    dissolved_by_its_water,
+    with_this_sugar,
+    with_this_strength,
+    reach_of_this_spirit_with_sugar,
+    tabarie,
+    alcohol_of_the_sample,
+    refraction_tables,
+    brix_scale,
+    ethanol_and_sugar_of_this_density,
+    ethanol_to_methanol_at_this_density,
+    all_fermented_to_none_at_20_celsius,
     bottles_counted,
-    bottles_counted_in_single_precision
+    bottles_counted_in_single_precision,
+    bingham_jackson,
+    measured_speeds_of_sound,
+    melinder,
+    flash_points_compared,
+    above_the_pressure_of_boiling,
+    heavier_than_the_empty_flask,
+    malt_table,
+    boiling_water_is_too_cold
 };
 
 /// @param set_by what sets a range
@@ -60,6 +82,9 @@ constexpr char const* name_of(limit set_by) noexcept {
     switch (set_by) {
     case limit::none: break;
     case limit::liquid_above_freezing_point: return "liquid above its freezing point, OIML R 22";
+    case limit::liquid_below_boiling_point: return "liquid, up to its boiling point at 101.325 kPa";
+    case limit::ethanol_to_water_at_this_temperature: return "ethanol to water at this temperature";
+    case limit::water_liquid_and_sugar_solutions: return "water liquid, ICUMSA (1990) for sugar";
     case limit::oiml_r22: return "OIML R 22";
     case limit::oiml_r22_ethanol_to_water: return "ethanol to water at this temperature, OIML R 22";
     case limit::cipm_2001: return "CIPM-2001";
@@ -94,7 +119,7 @@ constexpr char const* name_of(limit set_by) noexcept {
     case limit::heats_of_mixing:
         return "where heats of mixing are known; else give the temperature of the mixture";
     case limit::oiml_r22_and_heats_of_mixing:
-        return "OIML R 22, heats of mixing; give the temperature at which it will be measured";
+        return "the mixture must be liquid at 101.325 kPa; give the temperature at which it will be measured";
     case limit::no_stronger_than_the_spirit: return "no higher than that of the spirit";
     case limit::water_only_weakens: return "water only weakens: no higher than the spirit itself";
     case limit::diluent_only_weakens: return "above the diluent, no higher than the spirit itself";
@@ -107,9 +132,28 @@ constexpr char const* name_of(limit set_by) noexcept {
     case limit::reach_of_the_lots: return "what the lots can reach within their limits";
     case limit::reach_of_the_lots_at_this_volume:
         return "what the lots can reach within their limits at this volume";
+    case limit::dissolved_by_its_water: return "the table of the sugar in water";
+    case limit::with_this_sugar: return "water to the strongest spirit with this much sugar";
+    case limit::with_this_strength: return "no sugar to the most that this strength leaves room for";
+    case limit::reach_of_this_spirit_with_sugar: return "what this spirit reaches with this much sugar";
+    case limit::tabarie: return "Tabarie's relation, to 18 % mass of ethanol";
+    case limit::alcohol_of_the_sample: return "at most 95 % vol in the sample";
+    case limit::refraction_tables: return "the tables of refractive indices";
+    case limit::brix_scale: return "0 to 70 °Bx";
+    case limit::ethanol_and_sugar_of_this_density: return "what ethanol and sugar of this density can show";
+    case limit::ethanol_to_methanol_at_this_density: return "ethanol to methanol at this density";
+    case limit::all_fermented_to_none_at_20_celsius: return "from all extract fermented to none, 20 °C";
     case limit::bottles_counted: return "no more than 1e12 bottles, which are counted exactly";
     case limit::bottles_counted_in_single_precision:
         return "no more than 5000 bottles, which single precision counts exactly";
+    case limit::bingham_jackson: return "Bingham and Jackson; above 70 °C to 60 % mass";
+    case limit::measured_speeds_of_sound: return "measured speeds of sound";
+    case limit::melinder: return "Melinder, liquid mixtures";
+    case limit::flash_points_compared: return "strengths with published flash points";
+    case limit::heavier_than_the_empty_flask: return "heavier than the empty flask";
+    case limit::malt_table: return "malt of the table";
+    case limit::boiling_water_is_too_cold: return "boiling water brings it no higher; take more water";
+    case limit::above_the_pressure_of_boiling: return "below it the liquid boils";
     }
     return "";
 }

@@ -30,7 +30,7 @@ struct parcel {
 };
 
 /// @param of_this liquid
-/// @return whether it is one: a mass fraction, and a temperature where the mixture is liquid, to 40 °C
+/// @return whether it is one: a mass fraction, and a temperature where the mixture is liquid
 template <number T>
 constexpr status liquid_range(liquid<T> const& of_this) {
     return liquid_range(of_this.mass_fraction, of_this.celsius);
@@ -96,7 +96,7 @@ constexpr T water_mol(parcel<T> const& of_this) {
 
 /// @param mass_kg       mass (true mass, in vacuo), 0 or more, kg
 /// @param mass_fraction of ethanol, 0 to 1
-/// @param celsius       temperature, where the mixture is liquid, -20 to 40 °C
+/// @param celsius       temperature, where the mixture is liquid, from -20 °C up
 /// @return the parcel; refuses what is out of range
 template <number T>
 constexpr checked<parcel<T>> parcel_by_mass(T mass_kg, T mass_fraction, T celsius) {
@@ -108,7 +108,7 @@ constexpr checked<parcel<T>> parcel_by_mass(T mass_kg, T mass_fraction, T celsiu
 
 /// @param litres        volume as measured at that temperature, 0 or more, L
 /// @param mass_fraction of ethanol, 0 to 1
-/// @param celsius       temperature, where the mixture is liquid, -20 to 40 °C
+/// @param celsius       temperature, where the mixture is liquid, from -20 °C up
 /// @return the parcel; refuses what is out of range
 /// @par Source
 /// @ref source_oiml_r22
@@ -119,7 +119,7 @@ constexpr checked<parcel<T>> parcel_by_volume(T litres, T mass_fraction, T celsi
 
 /// @param ethanol_mol amount of ethanol, 0 or more, mol
 /// @param water_mol   amount of water, 0 or more, mol; not both amounts can be 0
-/// @param celsius     temperature, where the mixture is liquid, -20 to 40 °C
+/// @param celsius     temperature, where the mixture is liquid, from -20 °C up
 /// @return the parcel; refuses what is out of range
 /// @par Source
 /// molar masses @ref source_molar_mass
@@ -140,7 +140,7 @@ constexpr checked<parcel<T>> parcel_by_moles(T ethanol_mol, T water_mol, T celsi
 }
 
 /// @param of_this parcel
-/// @param celsius temperature, where the mixture is liquid, -20 to 40 °C
+/// @param celsius temperature, where the mixture is liquid, from -20 °C up
 /// @return volume it has at that temperature, L; refuses what is out of range
 /// @par Source
 /// @ref source_oiml_r22

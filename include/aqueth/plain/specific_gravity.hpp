@@ -42,7 +42,7 @@ constexpr T air_density(medium weighed_in) {
 /// Density of any liquid from its specific gravity.
 /// @param specific_gravity t1/t2, 0.5 to 2
 /// @param reference        temperatures of liquid and water, vacuum or air
-/// @return density at t1, kg/m3; refuses the specific gravity, or water that is not liquid up to 40 °C
+/// @return density at t1, kg/m3; refuses the specific gravity, or water that is not liquid
 /// @par Source
 /// @ref source_oiml_r22, its own water; buoyancy @ref source_oiml_d28
 template <number T>
@@ -59,7 +59,7 @@ constexpr checked<T> density_from_specific_gravity_kg_m3(T specific_gravity,
 /// Specific gravity of any liquid from its density: the inverse of `density_from_specific_gravity_kg_m3`.
 /// @param kg_m3     density at t1
 /// @param reference temperatures of liquid and water, vacuum or air
-/// @return specific gravity t1/t2; refuses water that is not liquid up to 40 °C, and a specific gravity
+/// @return specific gravity t1/t2; refuses water that is not liquid, and a specific gravity
 ///         outside 0.5 to 2
 /// @par Source
 /// as `density_from_specific_gravity_kg_m3`
@@ -76,7 +76,7 @@ constexpr checked<T> specific_gravity_from_density(T kg_m3, gravity_reference<T>
 
 /// Specific gravity of a mixture.
 /// @param mass_fraction of ethanol, 0 to 1
-/// @param reference     temperatures of liquid and water (each where it is liquid, up to 40 °C), vacuum or
+/// @param reference     temperatures of liquid and water (each where it is liquid), vacuum or
 ///                      air
 /// @return specific gravity t1/t2; refuses what is out of range
 /// @par Source

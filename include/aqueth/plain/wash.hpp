@@ -30,7 +30,8 @@ constexpr T specific_gravity_of_solution(T plato) {
 
 template <number T>
 constexpr status wash_temperature_range(T celsius) {
-    return within(argument::temperature, celsius, 0.0, 40.0, limit::oiml_r22_water_liquid);
+    return within(argument::temperature, celsius, 0.0, correlation::sucrose_density::highest_celsius,
+                  limit::water_liquid_and_sugar_solutions);
 }
 
 /// Whether a wash has room for its ethanol: not more of it than the extract leaves.
@@ -46,23 +47,31 @@ constexpr status room_for_ethanol(T ethanol_mass_fraction, T plato) {
 /// Density by Tabarie's rule, kg/m3; not checked. Fractions are those of the whole.
 template <number T>
 T tabarie_density(T ethanol_mass_fraction, T solids_mass_fraction, T celsius) {
+    bool const hot = celsius > T(correlation::oiml_r22::highest_celsius);
     correlation::oiml_r22::isotherm<T> const mixture(celsius);
-    T const water = mixture.density(T(0));
-    T const most = mixture.density(T(1));
+    auto const density = [&](T w) {
+        return hot ? model::hot_density::density(w, celsius) : mixture.density(w);
+    };
+    auto const mass_fraction_from_concentration = [&](T concentration) {
+        if (!hot) return correlation::oiml_r22::mass_fraction_from_concentration(mixture, concentration);
+        auto const excess = [&](T w) { return w * density(w) - concentration; };
+        return numeric::bracketed_root(excess, T(0), T(1), T(0));
+    };
+    T const water = density(T(0));
+    T const most = density(T(1));
     T const settled = std::is_same_v<T, float> ? rounding<T> : T(1e-10);
     auto const sucrose = [&](T s) { return correlation::sucrose_density::excess(s, celsius).value; };
     T rho = water;
     for (int i = 0; i < 60; ++i) {  // each pass takes the error down by five or more
         T const concentration = ethanol_mass_fraction * rho;
-        T const w = correlation::oiml_r22::mass_fraction_from_concentration(
-            mixture, concentration < most ? concentration : most);
+        T const w = mass_fraction_from_concentration(concentration < most ? concentration : most);
         T s = solids_mass_fraction;
         for (int k = 0; k < 60; ++k) {
             T const next = solids_mass_fraction * rho / (water + sucrose(s));
             if (next == s) break;
             s = next;
         }
-        T const next = mixture.density(w) + sucrose(s);
+        T const next = density(w) + sucrose(s);
         bool const done = std::abs(next - rho) < settled;
         rho = next;
         if (done) break;
@@ -74,7 +83,7 @@ T tabarie_density(T ethanol_mass_fraction, T solids_mass_fraction, T celsius) {
 
 /// Density of a solution of sucrose in water.
 /// @param plato   dissolved sugar in degrees Plato, g in 100 g of solution, 0 to 70
-/// @param celsius temperature, 0 to 40 °C
+/// @param celsius temperature, 0 to 80 °C
 /// @return density, kg/m3; that of the library's own water at no sugar; refuses what is out of range
 /// @par Accuracy
 /// 20 °C, against the CRC Handbook: 0.10 kg/m3 to 40 °P, 0.28 kg/m3 to 70 °P. At other temperatures no
@@ -85,6 +94,8 @@ template <number T>
 constexpr checked<T> sucrose_density_kg_m3(T plato, T celsius) {
     status const solids = within(argument::extract, plato, 0.0, detail::highest_plato);
     if (!solids.ok) return no_answer<T>(solids);
+    status const range = detail::wash_temperature_range(celsius);
+    if (!range.ok) return no_answer<T>(range);
     auto const water = density_kg_m3(T(0), celsius);
     if (!water.status.ok) return water;
     return {water.value + correlation::sucrose_density::excess(plato / T(100), celsius).value, {}};
@@ -134,7 +145,8 @@ constexpr checked<T> plato_from_specific_gravity(T specific_gravity) {
 /// Density of a wash: ethanol, water and dissolved extract, by Tabarie's rule.
 /// @param ethanol_mass_fraction of ethanol in the whole wash, 0 to what the extract leaves
 /// @param plato                 (real) extract in degrees Plato, 0 to 70
-/// @param celsius               temperature, 0 to 40 °C and not below the freezing point of the liquid
+/// @param celsius               temperature, from the freezing point of the liquid to 80 °C; without extract to
+///                              the boiling point
 /// @return density, kg/m3; refuses what is out of range
 /// @par Accuracy
 /// As `aqueth::wash`; in `float` 0.001 kg/m3 more.
@@ -149,6 +161,12 @@ checked<T> wash_density_kg_m3(T ethanol_mass_fraction, T plato, T celsius) {
     T const w = ethanol_mass_fraction / (T(1) - plato / T(100));
     status const liquid = liquid_range(w < T(1) ? w : T(1), celsius);  // rounding may pass 1
     if (!liquid.ok) return no_answer<T>(liquid);
+    if (plato == T(0))
+        return density_kg_m3(ethanol_mass_fraction < T(1) ? ethanol_mass_fraction : T(1), celsius);
+    if (celsius > T(0)) {
+        status const sugar = detail::wash_temperature_range(celsius);
+        if (!sugar.ok) return no_answer<T>(sugar);
+    }
     return {detail::tabarie_density(ethanol_mass_fraction, plato / T(100), celsius), {}};
 }
 
@@ -180,7 +198,7 @@ checked<T> wash_mass_fraction_from_volume_fraction(T volume_fraction, T plato) {
 /// True specific gravity 20/20 °C of a wash from its density at another temperature, which
 /// `gravity_hydrometer` of this floor gives for a reading.
 /// @param kg_m3                 density at `celsius`, between those without extract and with 70 °P
-/// @param celsius               temperature, 0 to 40 °C
+/// @param celsius               temperature, 0 to 80 °C
 /// @param ethanol_mass_fraction ethanol in the whole, as far as known: 0 before fermentation
 /// @return specific gravity 20/20 °C; refuses what is out of range
 /// @par Accuracy

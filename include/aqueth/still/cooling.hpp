@@ -160,9 +160,9 @@ inline condenser_demand demand_of_condenser(run_point const& p, head const& h, c
     double const condensing = p.condenser.value() - reflux;
     double const cooling = reflux + top.taken * colder(t.receiver);
     double const water = (condensing + cooling) / detail::heat_of_water(t.water_in, t.water_out);  // kg/s
-    units::temperature const between = temperature_of_liquid(
-        mass_fraction(0.0),
-        enthalpy_of_liquid(mass_fraction(0.0), t.water_in) + cooling / water * joule_per_kilogram);
+    units::temperature const between =
+        temperature_of_liquid(mass_fraction(0.0), enthalpy_of_liquid(mass_fraction(0.0), t.water_in) +
+                                                      cooling / water * joule_per_kilogram);
     return {condensing * watt,
             cooling * watt,
             detail::water_for((condensing + cooling) * joule, t) / second,

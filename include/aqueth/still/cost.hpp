@@ -36,7 +36,7 @@ public:
     /// @throws refusal if an argument is outside its range
     static heat_source fuel(double price_per_kilogram, units::specific_energy heating_value,
                             double efficiency) {
-        double const per_kilogram = (heating_value * kilogram).value() / kilowatt_hour.value();
+        double const per_kilogram = heating_value.value() / kilowatt_hour.value();
         require_range("heat source", argument::heating_value_of_the_fuel, per_kilogram, "kWh/kg", 0.1, 100.0);
         require_range("heat source", argument::price, price_per_kilogram, "a kg", 0.0, unlimited);
         return heat_source(price_per_kilogram / per_kilogram, efficiency);

@@ -139,8 +139,8 @@ public:
         return result;
     }
 
-    /// The same total condenser with a reflux that comes back colder than it boils. It condenses vapour at the
-    /// top of the column until it boils, so more liquid runs down the column.
+    /// The same total condenser with a reflux that comes back colder than it boils. It condenses vapour at
+    /// the top of the column until it boils, so more liquid runs down the column.
     /// @param t temperature of the reflux where it enters the column, 0 to 100 °C; it counts as boiling if
     ///          that is above its boiling temperature
     /// @return the head
@@ -182,8 +182,8 @@ public:
     kind what() const noexcept { return kind_; }
     /// @return what a total condenser returns; none for other heads
     reflux const& returned() const noexcept { return returned_; }
-    /// @return share of the vapour's moles that a partial condenser condenses; 0 if its water is known, and for
-    ///         other heads
+    /// @return share of the vapour's moles that a partial condenser condenses; 0 if its water is known, and
+    ///         for other heads
     double share() const noexcept { return share_; }
     /// @return the cooling water of a partial condenser, if that is known
     std::optional<cooling_water> const& water() const noexcept { return water_; }

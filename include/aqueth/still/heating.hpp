@@ -6,6 +6,7 @@
 #include <aqueth/correlation/molar_mass.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/model/enthalpy.hpp>
+#include <aqueth/model/hot_density.hpp>
 #include <aqueth/model/vapour_liquid.hpp>
 #include <aqueth/numeric/integration.hpp>
 #include <aqueth/numeric/root.hpp>
@@ -219,6 +220,29 @@ inline heating heat_to_boiling(wash const& charge, vessel const& pot, units::tem
 inline heating heat_to_boil(wash const& charge, vessel const& pot, units::pressure pressure,
                             std::optional<units::temperature> charged_at = std::nullopt) {
     return detail::heat_to_boiling(charge, pot, boiling_temperature(charge, pressure), charged_at);
+}
+
+/// Volume of a charge at its boiling point: what the pot must hold, before foam and surging, which need head
+/// space of their own.
+/// @param charge   the wash, not empty
+/// @param pressure absolute pressure, 5 to 140 kPa
+/// @return volume of the boiling charge
+/// @throws refusal as `boiling_temperature`, or if the charge boils above 110 °C
+/// @par Accuracy
+/// As `density` at that temperature, 0.15 % at 100 °C. Extract is taken to expand as the liquid does: for 10 °P
+/// within 0.3 % (an estimate).
+/// @par Source
+/// @ref source_hot_density
+inline units::volume volume_at_boil(wash const& charge, units::pressure pressure) {
+    namespace hot = model::hot_density;
+    double const boils = boiling_temperature(charge, pressure).celsius();
+    double const w = charge.liquid().composition().value();
+    require_range("volume at the boil", argument::temperature, boils, "°C", 0.0, hot::highest_celsius,
+                  "where the density is known");
+    units::temperature const reference = celsius(20.0);
+    double const expansion =
+        density(charge.liquid().composition(), reference).value() / hot::liquid_density(w, boils);
+    return charge.mass() / charge.density(reference) * expansion;
 }
 
 }  // namespace aqueth::inline AQUETH_ABI

@@ -27,17 +27,14 @@ namespace aqueth::inline AQUETH_ABI {
 /// Jars of equal volume that are filled one after the other.
 struct jar_plan {
     units::volume jar;  ///< what goes into a jar, volume at 20 °C, 1 mL to 1 m3
-    units::volume foreshots =
-        units::volume();  ///< collected before the first jar, volume at 20 °C; discarded
-    units::temperature spout =
-        celsius(20.0);  ///< temperature at which the alcoholometer is read, -20 to 40 °C
+    /// collected before the first jar and discarded, volume at 20 °C
+    units::volume foreshots = units::volume();
 
     /// Checks the ranges above.
     /// @throws refusal if one of the figures is outside its range
     void require_possible() const {
         require_range("jars", argument::volume_of_a_jar, in(jar, litre), "L", 1e-3, 1e3);
         require_range("jars", argument::discarded_volume, in(foreshots, litre), "L", 0.0, unlimited);
-        require_range("jars", argument::temperature_of_the_spout, spout.celsius(), "°C", -20.0, 40.0);
     }
 };
 
@@ -82,7 +79,7 @@ inline constexpr double overfull = 1e-3;
 /// Distils a charge into jars of equal volume. The last jar may lack some, or be a thousandth too full.
 /// @param charge   the wash
 /// @param s        the still
-/// @param plan     ends, start and steps of the run; without cuts
+/// @param plan     ends, start and steps of the run, and the temperature of its spout; without cuts
 /// @param into     the jars
 /// @param mixture  the equilibrium at the pressure of the day
 /// @param progress as for `distil`
@@ -119,8 +116,9 @@ run_in_jars fill_jars(wash const& charge, still const& s, run_plan plan, jar_pla
         parcel const so_far = filled.empty()
                                   ? f.product
                                   : mix({filled.back().so_far, f.product}, plan.product_temperature).product;
-        filled.push_back({f.product, f.begin, f.end, reading_at(f.product.composition(), into.spout),
-                          reading_at(f.end.distillate, into.spout), so_far});
+        filled.push_back({f.product, f.begin, f.end,
+                          reading_at(f.product.composition(), plan.spout_temperature),
+                          reading_at(f.end.distillate, plan.spout_temperature), so_far});
     }
     return {std::move(run), std::move(filled)};
 }
@@ -222,7 +220,7 @@ jar_cut cut_for_average(wash const& charge, still const& s, run_plan plan, jar_p
             part * cubic_metre,
             with(rest.product),
             rest.end,
-            reading_at(rest.end.distillate, into.spout)};
+            reading_at(rest.end.distillate, plan.spout_temperature)};
 }
 
 }  // namespace aqueth::inline AQUETH_ABI

@@ -62,16 +62,16 @@ public:
         c.shown_ = [](double value) { return volume_fraction(value).number(); };
         return c;
     }
-    /// @param volume distillate at 20 °C, since the fraction began for a cut, since the run began for its end and
-    ///               for a step
+    /// @param volume distillate at 20 °C, since the fraction began for a cut, since the run began for its end
+    ///               and for a step
     /// @return the condition
     /// @throws refusal if the volume is not positive
     static condition collected(units::volume volume) {
         require_range("condition", argument::volume_to_collect, in(volume, litre), "L", 1e-9, unlimited);
         return condition(watched::collected_volume, volume.value(), in(volume, litre), "L");
     }
-    /// @param duration since the fraction began for a cut; for the end of the run and for a step since it began
-    ///                 to boil
+    /// @param duration since the fraction began for a cut; for the end of the run and for a step since it
+    ///                 began to boil
     /// @return the condition
     /// @throws refusal if the duration is not positive
     static condition elapsed(units::time duration) {
@@ -160,8 +160,8 @@ struct run_plan {
     std::optional<units::temperature> charged_at = std::nullopt;
     /// time at total reflux before anything is taken, 0 to 1000 h; only with a total condenser
     units::time start = units::time();
-    /// changes while the still runs, in their order; may be empty, 1000 at most. Each is waited for when the one
-    /// before it has come. One that does not come before the run ends changes nothing.
+    /// changes while the still runs, in their order; may be empty, 1000 at most. Each is waited for when the
+    /// one before it has come. One that does not come before the run ends changes nothing.
     std::vector<plan_step> steps = {};
     /// temperature of the distillate where an alcoholometer is read in it, -20 to 40 °C
     units::temperature spout_temperature = celsius(20.0);

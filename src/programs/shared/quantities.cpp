@@ -64,7 +64,11 @@ units::temperature read_any_temperature(given const& g, std::string_view text) {
 }
 
 units::temperature read_temperature(given const& g, std::string_view text) {
-    return understood(g, [&] { return read_reference_temperature(text); });
+    return understood(g, [&] {
+        auto const t = parse<units::temperature>(text);
+        aqueth::detail::accept("input", plain::liquid_temperature_range(t.celsius()));
+        return t;
+    });
 }
 
 units::temperature read_any_temperature(given const& g) { return read_any_temperature(g, g.text); }

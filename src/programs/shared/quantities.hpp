@@ -119,7 +119,7 @@ Quantity read_as(given const& g, wanted const& w = a_quantity<Quantity>) {
 units::temperature read_any_temperature(given const& g, std::string_view text);
 units::temperature read_any_temperature(given const& g);
 
-/// The temperature of a liquid of a composition not known yet, within the range of OIML R 22.
+/// The temperature of a liquid of a composition not known yet: -20 °C to the boiling point of water.
 units::temperature read_temperature(given const& g, std::string_view text);
 units::temperature read_temperature(given const& g);
 

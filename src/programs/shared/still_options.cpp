@@ -297,7 +297,9 @@ plan_step read_step(given const& g, std::vector<asked_condition>& asked) {
         } else if (word == "take-off") {
             step.returned = reflux::of_take_off(read_flow(value));
         } else if (word == "power") {
-            step.power = read_as<units::power>(value, {"a power", "W or kW"});
+            vessel const pot{read_as<units::power>(value, {"a power", "W or kW"})};
+            pot.require_possible();
+            step.power = pot.power;
         } else {
             refuse(g, "expected 'reflux' and a ratio, 'power' and a power, or 'take-off' and a rate");
         }

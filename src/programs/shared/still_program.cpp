@@ -26,9 +26,8 @@ apparent_extract read_extract(given const& g) {
     if (unit == "brix" || unit == "bx") {
         refuse(
             g,
-            "Brix needs its instrument. For a saccharometer write 'plato'. A refractometer is right only "
-            "before "
-            "fermentation (write 'plato'), because alcohol raises its reading; after it, read a hydrometer");
+            "Brix is what a refractometer shows, and alcohol raises it. For a saccharometer write 'plato'; "
+            "read_refractometer gives the extract behind a refractometer's reading");
     }
     return on_behalf_of(g, [&] {
         if (unit == "sg") return apparent_extract_of(specific_gravity(q.number));

@@ -20,7 +20,7 @@ namespace program {
 /// Reads a plain number within limits.
 double read_plain(given const& g, double least, double most);
 
-/// Reads "1.050 sg" or "12.4 plato". Brix is refused, because after fermentation a refractometer and a
+/// Reads "1.050 sg" or "12.4 plato". Brix is refused, because with alcohol a refractometer and a
 /// saccharometer show different values of it.
 apparent_extract read_extract(given const& g);
 

@@ -121,8 +121,14 @@ stem::stem(instrument const& options) {
         composition_ = [meter, marked](double number, given const& g, units::temperature t) {
             return meter.composition(marked(g, number), t);
         };
+        density_ = [meter, marked](double number, given const& g, units::temperature t) {
+            return meter.density(marked(g, number), t);
+        };
         reading_ = [meter, scale](mass_fraction w, units::temperature t) {
             return number_on(scale, meter.reading(w, t));
+        };
+        reading_in_ = [meter, scale](units::mass_density rho, units::temperature t) {
+            return number_on(scale, meter.reading_in(rho, t));
         };
         strength_ = [](mass_fraction w) {
             using basis_type = std::conditional_t<strength_basis<Scale>, Scale, volume_fraction>;

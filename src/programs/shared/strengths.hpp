@@ -66,8 +66,14 @@ public:
     mass_fraction composition(given const& reading, units::temperature t) const {
         return composition_(number(reading), reading, t);
     }
+    /// The density behind a reading at a temperature.
+    units::mass_density density(given const& reading, units::temperature t) const {
+        return density_(number(reading), reading, t);
+    }
     /// The reading in a liquid at a temperature.
     double reading(mass_fraction w, units::temperature t) const { return reading_(w, t); }
+    /// The same in a liquid of any kind.
+    double reading(units::mass_density rho, units::temperature t) const { return reading_in_(rho, t); }
 
     /// A number with its unit.
     struct figure {
@@ -82,7 +88,9 @@ private:
     bool shows_strength_ = true;
     std::function<void(given const&, double)> check_;
     std::function<mass_fraction(double, given const&, units::temperature)> composition_;
+    std::function<units::mass_density(double, given const&, units::temperature)> density_;
     std::function<double(mass_fraction, units::temperature)> reading_;
+    std::function<double(units::mass_density, units::temperature)> reading_in_;
     std::function<figure(mass_fraction)> strength_;
 };
 

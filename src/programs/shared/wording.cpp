@@ -144,8 +144,8 @@ void say_fresh(page& text, json& data, wording const& in_words, std::optional<pa
                  in_words.volume(fresh->volume()),
                  fresh->temperature() > later + kelvins ? ": let it cool before you read it" : "");
     } else {
-        text.row("warms to", "not known: the heat of mixing is known from {} to {} only",
-                 in_words.temperature(celsius(0)), in_words.temperature(celsius(40)));
+        text.row("warms to", "not known: the heat of mixing is known from {} to the boiling point",
+                 in_words.temperature(celsius(0)));
     }
     data["fresh_mixture"] = fresh ? to_json(*fresh) : json();
 }

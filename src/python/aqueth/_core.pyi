@@ -5,7 +5,7 @@ from typing import Any, Generic, NamedTuple, TypeVar, Union, overload
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from .codes import AzeotropeSide, Medium, StrengthScale, Sugar
+from .codes import AzeotropeSide, Medium, StrengthScale, Sugar, Sweetener
 
 __version__: str
 _reasons: dict[str, np.ufunc]
@@ -19,43 +19,43 @@ def _refusal_text(argument: int, limit: int, value: float, lower: float, upper: 
 
 @overload  # type: ignore[misc]
 def density_kg_m3(mass_fraction: float, celsius: float) -> float:
-    """Density of a mixture, OIML R 22."""
+    """Density of a mixture, OIML R 22 to 40 °C, above it to the boiling point."""
 
 @overload
 def density_kg_m3(mass_fraction: ArrayLike, celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Density of a mixture, OIML R 22."""
+    """Density of a mixture, OIML R 22 to 40 °C, above it to the boiling point."""
 
 @overload  # type: ignore[misc]
 def mass_fraction_from_density(kg_m3: float, celsius: float) -> float:
-    """Mass fraction of ethanol from the density at a temperature, OIML R 22."""
+    """Mass fraction of ethanol from the density at a temperature, OIML R 22 to 40 °C."""
 
 @overload
 def mass_fraction_from_density(kg_m3: ArrayLike, celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Mass fraction of ethanol from the density at a temperature, OIML R 22."""
+    """Mass fraction of ethanol from the density at a temperature, OIML R 22 to 40 °C."""
 
 @overload  # type: ignore[misc]
 def thermal_expansion_per_kelvin(mass_fraction: float, celsius: float) -> float:
-    """Cubic expansion coefficient of a mixture, OIML R 22."""
+    """Cubic expansion coefficient of a mixture, OIML R 22 to 40 °C."""
 
 @overload
 def thermal_expansion_per_kelvin(mass_fraction: ArrayLike, celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Cubic expansion coefficient of a mixture, OIML R 22."""
+    """Cubic expansion coefficient of a mixture, OIML R 22 to 40 °C."""
 
 @overload  # type: ignore[misc]
 def molar_volume_cm3_mol(mass_fraction: float, celsius: float) -> float:
-    """Molar volume of a mixture, OIML R 22."""
+    """Molar volume of a mixture, OIML R 22 to 40 °C."""
 
 @overload
 def molar_volume_cm3_mol(mass_fraction: ArrayLike, celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Molar volume of a mixture, OIML R 22."""
+    """Molar volume of a mixture, OIML R 22 to 40 °C."""
 
 @overload  # type: ignore[misc]
 def excess_molar_volume_cm3_mol(mass_fraction: float, celsius: float) -> float:
-    """Change of volume on mixing one mole of mixture, OIML R 22."""
+    """Change of volume on mixing one mole of mixture, OIML R 22 to 40 °C."""
 
 @overload
 def excess_molar_volume_cm3_mol(mass_fraction: ArrayLike, celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Change of volume on mixing one mole of mixture, OIML R 22."""
+    """Change of volume on mixing one mole of mixture, OIML R 22 to 40 °C."""
 
 @overload  # type: ignore[misc]
 def water_density_cipm_2001_kg_m3(celsius: float) -> float:
@@ -561,3 +561,141 @@ def sugar_needed(litres: float, volume_fraction: float, kind: Sugar, yield_: flo
 @overload
 def sugar_needed(litres: ArrayLike, volume_fraction: ArrayLike, kind: Sugar, yield_: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> SugarNeededResult[_Array]:
     """Sugar and water for a wash of a wanted strength and volume."""
+
+@overload  # type: ignore[misc]
+def sweet_density_kg_m3(ethanol_mass_fraction: float, sugar_mass_fraction: float, kind: Sweetener, celsius: float) -> float:
+    """Density of ethanol, water and sugar by added volumes; checked to 14 % vol and 66 g/L only."""
+
+@overload
+def sweet_density_kg_m3(ethanol_mass_fraction: ArrayLike, sugar_mass_fraction: ArrayLike, kind: Sweetener, celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
+    """Density of ethanol, water and sugar by added volumes; checked to 14 % vol and 66 g/L only."""
+
+class SweetCompositionFromStrengthResult(NamedTuple, Generic[_Number]):
+    ethanol_mass_fraction: _Number
+    sugar_mass_fraction: _Number
+
+@overload  # type: ignore[misc]
+def sweet_composition_from_strength(volume_fraction: float, g_per_litre: float, kind: Sweetener) -> SweetCompositionFromStrengthResult[float]:
+    """Mass fractions of ethanol and sugar in a sweetened spirit of a strength."""
+
+@overload
+def sweet_composition_from_strength(volume_fraction: ArrayLike, g_per_litre: ArrayLike, kind: Sweetener, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> SweetCompositionFromStrengthResult[_Array]:
+    """Mass fractions of ethanol and sugar in a sweetened spirit of a strength."""
+
+@overload  # type: ignore[misc]
+def strength_behind_sugar(kg_m3: float, celsius: float, g_per_litre: float, kind: Sweetener) -> float:
+    """Strength of a sweetened spirit from its density and its sugar."""
+
+@overload
+def strength_behind_sugar(kg_m3: ArrayLike, celsius: ArrayLike, g_per_litre: ArrayLike, kind: Sweetener, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
+    """Strength of a sweetened spirit from its density and its sugar."""
+
+@overload  # type: ignore[misc]
+def sugar_behind_density_g_per_litre(kg_m3: float, volume_fraction: float, kind: Sweetener) -> float:
+    """Sugar of a sweetened spirit from its density at 20 °C and its strength."""
+
+@overload
+def sugar_behind_density_g_per_litre(kg_m3: ArrayLike, volume_fraction: ArrayLike, kind: Sweetener, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
+    """Sugar of a sweetened spirit from its density at 20 °C and its strength."""
+
+@overload  # type: ignore[misc]
+def strength_doubt_from_sugar(volume_fraction: float, g_per_litre: float, kind: Sweetener, celsius: float) -> float:
+    """Doubt of a strength read from a density, for 1 % in the volume of the sugar."""
+
+@overload
+def strength_doubt_from_sugar(volume_fraction: ArrayLike, g_per_litre: ArrayLike, kind: Sweetener, celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
+    """Doubt of a strength read from a density, for 1 % in the volume of the sugar."""
+
+@overload  # type: ignore[misc]
+def tabarie_extract_g_per_litre(kg_m3: float, volume_fraction: float) -> float:
+    """Dry extract by the relation of Tabarie, from density at 20 °C and strength."""
+
+@overload
+def tabarie_extract_g_per_litre(kg_m3: ArrayLike, volume_fraction: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
+    """Dry extract by the relation of Tabarie, from density at 20 °C and strength."""
+
+class SweetenResult(NamedTuple, Generic[_Number]):
+    water_kg: _Number
+    sugar_kg: _Number
+    litres: _Number
+    contraction_litres: _Number
+    sugar_litres: _Number
+
+@overload  # type: ignore[misc]
+def sweeten(spirit_kg: float, spirit_mass_fraction: float, spirit_celsius: float, volume_fraction: float, g_per_litre: float, kind: Sweetener) -> SweetenResult[float]:
+    """Water and sugar for a liqueur of a strength and a sugar concentration at 20 °C."""
+
+@overload
+def sweeten(spirit_kg: ArrayLike, spirit_mass_fraction: ArrayLike, spirit_celsius: ArrayLike, volume_fraction: ArrayLike, g_per_litre: ArrayLike, kind: Sweetener, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> SweetenResult[_Array]:
+    """Water and sugar for a liqueur of a strength and a sugar concentration at 20 °C."""
+
+@overload  # type: ignore[misc]
+def strength_of_distilled_sample(sample_litres: float, sample_celsius: float, distillate_litres: float, mass_fraction: float, distillate_celsius: float, lost: float) -> float:
+    """Strength from a sample that was distilled and made up with water."""
+
+@overload
+def strength_of_distilled_sample(sample_litres: ArrayLike, sample_celsius: ArrayLike, distillate_litres: ArrayLike, mass_fraction: ArrayLike, distillate_celsius: ArrayLike, lost: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
+    """Strength from a sample that was distilled and made up with water."""
+
+@overload  # type: ignore[misc]
+def refractive_index_from_brix(brix: float) -> float:
+    """Refractive index at which a refractometer shows degrees Brix, 20 °C, 589 nm."""
+
+@overload
+def refractive_index_from_brix(brix: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
+    """Refractive index at which a refractometer shows degrees Brix, 20 °C, 589 nm."""
+
+@overload  # type: ignore[misc]
+def brix_from_refractive_index(refractive_index: float) -> float:
+    """Degrees Brix that a refractometer shows."""
+
+@overload
+def brix_from_refractive_index(refractive_index: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
+    """Degrees Brix that a refractometer shows."""
+
+@overload  # type: ignore[misc]
+def refractive_index(ethanol_mass_fraction: float, sugar_mass_fraction: float, kind: Sweetener) -> float:
+    """Refractive index of ethanol, water and sugar at 20 °C, 589 nm."""
+
+@overload
+def refractive_index(ethanol_mass_fraction: ArrayLike, sugar_mass_fraction: ArrayLike, kind: Sweetener, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
+    """Refractive index of ethanol, water and sugar at 20 °C, 589 nm."""
+
+class WashFromDensityAndIndexResult(NamedTuple, Generic[_Number]):
+    volume_fraction: _Number
+    ethanol_mass_fraction: _Number
+    plato: _Number
+
+@overload  # type: ignore[misc]
+def wash_from_density_and_index(kg_m3: float, refractive_index: float) -> WashFromDensityAndIndexResult[float]:
+    """Alcohol and extract of a wash from density and refractive index at 20 °C."""
+
+@overload
+def wash_from_density_and_index(kg_m3: ArrayLike, refractive_index: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> WashFromDensityAndIndexResult[_Array]:
+    """Alcohol and extract of a wash from density and refractive index at 20 °C."""
+
+class WashFromOriginalGravityAndBrixResult(NamedTuple, Generic[_Number]):
+    volume_fraction: _Number
+    ethanol_mass_fraction: _Number
+    plato: _Number
+
+@overload  # type: ignore[misc]
+def wash_from_original_gravity_and_brix(original_gravity: float, brix: float) -> WashFromOriginalGravityAndBrixResult[float]:
+    """Alcohol and extract of a wash from its original gravity and a refractometer."""
+
+@overload
+def wash_from_original_gravity_and_brix(original_gravity: ArrayLike, brix: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> WashFromOriginalGravityAndBrixResult[_Array]:
+    """Alcohol and extract of a wash from its original gravity and a refractometer."""
+
+class MethanolFromDensityAndIndexResult(NamedTuple, Generic[_Number]):
+    share: _Number
+    alcohol_mass_fraction: _Number
+    share_per_index: _Number
+
+@overload  # type: ignore[misc]
+def methanol_from_density_and_index(kg_m3: float, refractive_index: float) -> MethanolFromDensityAndIndexResult[float]:
+    """Methanol put in place of ethanol in an unsweetened spirit; finds substitution, not legal limits."""
+
+@overload
+def methanol_from_density_and_index(kg_m3: ArrayLike, refractive_index: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> MethanolFromDensityAndIndexResult[_Array]:
+    """Methanol put in place of ethanol in an unsweetened spirit; finds substitution, not legal limits."""

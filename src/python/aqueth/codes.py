@@ -41,6 +41,15 @@ class Sugar(enum.IntEnum):
     glucose_monohydrate = 2
 
 
+class Sweetener(enum.IntEnum):
+    """Sugars of sweetened spirit."""
+
+    sucrose = 0
+    glucose = 1
+    fructose = 2
+    invert_sugar = 3
+
+
 class Argument(enum.IntEnum):
     """The arguments that are refused."""
 
@@ -129,6 +138,31 @@ class Argument(enum.IntEnum):
     temperature_of_the_spout = 82
     time_at_total_reflux = 83
     warming_of_the_cooling_water = 84
+    temperature_of_the_charge = 85
+    index = 86
+    mole_fraction_of_the_liquid = 87
+    mass_of_the_sugar = 88
+    refractive_index = 89
+    refractometer_reading = 90
+    share_lost_in_distillation = 91
+    sugar_concentration = 92
+    sugar_in_its_water = 93
+    volume_of_the_distillate = 94
+    volume_of_the_sample = 95
+    degrees_of_the_scale = 96
+    density_of_the_air = 97
+    indication_with_the_liquid = 98
+    indication_with_water = 99
+    margin_of_temperature = 100
+    mass_of_the_grain = 101
+    mass_of_the_water = 102
+    moisture = 103
+    temperature_of_the_grain = 104
+    temperature_of_the_vessel = 105
+    temperature_of_the_water = 106
+    yearly_loss_of_ethanol = 107
+    yearly_loss_of_water = 108
+    years = 109
 
 
 class Limit(enum.IntEnum):
@@ -176,3 +210,25 @@ class Limit(enum.IntEnum):
     vapour_liquid_equilibrium = 39
     water_only_weakens = 40
     yeast_common_practice = 41
+    ethanol_to_water_at_this_temperature = 42
+    liquid_below_boiling_point = 43
+    water_liquid_and_sugar_solutions = 44
+    alcohol_of_the_sample = 45
+    all_fermented_to_none_at_20_celsius = 46
+    brix_scale = 47
+    dissolved_by_its_water = 48
+    ethanol_and_sugar_of_this_density = 49
+    ethanol_to_methanol_at_this_density = 50
+    reach_of_this_spirit_with_sugar = 51
+    refraction_tables = 52
+    tabarie = 53
+    with_this_strength = 54
+    with_this_sugar = 55
+    above_the_pressure_of_boiling = 56
+    bingham_jackson = 57
+    boiling_water_is_too_cold = 58
+    flash_points_compared = 59
+    heavier_than_the_empty_flask = 60
+    malt_table = 61
+    measured_speeds_of_sound = 62
+    melinder = 63

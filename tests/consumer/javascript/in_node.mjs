@@ -18,12 +18,12 @@ assert.ok(Math.abs(aqueth.density_kg_m3(0, 20) - 998.2) < 0.01);
 assert.ok(Math.abs(aqueth.density_kg_m3(1, 20) - 789.24) < 0.01);
 
 // A refusal has fields, and its sentence names quantity, value and range.
-assert.throws(() => aqueth.density_kg_m3(0.5, 61), (why) => {
+assert.throws(() => aqueth.density_kg_m3(0.5, 95), (why) => {
     assert.ok(why instanceof aqueth.Refusal && why instanceof RangeError);
     const { name, message, quantity, argument, limit, reason, value, lower, upper } = why;
     assert.deepEqual({ name, message, quantity, argument, limit, reason, value, lower, upper, function: why.function }, {
-        name: "Refusal", message: "temperature 61 is outside -20 to 40 (OIML R 22)", quantity: "temperature", argument: "temperature",
-        limit: "oiml_r22", reason: "OIML R 22", value: 61, lower: -20, upper: 40, function: "density_kg_m3" });
+        name: "Refusal", message: "temperature 95 is outside -20 to 81.75716 (liquid, up to its boiling point at 101.325 kPa)", quantity: "temperature", argument: "temperature",
+        limit: "liquid_below_boiling_point", reason: "liquid, up to its boiling point at 101.325 kPa", value: 95, lower: -20, upper: 81.757158, function: "density_kg_m3" });
     return true;
 });
 assert.throws(() => aqueth.mass_of_volume_kg(-1, 0.4, 20), /^Refusal: volume -1 is not a number of at least 0$/);

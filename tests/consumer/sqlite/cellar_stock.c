@@ -20,7 +20,7 @@ int main(int count, char** words) {
         sqlite3_exec(
             cellar,
             "CREATE TABLE cask (litres REAL, mass_fraction REAL, celsius REAL);"
-            "INSERT INTO cask VALUES (212.0, 0.51, 14.0), (198.5, 0.535, 14.5), (205.0, 0.52, 61.0);"
+            "INSERT INTO cask VALUES (212.0, 0.51, 14.0), (198.5, 0.535, 14.5), (205.0, 0.52, 91.0);"
             "SELECT round(sum(aqueth_pure_alcohol_litres(aqueth_mass_of_volume_kg(litres, mass_fraction, "
             "celsius), "
             "mass_fraction, celsius, 20)), 2) AS litres_of_pure_alcohol FROM cask;"

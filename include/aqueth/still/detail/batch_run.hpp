@@ -89,7 +89,7 @@ struct batch_point {
 //     x, d       mole fraction of ethanol in the pot and in the distillate
 //     y(x)       mole fraction in the vapour in equilibrium with the liquid x
 //     v          mole fraction in the vapour at the top of the column, which enters the neck
-//     s1, s2     shares of the vapour's moles that condense in the neck, and of the rest in a partial condenser
+//     s1, s2     shares of the vapour's moles that condense: in the neck, of the rest in a partial condenser
 //     p          share of the vapour that passes both: (1 - s1)(1 - s2)
 //     v1; l1, l2 mole fractions in the vapour that passes the neck, in the liquids that run back from both
 //     R          reflux ratio: moles that a total condenser returns per mole of distillate
@@ -129,9 +129,9 @@ struct batch_point {
 // Heat balance, around pot, column and top, in J per mole of distillate:
 //     q = (q1 + q2 + q3) / (1 - phi)                  taken out above the column
 //     (P - k (T - Tr)) dt = (q + h(d) - h(x) - h'(x) (d - x)) n du
-// The last two terms are the heat that the pot's content loses, -d(n h(x)) = (h(x) + h'(x) (d - x)) n du. Of q
-// the neck takes q1 (1 + R)/p, the partial condenser q2 (1 + R)/p, and the condenser the rest. The integrals of
-// these, of k (T - Tr) dt/du and of n h(d) over u are the heats that a run reports.
+// The last two terms are the heat that the pot's content loses, -d(n h(x)) = (h(x) + h'(x) (d - x)) n du. Of
+// q the neck takes q1 (1 + R)/p, the partial condenser q2 (1 + R)/p, and the condenser the rest. The
+// integrals of these, of k (T - Tr) dt/du and of n h(d) over u are the heats that a run reports.
 //
 // Shares that follow from heat. A neck that loses kn to the room, a partial condenser whose water takes Qw:
 //     q1 (1 + R)/p = kn (Tn - Tr) dt/(n du)
@@ -192,7 +192,8 @@ struct heats_above {
     double all() const { return neck + partial_condenser + condenser; }
 };
 
-/// A charged still: distillate and heat for any composition in the pot, from one step of the plan to the next.
+/// A charged still: distillate and heat for any composition in the pot, from one step of the plan to the
+/// next.
 template <boiling_mixture M>
 class batch_still {
 public:
@@ -257,9 +258,11 @@ public:
     /// heats taken out above the column
     heats_above heats(still_top const& t) const {
         bool const plain = t.above.shares.together() == 0.0;
-        auto const of_vapour = plain ? column_.heats(t.d) : column_.with(t.above.shares).heats(t.d);
+        return heats(t, plain ? column_.heats(t.d) : column_.with(t.above.shares).heats(t.d));
+    }
+    heats_above heats(still_top const& t, typename column_solver<M>::top_heats const& of_vapour) const {
         double const all = of_vapour.all() / (1.0 - t.phi);
-        if (plain) return {0.0, 0.0, all};
+        if (t.above.shares.together() == 0.0) return {0.0, 0.0, all};
         double const vapour = t.vapour();
         double const neck = vapour * of_vapour.neck, head = vapour * of_vapour.head;
         return {neck, head, all - neck - head};
@@ -379,7 +382,8 @@ public:
         if (still_.neck.loss().value() > 0.0) {
             for (int i = 0; i < 10; ++i) {  // its temperature depends little on what condenses in it
                 auto const column = column_.with({limited(neck / net), 0.0});
-                neck = neck_loss(column.neck_temperature(column.distillate(x(), 1.0)));
+                auto const q = column.heats(column.distillate(x(), 1.0));
+                neck = neck_loss(mixture_.temperature(q.liquid_of_neck));
             }
             require_share(argument::heat_loss_coefficient, "W/K", still_.neck.loss().value(), neck / net,
                           aqueth::neck::greatest_share);
@@ -457,9 +461,9 @@ private:
         return still_.neck.loss().value() > 0.0 || still_.head.water() || still_.head.reflux_temperature();
     }
 
-    /// The top of the still. Shares that follow from heat, a cold reflux and the reflux that leaves the rate to
-    /// take off are found by substitution: each depends little on itself, as the vapour's flow and its latent
-    /// heat change little with it.
+    /// The top of the still. Shares that follow from heat, a cold reflux and the reflux that leaves the rate
+    /// to take off are found by substitution: each depends little on itself, as the vapour's flow and its
+    /// latent heat change little with it.
     still_top top(double x, double left, bool keep) const {
         if (!varies()) return top_with(x, above_, above_.internal_reflux(ratio()), column_, keep);
         still_top t{};
@@ -497,18 +501,19 @@ private:
         }
         return {column.distillate(x, greatest, memory_), greatest, above, false};
     }
-    /// the unknowns of `top`, from the heats and flows of a solution: both shares, the effect of a cold reflux,
-    /// and for a rate to take off ln(1 + R)
+    /// the unknowns of `top`, from the heats and flows of a solution: both shares, the effect of a cold
+    /// reflux, and for a rate to take off ln(1 + R)
     std::array<double, 4> substituted(double x, double left, still_top const& t,
                                       column_solver<M> const& column) const {
         auto const q = column.heats(t.d);
-        double const seconds = seconds_per_mole(x, t.d, heats(t), left);
+        double const seconds = seconds_per_mole(x, t.d, heats(t, q), left);
         double const of_vapour = seconds / t.vapour();  // time of a mole of vapour
         auto const& shares = t.above.shares;
         std::array<double, 4> next{shares.neck, shares.head, t.above.cold, 0.0};
         // The heat that a share takes is proportional to it, nearly.
         if (still_.neck.loss().value() > 0.0)
-            next[0] = limited(shares.neck * neck_loss(column.neck_temperature(t.d)) * of_vapour / q.neck);
+            next[0] =
+                limited(shares.neck * neck_loss(mixture_.temperature(q.liquid_of_neck)) * of_vapour / q.neck);
         if (auto const& water = still_.head.water())
             next[1] = limited(shares.head * water->heat().value() * of_vapour / q.head);
         if (auto const& cold = still_.head.reflux_temperature())

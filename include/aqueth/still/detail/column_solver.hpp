@@ -168,25 +168,22 @@ public:
     /// Heat that is taken out above the column, J per mole of vapour that enters the neck.
     struct top_heats {
         double neck, head, condenser;
+        double liquid_of_neck;  ///< mole fraction in the liquid that runs back from the neck
 
         double all() const { return neck + head + condenser; }
     };
     /// the heats for the distillate d, if all condensate boils where it forms
     top_heats heats(double d) const {
         double const product = mixture_.vapour_enthalpy(d) - mixture_.liquid_enthalpy(d).value;
-        if (shares_.together() == 0.0) return {0.0, 0.0, product};
+        if (shares_.together() == 0.0) return {0.0, 0.0, product, d};
         auto const head = before(d, shares_.head);
         auto const neck = before(head.vapour, shares_.neck);
         double const passed = 1.0 - shares_.neck;
         return {heat_of(neck, shares_.neck, head.vapour), passed * heat_of(head, shares_.head, d),
-                passed * (1.0 - shares_.head) * product};
+                passed * (1.0 - shares_.head) * product, neck.liquid};
     }
     /// heat that is taken out above the column, J/mol of distillate, with internal reflux phi
     double condensation(double d, double phi) const { return heats(d).all() / (1.0 - phi); }
-    /// temperature of the vapour that leaves the neck, K
-    double neck_temperature(double d) const {
-        return mixture_.temperature(liquid(before(d, shares_.head).vapour));
-    }
 
     /// liquid in equilibrium with a vapour
     double liquid(double y) const {

@@ -66,6 +66,12 @@ namespace aqueth::inline AQUETH_ABI::detail {
 //     c  = (h(xc) - h(xc, Tc)) v / (qn + qp + qc)                       0 if the reflux boils
 //     (P - k (T - Tr)) dt/dw = (qn + qp + qc)/v + e h(xc) + d(n h(x0) + U1 h(x1) + ... + Uc h(xc))/dw
 //
+// A reflux that keeps the strength ds of the vapour d2 is a regulator with a narrow range b. With eR for the greatest
+// reflux ratio, and e for all that condenses without any,
+//     e = eR + ((1 - s1)(1 - s2) - eR) (d2 - ds) / b           between these two
+// If s1, s2 or v follow from heat they then have a lag w1: w1 ds1/dw = s1 that follows - s1. At once they would answer
+// to e, which answers to them.
+//
 // The start. The first vapour of the charge condenses and fills plates and condenser; its heat goes to the
 // condenser.
 //
@@ -109,11 +115,19 @@ struct head_flows {
     double partial = 0.0;  ///< s2
     double enters = 1.0;   ///< v
     double taken = 0.0;    ///< e
-    double gain = 0.0;     ///< de/d(d2), of a head that keeps a strength; of a rule only
 
     /// what comes to the total condenser
     double condensed() const { return enters * (1.0 - neck) * (1.0 - partial); }
     double returned() const { return condensed() - taken; }
+};
+
+/// The flows that a head wants. A head that keeps a strength takes more the stronger the vapour d2 is; then `taken`
+/// may be outside its limits.
+struct wanted_flows {
+    head_flows flows;
+    double gain = 0.0;               ///< de/d(d2)
+    double least = 0.0, most = 1.0;  ///< limits of e
+    double lag = 0.0;  ///< moles of vapour in the course of which s1, s2, v come to what is wanted
 };
 
 /// Everything at one moment of a column with holdup, from its liquids.
@@ -153,7 +167,7 @@ condensed_share condense(M const& mixture, double share, double y) {
 }
 
 /// The equations above for one still: rates of change and the solution of the equations of a stage of an
-/// implicit method. `Flows` sets the head: (column_moment const&, double distillate) -> head_flows.
+/// implicit method. `Rule` sets the head: (column_moment const&, double distillate) -> wanted_flows.
 template <boiling_mixture M>
 class held_column {
 public:
@@ -206,7 +220,7 @@ public:
     template <class Rule>
     bool solve(double const* known, double reach, double* y, Rule const& rule, int most = 30) const {
         double previous = 1e300;
-        double const* const g = rate_.data();
+        double* const g = rate_.data();
         for (int i = 0; i < most; ++i) {
             balance_ethanol(y);
             if (rule.follows_heat()) balance_heat(y);
@@ -217,11 +231,15 @@ public:
                 double const mass = k == held::ethanol ? 1.0 : moles(k - held::plates);
                 p_[k - held::ethanol] = mass * (known[k] - y[k]) + reach * g[k];
             }
-            double const taken = solve_rows_and_taken(reach, p_.data(), g[flows() + 3] - y[flows() + 3]);
+            double const taken = solve_rows_and_taken(reach, p_.data());
             double greatest = std::abs(p_[0]) / left;
             for (std::size_t k = 1; k < p_.size(); ++k) greatest = (std::max)(greatest, std::abs(p_[k]));
-            for (std::size_t k = flows(); k < size_; ++k)
+            for (std::size_t k = flows(); k + 1 < size_; ++k) {
+                g[k] = (wanted_.lag * known[k] + reach * g[k]) / (wanted_.lag + reach);
                 greatest = (std::max)(greatest, std::abs(g[k] - y[k]));
+            }
+            // of the vapour that it follows, where rounding is magnified
+            greatest = (std::max)(greatest, std::abs(taken) / (1.0 + 0.01 * wanted_.gain));
             if (!(greatest < unlimited)) return false;
             // Far from the solution a part of the change goes further.
             double const part = (std::min)(1.0, 0.2 / greatest);
@@ -232,7 +250,10 @@ public:
             y[size_ - 1] += part * taken;
             if (greatest < 1e-13 || (greatest < 1e-10 && greatest > 0.5 * previous)) {
                 if (!rule.follows_heat()) balance_heat(y);
-                for (std::size_t k = held::collected; k < held::ethanol; ++k) y[k] = known[k] + reach * g[k];
+                for (std::size_t k = held::seconds; k < held::ethanol; ++k) y[k] = known[k] + reach * g[k];
+                // with the last change, so that what leaves the pot has arrived
+                y[held::left] = known[held::left] - reach * y[size_ - 1];
+                y[held::collected] = known[held::collected] + reach * y[size_ - 1] * y[condenser()];
                 return true;
             }
             previous = greatest;
@@ -242,8 +263,14 @@ public:
     /// Replaces errors e by (M - reach J)^-1 M e. The flows follow the liquids and have no errors of their own.
     void damp(double* e, double reach) const {
         for (std::size_t k = held::plates; k <= condenser(); ++k) e[k] *= moles(k - held::plates);
-        solve_rows_and_taken(reach, e + held::ethanol, 0.0);
-        for (std::size_t k = flows(); k < size_; ++k) e[k] = 0.0;
+        solve_rows(reach, e + held::ethanol);
+        double const taken = moment_.flows.taken;
+        if (wanted_.gain > 0.0 && wanted_.least < taken && taken < wanted_.most) {
+            double const change = gain_of_taken(reach) * top_change(e + held::ethanol);
+            for (std::size_t i = 0; i < s_.size(); ++i) e[held::ethanol + i] += change * s_[i];
+        }
+        for (std::size_t k = flows(); k + 1 < size_; ++k) e[k] *= wanted_.lag / (wanted_.lag + reach);
+        e[size_ - 1] = 0.0;
     }
 
     /// boiling temperature of x when `left` moles are left: the extract raises it
@@ -347,13 +374,12 @@ private:
     /// the flows that the head sets
     template <class Rule>
     void set_flows(double const* y, Rule const& rule) const {
-        head_flows const wanted = rule(moment_, within(y[condenser()]));
+        wanted_ = rule(moment_, within(y[condenser()]));
         double* const g = rate_.data() + flows();
-        g[0] = wanted.neck;
-        g[1] = wanted.partial;
-        g[2] = wanted.enters;
-        g[3] = wanted.taken;
-        gain_ = wanted.gain * top_slope_;
+        g[0] = wanted_.flows.neck;
+        g[1] = wanted_.flows.partial;
+        g[2] = wanted_.flows.enters;
+        g[3] = (std::min)(wanted_.most, (std::max)(wanted_.least, wanted_.flows.taken));
     }
 
     void climb_head(double yN, head_flows const& f) const {
@@ -376,19 +402,29 @@ private:
         }
     }
 
-    /// The same as `solve_rows`, with the distillate taken as one more unknown if it follows the top vapour: r and
-    /// the changes by it are solved for alone, and then joined.
-    /// @param miss the distillate wanted less that taken, at the last moment
+    /// The same as `solve_rows`, with the distillate taken as one more unknown between its limits.
     /// @return change of the distillate taken
-    double solve_rows_and_taken(double reach, double* r, double miss) const {
+    double solve_rows_and_taken(double reach, double* r) const {
         solve_rows(reach, r);
-        if (gain_ == 0.0) return miss;
+        double const taken = moment_.flows.taken;
+        double change = wanted_.flows.taken - taken;
+        if (wanted_.gain > 0.0) {
+            double const share = gain_of_taken(reach);  // before s_ is read
+            double const gain = wanted_.gain * top_slope_;
+            change = share / gain * change + share * top_change(r);
+            change = (std::min)(wanted_.most, (std::max)(wanted_.least, taken + change)) - taken;
+            for (std::size_t i = 0; i < s_.size(); ++i) r[i] += change * s_[i];
+        }
+        return change;
+    }
+    /// How the distillate taken follows a change of yN that it does not cause; its own effect on yN is in it. The
+    /// changes of the liquids by it are in s_ then.
+    double gain_of_taken(double reach) const {
         for (std::size_t i = 0; i <= number_; ++i) s_[i] = reach * by_taken_[i];
         s_[number_ + 1] = 0.0;
         solve_rows(reach, s_.data());
-        double const change = (miss + gain_ * top_change(r)) / (1.0 - gain_ * top_change(s_.data()));
-        for (std::size_t i = 0; i < s_.size(); ++i) r[i] += change * s_[i];
-        return change;
+        double const gain = wanted_.gain * top_slope_;
+        return gain / (1.0 - gain * top_change(s_.data()));
     }
     /// change of yN with changes of the liquids
     double top_change(double const* c) const {
@@ -443,7 +479,7 @@ private:
     mutable column_moment moment_;
     mutable std::vector<double> slope_;  // of each vapour with the liquid under it
     mutable double reflux_slope_ = 0.0, neck_liquid_slope_ = 0.0, back_slope_ = 0.0, top_slope_ = 0.0;
-    mutable double gain_ = 0.0;             // of the distillate taken with yN
+    mutable wanted_flows wanted_;
     mutable std::vector<double> by_taken_;  // changes of the rates of m, x1 ... xN with e
     mutable std::vector<double> rate_, p_, q_, s_;
 };
@@ -474,7 +510,8 @@ class head_rule {
 public:
     /// @param s     the still
     /// @param total whether everything is returned
-    head_rule(M const& mixture, still const& s, bool total)
+    /// @param moles of the charge
+    head_rule(M const& mixture, still const& s, bool total, double moles)
         : mixture_(&mixture),
           total_(total),
           ratio_(s.head.returned().ratio()),
@@ -486,12 +523,16 @@ public:
           reflux_(s.head.reflux_temperature() ? s.head.reflux_temperature()->kelvin() : 0.0) {
         first_.neck = neck_loss_ > 0.0 ? 0.01 : s.neck.share();
         first_.partial = water_ > 0.0 ? 0.1 : s.head.share();
+        // A regulator and shares that answer to it at once would drive each other. They follow as metal does.
+        if (!total && kept_ >= 0.0 && follows_heat()) lag_ = 1e-4 * moles;
         if (!total) first_.taken = first_.condensed() / (1.0 + ratio_);
         if (!total && rate_ > 0.0) first_.taken *= 0.1;
     }
 
     /// whether the flows depend on heats and times, so that they vary
     bool follows_heat() const { return neck_loss_ > 0.0 || water_ > 0.0 || rate_ > 0.0 || reflux_ > 0.0; }
+    /// whether shares and the effect of cold reflux have values of their own, which change in time
+    bool has_lag() const { return lag_ > 0.0; }
     /// flows to begin a search with
     head_flows const& first() const { return first_; }
 
@@ -501,8 +542,13 @@ public:
     /// where in that range the vapour is: below 0 the strength is not kept
     double margin(column_moment const& m) const { return (m.top - kept_) / band; }
 
-    head_flows operator()(column_moment const& m, double xc) const {
-        head_flows f = m.flows;
+    wanted_flows operator()(column_moment const& m, double xc) const {
+        wanted_flows wanted;
+        wanted.flows = m.flows;
+        wanted.lag = lag_;
+        head_flows& f = wanted.flows;
+        if (neck_loss_ == 0.0) f.neck = first_.neck;
+        if (water_ == 0.0) f.partial = first_.partial;
         // The heat that a share takes is proportional to it, nearly.
         if (neck_loss_ > 0.0) {
             double const warmer = (std::max)(0.0, mixture_->temperature(m.neck_liquid) - room_);
@@ -511,18 +557,18 @@ public:
         if (water_ > 0.0) f.partial = limited(f.partial * water_ * m.seconds / m.partial);
         double const pass = (1.0 - f.neck) * (1.0 - f.partial);
         double const cold = reflux_ > 0.0 ? warming(xc) / m.at_boiling : 0.0;
-        f.taken = total_        ? 0.0
-                  : rate_ > 0.0 ? rate_ * m.seconds / mass_of_moles(1.0, xc).volume()
-                                : 1.0 / ((1.0 + ratio_) / pass + cold * ratio_);
-        f.taken = (std::min)(pass, (std::max)(0.0, f.taken));
-        if (!total_ && kept_ >= 0.0) {
-            double const opening = margin(m);
-            double const range = pass - f.taken;
-            f.taken += range * (std::min)(1.0, (std::max)(0.0, opening));
-            f.gain = opening > 0.0 && opening < 1.0 ? range / band : 0.0;
+        double const by_ratio = 1.0 / ((1.0 + ratio_) / pass + cold * ratio_);
+        wanted.most = total_ ? 0.0 : pass;
+        f.taken = rate_ > 0.0 ? rate_ * m.seconds / mass_of_moles(1.0, xc).volume() : by_ratio;
+        if (kept_ >= 0.0) {
+            wanted.least = (std::min)(by_ratio, wanted.most);
+            wanted.gain = total_ ? 0.0 : (pass - by_ratio) / band;
+            f.taken = by_ratio + (pass - by_ratio) * margin(m);
         }
-        f.enters = (1.0 + cold * f.taken) / (1.0 + cold * pass);
-        return f;
+        double const taken = (std::min)(wanted.most, (std::max)(wanted.least, f.taken));
+        if (wanted.gain == 0.0) f.taken = taken;
+        f.enters = (1.0 + cold * taken) / (1.0 + cold * pass);
+        return wanted;
     }
 
 private:
@@ -537,6 +583,7 @@ private:
     M const* mixture_;
     bool total_;
     double ratio_, kept_, rate_, neck_loss_, room_, water_, reflux_;
+    double lag_ = 0.0;
     head_flows first_;
 };
 
@@ -555,7 +602,7 @@ public:
           mixture_(&mixture),
           steady_(charge, s, mixture),
           column_(mixture, liquid_of(s, mixture, amounts(charge)), s.pot, amounts(charge).solids),
-          rule_(mixture, s, false),
+          rule_(mixture, s, false, steady_.moles()),
           scale_(column_.size(), 1.0) {
         double const all = steady_.moles();
         double const strongest = mixture.vapour(x());
@@ -581,7 +628,7 @@ public:
           scale_(before.scale_) {
         still_ = refuse_unmodelled(steady_.apparatus());
         column_.heat(still_.pot);
-        rule_ = head_rule<M>(*mixture_, still_, false);
+        rule_ = head_rule<M>(*mixture_, still_, false, moles());
     }
 
     still const& apparatus() const { return still_; }
@@ -659,9 +706,9 @@ public:
     point begin(double seconds, Record const& record) const {
         steady_.require_start(seconds);
         point now = filled();
-        if (seconds == 0.0) return settled(now);
+        if (seconds == 0.0 && !rule_.has_lag()) return settled(now);
         held_still total = *this;
-        total.rule_ = head_rule<M>(*mixture_, still_, true);
+        total.rule_ = head_rule<M>(*mixture_, still_, true, moles());
         now = total.settled(now);
         double const end = now.seconds() + seconds;
         for (double h = 0.01; now.seconds() < end;) {
@@ -768,9 +815,11 @@ private:
                                         std::vector<double> y) {
         head_flows const f = rule.first();
         double* const flows = y.data() + column.flows();
-        flows[0] = f.neck;
-        flows[1] = f.partial;
-        flows[2] = f.enters;
+        if (!rule.has_lag()) {
+            flows[0] = f.neck;
+            flows[1] = f.partial;
+            flows[2] = f.enters;
+        }
         flows[3] = f.taken;
         double const at_once = 1e-12;
         std::vector<double> known = y;
@@ -826,7 +875,7 @@ private:
                                    amounts const& charge) {
         if (s.head.returned().keeps_strength()) return s.head.returned().kept();
         held_column<M> const column(mixture, empty, s.pot, charge.solids);
-        head_rule<M> const rule(mixture, s, false);
+        head_rule<M> const rule(mixture, s, false, charge.volatiles());
         std::vector<double> y(column.size(), 0.0);
         y[held::left] = charge.volatiles();
         y[held::ethanol] = charge.ethanol;

@@ -6,6 +6,7 @@
 #include <aqueth/density.hpp>
 #include <aqueth/numeric/monotone_cubic.hpp>
 #include <aqueth/still/detail/batch_run.hpp>
+#include <aqueth/still/learned.hpp>
 #include <aqueth/still/run.hpp>
 #include <aqueth/still/run_log.hpp>
 #include <aqueth/still/run_plan.hpp>
@@ -22,18 +23,7 @@
 /// @file
 /// What a still would have written into the log of a run.
 
-namespace aqueth::inline AQUETH_ABI {
-
-/// The quantities that a log tells of.
-enum class log_quantity {
-    strength,          ///< of the distillate at the spout, % vol
-    jar_strength,      ///< of what was collected between two rows, % vol
-    head_temperature,  ///< °C
-    pot_temperature,   ///< °C
-    time               ///< at which a volume was reached, min
-};
-
-namespace detail {
+namespace aqueth::inline AQUETH_ABI::detail {
 
 /// One reading of a log.
 struct log_reading {
@@ -165,6 +155,4 @@ private:
     std::optional<numeric::monotone_cubic> volume_, seconds_, moles_, alcohol_, strength_, head_, pot_;
 };
 
-}  // namespace detail
-
-}  // namespace aqueth::inline AQUETH_ABI
+}  // namespace aqueth::inline AQUETH_ABI::detail

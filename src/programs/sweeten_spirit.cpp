@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: BSL-1.0
+// Water and sugar for a liqueur, and what instruments show in it.
+#include "sugar_program.hpp"
+
+#include <string>
+#include <variant>
+
+namespace {
+
+using namespace program;
+
+about const who{
+    "sweeten_spirit",
+    topic::to_strength,
+    "How much water and sugar turn a spirit into a liqueur?",
+    "Computes the water and sugar that turn a spirit into a liqueur, and what instruments show in it.",
+    "The Quillbeck teaching stillhouse makes 5 L of 28 % vol with 250 g/L from spirit of 75 % vol at 21 °C:\n"
+    "  $ aqueth sweeten_spirit --make '5 L' --strength '75 %vol' --temperature '21 C' --target '28 %vol' "
+    "--sugar "
+    "'250 g/L'\n"
+    "  Add 1.249 kg of sucrose and 2.416 kg of water by the balance.",
+    {model::sugar_solution::cited, model::refraction::cited, correlation::sucrose_density::cited,
+     correlation::oiml_r22::cited}};
+
+/// The reading on an instrument, or why there is none.
+template <class Scale>
+std::string shown(hydrometer<Scale> const& meter, sweetened const& liqueur, char const* unit) {
+    try {
+        Scale const mark = reading(meter, liqueur);
+        if constexpr (strength_basis<Scale>) {
+            return fmt::format("{:.1f} {}", mark.percent(), unit);
+        } else {
+            return fmt::format("{:.1f} {}", in(mark, kilogram_per_cubic_metre), unit);
+        }
+    } catch (refusal const&) {
+        return "nothing: the liqueur is denser than water";
+    }
+}
+
+void run(session& s) {
+    given const& amount =
+        s.option("--amount", "AMOUNT", "spirit at hand: volume at its temperature, or mass");
+    given const& make =
+        s.option("--make", "VOLUME", "instead of --amount: wanted volume of the liqueur at 20 C");
+    given const& strength = s.required("--strength", "STRENGTH", "true strength of the spirit");
+    given const& at = s.option("--temperature", "TEMP", "temperature of the spirit, 0 to 40 C", "20 C");
+    given const& target = s.required("--target", "STRENGTH", "strength wanted, of the whole");
+    given const& sugar =
+        s.required("--sugar", "CONCENTRATION", "sugar wanted at 20 C: 'N g/L' or 'N g/100 mL'");
+    given const& kind =
+        s.option("--kind", "SUGAR", "sucrose, glucose, fructose or 'invert sugar'", "sucrose");
+    s.explain("Sugar is without water of crystallization. Nothing is said about freezing or boiling.");
+    s.parse();
+    if (amount.present == make.present) throw bad_input("give either --amount or --make");
+
+    sweetener const which = read_sweetener(kind);
+    units::mass_density const concentration = read_sugar_concentration(sugar);
+    auto const wanted_strength =
+        std::visit([](auto const& each) { return to<volume_fraction>(each); }, read_strength(target));
+    mass_fraction const w = composition(read_strength(strength));
+    units::temperature const t = read_any_temperature(at);
+    sweetening_plan const plan = on_behalf_of(
+        {{argument::temperature, at},
+         {argument::mass_fraction, strength},
+         {argument::alcoholic_strength_by_volume, target},
+         {argument::sugar_concentration, sugar}},
+        [&] {
+            if (make.present) {
+                return sweeten(read_volume(make), wanted_strength, concentration, liquid::of(w, t), which);
+            }
+            return sweeten(make_parcel(read_amount(amount), w, at), wanted_strength, concentration, which);
+        });
+
+    wording const words = s.words();
+    sweetened const& liqueur = plan.product;
+    units::mass_density const water = density(mass_fraction(0.0), celsius(20.0));
+    page text;
+    text.say("Add {} of {} and {} of water by the balance.", words.weight(plan.sugar, crystals),
+             name_of(which), words.weight(plan.water, water));
+    text.gap();
+    text.row("spirit", "{}", words.liquid(plan.spirit));
+    text.row("liqueur", "{} of {:.2f} % vol with {:.1f} g/L at 20 °C", words.volume(liqueur.volume()),
+             liqueur.strength().percent(), liqueur.sugar_concentration().value());
+    text.row("density", "{} at 20 °C", words.density(liqueur.density()));
+    text.row("lost in mixing", "{}", words.volume(plan.contraction));
+    text.row("sugar adds", "{}", words.volume(plan.volume_of_the_sugar));
+    text.gap();
+    text.say("At 20 °C instruments show, if the volumes are right:");
+    text.row("alcoholometer", "{}", shown(alcoholometer{}, liqueur, "% vol"));
+    text.row("density meter", "{}", shown(density_hydrometer(celsius(20.0)), liqueur, "kg/m3"));
+    json refractometer;
+    try {
+        refractive_index const n = refractive_index_of(liqueur);
+        text.row("refractometer", "{:.1f} °Bx (alcohol bends light too)", brix_of(n).degrees());
+        refractometer = brix_of(n).degrees();
+    } catch (refusal const&) {  // beyond the tables of the index
+    }
+    text.gap();
+    say_sugar_doubt(text, liqueur);
+    text.say("{}", vapour_caution);
+    s.answer(text, {{"sugar", name_of(which)},
+                    {"sugar_kg", in(plan.sugar, kilogram)},
+                    {"sugar_balance_indication_kg", in(balance_indication(plan.sugar, crystals), kilogram)},
+                    {"water_kg", in(plan.water, kilogram)},
+                    {"water_balance_indication_kg", in(balance_indication(plan.water, water), kilogram)},
+                    {"spirit", to_json(plan.spirit)},
+                    {"volume_L_20C", in(liqueur.volume(), litre)},
+                    {"mass_kg", in(liqueur.mass(), kilogram)},
+                    {"strength_percent_vol_20C", liqueur.strength().percent()},
+                    {"sugar_g_L_20C", liqueur.sugar_concentration().value()},
+                    {"density_kg_m3_20C", liqueur.density().value()},
+                    {"contraction_L", in(plan.contraction, litre)},
+                    {"volume_of_the_sugar_L", in(plan.volume_of_the_sugar, litre)},
+                    {"refractometer_Bx", refractometer},
+                    {"checked_by_analyses", liqueur.checked_by_analyses()},
+                    {"strength_doubt_percent_vol", 100.0 * liqueur.strength_doubt()}});
+}
+
+program::task const offered{who, run};
+
+}  // namespace

@@ -1,0 +1,39 @@
+# SPDX-License-Identifier: BSL-1.0
+set(run "aqueth follow_traces --charge '25 L' --strength '11 %vol' --power '2 kW' --end 'distillate 5 %vol'")
+set(folder "d=$(mktemp -d) && trap 'rm -r $d' EXIT && cd $d &&")
+
+# The figures are those of the library, whose own tests hold them to closed forms and balances.
+answers(follow_traces.pot "${run} --trace 'methanol 50 g/hL' --trace 'ethyl acetate 40 g/hL' --discard '100 mL'"
+    [[^Hearts: [0-9.]+ to [0-9.]+ g/hL of methanol, the charge 50[.]0[.]
+.*  foreshots, 100[.]0 mL at 57[.]9[0-9] % vol
+    methanol +3[67][.][0-9] .*
+    ethyl acetate +4[0-9][0-9] .*left in the still, share of the charge
+    methanol +[0-9.]+ % .*Methanol comes over with all fractions: no cut removes it.*No measured run was found.*never close]])
+answers(follow_traces.upper_bound "${run} --trace 'acetaldehyde 20 g/hL'" "Acetaldehyde is an upper bound")
+# Every gram of the charge is in a fraction or in the residue.
+answers(follow_traces.conserves
+    "${run} --plates 4 --reflux 3 --cuts 'distillate 80 %vol' --trace '3-methyl-1-butanol 100 g/hL' --json | sed 's/[{},]/ /g' | awk '/\"charge_g\"/ {all = $2} /\"mass_g\"/ {want = 1} /\"residue_g\"/ {want = 1} /\"expected\"/ && want {sum += $2; want = 0} END {d = sum / all - 1; printf \"{\\\"kept\\\": %d}\", (d < 1e-9 && d > -1e-9)}'"
+    [[^{"kept": 1}]])
+answers(follow_traces.milligrams_per_litre_of_the_charge "${run} --trace 'furfural 3 mg/L' --json"
+    [["charge_g": 0[.](075|0749999|0750000)]])
+answers(follow_traces.csv "${run} --trace 'ethyl acetate 40 g/hL' --points 3 --csv"
+    "^collected_L_20C,distillate_percent_vol_20C,ethyl_acetate_mg_per_L,ethyl_acetate_mg_per_L_lower,ethyl_acetate_mg_per_L_upper\n0,58[.][0-9]+,[0-9.]+,[0-9.]+,[0-9.]+\n[^\n]+\n[^\n]+\n$")
+answers(follow_traces.draws
+    "${folder} ${run} --trace 'methanol 50 g/hL' --trace 'acetic acid 100 mg/L' --draw traces.svg >/dev/null && grep -c '<svg' traces.svg | sed 's/.*/{\"pictures\": &}/'"
+    [[^{"pictures": 1}]])
+answers(follow_traces.keeps_an_old_picture
+    "${folder} echo old >traces.svg; ${run} --trace 'methanol 50 g/hL' --draw traces.svg 2>/dev/null; sed 's/.*/{\"file\": \"&\"}/' traces.svg"
+    [[^{"file": "old"}]])
+# A weaker pressure than those the volatilities are known for.
+refuses(follow_traces.too_high_up "${run} --trace 'methanol 50 g/hL' --altitude '2500 m'"
+    "pressure 74[.][0-9]+ kPa is outside 80 to 110 kPa")
+refuses(follow_traces.unknown_trace "${run} --trace 'water 50 g/hL'"
+    "--trace 'water 50 g/hL': expected a trace and its amount, as 'methanol 50 g/hL'; known are methanol, acetaldehyde, .*acetic acid")
+refuses(follow_traces.no_amount "${run} --trace methanol" "expected a trace and its amount")
+refuses(follow_traces.other_unit "${run} --trace 'methanol 50 ppm'" "expected g/hL .*or mg/L")
+refuses(follow_traces.negative "${run} --trace 'methanol -1 g/hL'" "-1 is outside 0 to 100000 g/hL")
+refuses(follow_traces.not_a_number "${run} --trace 'methanol much g/hL'" "not a number")
+refuses(follow_traces.twice "${run} --trace 'methanol 1 g/hL' --trace 'methanol 2 g/hL'" "methanol is given twice")
+refuses(follow_traces.points_alone "${run} --trace 'methanol 1 g/hL' --points 5" "--points .*--csv or --draw")
+refuses(follow_traces.cut_that_never_comes "${run} --trace 'methanol 1 g/hL' --cuts 'distillate 80 %vol'"
+    "--cuts 'distillate 80 %vol'")
