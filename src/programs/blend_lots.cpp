@@ -54,6 +54,7 @@ void run(session& s) {
         s.option("--volume", "VOLUME", "with --target: volume wanted (default: as much as possible)");
     given const& mixture_at = s.option("--mixture-temperature", "TEMP",
                                        "temperature at which the product is measured", "20 C", "60 F");
+    s.carry_on({{given_lots, "--lot", figure::whole_lot}});
     s.offer_us_units();
     s.offer_csv();
     s.parse();
@@ -93,7 +94,8 @@ void run(session& s) {
         text.say("Lot {}: take {} by the balance, or {} at {} ({:.1f} % of the lot; {})", k + 1,
                  words.weight(part), words.volume(part.volume()), words.temperature(part.temperature()),
                  100.0 * share, words.strength(part.composition()));
-        json row = to_json(part);
+        json row{{"name", fmt::format("lot {}", k + 1)}};
+        row.update(to_json(part));
         row["share_of_lot"] = share;
         data["lots"].push_back(row);
         csv += fmt::format("{},{:.10g},{:.10g},{:.10g},{:.10g},{:.10g},{:.10g}\n", k + 1,

@@ -17,6 +17,13 @@ about const who{
     {correlation::oiml_r22::cited, model::hot_density::cited, correlation::glass_expansion::cited,
      correlation::freezing_point::cited}};
 
+/// The unit of a reading as --reading takes it; null for scales that are not read in %vol or proof.
+json unit_as_written(notation const& n) {
+    if (n.kind == basis::proof) return "proof";
+    if (n.kind != basis::volume) return nullptr;
+    return fmt::format("%vol at {:.10g} C", n.reference.celsius());
+}
+
 void run(session& s) {
     given const& reading = s.option("--reading", "STRENGTH", "hydrometer reading, in the unit of its scale");
     given const& truth =
@@ -24,6 +31,7 @@ void run(session& s) {
     given const& at =
         s.required("--temperature", "TEMP", "temperature of the liquid, with the instrument in it");
     instrument const options = s.instrument_options();
+    s.carry_on({{truth, figure::strength, {reading}}, {at, figure::temperature}});
     s.offer_us_units();
     s.parse();
     if (reading.present == truth.present) throw bad_input("give either --reading or --strength");
@@ -74,6 +82,7 @@ void run(session& s) {
 
     s.answer(text, {{"scale", name_of(scale)},
                     {"reading", shown},
+                    {"reading_unit", unit_as_written(scale)},
                     {"temperature_C", t.celsius()},
                     {"true_strength", strength.number},
                     {"true_strength_unit", strength.unit},

@@ -164,6 +164,9 @@ void bring_to(Target target, task& t) {
 
 void run(session& s) {
     task t{s};
+    s.carry_on({{t.amount, figure::weighed, {t.make}},
+                {t.strength, figure::strength, {t.reading}},
+                {t.temperature, figure::temperature}});
     s.offer_us_units();
     s.parse();
     t.check();

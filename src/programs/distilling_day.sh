@@ -10,22 +10,17 @@ if (($# < 1 || $# > 2)) || [[ ! -x $1/aqueth ]]; then
     exit 2
 fi
 programs=$(cd "$1" && pwd)
-picture=${2:+ --draw \'$2\' --replace}
+picture=${2:+ --draw \'$(realpath -m "$2")\' --replace}
+notebook=$(mktemp -d)
+trap 'rm -r "$notebook"' EXIT
+cd "$notebook"
 
 tell() { printf '\n' && cat; }
+# show <command> [<file>]: shows the answer; keeps it in the file, as the next task reads it
 show() {
-    printf '\n$ %s\n' "$1"
+    printf '\n$ %s\n' "$1${2:+        # with --json also into $2}"
     PATH="$programs:$PATH" bash -c "$1"
-}
-# figure <command> <name> <digits>: a figure of the command's answer, as somebody would write it into a notebook
-figure() {
-    local found
-    found=$(PATH="$programs:$PATH" bash -c "$1 --json" | sed -n "s/^  \"$2\": \([-+.0-9e]*\),*\$/\1/p")
-    if [[ -z $found ]]; then
-        echo "distilling_day.sh: no $2 in the answer of: $1" >&2
-        exit 1
-    fi
-    LC_ALL=C printf "%.$3f" "$found"
+    if (($# > 1)); then PATH="$programs:$PATH" bash -c "$1 --json" >"$2"; fi
 }
 
 cat <<'TEXT'
@@ -44,23 +39,18 @@ show "aqueth judge_wash --volume '25 L' --wanted '11 %vol'"
 tell <<'TEXT'
 2. Today: what is in it? The gravity fell from 1.076 to 0.993, read in a warm vat.
 TEXT
-wash="aqueth judge_wash --volume '25 L' --original '1.076 sg' --final '0.993 sg' --final-temperature '26 C'"
-show "$wash"
-strength=$(figure "$wash" strength_percent_vol_20C 1)
-extract=$(figure "$wash" real_extract_P 2)
+show "aqueth judge_wash --volume '25 L' --original '1.076 sg' --final '0.993 sg' --final-temperature '26 C'" wash.json
 
 tell <<'TEXT'
 3. How good is the column? An earlier run gave 1.8 L of 88 % vol from 25 L of 11 % vol, with a reflux ratio of 3,
    after 100 mL of foreshots. About 5 % of the vapour condenses in neck and head.
 TEXT
-column="aqueth learn_still --run '25 L, 11 %vol, 100 mL, 1.8 L, 88 %vol' --reflux 3 --heat-loss '5 %'"
-show "$column"
-stages=$(figure "$column" stages 1)
+show "aqueth learn_still --run '25 L, 11 %vol, 100 mL, 1.8 L, 88 %vol' --reflux 3 --heat-loss '5 %'" column.json
 
-tell <<TEXT
-4. What will today's run give? The wash of step 2, $strength % vol with $extract °P, under the column of step 3,
-   $stages stages: 100 mL of foreshots, hearts down to 80 % vol, tails down to 20 % vol.
+tell <<'TEXT'
+4. What will today's run give? The wash of step 2, cooled to 20 °C, under the column of step 3: 100 mL of
+   foreshots, hearts down to 80 % vol, tails down to 20 % vol.
 TEXT
-show "aqueth forecast_run --charge '25 L' --strength '$strength %vol' --extract '$extract plato' --power '2 kW' \\
-      --pot-heat '4 kJ/K' --pot-loss '3 W/K' --stages $stages --reflux 3 --heat-loss '5 %' --discard '100 mL' \\
+show "aqueth forecast_run --from wash.json --from column.json --temperature '20 C' --power '2 kW' \\
+      --pot-heat '4 kJ/K' --pot-loss '3 W/K' --discard '100 mL' \\
       --cuts 'distillate 80 %vol' --end 'distillate 20 %vol'$picture"

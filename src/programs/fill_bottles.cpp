@@ -26,6 +26,8 @@ void run(session& s) {
     given const& bottle = s.required("--bottle", "VOLUME", "volume on the label");
     given const& rule =
         s.option("--filling", "RULE", "rule for the label: eu (volume at 20 C) or us (60 F)", "eu", "us");
+    s.carry_on(
+        {{how_much, figure::weighed}, {strength, figure::strength}, {temperature, figure::temperature}});
     s.offer_us_units();
     s.parse();
 

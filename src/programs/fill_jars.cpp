@@ -133,7 +133,8 @@ json to_json(run_in_jars const& r, std::vector<parcel> const& sums, int first,
     for (std::size_t k = 0; k < r.jars.size(); ++k) {
         jar const& j = r.jars[k];
         int const place = static_cast<int>(k) + 1 - first;
-        json one = program::to_json(j.content);
+        json one{{"name", fmt::format("jar {}", k + 1)}};
+        one.update(program::to_json(j.content));
         one["jar"] = static_cast<int>(k) + 1;
         one["reading_percent_vol"] = percent_or_null(j.reading);
         one["average_percent_vol_20C"] =

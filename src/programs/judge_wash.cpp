@@ -145,6 +145,7 @@ void run(session& s) {
     s.explain("Gravities: sg (20/20 C in vacuo) or plato, read on a hydrometer or a saccharometer; brix, "
               "read on a\n"
               "refractometer at 20 C. Alcohol bends light too, which is taken into account.");
+    s.carry_on({{volume, figure::volume}});
     s.offer_us_units();
     s.parse();
 
@@ -231,7 +232,10 @@ void run(session& s) {
              if_it_applies(to_reference, [&] { return alcohol_by_gravity_fall(before, after); }));
     text.gap();
     text.say("{}", gas_caution);
-    s.answer(text, {{"strength_percent_vol_20C", now.strength().percent()},
+    s.answer(text, {{"name", "wash"},
+                    {"volume_L", in(now.volume(t), litre)},
+                    {"temperature_C", t.celsius()},
+                    {"strength_percent_vol_20C", now.strength().percent()},
                     {"pure_alcohol_L_20C", in(now.pure_alcohol(), litre)},
                     {"mass_kg", in(now.mass(), kilogram)},
                     {"balance_indication_kg", in(balance_indication(now.mass(), now.density(t)), kilogram)},

@@ -13,6 +13,7 @@
 #include <optional>
 #include <span>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace {
@@ -297,6 +298,11 @@ void learn_from_runs(session& s, learning_options const& o) {
     if (known) answer.update(to_json(first));
     answer["reflux_and_stages_told_apart"] = list.size() == 1 && !found.one_run;
     answer["candidates"] = candidates;
+    if (known && first.explains && std::isfinite(first.stages)) {
+        answer["still"] = {{"stages", fmt::format("{:.3g}", first.stages)},
+                           {"reflux", fmt::format("{:.4g}", *known)},
+                           {"heat-loss", fmt::format("{:.4g} %", 100.0 * share)}};
+    }
     answer["assumed"] = assumed.to_json();
     s.answer(text, answer);
 }
@@ -591,26 +597,40 @@ json to_json(learned_still const& r, std::vector<learnable> const& all, std::vec
             {"coverage_factor", r.coverage_factor}};
 }
 
-/// The options with which forecast_run takes the learned still.
-std::string as_options(learned_still const& r, learning_options const& o) {
-    std::string text;
+using chosen_options = std::vector<std::pair<std::string, std::string>>;
+
+/// The options with which forecast_run takes the learned still: names without dashes, and values.
+chosen_options as_options(learned_still const& r, learning_options const& o) {
+    chosen_options options;
+    auto const add = [&](char const* name, std::string value) {
+        options.emplace_back(name, std::move(value));
+    };
     column const& tower = r.found.tower;
     if (o.plates.present) {
-        text += fmt::format(" --plates {} --plate-efficiency {:.3g}", tower.whole(), tower.efficiency());
+        add("plates", fmt::format("{}", tower.whole()));
+        add("plate-efficiency", fmt::format("{:.3g}", tower.efficiency()));
     } else if (tower.whole() + tower.topmost() > 0.0) {
-        text += fmt::format(" --stages {:.3g}", tower.whole() + tower.topmost());
+        add("stages", fmt::format("{:.3g}", tower.whole() + tower.topmost()));
     }
     if (r.found.head.returned().ratio() > 0.0)
-        text += fmt::format(" --reflux {:.3g}", r.found.head.returned().ratio());
-    if (r.found.neck.share() > 0.0)
-        text += fmt::format(" --heat-loss '{:.2g} %'", 100.0 * r.found.neck.share());
-    if (r.found.pot.loss.value() > 0.0)
-        text += fmt::format(" --pot-loss '{:.2g} W/K'", r.found.pot.loss.value());
+        add("reflux", fmt::format("{:.3g}", r.found.head.returned().ratio()));
+    if (r.found.neck.share() > 0.0) add("heat-loss", fmt::format("{:.2g} %", 100.0 * r.found.neck.share()));
+    if (r.found.pot.loss.value() > 0.0) add("pot-loss", fmt::format("{:.2g} W/K", r.found.pot.loss.value()));
     if (r.found.tower.holdup().value() > 0.0)
-        text += fmt::format(" --plate-holds '{:.2g} mL'", in(r.found.tower.holdup(), millilitre));
+        add("plate-holds", fmt::format("{:.2g} mL", in(r.found.tower.holdup(), millilitre)));
     if (r.found.head.holdup().value() > 0.0)
-        text += fmt::format(" --head-holds '{:.2g} mL'", in(r.found.head.holdup(), millilitre));
-    if (o.cold.present) text += fmt::format(" --reflux-temperature '{}'", printable(o.cold.text));
+        add("head-holds", fmt::format("{:.2g} mL", in(r.found.head.holdup(), millilitre)));
+    if (o.cold.present) add("reflux-temperature", printable(o.cold.text));
+    return options;
+}
+
+/// The same on a command line.
+std::string in_words(chosen_options const& options) {
+    std::string text;
+    for (auto const& [name, value] : options) {
+        char const* const quote = value.find(' ') == std::string::npos ? "" : "'";
+        text += fmt::format(" --{} {}{}{}", name, quote, value, quote);
+    }
     return text;
 }
 
@@ -737,8 +757,8 @@ void learn_from_logs(session& s, learning_options const& o) {
     assumed.unless_given(o.time, "times by 1 min");
     if (!o.air.pressure.present) assumed.unless_given(o.air.altitude, "air as at sea level");
     assumed.say(text);
-    std::string const options = as_options(r, o);
-    if (!options.empty()) text.row("forecast with it", "aqueth forecast_run{} ...", options);
+    auto const options = as_options(r, o);
+    if (!options.empty()) text.row("forecast with it", "aqueth forecast_run{} ...", in_words(options));
     text.gap();
     text.say("{}", run_caution);
     json answer = to_json(r, all, logs);
@@ -748,6 +768,7 @@ void learn_from_logs(session& s, learning_options const& o) {
         answer["with_vapour_weaker_by_standard_uncertainty"] = shifted;
     }
     answer["assumed"] = assumed.to_json();
+    for (auto const& [name, value] : options) answer["still"][name] = value;
     s.answer(text, answer);
 }
 

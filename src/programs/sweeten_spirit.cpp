@@ -50,6 +50,7 @@ void run(session& s) {
     given const& kind =
         s.option("--kind", "SUGAR", "sucrose, glucose, fructose or 'invert sugar'", "sucrose");
     s.explain("Sugar is without water of crystallization. Nothing is said about freezing or boiling.");
+    s.carry_on({{amount, figure::weighed, {make}}, {strength, figure::strength}, {at, figure::temperature}});
     s.parse();
     if (amount.present == make.present) throw bad_input("give either --amount or --make");
 
@@ -98,7 +99,8 @@ void run(session& s) {
     text.gap();
     say_sugar_doubt(text, liqueur);
     text.say("{}", vapour_caution);
-    s.answer(text, {{"sugar", name_of(which)},
+    s.answer(text, {{"name", "liqueur"},
+                    {"sugar", name_of(which)},
                     {"sugar_kg", in(plan.sugar, kilogram)},
                     {"sugar_balance_indication_kg", in(balance_indication(plan.sugar, crystals), kilogram)},
                     {"water_kg", in(plan.water, kilogram)},

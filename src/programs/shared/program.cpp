@@ -12,6 +12,7 @@
 #include <exception>
 #include <new>
 #include <numeric>
+#include <optional>
 #include <sstream>
 #include <string_view>
 #include <utility>
@@ -172,6 +173,16 @@ surroundings session::surroundings_options() {
     return {pressure, altitude};
 }
 
+void session::carry_on(std::vector<fillable> const& options) {
+    if (!from_) {
+        from_ = &repeated("--from", "FILE",
+                          "an earlier answer in JSON, or '-'; FILE#NAME for one of its lots: fills options "
+                          "that are not given",
+                          false);
+    }
+    fillables_.insert(fillables_.end(), options.begin(), options.end());
+}
+
 void session::explain(char const* lines) { explanation_ += fmt::format("{}\n", lines); }
 
 void session::offer_us_units() {
@@ -197,11 +208,12 @@ std::string session::notes() const {
 
 void session::parse() {
     app_->add_flag("--json", json_, "answer in JSON, metric and in full precision");
+    record_ = &option("--record", "FILE", "append the answer to a record, whose name ends in .md");
     app_->footer(fmt::format("{}\nExample:\n{}\n\n{} --cautions prints more.\n"
                              "The law, local codes and licensed practice come first.",
                              notes(), about_.example, vapour_caution));
     if (only_describes_) throw described();
-    app_->parse(argc_, argv_);
+    parse_command_line();
     if (json_ && csv_) throw bad_input("give either --json or --csv");
     if (us_ && (json_ || csv_))
         throw bad_input("--us cannot be used with --json or --csv, which are always metric");
@@ -219,15 +231,88 @@ void session::parse() {
     }
 }
 
+/// Parses, but lets an earlier answer give what is required.
+void session::parse_command_line() {
+    std::vector<CLI::Option*> const required =
+        app_->get_options([](CLI::Option* each) { return each->get_required(); });
+    auto const require = [&](bool whether) {
+        for (CLI::Option* each : required) each->required(whether);
+    };
+    require(false);
+    try {
+        app_->parse(argc_, argv_);
+    } catch (...) {
+        require(true);  // the help says which they are
+        throw;
+    }
+    require(true);
+    take_from_answers();
+    for (CLI::Option const* each : required) {
+        bool const filled = std::any_of(taken_.begin(), taken_.end(),
+                                        [&](taken_figure const& t) { return t.option == each->get_name(); });
+        if (each->count() == 0 && !filled) throw CLI::RequiredError(each->get_name());
+    }
+}
+
+void session::take_from_answers() {
+    if (!from_ || from_->empty()) return;
+    taken_ = figures_from(*from_, fillables_);
+    for (taken_figure const& each : taken_) {
+        given const filled{each.option, each.value, true};
+        for (given& mine : options_)
+            if (&mine == each.target.option) mine = filled;
+        for (std::vector<given>& mine : repeats_)
+            if (&mine == each.target.list) mine.push_back(filled);
+    }
+}
+
+std::string session::answer_in_json(json const& data) const {
+    json all{{"task", about_.name}, {"version", aqueth::version}, {"schema", answer_schema}};
+    for (taken_figure const& each : taken_) {
+        all["taken"].push_back(
+            {{"option", each.option}, {"value", each.value}, {"file", each.file}, {"lot", each.lot}});
+    }
+    all.update(data);
+    return all.text() + "\n";
+}
+
+record_entry session::entry() const {
+    record_entry entry{about_.name, about_.question, {}, text_, about_.sources};
+    auto const add = [&](given const& g) {
+        if (!g.present || &g == record_) return;
+        std::string origin;
+        for (taken_figure const& each : taken_)
+            if (each.option == g.name && each.value == g.text)
+                origin = each.file + (each.lot.empty() ? "" : "#" + each.lot);
+        entry.inputs.push_back({g.name, g.text, origin});
+    };
+    for (given const& each : options_) add(each);
+    for (std::vector<given> const& all : repeats_)
+        if (&all != from_) std::for_each(all.begin(), all.end(), add);
+    return entry;
+}
+
 void session::answer(page const& text, json const& data, std::string const& csv) {
-    output_ = json_ ? data.text() + "\n" : csv_ ? csv : text.text();
+    text_ = text.text();
+    std::string from;
+    for (taken_figure const& each : taken_) {
+        page row;
+        row.row(from.empty() ? "taken" : "", "{} '{}' from {}{}{}", each.option, each.value,
+                printable(each.file), each.lot.empty() ? "" : "#", printable(each.lot));
+        from += row.text();
+    }
+    text_ += from;
+    output_ = json_ ? answer_in_json(data) : csv_ ? csv : text_;
 }
 
 int session::run(std::function<void(session&)> const& body) {
     try {
         body(*this);
+        std::optional<record_file> record;
+        if (record_->present) record.emplace(*record_);
         int const status = print();
         if (status == 0 && last_step_) last_step_();
+        if (status == 0 && record) record->append(entry());
         return status;
     } catch (CLI::ArgumentMismatch const& error) {
         return fail(2, in_plain_words(error));

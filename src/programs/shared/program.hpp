@@ -4,7 +4,9 @@
 /// @file
 /// The run of a task: its options, one way to answer or to refuse, its exit status; and the list of the tasks.
 
+#include "chain.hpp"
 #include "quantities.hpp"
+#include "record.hpp"
 #include "strengths.hpp"
 #include "wording.hpp"
 
@@ -85,6 +87,8 @@ public:
     bool const& flag(char const* name, char const* description);
     instrument instrument_options();
     surroundings surroundings_options();
+    /// Offers --from: an earlier answer fills these options if they are not given.
+    void carry_on(std::vector<fillable> const& options);
     /// Adds lines to the help.
     void explain(char const* lines);
     void offer_us_units();
@@ -113,6 +117,10 @@ private:
     int fail(int status, std::string message) const;
     int print() const;
     std::string notes() const;
+    void parse_command_line();
+    void take_from_answers();
+    std::string answer_in_json(json const& data) const;
+    record_entry entry() const;
     std::string in_plain_words_of_stray(std::string const& stray) const;
 
     about const& about_;
@@ -128,7 +136,12 @@ private:
     std::string units_, explanation_;  // of this task alone, for the help
     bool only_describes_ = false;
     bool json_ = false, csv_ = false, us_ = false, metric_ = false, offers_us_ = false;
-    std::string output_;
+    std::vector<fillable> fillables_;
+    std::vector<given> const* from_ = nullptr;  // null if nothing can be filled
+    std::vector<taken_figure> taken_;
+    given const* record_ = nullptr;
+    std::string text_;    // of the answer, for the record
+    std::string output_;  // in the form asked for
     std::function<void()> last_step_;
 };
 

@@ -117,6 +117,16 @@ still_options still_options::offer(session& s) {
                                     "water as 'FLOW, TEMP in, TEMP out'");
     given const& head_holds =
         s.option("--head-holds", "VOLUME", "liquid in condenser and reflux line", "0 mL");
+    constexpr figure learned = figure::of_the_still;
+    s.carry_on({{loss, learned},
+                {stages, learned, {plates, packing}},
+                {plates, learned, {stages, packing}},
+                {efficiency, learned, {stages, packing}},
+                {plate_holds, learned, {column_holds}},
+                {neck, learned},
+                {ratio, learned, {take_off}},
+                {temperature, learned},
+                {head_holds, learned}});
     return {power,        heat,  loss, room,  stages,   plates, efficiency,  packing, hetp,      plate_holds,
             column_holds, flows, neck, ratio, take_off, keep,   temperature, partial, head_holds};
 }

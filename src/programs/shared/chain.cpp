@@ -1,0 +1,259 @@
+// SPDX-License-Identifier: BSL-1.0
+#include "chain.hpp"
+
+#include "points.hpp"
+
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <cstddef>
+#include <cstdio>
+#include <filesystem>
+#include <optional>
+
+namespace program {
+
+namespace {
+
+using library = nlohmann::ordered_json;
+
+constexpr char const* strength_key = "strength_percent_vol_20C";
+constexpr std::size_t deepest = 32;  // of an answer; a file of somebody else may be deeper
+
+/// A part of an answer that has a strength. The answer itself has depth 0.
+struct lot_found {
+    std::string name;
+    library const* data;
+    std::size_t depth;
+};
+
+/// An answer as it was read.
+struct answer_read {
+    given from;  ///< with the file alone, for messages
+    std::string lot;
+    library data;
+    std::vector<lot_found> lots = {};
+};
+
+std::optional<double> number_in(library const& data, char const* key) {
+    auto const found = data.find(key);
+    if (found == data.end() || !found->is_number()) return std::nullopt;
+    return found->get<double>();
+}
+
+std::string text_in(library const& data, char const* key) {
+    auto const found = data.find(key);
+    return found != data.end() && found->is_string() ? found->get<std::string>() : "";
+}
+
+void collect_lots(library const& data, std::string const& key, std::size_t depth,
+                  std::vector<lot_found>& lots) {
+    if (depth > deepest) return;
+    if (data.is_object() && number_in(data, strength_key)) {
+        std::string const name = text_in(data, "name");
+        lots.push_back({name.empty() ? key : name, &data, depth});
+    }
+    if (data.is_array()) {
+        for (library const& each : data) collect_lots(each, key, depth + 1, lots);
+    } else if (data.is_object()) {
+        for (auto const& [name, value] : data.items()) collect_lots(value, name, depth + 1, lots);
+    }
+}
+
+std::string standard_input(given const& from) {
+    constexpr std::size_t most = std::size_t{1} << 20;
+    std::string text(most, '\0');
+    text.resize(std::fread(text.data(), 1, most, stdin));
+    if (std::fgetc(stdin) != EOF) refuse(from, "standard input is longer than 1 MiB, too long for an answer");
+    return text;
+}
+
+answer_read read_answer(given const& from) {
+    answer_read result{from, "", {}};
+    auto const mark = from.text.rfind('#');
+    std::error_code no_matter;
+    if (mark != std::string::npos && !std::filesystem::exists(from.text, no_matter)) {
+        result.lot = from.text.substr(mark + 1);
+        result.from.text = from.text.substr(0, mark);
+        if (result.lot.empty()) refuse(from, "expected the name of a lot behind '#'");
+    }
+    std::string const text =
+        result.from.text == "-" ? standard_input(from) : read_file(result.from, "an answer");
+    try {
+        result.data = library::parse(text);
+    } catch (library::parse_error const& error) {
+        auto const line =
+            1 + std::count(text.begin(),
+                           text.begin() + static_cast<std::ptrdiff_t>((std::min)(error.byte, text.size())),
+                           '\n');
+        refuse(result.from, fmt::format("no JSON: an error in line {}; --json writes an answer", line));
+    }
+    if (!result.data.is_object() || text_in(result.data, "task").empty())
+        refuse(result.from, "no answer of aqueth, which has a 'task'; --json writes one");
+    if (text_in(result.data, "schema") != answer_schema) {
+        refuse(result.from, fmt::format("has schema '{}', expected '{}' (aqueth {})",
+                                        printable(text_in(result.data, "schema")), answer_schema, version));
+    }
+    return result;
+}
+
+/// The names of the lots of an answer, each once, and what was learned of a still.
+std::string contents_of(answer_read const& answer) {
+    std::vector<std::string> names;
+    for (lot_found const& each : answer.lots) {
+        std::string const name =
+            each.depth == 0 && each.name.empty() ? "its own result" : printable(each.name);
+        if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(name);
+    }
+    if (answer.data.contains("still")) names.push_back("a still");
+    if (names.empty()) return fmt::format("the answer of {} has no lot", text_in(answer.data, "task"));
+    return fmt::format("the answer of {} has: {}", text_in(answer.data, "task"), number_table::listed(names));
+}
+
+/// The lot that is meant: the one with the name, the nearest to the top; without a name the answer's own
+/// result, its product, or its only lot. Null if the answer has no lot at all.
+lot_found const* lot_meant(given const& from, answer_read const& answer) {
+    auto const refuse_choice = [&](std::string const& why) {
+        refuse(from, fmt::format("{}; {}", why, contents_of(answer)));
+    };
+    auto const named = [&](std::string_view name) -> lot_found const* {
+        lot_found const* best = nullptr;
+        bool alone = true;
+        for (lot_found const& each : answer.lots) {
+            if (each.name != name) continue;
+            if (best && best->depth == each.depth) alone = false;
+            if (!best || each.depth < best->depth) best = &each, alone = true;
+        }
+        if (best && !alone) refuse_choice(fmt::format("more than one lot is called '{}'", printable(name)));
+        return best;
+    };
+    if (!answer.lot.empty()) {
+        lot_found const* const found = named(answer.lot);
+        if (!found) refuse_choice(fmt::format("there is no lot '{}'", printable(answer.lot)));
+        return found;
+    }
+    if (answer.lots.empty()) return nullptr;
+    if (answer.lots.front().depth == 0) return &answer.lots.front();
+    if (lot_found const* const product = named("product")) return product;
+    if (answer.lots.size() == 1) return &answer.lots.front();
+    refuse_choice("name a lot behind '#'");
+    return nullptr;
+}
+
+std::optional<std::string> with_unit(library const& data, char const* key, char const* unit) {
+    auto const number = number_in(data, key);
+    if (!number) return std::nullopt;
+    return fmt::format("{:.10g} {}", *number, unit);
+}
+
+/// The figure as an option takes it.
+std::optional<std::string> figure_of(answer_read const& answer, lot_found const* lot,
+                                     fillable const& target) {
+    if (target.what == figure::of_the_still) {
+        auto const still = answer.data.find("still");
+        if (still == answer.data.end() || !still->is_object()) return std::nullopt;
+        std::string const value = text_in(*still, target.option->name.substr(2).c_str());
+        return value.empty() ? std::nullopt : std::optional(value);
+    }
+    if (target.what == figure::label_volume) return with_unit(answer.data, "label_volume_L", "L");
+    if (!lot) return std::nullopt;
+    library const& data = *lot->data;
+    auto const amount = [&] {
+        auto const weighed = with_unit(data, "balance_indication_kg", "kg");
+        return weighed ? weighed : with_unit(data, "volume_L", "L");
+    };
+    auto const strength = with_unit(data, strength_key, "%vol");
+    auto const temperature = with_unit(data, "temperature_C", "C");
+    switch (target.what) {
+    case figure::weighed: return amount();
+    case figure::volume: return with_unit(data, "volume_L", "L");
+    case figure::strength: return strength;
+    case figure::measured_strength: return data.contains("reading") ? strength : std::nullopt;
+    case figure::temperature: return temperature;
+    case figure::extract: {
+        auto const real = with_unit(data, "real_extract_P", "plato");
+        return real ? real : with_unit(data, "extract_P", "plato");
+    }
+    case figure::sugar: return with_unit(data, "sugar_g_L_20C", "g/L");
+    case figure::original_gravity: return with_unit(data, "original_gravity_20_20C", "sg");
+    case figure::reading: {
+        std::string const unit = text_in(data, "reading_unit");
+        return unit.empty() ? std::nullopt : with_unit(data, "reading", unit.c_str());
+    }
+    case figure::whole_lot: {
+        auto const how_much = amount();
+        if (!how_much || !strength || !temperature) return std::nullopt;
+        return fmt::format("{}, {}, {}", *how_much, *strength, *temperature);
+    }
+    case figure::label_volume:
+    case figure::of_the_still: break;
+    }
+    return std::nullopt;
+}
+
+/// Refuses a wash or a liqueur where dissolved solids would be forgotten.
+void refuse_solids(given const& from, library const& data, std::vector<fillable> const& options) {
+    auto const solids = [&](char const* key, std::initializer_list<figure> taken_by) {
+        bool const taken = std::any_of(options.begin(), options.end(), [&](fillable const& each) {
+            return std::find(taken_by.begin(), taken_by.end(), each.what) != taken_by.end();
+        });
+        return number_in(data, key).value_or(0.0) > 0.0 && !taken;
+    };
+    if (solids("real_extract_P", {figure::extract}) || solids("extract_P", {figure::extract}) ||
+        solids("sugar_g_L_20C", {figure::sugar})) {
+        refuse(from, "the lot has extract or sugar, which this task does not take into account");
+    }
+}
+
+}  // namespace
+
+std::vector<taken_figure> figures_from(std::vector<given> const& from, std::vector<fillable> const& options) {
+    std::vector<taken_figure> taken;
+    auto const has_value = [&](given const* g) {
+        return g->present || std::any_of(taken.begin(), taken.end(),
+                                         [&](taken_figure const& each) { return each.target.option == g; });
+    };
+    // Filled by another answer, if it is no list of lots, which grows.
+    auto const is_open = [&](fillable const& each) {
+        bool const given_before = each.option ? has_value(each.option) : !each.list->empty();
+        bool const filled_before = std::any_of(taken.begin(), taken.end(), [&](taken_figure const& t) {
+            return each.list && t.target.list == each.list;
+        });
+        if (each.what != figure::whole_lot && (given_before || filled_before)) return false;
+        return std::none_of(each.instead.begin(), each.instead.end(), has_value) &&
+               (!each.companion || has_value(each.companion)) &&
+               (!each.companions || !each.companions->empty());
+    };
+    bool const stdin_twice = std::count_if(from.begin(), from.end(), [](given const& g) {
+                                 return g.text == "-" || g.text.starts_with("-#");
+                             }) > 1;
+    if (stdin_twice) throw bad_input("--from '-' can be given only once");
+    for (given const& each : from) {
+        answer_read answer = read_answer(each);
+        collect_lots(answer.data, "", 0, answer.lots);
+        bool const wants_lot = std::any_of(options.begin(), options.end(), [](fillable const& o) {
+            return o.what != figure::of_the_still && o.what != figure::label_volume;
+        });
+        bool const is_still = answer.data.contains("still") && answer.lot.empty();
+        lot_found const* const lot = wants_lot && !is_still ? lot_meant(each, answer) : nullptr;
+        bool holds_any = false, fills_any = false;
+        for (fillable const& option : options) {
+            auto const value = figure_of(answer, lot, option);
+            if (!value) continue;
+            holds_any = true;
+            if (!is_open(option)) continue;
+            if (option.what == figure::weighed || option.what == figure::whole_lot)
+                refuse_solids(each, *lot->data, options);
+            fills_any = true;
+            taken.push_back({option, option.option ? option.option->name : option.name, *value,
+                             answer.from.text, lot ? lot->name : ""});
+        }
+        if (!holds_any) {
+            refuse(each, fmt::format("holds nothing that this task takes; {}", contents_of(answer)));
+        }
+        if (!fills_any) refuse(each, "nothing is taken from it: every option it could fill has a value");
+    }
+    return taken;
+}
+
+}  // namespace program
