@@ -114,8 +114,9 @@ private:
     }
 
     std::pair<row, row> around(units::length depth) const {
-        require_range(property, "depth", in(depth, millimetre), "mm", in(rows_.front().depth, millimetre),
-                      in(rows_.back().depth, millimetre), "the table of the tank");
+        require_range(property, argument::depth_of_the_liquid, in(depth, millimetre), "mm",
+                      in(rows_.front().depth, millimetre), in(rows_.back().depth, millimetre),
+                      "the table of the tank");
         auto const above = std::upper_bound(rows_.begin() + 1, rows_.end() - 1, depth,
                                             [](units::length d, row const& r) { return d < r.depth; });
         return {*(above - 1), *above};
