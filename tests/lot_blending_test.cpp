@@ -267,5 +267,48 @@ TEST(LotBlending, RefusesBadLotsAndVolumes) {
     }
 }
 
+// Lots alone too strong, or too little: water makes up the rest.
+TEST(BlendWithWater, TakesAllLotsWithoutAVolume) {
+    std::vector<lot> const lots{{parcel::of(3.0 * litre, by_volume(62.0), celsius(20.0)), {}},
+                                {parcel::of(4.0 * litre, by_volume(50.0), celsius(20.0)), {}}};
+    auto const blend = blend_with_water(lots, by_volume(40.0), celsius(15.0), celsius(20.0));
+    ASSERT_EQ(blend.parts.size(), 3u);
+    EXPECT_EQ(blend.parts[0], lots[0].available);
+    EXPECT_EQ(blend.parts[1], lots[1].available);
+    EXPECT_NEAR(blend.product.strength().percent(), 40.0, 1e-10);
+    auto const all = mix({lots[0].available, lots[1].available}, celsius(20.0)).product;
+    EXPECT_NEAR(
+        in(blend.parts[2].mass(), dilute(all, by_volume(40.0), water_at(celsius(15.0))).addition.mass()), 1.0,
+        1e-12);
+}
+
+TEST(BlendWithWater, GivesTheVolumeAndTakesTheSameShareOfEachLot) {
+    std::vector<lot> const lots{{parcel::of(3.0 * litre, by_volume(62.0), celsius(20.0)), {}},
+                                {parcel::of(4.0 * litre, by_volume(50.0), celsius(20.0)), 1.0 * kilogram}};
+    auto const blend = blend_with_water(lots, by_volume(40.0), celsius(15.0), celsius(20.0), 6.0 * litre);
+    EXPECT_NEAR(in(blend.product.volume(), litre), 6.0, 1e-10);
+    EXPECT_NEAR(blend.product.strength().percent(), 40.0, 1e-10);
+    double const first = in(blend.parts[0].mass(), lots[0].available.mass());
+    double const second =
+        in(blend.parts[1].mass() - 1.0 * kilogram, lots[1].available.mass() - 1.0 * kilogram);
+    EXPECT_NEAR(first, second, 1e-12);
+}
+
+TEST(BlendWithWater, RefusesMoreThanTheLotsHold) {
+    std::vector<lot> const lots{{parcel::of(3.0 * litre, by_volume(62.0), celsius(20.0)), {}}};
+    expect_refusal(
+        [&] {
+            static_cast<void>(
+                blend_with_water(lots, by_volume(40.0), celsius(15.0), celsius(20.0), 6.0 * litre));
+        },
+        "volume wanted");
+    expect_refusal(
+        [&] { static_cast<void>(blend_with_water(lots, by_volume(70.0), celsius(15.0), celsius(20.0))); },
+        "target strength");
+    expect_refusal(
+        [&] { static_cast<void>(blend_with_water(lots, by_volume(0.0), celsius(15.0), celsius(20.0))); },
+        "target strength");
+}
+
 }  // namespace
 }  // namespace aqueth

@@ -2,8 +2,8 @@
 #pragma once
 
 /// @file
-/// The front door: the whole typed, scalar interface except tables of measured points (number_table.hpp,
-/// equilibrium_points.hpp, measured_equilibrium.hpp), quantities as texts (text.hpp, io.hpp, format.hpp,
+/// The front door: the whole typed, scalar interface except tables of measured points and of tanks (number_table.hpp,
+/// equilibrium_points.hpp, measured_equilibrium.hpp, dip_table.hpp), quantities as texts (text.hpp, io.hpp, format.hpp,
 /// parse.hpp) and learning a still from its logs (still/learning.hpp, which needs Eigen; still/run_log.hpp).
 /// Include single headers for shorter builds.
 
@@ -35,6 +35,7 @@
 #include <aqueth/blending.hpp>      // mix, dilute, fortify, make up; contraction
 #include <aqueth/bottling.hpp>      // fill volume and number of bottles
 #include <aqueth/cask.hpp>          // a cask over the years, by two rates
+#include <aqueth/dilution_steps.hpp>  // a dilution by strengths or portions, step by step
 #include <aqueth/gauging.hpp>       // proof, gallons and weights of the US rules
 #include <aqueth/hydrometer.hpp>    // a reading from a liquid, a liquid from a reading
 #include <aqueth/liquid.hpp>        // composition and temperature, without an amount

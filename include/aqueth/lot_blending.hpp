@@ -263,4 +263,58 @@ lot_blend blend_to_strength(std::initializer_list<parcel> parcels, Target target
     return blend_to_strength(std::span<lot const>(lots), target, product_temperature, volume);
 }
 
+/// Reaches a strength with lots and water, where the lots alone are too strong or too little.
+///
+/// Without a volume all lots are taken whole. With one, every lot gives the same share of the range between its
+/// limits. One equation then remains, that of the ethanol; water makes up the mass.
+///
+/// @param lots                at least one lot
+/// @param target              strength wanted, in any basis, above 0 and not above that of the lots taken
+/// @param water_temperature   temperature of the water, 0 °C to the boiling point
+/// @param product_temperature temperature of the blend when it is measured; every part must be liquid there
+/// @param volume              volume wanted at that temperature; as much as possible if left out
+/// @return what to take of each lot, and as the last part the water; the blend
+/// @throws refusal if the lots are too weak, their limits do not allow so much or so little ethanol, or a
+///         temperature is outside its range
+/// @par Source
+/// as `blend_to_strength`
+template <strength_basis Target>
+lot_blend blend_with_water(std::span<lot const> lots, Target target, units::temperature water_temperature,
+                           units::temperature product_temperature,
+                           std::optional<units::volume> volume = std::nullopt) {
+    detail::lot_problem const problem(lots);
+    require_range(problem.property, argument::mass_of_all_lots, problem.total(problem.all_most()), "kg",
+                  (std::numeric_limits<double>::min)(), unlimited);
+    double const w = to<mass_fraction>(target).value();
+    // mass of the water for a mass of lots of that strength
+    auto const water_share = [&](double strength) {
+        return detail::answer(problem.property, target, plain::detail::share_to_dilute(strength, w, 0.0));
+    };
+    std::vector<double> masses = problem.all_most();
+    if (volume) {
+        static_cast<void>(water_share(problem.extreme(false)));  // the target is above 0 and within reach
+        double const ethanol = w * (*volume * density(mass_fraction(w), product_temperature)).value();
+        std::vector<double> const least = problem.all_least();
+        double least_ethanol = 0.0, range = 0.0;
+        for (std::size_t i = 0; i < problem.size(); ++i) {
+            least_ethanol += problem.w(i) * least[i];
+            range += problem.w(i) * (masses[i] - least[i]);
+        }
+        double const litres = in(*volume, litre);
+        require_range(problem.property, argument::volume_wanted, litres, "L",
+                      litres * (least_ethanol / ethanol), litres * ((least_ethanol + range) / ethanol),
+                      "the ethanol within the limits of the lots");
+        double const share = range > 0.0 ? std::clamp((ethanol - least_ethanol) / range, 0.0, 1.0) : 0.0;
+        for (std::size_t i = 0; i < problem.size(); ++i)
+            masses[i] = least[i] + share * (masses[i] - least[i]);
+    }
+    std::vector<parcel> parts;
+    for (std::size_t i = 0; i < masses.size(); ++i)
+        parts.push_back(lots[i].available.with_mass(masses[i] * kilogram));
+    double const taken = problem.total(masses);
+    parts.push_back(water(water_share(problem.strength(masses)) * taken * kilogram, water_temperature));
+    blend const result = mix(parts, product_temperature);
+    return {result, std::move(parts)};
+}
+
 }  // namespace aqueth::inline AQUETH_ABI

@@ -219,10 +219,11 @@ struct unit_table<units::molar_heat_capacity> {
 template <>
 struct unit_table<units::specific_energy> {
     static constexpr std::string_view what = "a specific energy";               ///< name
-    static constexpr std::string_view names = "J/kg, kJ/kg";                    ///< listed
+    static constexpr std::string_view names = "J/kg, kJ/kg, MJ/kg, kWh/kg";     ///< listed
     static constexpr printed_unit printed{"J/kg", joule_per_kilogram.value()};  ///< written
     /// read
-    static constexpr unit_names rows[] = {{"j/kg", joule_per_kilogram.value()}, {"kj/kg", 1000.0}};
+    static constexpr unit_names rows[] = {
+        {"j/kg", joule_per_kilogram.value()}, {"kj/kg", 1e3}, {"mj/kg", 1e6}, {"kwh/kg", 3.6e6}};
 };
 /// of specific heat capacities
 template <>

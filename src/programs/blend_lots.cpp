@@ -55,6 +55,9 @@ void run(session& s) {
     given const& mixture_at = s.option("--mixture-temperature", "TEMP",
                                        "temperature at which the product is measured", "20 C", "60 F");
     s.carry_on({{given_lots, "--lot", figure::whole_lot}});
+    given const& water_at =
+        s.option("--water-temperature", "TEMP",
+                 "temperature of water, if the lots are too strong or too little", "20 C", "60 F");
     s.offer_us_units();
     s.offer_csv();
     s.parse();
@@ -70,10 +73,26 @@ void run(session& s) {
             refuse(each, "'at least' needs --target");
     }
     units::temperature const t = read_any_temperature(mixture_at);
+    std::string why_water;  // empty if the lots do without
     auto const reach = [&](auto const& strength) {
         std::optional<units::volume> wanted;
         if (volume.present) wanted = read_volume(volume);
-        return blend_to_strength(lots, strength, t, wanted);
+        try {
+            return blend_to_strength(lots, strength, t, wanted);
+        } catch (refusal const& e) {
+            if (e.code() == argument::target_strength && e.value() < e.lower())
+                why_water = "too strong";
+            else if (e.code() == argument::volume_wanted && e.value() > e.upper())
+                why_water = "too little";
+            else
+                throw;
+            units::temperature const of_water = read_water_temperature(water_at);
+            try {
+                return blend_with_water(lots, strength, of_water, t, wanted);
+            } catch (refusal const&) {
+                raise_error(e);
+            }
+        }
     };
     lot_blend const plan = on_behalf_of(
         {{argument::temperature, mixture_at},
@@ -88,6 +107,10 @@ void run(session& s) {
     std::string csv =
         "lot,mass_kg,balance_indication_kg,volume_L,temperature_C,strength_percent_vol_20C,share_of_lot\n";
     wording const words = s.words();
+    if (!why_water.empty()) {
+        text.say("The lots alone are {}. With water the blend has {}:", why_water,
+                 words.strength(plan.product.composition()));
+    }
     for (std::size_t k = 0; k < lots.size(); ++k) {
         parcel const& part = plan.parts[k];
         double const share = in(part.mass(), lots[k].available.mass());
@@ -102,6 +125,16 @@ void run(session& s) {
                            in(part.mass(), kilogram), in(balance_indication_of(part), kilogram),
                            in(part.volume(), litre), part.temperature().celsius(), part.strength().percent(),
                            share);
+    }
+    data["water"] = nullptr;
+    if (!why_water.empty()) {
+        parcel const& water = plan.parts.back();
+        text.say("Water: add {} by the balance, or {} at {}", words.weight(water),
+                 words.volume(water.volume()), words.temperature(water.temperature()));
+        data["water"] = to_json(water);
+        csv += fmt::format("water,{:.10g},{:.10g},{:.10g},{:.10g},0,\n", in(water.mass(), kilogram),
+                           in(balance_indication_of(water), kilogram), in(water.volume(), litre),
+                           water.temperature().celsius());
     }
     text.gap();
     say_blend(text, words, plan);

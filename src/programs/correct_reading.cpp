@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: BSL-1.0
 // The reading of a hydrometer in warm or cold spirit, and the true strength.
+#include "drawing.hpp"
 #include "program.hpp"
+
+#include <filesystem>
+#include <string>
 
 namespace {
 
@@ -24,6 +28,44 @@ json unit_as_written(notation const& n) {
     return fmt::format("%vol at {:.10g} C", n.reference.celsius());
 }
 
+/// True strength less reading of the stem against the temperature: at the reading, at 10 below and at 10 above
+/// it. The reading itself is marked.
+std::string picture_of(std::filesystem::path const& path, wording const& words, stem const& meter,
+                       double shown, double strength, units::temperature t) {
+    std::string script =
+        picture_head(path, 960, 600, "Correction of readings: " + name_of(meter.scale())) +
+        fmt::format("set xlabel 'temperature of the spirit, {}'\nset ylabel 'true strength less "
+                    "reading'\nset xzeroaxis linecolor '#444444'\n",
+                    words.temperature_unit());
+    std::string plots;
+    std::size_t count = 0;
+    for (double const away : {0.0, -10.0, 10.0}) {
+        std::string lines;
+        for (int k = 0; k <= 80; ++k) {
+            units::temperature const at = celsius(0.5 * k);
+            try {
+                mass_fraction const w = meter.composition(shown + away, at);
+                lines += fmt::format("{:.6g} {:.6g}\n", words.temperature_number(at),
+                                     meter.strength(w).number / meter.scale().factor - shown - away);
+            } catch (std::runtime_error const&) {  // off the scale or frozen: the line ends there
+            }
+        }
+        if (lines.empty()) continue;
+        script += fmt::format("$reading{} << EOD\n{}EOD\n", count, lines);
+        plots +=
+            fmt::format("{}$reading{} using 1:2 with lines {} title 'reading {}'", count > 0 ? ", " : "plot ",
+                        count, line_style(count), on_scale(meter.scale(), shown + away));
+        ++count;
+    }
+    script +=
+        fmt::format("$here << EOD\n{:.6g} {:.6g}\nEOD\n", words.temperature_number(t), strength - shown);
+    return script + plots +
+           fmt::format(
+               "{}$here using 1:2 with points pointtype 7 pointsize 1.3 linecolor '#000000' title 'this "
+               "reading'\n",
+               count > 0 ? ", " : "plot ");
+}
+
 void run(session& s) {
     given const& reading = s.option("--reading", "STRENGTH", "hydrometer reading, in the unit of its scale");
     given const& truth =
@@ -32,13 +74,17 @@ void run(session& s) {
         s.required("--temperature", "TEMP", "temperature of the liquid, with the instrument in it");
     instrument const options = s.instrument_options();
     s.carry_on({{truth, figure::strength, {reading}}, {at, figure::temperature}});
+    auto const picture = picture_options::offer(s, "corrections of the instrument at other temperatures");
     s.offer_us_units();
     s.parse();
+    std::filesystem::path const path = picture.read();
     if (reading.present == truth.present) throw bad_input("give either --reading or --strength");
 
     wording const in_words = s.words();
     units::temperature const t = read_temperature(at);
     stem const meter(options, reading);
+    if (picture.wanted() && !meter.shows_strength())
+        refuse(picture.file, "only a scale of strength has corrections to draw");
     auto const attributed = [&](auto const& f) { return on_behalf_of({{argument::temperature, at}}, f); };
     mass_fraction const w = attributed(
         [&] { return reading.present ? meter.composition(reading, t) : composition(read_strength(truth)); });
@@ -77,6 +123,9 @@ void run(session& s) {
         text.row("uncertainty", "{:.2f} % of the density (k = 2); above 40 °C no law defines it",
                  200.0 * in(hot_density_uncertainty(w, t), rho));
     }
+    if (picture.wanted())
+        picture.draw(s, text, path,
+                     picture_of(path, in_words, meter, shown, strength.number / scale.factor, t));
     text.gap();
     text.say("{}", vapour_caution);
 

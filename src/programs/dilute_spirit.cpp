@@ -1,6 +1,13 @@
 // SPDX-License-Identifier: BSL-1.0
 // The water, or the stronger spirit, that brings a spirit to a wanted strength.
+#include "drawing.hpp"
 #include "program.hpp"
+
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
 
 namespace {
 
@@ -11,7 +18,8 @@ about const who{
     topic::to_strength,
     "How much water brings a spirit to strength?",
     "Computes how much water, or stronger spirit, brings a spirit to a wanted strength.\n"
-    "With --make: how much spirit and water make a wanted volume.",
+    "With --make: how much spirit and water make a wanted volume. With --steps or --portions: what to add,\n"
+    "what the scale shows and what the stem shows after each step.",
     "The Quillbeck teaching stillhouse has 2.00 L of spirit at 31 °C; its alcoholometer shows 84 in it:\n"
     "  $ aqueth dilute_spirit --amount '2.00 L' --reading '84 %vol' --temperature '31 C' --target '45 %vol'\n"
     "  Add 1.638 kg of water by the balance, or 1.643 L of it at 20 °C.",
@@ -29,7 +37,13 @@ struct task {
         s.option("--reading", "STRENGTH", "instead of --strength: hydrometer reading in the spirit");
     given const& temperature = s.required("--temperature", "TEMP", "temperature of the spirit");
     given const& target = s.required("--target", "STRENGTH", "strength wanted");
-    given const& additions = s.option("--additions", "NUMBER", "number of equal additions of water", "1");
+    given const& steps =
+        s.option("--steps", "LIST", "strengths on the way to the target: '60 %vol, 50 %vol'");
+    given const& portions = s.option("--portions", "NUMBER", "number of equal portions of water", "1");
+    given const& room =
+        s.option("--room", "TEMP",
+                 "with --steps or --portions: temperature to which each product cools (default: "
+                 "--mixture-temperature)");
     given const& water_at =
         s.option("--water-temperature", "TEMP", "temperature of the water", "20 C", "60 F");
     given const& stronger =
@@ -39,18 +53,24 @@ struct task {
     given const& mixture_at = s.option("--mixture-temperature", "TEMP",
                                        "temperature at which the product is measured", "20 C", "60 F");
     instrument instrument_ = s.instrument_options();
+    picture_options picture = picture_options::offer(s, "the strengths and temperatures of the steps");
     page text = {};
     json data = {};
+    std::filesystem::path path = {};
+    std::string script = {};
+
+    bool stepwise() const { return steps.present || portions.present; }
 
     void check() const {
         if (amount.present == make.present) throw bad_input("give either --amount or --make");
         if (reading.present == strength.present) throw bad_input("give either --strength or --reading");
-        if (make.present && (stronger.present || additions.present)) {
-            throw bad_input("--fortify-with and --additions need --amount, not --make");
+        if (steps.present && portions.present) throw bad_input("give either --steps or --portions");
+        if (make.present && stronger.present) throw bad_input("--fortify-with needs --amount, not --make");
+        if (stronger.present && (stepwise() || water_at.present)) {
+            throw bad_input("--steps, --portions and --water-temperature cannot be used with --fortify-with");
         }
-        if (stronger.present && (additions.present || water_at.present)) {
-            throw bad_input("--additions and --water-temperature cannot be used with --fortify-with");
-        }
+        if (room.present && !stepwise()) throw bad_input("--room needs --steps or --portions");
+        if (picture.wanted() && !stepwise()) throw bad_input("--draw needs --steps or --portions");
         if (stronger_at.present && !stronger.present) {
             throw bad_input("--fortify-temperature needs --fortify-with");
         }
@@ -63,11 +83,10 @@ struct task {
                             [&] { return stem(instrument_, reading).composition(reading, at); });
     }
 
-    void add(char const* what, parcel const& addition, int times = 1) {
+    void add(char const* what, parcel const& addition) {
         wording const words = s.words();
-        std::string const share = times > 1 ? fmt::format("{} times ", times) : "";
-        text.say("Add {}{} of {} by the balance, or {}{} of it at {}.", share, words.weight(addition), what,
-                 share, words.volume(addition.volume()), words.temperature(addition.temperature()));
+        text.say("Add {} of {} by the balance, or {} of it at {}.", words.weight(addition), what,
+                 words.volume(addition.volume()), words.temperature(addition.temperature()));
     }
 
     void part(char const* label, char const* key, parcel const& p) {
@@ -79,9 +98,9 @@ struct task {
         say_blend(text, s.words(), b);
         data.update(to_json(b));
         std::vector<units::temperature> temperatures;
-        double const step = s.words().us ? 10.0 / 1.8 : 5.0;  // 10 °F or 5 K
-        for (double const steps : {0.0, 1.0, 2.0})
-            temperatures.push_back(b.product.temperature() + steps * step * kelvins);
+        double const apart = s.words().us ? 10.0 / 1.8 : 5.0;  // 10 °F or 5 K
+        for (double const times : {0.0, 1.0, 2.0})
+            temperatures.push_back(b.product.temperature() + times * apart * kelvins);
         if (!mixture_at.present) {
             std::optional<parcel> const fresh = fresh_mixture(parts);
             say_fresh(text, data, s.words(), fresh, b.product.temperature());
@@ -99,6 +118,7 @@ struct task {
         }
         text.row("read on", "{} marked in {}", meter.shows_strength() ? "an alcoholometer" : "a hydrometer",
                  name_of(meter.scale()));
+        if (picture.wanted()) picture.draw(s, text, path, script);
         text.gap();
         if (!mixture_at.present) {
             text.say("The product is stated at {}; give --mixture-temperature for another temperature.",
@@ -108,6 +128,121 @@ struct task {
         s.answer(text, data);
     }
 };
+
+/// The strengths of --steps, each with its own text for messages.
+std::vector<given> strengths_on_the_way(given const& g) {
+    std::vector<given> list;
+    std::string_view rest = g.text;
+    for (bool more = g.present; more;) {
+        auto const end = rest.find_first_of(",;");
+        more = end != std::string_view::npos;
+        list.push_back({g.name, std::string(trimmed(rest.substr(0, end))), true});
+        if (list.back().text.empty()) refuse(g, "expected strengths with commas between: '60 %vol, 50 %vol'");
+        if (more) rest.remove_prefix(end + 1);
+    }
+    return list;
+}
+
+/// The water of a dilution in steps or in portions.
+template <strength_basis Target>
+stepwise_dilution in_steps(Target target, task const& t, parcel const& spirit, liquid const& water) {
+    given const& at = t.room.present ? t.room : t.mixture_at;
+    stepwise_dilution ladder(spirit, water, read_any_temperature(at));
+    auto const down = [&](given const& from, auto const& strength) {
+        on_behalf_of({{argument::temperature, at}, {argument::target_strength, from}},
+                     [&] { static_cast<void>(ladder.down_to(strength)); });
+    };
+    for (given const& each : strengths_on_the_way(t.steps)) {
+        if (ladder.steps().size() >= 1000) refuse(t.steps, "expected at most 1000 strengths");
+        std::visit([&](auto const& strength) { down(each, strength); }, read_strength(each));
+    }
+    if (t.steps.present) {
+        down(t.target, target);
+    } else {
+        int const portions = read_count(t.portions, 1000);
+        on_behalf_of({{argument::temperature, at}, {argument::target_strength, t.target}},
+                     [&] { ladder.in_portions(target, portions); });
+    }
+    return ladder;
+}
+
+/// What the stem shows, or nothing if it is off its scale.
+std::optional<double> shown(stem const& meter, parcel const& p) {
+    try {
+        return meter.reading(p.composition(), p.temperature());
+    } catch (refusal const&) {
+        return std::nullopt;
+    }
+}
+
+/// Strength, and warmth at once, against what the scale shows.
+std::string picture_of(std::filesystem::path const& path, wording const& words, stepwise_dilution const& d) {
+    units::mass const unit = words.us ? pound : kilogram;
+    std::string script =
+        picture_head(path, 960, 640, "A dilution in steps: strength and warmth") +
+        fmt::format(
+            "set y2tics\nset xlabel 'the scale shows, {}'\nset ylabel 'strength, {}'\n"
+            "set y2label 'temperature just after mixing, {}'\nset offsets graph 0.04, graph 0.16, graph "
+            "0.1, graph 0.06\nset yrange [0:*]\n",
+            words.us ? "lb" : "kg", words.strength_unit(), words.temperature_unit());
+    std::string strengths = fmt::format("$strengths << EOD\n{:.8g} {:.8g} 'spirit'\n",
+                                        in(balance_indication_of(d.spirit()), unit),
+                                        words.strength_number(d.spirit().composition()));
+    std::string warmth = "$warmth << EOD\n";
+    std::size_t const every = 1 + d.steps().size() / 12;
+    for (std::size_t k = 0; k < d.steps().size(); ++k) {
+        dilution_step const& step = d.steps()[k];
+        double const scale = in(step.scale_shows, unit);
+        bool const labelled = k % every == 0 || k + 1 == d.steps().size();
+        strengths +=
+            fmt::format("{:.8g} {:.8g} '{}'\n", scale, words.strength_number(step.product.composition()),
+                        labelled ? "+ " + words.weight(step.addition) : "");
+        if (step.at_once)
+            warmth += fmt::format("{:.8g} {:.6g}\n", scale, words.temperature_number(*step.at_once));
+    }
+    bool const warm = warmth.back() == '\n' && warmth != "$warmth << EOD\n";
+    script += strengths + "EOD\n" + (warm ? warmth + "EOD\n" : "");
+    script += fmt::format(
+        "plot $strengths using 1:2 with linespoints {} pointtype 7 pointsize 0.8 title 'strength', "
+        "$strengths using 1:2:3 with labels left offset 1,0.8 notitle",
+        line_style(0));
+    if (warm)
+        script += fmt::format(", $warmth using 1:2 axes x1y2 with linespoints {} pointtype 4 pointsize 0.8 "
+                              "title 'temperature just after mixing'",
+                              line_style(1, 2.0));
+    return script + "\n";
+}
+
+/// The steps as a table: what to add, what the scale shows, how warm it is, what the stem shows once cool.
+void say_steps(task& t, stepwise_dilution const& d) {
+    wording const words = t.s.words();
+    stem const meter(t.instrument_, t.reading);
+    t.text.say("  step   add           scale shows   just mixed   volume at {:<8} stem shows",
+               words.temperature(d.room()));
+    t.text.say("         {:>11}   {:>11}   {:>10}   {:>18}", "", words.weight(d.spirit()), "",
+               words.volume(d.spirit().volume(d.room())));
+    for (std::size_t k = 0; k < d.steps().size(); ++k) {
+        dilution_step const& step = d.steps()[k];
+        auto const reading = shown(meter, step.product);
+        std::string const warm = step.at_once ? words.rounded(*step.at_once) : "-";
+        // a degree sign takes two bytes
+        t.text.say("  {:>4}   {:>11}   {:>11}   {:>{}}   {:>18} {:>12}", k + 1, words.weight(step.addition),
+                   words.weight(step.product), warm, step.at_once ? 11 : 10,
+                   words.volume(step.product.volume()), reading ? on_scale(meter.scale(), *reading) : "-");
+        json one = to_json(static_cast<blend const&>(step));
+        one["add"] = to_json(step.addition);
+        one["scale_shows_kg"] = in(step.scale_shows, kilogram);
+        one["just_mixed_C"] = step.at_once ? json(step.at_once->celsius()) : json(nullptr);
+        one["stem_shows"] = reading ? json(*reading) : json(nullptr);
+        t.data["steps"].push_back(one);
+    }
+    t.data["room_C"] = d.room().celsius();
+    t.text.gap();
+    t.text.say("The scale shows the liquid alone: set it to zero with the empty vessel on it.");
+    t.text.say("Let each step cool to {} before you read it or go on.", words.temperature(d.room()));
+    t.text.gap();
+    if (t.picture.wanted()) t.script = picture_of(t.path, words, d);
+}
 
 /// Water, a stronger spirit or both parts of a volume: what to weigh comes first.
 template <strength_basis Target>
@@ -132,6 +267,7 @@ void bring_to(Target target, task& t) {
         t.add("the spirit", plan.spirit);
         t.add("water", plan.diluent);
         t.text.gap();
+        if (t.stepwise()) say_steps(t, in_steps(target, t, plan.spirit, water));
         t.part("spirit", "spirit", plan.spirit);
         t.part("water", "water", plan.diluent);
         return t.finish(plan, {plan.spirit, plan.diluent});
@@ -147,18 +283,12 @@ void bring_to(Target target, task& t) {
         t.part("stronger spirit", "stronger_spirit", plan.addition);
         return t.finish(plan, {spirit, plan.addition});
     }
-    int const times = read_count(t.additions, 1000);
-    auto const steps =
-        attributed([&] { return dilute_in_additions(spirit, target, times, water, mixture_at); });
-    auto const plan = dilute(spirit, target, water, mixture_at);
-    t.add("water", steps.front().addition, times);
+    auto const plan = attributed([&] { return dilute(spirit, target, water, mixture_at); });
+    t.add("water", plan.addition);
     t.text.gap();
+    if (t.stepwise()) say_steps(t, in_steps(target, t, spirit, water));
     t.part("spirit", "spirit", spirit);
     t.part("water", "water", plan.addition);
-    for (std::size_t k = 0; times > 1 && k < steps.size(); ++k) {
-        t.text.row(fmt::format("addition {}", k + 1), "{}", t.s.words().liquid(steps[k].product));
-        t.data["additions"].push_back(to_json(steps[k]));
-    }
     t.finish(plan, {spirit, plan.addition});
 }
 
@@ -170,6 +300,7 @@ void run(session& s) {
     s.offer_us_units();
     s.parse();
     t.check();
+    t.path = t.picture.read();
     std::visit([&](auto const& target) { bring_to(target, t); }, read_strength(t.target));
 }
 

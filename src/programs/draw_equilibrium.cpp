@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <filesystem>
 #include <iterator>
 #include <string>
 #include <utility>
@@ -86,8 +87,8 @@ private:
     int count_ = 0;
 };
 
-std::string script(units::pressure p, strength_axis axis, wording const& words,
-                   std::vector<series> const& measured) {
+std::string script(std::filesystem::path const& path, units::pressure p, strength_axis axis,
+                   wording const& words, std::vector<series> const& measured) {
     auto const shown = [axis](mole_fraction x) { return axis.number(x); };
     auto const degrees = [&](units::temperature t) { return words.temperature_number(t); };
     sketch::pairs composition, boiling, condensing;
@@ -104,15 +105,16 @@ std::string script(units::pressure p, strength_axis axis, wording const& words,
     double const end = axis.end();
     sketch all;
     std::string left, right;
-    all.add(left, composition, "lines linewidth 2.5 linecolor '#1f4e79'", "vapour over the liquid");
+    all.add(left, composition, "lines " + line_style(0), "vapour over the liquid");
     all.add(left, {{0.0, 0.0}, {end, end}}, "lines dashtype 2 linecolor '#888888'",
             "as strong as the liquid");
-    all.add(right, boiling, "lines linewidth 2.5 linecolor '#1f4e79'",
+    all.add(right, boiling, "lines " + line_style(0),
             measured.empty() ? "liquid, boiling" : "liquid, boiling (full points)");
-    all.add(right, condensing, "lines linewidth 2.5 linecolor '#b03a2e'",
+    all.add(right, condensing, "lines " + line_style(1),
             measured.empty() ? "vapour, condensing" : "vapour, condensing (open points)");
 
-    char const* const colours[] = {"#d55e00", "#009e73", "#cc79a7", "#56b4e9", "#e69f00", "#666666"};
+    // full and open marks of one shape: circle, square, triangle, diamond, pentagon
+    constexpr std::pair<int, int> marks[] = {{7, 6}, {5, 4}, {9, 8}, {13, 12}, {15, 14}};
     for (std::size_t k = 0; k < measured.size(); ++k) {
         sketch::pairs xy, tx, ty;
         for (equilibrium_point const& each : measured[k].points) {
@@ -122,24 +124,24 @@ std::string script(units::pressure p, strength_axis axis, wording const& words,
             tx.emplace_back(x, degrees(*each.temperature));
             if (each.vapour) ty.emplace_back(y, degrees(*each.temperature));
         }
-        auto const dots = fmt::format("points pointsize 0.6 linewidth 1.5 linecolor '{}' pointtype ",
-                                      colours[k % std::size(colours)]);
-        all.add(left, xy, dots + "7", measured[k].name);
-        all.add(right, tx, dots + "7", measured[k].name);
-        all.add(right, ty, dots + "6", "");
+        auto const& mark = marks[k % std::size(marks)];
+        auto const dots = [&](int type) {
+            return fmt::format("points pointsize 0.7 linewidth 1.5 linecolor '{}' pointtype {}",
+                               colours[(k + 2) % colours.size()], type);
+        };
+        all.add(left, xy, dots(mark.first), measured[k].name);
+        all.add(right, tx, dots(mark.first), measured[k].name);
+        all.add(right, ty, dots(mark.second), "");
     }
     if (auto const most = azeotrope_at(p)) {
         double const x = shown(most->liquid), t = degrees(most->temperature);
-        char const* const mark = "points pointtype 12 pointsize 1.2 linewidth 2 linecolor '#000000'";
+        char const* const mark = "points pointtype 2 pointsize 1.4 linewidth 2.5 linecolor '#000000'";
         all.add(left, {{x, x}}, mark, fmt::format("azeotrope, {:.1f} {}", x, unit));
         all.add(right, {{x, t}}, mark, "azeotrope, " + words.exact_temperature(most->temperature));
     }
-    return all.data() +
+    return all.data() + picture_head(path, 1200, 640, "") +
            fmt::format(
-               "set encoding utf8\n"
-               "set terminal svg size 1200,640 font 'sans-serif,14' background '#ffffff' noenhanced\n"
                "set multiplot layout 1,2 title {}\n"
-               "set border linecolor '#444444'\nset grid linecolor '#dddddd'\nset tics nomirror\n"
                "set xrange [0:{}]\nset xtics {}\n"
                "set yrange [0:{}]\nset ytics {}\nset key bottom right\n"
                "set xlabel 'ethanol in the liquid, {}'\nset ylabel 'ethanol in the vapour, {}'\n{}\n"
@@ -151,7 +153,7 @@ std::string script(units::pressure p, strength_axis axis, wording const& words,
 }
 
 void run(session& s) {
-    given const& output = s.required("--output", "FILE", "picture file; its name ends in .svg");
+    given const& output = s.required("--output", "FILE", "picture file; its name ends in .svg or .png");
     bool const& replace = s.flag("--replace", "overwrite an existing file");
     surroundings const air = s.surroundings_options();
     auto const& files =
@@ -169,8 +171,8 @@ void run(session& s) {
     strength_axis const axis = read_axis(fraction);
     wording const words = s.words();
     std::string const commands =
-        on_behalf_of(air.decisive(), [&] { return script(p, axis, words, measured); });
-    put_picture(s, output, path, replace, svg_by_gnuplot(commands));
+        on_behalf_of(air.decisive(), [&] { return script(path, p, axis, words, measured); });
+    put_picture(s, output, path, replace, picture_by_gnuplot(path, commands));
 
     page text;
     text.say("Wrote {}: equilibrium of ethanol and water under {}.", printable(output.text),

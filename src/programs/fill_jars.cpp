@@ -53,23 +53,22 @@ std::vector<parcel> averages_from(run_in_jars const& r, int first) {
 }
 
 /// A bar for each jar; the part that is taken is darker. The lines are the average so far and the one wanted.
-std::string picture_of(wording const& words, run_in_jars const& r, int first,
-                       std::optional<jar_cut> const& cut, std::optional<double> wanted) {
+std::string picture_of(std::filesystem::path const& path, wording const& words, run_in_jars const& r,
+                       int first, std::optional<jar_cut> const& cut, std::optional<double> wanted) {
     auto const strength = [&](parcel const& p) { return words.strength_number(p.composition()); };
-    std::string script = fmt::format(
-        "set encoding utf8\n"
-        "set terminal svg size 960,540 font 'sans-serif,14' background '#ffffff' noenhanced\n"
-        "set border linecolor '#444444'\nset grid ytics linecolor '#dddddd'\n"
-        "set key outside top center horizontal\nset style fill solid 1.0 noborder\n"
-        "set xlabel 'jar'\nset ylabel 'strength, {}'\nset xrange [0:{}]\nset yrange [0:{}]\n"
-        "set xtics nomirror scale 0 ({})\nset ytics nomirror\n",
-        words.strength_unit(), r.jars.size(), words.us ? 200 : 100, [&] {
-            std::string numbers;
-            std::size_t const every = 1 + r.jars.size() / 26;
-            for (std::size_t k = 0; k < r.jars.size(); k += every)
-                numbers += fmt::format("{}'{}' {}", k == 0 ? "" : ",", k + 1, static_cast<double>(k) + 0.5);
-            return numbers;
-        }());
+    std::string script =
+        picture_head(path, 960, 580, "The jars of a run") +
+        fmt::format("unset grid\nset grid ytics linecolor '#dddddd'\nset style fill solid 1.0 noborder\n"
+                    "set xlabel 'jar'\nset ylabel 'strength, {}'\nset xrange [0:{}]\nset yrange [0:{}]\n"
+                    "set xtics nomirror scale 0 ({})\nset ytics nomirror\n",
+                    words.strength_unit(), r.jars.size(), words.us ? 200 : 100, [&] {
+                        std::string numbers;
+                        std::size_t const every = 1 + r.jars.size() / 26;
+                        for (std::size_t k = 0; k < r.jars.size(); k += every)
+                            numbers += fmt::format("{}'{}' {}", k == 0 ? "" : ",", k + 1,
+                                                   static_cast<double>(k) + 0.5);
+                        return numbers;
+                    }());
     constexpr double gap = 0.07;
     std::string taken = "$taken << EOD\n", left = "$left << EOD\n", average = "$average << EOD\n";
     auto const sums = averages_from(r, first);
@@ -98,13 +97,13 @@ std::string picture_of(wording const& words, run_in_jars const& r, int first,
     }
     // An empty block would be an error; a bar without width is not seen.
     script += taken + "0 0 0 0 0 0\nEOD\n" + left + "0 0 0 0 0 0\nEOD\n" + average + "EOD\n";
-    script += "plot $taken using 1:2:3:4:5:6 with boxxyerror linecolor '#1f4e79' title 'taken', "
+    script += "plot $taken using 1:2:3:4:5:6 with boxxyerror linecolor '#14304f' title 'taken', "
               "$left using 1:2:3:4:5:6 with boxxyerror linecolor '#b9c7d6' title 'left out', "
-              "$average using 1:2 with linespoints linewidth 2 pointtype 7 pointsize 0.5 linecolor '#d55e00' "
+              "$average using 1:2 with linespoints linewidth 2 pointtype 7 pointsize 0.5 linecolor '#c4622d' "
               "title 'average so far'";
     if (wanted)
         script += fmt::format(
-            ", {:.6g} with lines dashtype 2 linewidth 1.5 linecolor '#b03a2e' title 'wanted'", *wanted);
+            ", {:.6g} with lines dashtype (12,5) linewidth 2 linecolor '#8a5a9e' title 'wanted'", *wanted);
     return script + "\n";
 }
 
@@ -208,8 +207,7 @@ void run(session& s) {
     given const& from_jar =
         s.option("--from-jar", "NUMBER", "first jar that is taken; those before it are heads", "1");
     surroundings const air = s.surroundings_options();
-    given const& picture = s.option("--draw", "FILE", "bar chart, drawn with gnuplot; its name ends in .svg");
-    bool const& replace = s.flag("--replace", "overwrite an existing picture");
+    auto const picture = picture_options::offer(s, "bar chart");
     s.explain(
         "Powers: W, kW. Heat capacity: J/K, kJ/K; heat loss: W/K. Heights: m, cm, mm, ft. Times: s, min, "
         "h.");
@@ -232,10 +230,8 @@ void run(session& s) {
     jar_plan into{read_volume(jar_given)};
     if (discard.present) into.foreshots = read_volume(discard);
     int const first = read_count(from_jar, run_plan::most_cuts);
-    if (replace && !picture.present) throw bad_input("--replace needs --draw");
     boiling_curve const curve = read_curve(air);
-    std::filesystem::path const path =
-        picture.present ? read_picture_path(picture, replace) : std::filesystem::path();
+    std::filesystem::path const path = picture.read();
     auto const named = [&](auto const& f) {
         return on_behalf_of(
             {{argument::volume_of_a_jar, jar_given},
@@ -267,8 +263,6 @@ void run(session& s) {
             read_strength(average));
     }
     auto const sums = averages_from(r, first);
-    if (picture.present)
-        put_picture(s, picture, path, replace, svg_by_gnuplot(picture_of(words, r, first, cut, wanted)));
 
     page text;
     text.say("{}", headline(words, r, sums, first, cut));
@@ -303,7 +297,7 @@ void run(session& s) {
     assumed.unless_given(charge_given.solids, "no extract in the charge");
     assumed.unless_given(plan_given.spout, "the jars are read at 20 °C");
     assumed.say(text);
-    if (picture.present) text.row("drawing", "{}", printable(picture.text));
+    if (picture.wanted()) picture.draw(s, text, path, picture_of(path, words, r, first, cut, wanted));
     text.gap();
     text.say("{}", run_caution);
     s.answer(text, s.in_json() ? to_json(r, sums, first, cut) : json(),

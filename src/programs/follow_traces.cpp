@@ -167,22 +167,17 @@ std::string csv_of(traced_distillation const& r) {
 }
 
 /// Traces in the distillate against the volume collected, with bands, on a logarithmic scale.
-std::string picture_of(traced_distillation const& r) {
-    constexpr std::array<char const*, 11> colours{"#1f4e79", "#d55e00", "#009e73", "#b03a2e",
-                                                  "#7d3c98", "#b7950b", "#00a6c8", "#117864",
-                                                  "#a04000", "#6e2c00", "#5d6d7e"};
+std::string picture_of(std::filesystem::path const& path, traced_distillation const& r,
+                       std::vector<std::string> const& names) {
     double greatest = 0.0;
     for (trace_course const& t : r.traces)
         for (trace_point const& p : t.points)
             greatest = (std::max)(greatest, milligrams_per_litre(p.in_distillate.upper));
     double const top = std::pow(10.0, std::ceil(std::log10((std::max)(greatest, 1e-3))));
-    std::string script =
-        "set encoding utf8\n"
-        "set terminal svg size 960,600 font 'sans-serif,14' background '#ffffff' noenhanced\n"
-        "set border linecolor '#444444'\nset grid linecolor '#dddddd'\n"
-        "set tics nomirror\nset key outside top center horizontal\nset logscale y\n"
-        "set style fill transparent solid 0.18 noborder\n"
-        "set xlabel 'collected, L at 20 °C'\nset ylabel 'in the distillate, mg/L'\n";
+    std::string script = picture_head(path, 960, 640, "Traces in the distillate, with their bands") +
+                         "set tmargin 6\nset logscale y\n"
+                         "set style fill transparent solid 0.18 noborder\n"
+                         "set xlabel 'collected, L at 20 °C'\nset ylabel 'in the distillate, mg/L'\n";
     script += fmt::format("set yrange [{:g}:{:g}]\n$run << EOD\n", 1e-4 * top, top);
     for (std::size_t k = 0; k < r.run.points.size(); ++k) {
         script += fmt::format("{:.6g}", in(r.run.points[k].collected, litre));
@@ -200,13 +195,21 @@ std::string picture_of(traced_distillation const& r) {
                         "linecolor '#888888'\n",
                         in(r.run.fractions[k].end.collected, litre));
     }
+    for (std::size_t k = 0; k < r.run.fractions.size(); ++k) {
+        double const from = in(r.run.fractions[k].begin.collected, litre);
+        double const to = in(r.run.fractions[k].end.collected, litre);
+        script +=
+            fmt::format("set label {} at first {:.6g}, graph 1.025 left rotate by 25 textcolor '#444444'\n",
+                        in_quotes(names[k]), 0.5 * (from + to));
+    }
     script += "plot ";
+    std::size_t const every = (std::max)(std::size_t{1}, r.run.points.size() / 12);
     for (std::size_t i = 0; i < r.traces.size(); ++i) {
         std::size_t const column = 2 + 3 * i;
         script += fmt::format("{}$run using 1:{}:{} with filledcurves linecolor '{}' notitle, "
-                              "$run using 1:{} with lines linewidth 2.5 linecolor '{}' title {}",
-                              i > 0 ? ", " : "", column + 1, column + 2, colours[i], column, colours[i],
-                              in_quotes(name_of(r.traces[i].charged.which)));
+                              "$run using 1:{} with linespoints {} pointtype {} pointinterval {} title {}",
+                              i > 0 ? ", " : "", column + 1, column + 2, colours[i % colours.size()], column,
+                              line_style(i), i + 4, every, in_quotes(name_of(r.traces[i].charged.which)));
     }
     return script + "\n";
 }
@@ -236,9 +239,7 @@ void run(session& s) {
     auto const fractions_given = fraction_options::offer(s);
     surroundings const air = s.surroundings_options();
     given const& points = s.option("--points", "NUMBER", "states recorded for --csv and --draw", "200");
-    given const& picture =
-        s.option("--draw", "FILE", "picture file, drawn with gnuplot; its name ends in .svg");
-    bool const& replace = s.flag("--replace", "overwrite an existing picture");
+    auto const picture = picture_options::offer(s, "traces in the distillate");
     std::string const traces_explained =
         "Traces: " + known_names() +
         ".\nAmounts: g/hL, for each hectolitre of pure alcohol; mg/L, for each litre of the charge.";
@@ -256,13 +257,11 @@ void run(session& s) {
     std::vector<asked_condition> asked;
     plan_given.read(plan, asked);
     fractions_given.read(plan, asked, still_given.keep);
-    bool const recording = picture.present || s.in_csv();
+    bool const recording = picture.wanted() || s.in_csv();
     require_beside(points, recording, "--csv or --draw");
-    if (replace && !picture.present) throw bad_input("--replace needs --draw");
     plan.points = recording ? read_count(points, run_plan::most_points, 2) : 0;
     boiling_curve const curve = read_curve(air);
-    std::filesystem::path const path =
-        picture.present ? read_picture_path(picture, replace) : std::filesystem::path();
+    std::filesystem::path const path = picture.read();
     std::vector<trace_amount> amounts;
     for (asked_trace const& each : traces) amounts.push_back(each.in_charge(charge));
     traced_distillation const r =
@@ -280,7 +279,6 @@ void run(session& s) {
     auto const names = usual_names(r.run.fractions.size(), !r.run.fractions.front().kept);
     assumptions assumed = still_given.assumed();
     assumed.unless_given(charge_given.solids, "no extract in the charge");
-    if (picture.present) put_picture(s, picture, path, replace, svg_by_gnuplot(picture_of(r)));
 
     // the hearts, or the distillate, first
     std::size_t main = 0;
@@ -316,7 +314,7 @@ void run(session& s) {
     }
     text.gap();
     assumed.say(text);
-    if (picture.present) text.row("drawing", "{}", printable(picture.text));
+    if (picture.wanted()) picture.draw(s, text, path, picture_of(path, r, names));
     text.gap();
     say_cautions(text, traces);
     s.answer(text, s.in_json() ? to_json(charge, r, names, assumed) : json(), s.in_csv() ? csv_of(r) : "");

@@ -71,14 +71,11 @@ units::volume volume_collected(wording const& words, run_point const& p) {
 }
 
 /// Strength and temperature against what has been collected, with a line where a fraction ends.
-std::string picture_of(wording const& words, distillation const& r, std::vector<std::string> const& names) {
+std::string picture_of(std::filesystem::path const& path, wording const& words, distillation const& r,
+                       std::vector<std::string> const& names) {
     char const* const degrees = words.temperature_unit();
-    std::string script =
-        "set encoding utf8\n"
-        "set terminal svg size 960,600 font 'sans-serif,14' background '#ffffff' noenhanced\n"
-        "set border linecolor '#444444'\nset grid linecolor '#dddddd'\n"
-        "set xtics nomirror\nset y2tics\nset tmargin 5\nset key at screen 0.5, screen 0.99 center top "
-        "horizontal\n";
+    std::string script = picture_head(path, 960, 640, "A run of the still: strength and temperature") +
+                         "set y2tics\nset tmargin 6\n";
     script += fmt::format(
         "set xlabel 'collected, {} at {}'\nset ylabel 'strength, {}'\nset y2label 'temperature, {}'\n"
         "set yrange [0:{}]\nset ytics {} nomirror\n$run << EOD\n",
@@ -109,14 +106,11 @@ std::string picture_of(wording const& words, distillation const& r, std::vector<
                               in_quotes(names[k]), 0.5 * (from + to),
                               to - from > letters ? "center" : "left rotate by 25");
     }
-    return script +
-           fmt::format("plot $run using 1:2 with lines linewidth 2.5 linecolor '#1f4e79' title 'distillate', "
-                       "$run using 1:3 with lines linewidth 2.5 linecolor '#009e73' title 'in the pot', "
-                       "$run using 1:4 axes x1y2 with lines linewidth 2 dashtype 4 linecolor '#b03a2e' title "
-                       "'head, {0}', "
-                       "$run using 1:5 axes x1y2 with lines linewidth 2 dashtype 4 linecolor '#d55e00' title "
-                       "'pot, {0}'\n",
-                       degrees);
+    return script + fmt::format("plot $run using 1:2 with lines {1} title 'distillate', "
+                                "$run using 1:3 with lines {2} title 'in the pot', "
+                                "$run using 1:4 axes x1y2 with lines {3} title 'head, {0}', "
+                                "$run using 1:5 axes x1y2 with lines {4} title 'pot, {0}'\n",
+                                degrees, line_style(0), line_style(1), line_style(2), line_style(3));
 }
 
 json to_json(run_fraction const& f, std::string const& name) {
@@ -371,9 +365,7 @@ void run(session& s) {
     surroundings const air = s.surroundings_options();
     given const& points =
         s.option("--points", "NUMBER", "states recorded for --csv, --json and --draw", "200");
-    given const& picture =
-        s.option("--draw", "FILE", "picture file, drawn with gnuplot; its name ends in .svg");
-    bool const& replace = s.flag("--replace", "overwrite an existing picture");
+    auto const picture = picture_options::offer(s, "strengths and temperatures");
     s.explain(
         "Powers: W, kW. Heat capacity: J/K, kJ/K; heat loss: W/K. Heights: m, cm, mm, ft. Times: s, min, "
         "h.");
@@ -391,13 +383,11 @@ void run(session& s) {
     std::vector<asked_condition> asked;
     plan_given.read(plan, asked);
     fractions_given.read(plan, asked, still_given.keep);
-    bool const recording = picture.present || s.in_json() || s.in_csv();
+    bool const recording = picture.wanted() || s.in_json() || s.in_csv();
     require_beside(points, recording, "--csv, --json or --draw");
-    if (replace && !picture.present) throw bad_input("--replace needs --draw");
     plan.points = recording ? read_count(points, run_plan::most_points, 2) : 0;
     boiling_curve const curve = read_curve(air);
-    std::filesystem::path const path =
-        picture.present ? read_picture_path(picture, replace) : std::filesystem::path();
+    std::filesystem::path const path = picture.read();
     distillation const r =
         on_behalf_of({{argument::number_of_cuts, fractions_given.cuts},
                       {argument::number_of_ends_of_the_run, fractions_given.ends}},
@@ -419,18 +409,16 @@ void run(session& s) {
             fmt::format("a charge of {} to warm up", words.temperature(charge.liquid().temperature())));
     }
     weaker_run const weaker(charge, apparatus, plan, curve.pressure(), r, words);
-    if (picture.present) put_picture(s, picture, path, replace, svg_by_gnuplot(picture_of(words, r, names)));
-
     page text;
     main_product const product(r, names);
     std::optional<water_demand> const water =
         cooling.wanted() ? std::optional(water_demand::of(cooling, apparatus, r, curve)) : std::nullopt;
     std::vector<vapour_load> load;  // none or one
     if (width.present) load.push_back(greatest_load(width, r, curve));
-    units::volume const product_volume =
-        product.parts.empty() ? units::volume() : product.whole().volume(celsius(20));
-    run_cost const cost = cost_of(r.energy(), costs.read_source(), water ? water->all() : units::volume(),
-                                  costs.read_water_price(cooling));
+    std::optional<parcel> const whole =
+        r.kept_alcohol().value() > 0.0 ? std::optional(product.whole()) : std::nullopt;
+    units::time const duration = r.warming.duration + r.boiling_time;
+    run_cost const cost = costs.read(r.energy(), water ? water->all() : units::volume(), cooling);
     text.say("{}", product.headline(words, r));
     text.say("{} of warming and {} of boiling.", in_hours(r.warming.duration), in_hours(r.boiling_time));
     text.gap();
@@ -474,15 +462,15 @@ void run(session& s) {
         text.row("column at the top", "{:.2f} m/s, F-factor {:.2f} Pa^0.5 at most; the maker's limits decide",
                  each.velocity.value(), each.f_factor);
     if (costs.wanted())
-        costs.say(text, words, cost, product_volume, product.name == "Hearts" ? "hearts" : "distillate");
+        costs.say(text, words, cost, duration, whole, product.name == "Hearts" ? "hearts" : "distillate");
     assumed.say(text);
-    if (picture.present) text.row("drawing", "{}", printable(picture.text));
+    if (picture.wanted()) picture.draw(s, text, path, picture_of(path, words, r, names));
     text.gap();
     text.say("{}", run_caution);
     json const doubt = product.parts.empty() ? json(nullptr) : weaker.to_json(r, names);
     json const more{{"cooling", water ? water->to_json() : json(nullptr)},
                     {"column_top", load.empty() ? json(nullptr) : to_json(load.front())},
-                    {"cost", costs.wanted() ? costs.to_json(cost, product_volume) : json(nullptr)},
+                    {"cost", costs.wanted() ? costs.to_json(cost, duration, whole) : json(nullptr)},
                     {"steps_taken", static_cast<int>(r.steps.size())}};
     s.answer(text, s.in_json() ? to_json(charge, r, names, assumed, doubt, more) : json(),
              s.in_csv() ? csv_of(r) : "");

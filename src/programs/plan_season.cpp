@@ -3,6 +3,7 @@
 #include "still_options.hpp"
 
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -48,7 +49,7 @@ json to_json(season_ledger const& l) {
             {"balance", l.balance()}};
 }
 
-json to_json(season const& r, run_cost const& cost, bool with_cost) {
+json to_json(season const& r, json const& cost) {
     season_cycle const& last = r.steady();
     json lots = json::array();
     for (season_cycle const& c : r.cycles)
@@ -61,25 +62,24 @@ json to_json(season const& r, run_cost const& cost, bool with_cost) {
                     {"boiling_min", in(d.boiling_time, minute)},
                     {"heat_kWh", in(d.energy(), kilowatt_hour)}};
     };
-    return {
-        {"strips", r.strips},
-        {"strip", run(r.strip)},
-        {"low_wines", liquid_to_json(r.low_wines)},
-        {"spirit_runs", last.spirit_runs},
-        {"spirit_run", run(last.spirit)},
-        {"charge", liquid_to_json(last.charge)},
-        {"water_added_kg", in(last.water, kilogram)},
-        {"hearts", liquid_to_json(last.hearts)},
-        {"hearts_pure_alcohol_L_20C", in(last.hearts.pure_alcohol(), litre)},
-        {"returned", liquid_to_json(last.returned)},
-        {"discarded", liquid_to_json(last.discarded)},
-        {"yield", r.yield()},
-        {"hours", in(r.duration, hour)},
-        {"heat_kWh", in(r.energy, kilowatt_hour)},
-        {"cost", with_cost ? cost_options::to_json(cost, last.hearts.volume(celsius(20))) : json(nullptr)},
-        {"ethanol", to_json(r.ethanol)},
-        {"water", to_json(r.water)},
-        {"lots", lots}};
+    return {{"strips", r.strips},
+            {"strip", run(r.strip)},
+            {"low_wines", liquid_to_json(r.low_wines)},
+            {"spirit_runs", last.spirit_runs},
+            {"spirit_run", run(last.spirit)},
+            {"charge", liquid_to_json(last.charge)},
+            {"water_added_kg", in(last.water, kilogram)},
+            {"hearts", liquid_to_json(last.hearts)},
+            {"hearts_pure_alcohol_L_20C", in(last.hearts.pure_alcohol(), litre)},
+            {"returned", liquid_to_json(last.returned)},
+            {"discarded", liquid_to_json(last.discarded)},
+            {"yield", r.yield()},
+            {"hours", in(r.duration, hour)},
+            {"heat_kWh", in(r.energy, kilowatt_hour)},
+            {"cost", cost},
+            {"ethanol", to_json(r.ethanol)},
+            {"water", to_json(r.water)},
+            {"lots", lots}};
 }
 
 /// The lots that differ to the eye: the first ones, and the one that repeats itself.
@@ -187,7 +187,9 @@ void run(session& s) {
                                                          demand_of_partial_condenser(last.spirit, t).water);
         });
     }
-    run_cost const cost = cost_of(r.energy, costs.read_source(), water, costs.read_water_price(cooling));
+    run_cost const cost = costs.read(r.energy, water, cooling);
+    std::optional<parcel> const hearts =
+        last.hearts.mass().value() > 0.0 ? std::optional(last.hearts) : std::nullopt;
 
     page text;
     auto const alcohol = [&](units::mass ethanol) {
@@ -220,7 +222,7 @@ void run(session& s) {
              share(r.ethanol.discarded), share(r.ethanol.lost));
     text.row("heat", "{:.1f} kWh", in(r.energy, kilowatt_hour));
     if (cooling.wanted()) text.row("cooling water", "{}", words.volume(water));
-    if (costs.wanted()) costs.say(text, words, cost, last.hearts.volume(celsius(20)), "hearts");
+    if (costs.wanted()) costs.say(text, words, cost, r.duration, hearts, "hearts");
     assumptions assumed = still_given.assumed();
     assumed.unless_given(wash_given.solids, "no extract in the wash");
     assumed.unless_given(lost, "nothing is lost");
@@ -228,7 +230,9 @@ void run(session& s) {
     assumed.say(text);
     text.gap();
     text.say("{}", run_caution);
-    s.answer(text, s.in_json() ? to_json(r, cost, costs.wanted()) : json());
+    s.answer(text, s.in_json()
+                       ? to_json(r, costs.wanted() ? costs.to_json(cost, r.duration, hearts) : json(nullptr))
+                       : json());
 }
 
 program::task const offered{who, run};

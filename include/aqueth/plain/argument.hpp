@@ -33,6 +33,7 @@ enum class argument {
     density_it_floats_by,
     diameter_of_the_column,
     density_of_the_air,
+    depth_of_the_liquid,
     discarded_volume,
     distance_between_the_liquids_of_two_points,
     effective_degrees_of_freedom,
@@ -227,6 +228,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::density_it_floats_by: return "density it floats by";
     case argument::diameter_of_the_column: return "diameter of the column";
     case argument::density_of_the_air: return "density of the air";
+    case argument::depth_of_the_liquid: return "depth of the liquid";
     case argument::discarded_volume: return "discarded volume";
     case argument::distance_between_the_liquids_of_two_points:
         return "distance between the liquids of two points";

@@ -281,19 +281,79 @@ std::string in_quotes(std::string_view text) {
     return result + "'";
 }
 
-std::string svg_by_gnuplot(std::string const& script, std::chrono::milliseconds limit) {
+namespace {
+
+/// What gnuplot writes, if it ends as such a picture does.
+std::string by_gnuplot(std::string const& script, std::chrono::milliseconds limit, std::string_view ending) {
     scratch_file const in, out, err;
     in.write_all(script);
     bool const succeeded = drawing_process(in, out, err).succeeded(limit);
     std::string picture = out.read_all();
-    if (!succeeded || picture.find("</svg>") == std::string::npos)
-        throw failure(fmt::format("gnuplot failed: {}", one_line(err.read_all())));
-    return picture;
+    if (succeeded && picture.find(ending) != std::string::npos) return picture;
+    std::string const why = one_line(err.read_all());
+    if (why.find("terminal type") != std::string::npos)
+        throw failure("this gnuplot cannot draw PNG, because it has no terminal pngcairo: name a file .svg");
+    throw failure(fmt::format("gnuplot failed: {}", why));
+}
+
+bool is_png(std::filesystem::path const& path) { return path.extension() == ".png"; }
+
+}  // namespace
+
+std::string svg_by_gnuplot(std::string const& script, std::chrono::milliseconds limit) {
+    return by_gnuplot(script, limit, "</svg>");
+}
+
+std::string png_by_gnuplot(std::string const& script, std::chrono::milliseconds limit) {
+    return by_gnuplot(script, limit, "IEND");
+}
+
+std::string picture_by_gnuplot(std::filesystem::path const& path, std::string const& script) {
+    return is_png(path) ? png_by_gnuplot(script) : svg_by_gnuplot(script);
+}
+
+std::string picture_head(std::filesystem::path const& path, int width, int height, std::string_view title) {
+    std::string head =
+        fmt::format("set encoding utf8\n"
+                    "set terminal {} size {},{} font 'sans-serif,{}' background '#ffffff' noenhanced\n"
+                    "set border linecolor '#444444'\nset grid linecolor '#dddddd'\nset tics nomirror\n",
+                    is_png(path) ? "pngcairo" : "svg", width, height, is_png(path) ? 11 : 14);
+    if (!title.empty()) {
+        head += fmt::format("set label {} at screen 0.5, screen 0.96 center font ',{}' textcolor '#222222'\n"
+                            "set tmargin 4\nset key outside bottom center horizontal\n",
+                            in_quotes(title), is_png(path) ? 13 : 17);
+    }
+    return head;
+}
+
+std::string line_style(std::size_t k, double width) {
+    constexpr std::array dashes{"1", "(12,5)", "(3,4)", "(14,4,3,4)", "(6,3)"};
+    return fmt::format("linewidth {:g} dashtype {} linecolor '{}'", width, dashes[k % dashes.size()],
+                       colours[k % colours.size()]);
+}
+
+picture_options picture_options::offer(session& s, std::string const& what) {
+    std::string const described = what + ", drawn with gnuplot; the name ends in .svg or .png";
+    given const& file = s.option("--draw", "FILE", described.c_str());
+    bool const& replace = s.flag("--replace", "overwrite an existing picture");
+    return {file, replace};
+}
+
+std::filesystem::path picture_options::read() const {
+    if (replace && !file.present) throw bad_input("--replace needs --draw");
+    return file.present ? read_picture_path(file, replace) : std::filesystem::path();
+}
+
+void picture_options::draw(session& s, page& text, std::filesystem::path const& path,
+                           std::string const& script) const {
+    put_picture(s, file, path, replace, picture_by_gnuplot(path, script));
+    text.row("drawing", "{}", printable(file.text));
 }
 
 std::filesystem::path read_picture_path(given const& g, bool replace) {
     std::filesystem::path const path(g.text);
-    if (path.extension() != ".svg") refuse(g, "the picture is an SVG file: its name must end in .svg");
+    if (path.extension() != ".svg" && !is_png(path))
+        refuse(g, "the picture is an SVG or PNG file: its name must end in .svg or .png");
     std::error_code ignored;
     auto const there = std::filesystem::symlink_status(path, ignored);
     if (std::filesystem::is_directory(there)) refuse(g, "this is a folder, not a file");

@@ -388,42 +388,90 @@ cost_options cost_options::offer(session& s) {
         s.option("--price", "NUMBER", "price of a kWh of electricity or gas, in any money", "0");
     given const& efficiency =
         s.option("--heating-efficiency", "SHARE", "share of the energy bought that heats the pot", "100 %");
+    given const& gas_heat = s.option("--gas-heat", "HEAT",
+                                     "heat of a kg of gas, '46 MJ/kg', as its supplier says; --price is "
+                                     "then for a kg");
     given const& water_price = s.option("--water-price", "NUMBER", "price of a m3 of cooling water", "0");
-    return {price, efficiency, water_price};
+    given const& bottle = s.option("--bottle", "BOTTLE", "a bottle to tell the cost of, '700 mL of 40 %vol'");
+    return {price, efficiency, gas_heat, water_price, bottle};
 }
 
-heat_source cost_options::read_source() const {
+run_cost cost_options::read(units::energy heat, units::volume water, cooling_options const& cooling) const {
     double const each = read_plain(price, 0.0, 1e9);
     double const share = read_share(efficiency);
-    return on_behalf_of(efficiency, [&] { return heat_source::gas(each, share); });
-}
-
-double cost_options::read_water_price(cooling_options const& cooling) const {
     require_beside(water_price, cooling.wanted(), "--water-in, --water-out or --receiver");
-    return read_plain(water_price, 0.0, 1e9);
+    double const for_water = read_plain(water_price, 0.0, 1e9);
+    heat_source const source = on_behalf_of(
+        {{argument::efficiency_of_the_heating, efficiency}, {argument::heating_value_of_the_fuel, gas_heat}},
+        [&] {
+            if (!gas_heat.present) return heat_source::gas(each, share);
+            return heat_source::fuel(each, read_as<units::specific_energy>(gas_heat), share);
+        });
+    return cost_of(heat, source, water, for_water);
 }
 
-void cost_options::say(page& text, wording const& words, run_cost const& cost, units::volume product,
-                       std::string const& name) const {
-    std::string each;
-    if (product.value() > 0.0) {
+parcel cost_options::read_bottle() const {
+    std::string_view const text = bottle.text;
+    auto const of = text.find(" of ");
+    if (of == std::string_view::npos) refuse(bottle, "expected a volume and a strength: '700 mL of 40 %vol'");
+    given const contents{bottle.name, std::string(text.substr(0, of)), true};
+    given const spirit{bottle.name, std::string(text.substr(of + 4)), true};
+    mass_fraction const w = composition(read_strength(spirit));
+    if (!(w.value() > 0.0)) refuse(bottle, "the bottle holds no alcohol");
+    return make_parcel(read_volume(contents), w, celsius(20));
+}
+
+std::optional<units::mass> cost_options::gas(run_cost const& cost) const {
+    if (!gas_heat.present) return std::nullopt;
+    return cost.bought / read_as<units::specific_energy>(gas_heat);
+}
+
+void cost_options::say(page& text, wording const& words, run_cost const& cost, units::time duration,
+                       std::optional<parcel> const& product, std::string const& name) const {
+    std::string line = fmt::format("{:.2f} kWh", in(cost.bought, kilowatt_hour));
+    if (auto const burnt = gas(cost)) line += " (" + words.mass(*burnt) + " of gas)";
+    line += fmt::format(" for {:.2f}", cost.for_heat);
+    if (cost.water.value() > 0.0)
+        line += fmt::format(", {} of water for {:.2f}", words.volume(cost.water), cost.for_water);
+    line += fmt::format(", {}; {:.2f} in all", in_hours(duration), cost.money());
+    if (product) {
         double const per = words.us ? in(us_gallon, litre) : 1.0;
-        each = fmt::format(", {:.2f} per {} of {}", per * cost.money_per_litre(product),
-                           words.one_volume_name(), name);
+        line += fmt::format(", {:.2f} per {} of {}", per * cost.money_per_litre(product->volume(celsius(20))),
+                            words.one_volume_name(), name);
     }
-    text.row("to buy", "{:.2f} kWh for {:.2f}, water for {:.2f}{}", in(cost.bought, kilowatt_hour),
-             cost.for_heat, cost.for_water, each);
+    if (bottle.present && product) {
+        double const bottles = in(product->pure_alcohol(), read_bottle().pure_alcohol());
+        line += fmt::format(", {:.2f} for each of {:.1f} bottles of {}", cost.money() / bottles, bottles,
+                            printable(trimmed(bottle.text)));
+    }
+    text.row("cost", "{}", line);
 }
 
-json cost_options::to_json(run_cost const& cost, units::volume product) {
-    bool const any = product.value() > 0.0;
-    return {{"bought_kWh", in(cost.bought, kilowatt_hour)},
-            {"heat_price", cost.for_heat},
-            {"water_price", cost.for_water},
-            {"price", cost.money()},
-            {"bought_kWh_per_L_20C",
-             any ? json(in(cost.bought_per_litre(product), kilowatt_hour)) : json(nullptr)},
-            {"price_per_L_20C", any ? json(cost.money_per_litre(product)) : json(nullptr)}};
+json cost_options::to_json(run_cost const& cost, units::time duration,
+                           std::optional<parcel> const& product) const {
+    json data{{"bought_kWh", in(cost.bought, kilowatt_hour)},
+              {"gas_kg", nullptr},
+              {"heat_price", cost.for_heat},
+              {"water_L", in(cost.water, litre)},
+              {"water_price", cost.for_water},
+              {"hours", in(duration, hour)},
+              {"price", cost.money()},
+              {"bought_kWh_per_L_20C", nullptr},
+              {"price_per_L_20C", nullptr},
+              {"bottles", nullptr},
+              {"price_per_bottle", nullptr}};
+    if (auto const burnt = gas(cost)) data["gas_kg"] = in(*burnt, kilogram);
+    if (product) {
+        units::volume const volume = product->volume(celsius(20));
+        data["bought_kWh_per_L_20C"] = in(cost.bought_per_litre(volume), kilowatt_hour);
+        data["price_per_L_20C"] = cost.money_per_litre(volume);
+    }
+    if (bottle.present && product) {
+        double const bottles = in(product->pure_alcohol(), read_bottle().pure_alcohol());
+        data["bottles"] = bottles;
+        data["price_per_bottle"] = cost.money() / bottles;
+    }
+    return data;
 }
 
 std::string how_far(run_progress const& p) {

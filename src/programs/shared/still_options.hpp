@@ -148,17 +148,26 @@ struct cooling_options {
 
 /// The options about what heat and water cost.
 struct cost_options {
-    given const &price, &efficiency, &water_price;
+    given const &price, &efficiency, &gas_heat, &water_price, &bottle;
 
     static cost_options offer(session& s);
-    bool wanted() const { return price.present || efficiency.present || water_price.present; }
-    heat_source read_source() const;
-    /// The price of water; refused without any water.
-    double read_water_price(cooling_options const& cooling) const;
-    /// Says and writes what some product costs.
-    void say(page& text, wording const& words, run_cost const& cost, units::volume product,
-             std::string const& name) const;
-    static json to_json(run_cost const& cost, units::volume product);
+    bool wanted() const {
+        return price.present || efficiency.present || gas_heat.present || water_price.present ||
+               bottle.present;
+    }
+    /// What heat and water cost; the price of water is refused without any.
+    run_cost read(units::energy heat, units::volume water, cooling_options const& cooling) const;
+    /// Says on one row what to buy, how long it takes, and what the product costs.
+    /// @param product what the cost is to be divided by; nothing if there is none
+    void say(page& text, wording const& words, run_cost const& cost, units::time duration,
+             std::optional<parcel> const& product, std::string const& name) const;
+    json to_json(run_cost const& cost, units::time duration, std::optional<parcel> const& product) const;
+
+private:
+    /// The contents of the bottle of --bottle.
+    parcel read_bottle() const;
+    /// Mass of the gas, if it is bought by its mass.
+    std::optional<units::mass> gas(run_cost const& cost) const;
 };
 
 std::string how_far(run_progress const& p);

@@ -66,6 +66,10 @@ public:
     mass_fraction composition(given const& reading, units::temperature t) const {
         return composition_(number(reading), reading, t);
     }
+    /// The same of a number on the scale; an error names no option.
+    mass_fraction composition(double number, units::temperature t) const {
+        return composition_(number, {}, t);
+    }
     /// The density behind a reading at a temperature.
     units::mass_density density(given const& reading, units::temperature t) const {
         return density_(number(reading), reading, t);
