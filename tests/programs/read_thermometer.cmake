@@ -50,7 +50,8 @@ refuses(read_thermometer.not_boiling_here "read_thermometer --head '99 C' --alti
 refuses(read_thermometer.no_unit "read_thermometer --pot 93" "--pot '93': the unit is missing; expected a temperature")
 refuses(read_thermometer.strength "read_thermometer --pot '8 %vol'"
     "unit of a strength; expected a temperature")
-refuses(read_thermometer.comma "read_thermometer --pot '93,4 C'" "decimal point")
+answers(read_thermometer.comma "a=$(read_thermometer --pot '93,4 C'); [ \"$a\" = \"$(read_thermometer --pot '93.4 C')\" ] && echo same"
+    "^same\n$")
 refuses(read_thermometer.nan "read_thermometer --pot 'nan C'" "not a number")
 refuses(read_thermometer.beyond_numbers "read_thermometer --pot '1e308 F'"
     "--pot '1e308 F': the number is too large; expected a temperature")
