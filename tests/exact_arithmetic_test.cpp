@@ -26,6 +26,7 @@
 #include <aqueth/model/viscosity.hpp>
 #include <aqueth/model/hot_density.hpp>
 #include <aqueth/model/vapour_liquid.hpp>
+#include <aqueth/model/viscosity.hpp>
 
 #include <boost/multiprecision/cpp_dec_float.hpp>
 #include <boost/numeric/interval.hpp>

@@ -63,6 +63,27 @@ TEST(PlainRefraction, OriginalGravityAndBrixGoThereAndBack) {
     }
 }
 
+// Refraction goes by mass: that of ethanol and water, and what the sugar has in the same water without ethanol.
+TEST(PlainRefraction, RefractionsAreAdded) {
+    auto const specific = [](plain::sweet_composition<double> const& w, sweetener kind) {
+        double const n = plain::refractive_index(w, kind).value, square = n * n;
+        return (square - 1.0) / (square + 2.0) / plain::sweet_density_kg_m3(w, kind, 20.0).value;
+    };
+    for (auto const kind :
+         {sweetener::sucrose, sweetener::glucose, sweetener::fructose, sweetener::invert_sugar}) {
+        double const ethanol = 0.15, sugar = 0.2, water = 0.65, solution = sugar + water;
+        double const of_sugar =
+            solution * specific({0.0, sugar / solution}, kind) - water * specific({0.0, 0.0}, kind);
+        double const of_liquid = (ethanol + water) * specific({ethanol / (ethanol + water), 0.0}, kind);
+        EXPECT_NEAR(specific({ethanol, sugar}, kind) / (of_liquid + of_sugar), 1.0, 1e-13);
+    }
+    plain::sweet_composition<double> const w{0.0, 0.4};
+    EXPECT_NEAR(specific(w, sweetener::invert_sugar),
+                0.5 * (specific(w, sweetener::glucose) + specific(w, sweetener::fructose)), 1e-15);
+    // the CRC Handbook's solutions of 40 % mass: 1.3986 and 1.3985
+    EXPECT_NEAR(plain::refractive_index(w, sweetener::invert_sugar).value, 1.39855, 0.0001);
+}
+
 // The reading of the refractometer in a dry wash is far above the extract that is left.
 TEST(PlainRefraction, AlcoholRaisesTheReading) {
     auto const dry = plain::wash_from_original_gravity_and_brix(1.085, 6.0);

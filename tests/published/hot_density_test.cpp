@@ -73,9 +73,10 @@ TEST(HotDensity, IapwsAgainstCipm2001) {
 // with the coefficients as printed, its derivative by differences.
 TEST(HotDensity, EthanolEquationAsPrinted) {
     table const coefficients("schroeder_2014_coefficients.csv");
-    ASSERT_EQ(coefficients.rows().size(), ethanol::terms.size());
+    auto const rows = coefficients.rows();
+    ASSERT_EQ(rows.size(), ethanol::terms.size());
     for (std::size_t i = 0; i < ethanol::terms.size(); ++i) {
-        auto const& row = coefficients.rows()[i];
+        auto const& row = rows[i];
         auto const& k = ethanol::terms[i];
         EXPECT_TRUE(row["n"] == k.n && row["t"] == k.t && row["d"] == k.d && row["l"] == k.l) << i;
         EXPECT_TRUE(row["alpha"] == k.alpha && row["beta"] == k.beta && row["gamma"] == k.gamma &&
