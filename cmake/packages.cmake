@@ -1,6 +1,6 @@
 # SPDX-License-Identifier: BSL-1.0
 # Debian packages, made by `cpack -G DEB` in a build directory: libaqueth-dev (headers),
-# libaqueth0 (the shared library for C), python3-aqueth and aqueth-programs. Configure with
+# libaqueth0 (the shared library for C), python3-aqueth and aqueth. Configure with
 # -DCMAKE_INSTALL_PREFIX=/usr, which also decides the directory of libraries. tests/packages.sh checks the packages.
 set(CPACK_PACKAGE_NAME aqueth)
 set(CPACK_PACKAGE_VENDOR "aqueth developers")
@@ -72,11 +72,11 @@ if(TARGET aqueth_sqlite)
 endif()
 if(AQUETH_PROGRAMS)
   list(APPEND CPACK_COMPONENTS_ALL programs)
-  set(CPACK_DEBIAN_PROGRAMS_PACKAGE_NAME aqueth-programs)
+  set(CPACK_DEBIAN_PROGRAMS_PACKAGE_NAME aqueth)
   set(CPACK_DEBIAN_PROGRAMS_PACKAGE_SECTION science)
-  set(CPACK_DEBIAN_PROGRAMS_PACKAGE_SUGGESTS gnuplot-nox)
-  aqueth_document_package(programs aqueth-programs)
-  set(CPACK_COMPONENT_PROGRAMS_DESCRIPTION "${PROJECT_DESCRIPTION}: programs for the distiller")
+  set(CPACK_DEBIAN_PROGRAMS_PACKAGE_SUGGESTS "gnuplot-nox, bash-completion")
+  aqueth_document_package(programs aqueth)
+  set(CPACK_COMPONENT_PROGRAMS_DESCRIPTION "${PROJECT_DESCRIPTION}: program for the distiller")
 endif()
 
 include(CPack)

@@ -2,7 +2,7 @@
 # SPDX-License-Identifier: BSL-1.0
 # Installs what aqueth needs from Debian 12 (or a newer relative of it), as root or through sudo:
 #   cmake/setup_debian.sh [demo|test|bindings|javascript|firmware|all]
-# demo: to build and run the programs (only drawing needs gnuplot as well); test: gnuplot and the tests as well;
+# demo: to build and run the program (only drawing needs gnuplot as well); test: gnuplot and the tests as well;
 # bindings: Python and SQLite; javascript: the npm package, the page and a browser; firmware: compiler (2 GB) and
 # emulator for a microcontroller; all: demo and test,
 # clang, benchmarks, documentation, formatting, coverage, compilers and emulators for other processors and Windows, and
@@ -12,7 +12,7 @@
 set -euo pipefail
 
 demo=(g++ cmake ninja-build libboost-dev libcli11-dev libeigen3-dev libfmt-dev nlohmann-json3-dev)
-test=(libgtest-dev gnuplot-nox python3)
+test=(libgtest-dev gnuplot-nox python3 groff-base)
 bindings=(python3-dev python3-numpy python3-setuptools python3-wheel python3-pip python3-pandas python3-distributed mypy dpkg-dev file
     libsqlite3-dev sqlite3)
 firmware=(gcc-arm-none-eabi libnewlib-arm-none-eabi libstdc++-arm-none-eabi-newlib qemu-system-arm)

@@ -1,9 +1,9 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: BSL-1.0
 # Makes the Debian packages, checks them, installs them in a root of their own and uses them there: C and C++ programs by
-# pkg-config and CMake, and the programs of aqueth-programs. The root sees neither the sources nor the network.
+# pkg-config and CMake, and the program aqueth. The root sees neither the sources nor the network.
 #   tests/packages.sh [<build directory>] [--clean-root]
-# The build directory (build/packages) may be one that holds the programs already. The root is this machine's own file
+# The build directory (build/packages) may be one that holds the program already. The root is this machine's own file
 # system under a layer that is thrown away; with --clean-root it is a Debian with compilers and nothing else, made by
 # debootstrap (minutes, network) in build/clean_root, and kept there. Where the system lets no layer be mounted, as in
 # some containers, the packages are unpacked in a directory instead and used from there.
@@ -41,7 +41,7 @@ architecture=$(dpkg --print-architecture)
 field() { dpkg-deb --field "$build/$1_${version}_$architecture.deb" "$2"; }
 # needs <package> <field> <extended regular expression>
 needs() { field "$1" "$2" | grep -E -q -- "$3" || fail "$1 has $2: '$(field "$1" "$2")', without $3"; }
-packages=("libaqueth$major" libaqueth-dev aqueth-programs)
+packages=("libaqueth$major" libaqueth-dev aqueth)
 for package in "${packages[@]}"; do
     deb=$build/${package}_${version}_$architecture.deb
     [[ -f $deb ]] || fail "no package $deb"
@@ -54,14 +54,14 @@ done
 needs "libaqueth$major" Depends 'libc6 \('
 needs libaqueth-dev Depends "^libaqueth$major \(= $version\)$"
 needs libaqueth-dev Recommends libboost-dev
-needs aqueth-programs Depends 'libfmt9'
-! field aqueth-programs Depends | grep -q libaqueth || fail "the programs link the library for C"
+needs aqueth Depends 'libfmt9'
+! field aqueth Depends | grep -q libaqueth || fail "the programs link the library for C"
 twice=$(for package in "${packages[@]}"; do
     dpkg-deb --contents "$build/${package}_${version}_$architecture.deb" | awk '!/\/$/ { print $6 }'
 done | sort | uniq -d)
 [[ -z $twice ]] || fail "in two packages: $twice"
 if command -v lintian >/dev/null; then
-    # Warnings are accepted: the programs have --help instead of manual pages, the library is installed by ldconfig.
+    # The library is installed by ldconfig.
     lintian --allow-root --fail-on error --suppress-tags lacks-ldconfig-trigger --tag-display-limit 3 \
         --display-level error "$build"/*.deb || fail "lintian"
 else
@@ -105,7 +105,7 @@ dilution='^add 3\.[0-9]+ kg of water: [67]\.[0-9]+ L$'
 [[ ! -e /usr/include/aqueth && ! -e /usr/local/include/aqueth ]] || fail "aqueth is there before it is installed"
 cd "$(dirname "${BASH_SOURCE[0]}")"
 if [[ -z $unpacked ]]; then
-    dpkg --install ./*.deb >dpkg.log 2>&1 || fail "dpkg: $(cat dpkg.log)"
+    dpkg --path-include="/usr/share/man/*" --install ./*.deb >dpkg.log 2>&1 || fail "dpkg: $(cat dpkg.log)"
 else
     for deb in ./*.deb; do dpkg-deb --extract "$deb" "$unpacked"; done
     libraries=$(dirname "$(ls "$unpacked"/usr/lib/*/libaqueth.so)")
@@ -136,19 +136,43 @@ said "C++, find_package" "$dilution" built/all/typed
 said "C, find_package" "$dilution" built/all/c
 said "C++, find_package, component plain" "$dilution" built/consumer/plain/dilution
 
-said "dilute_spirit" 'water' dilute_spirit --amount '3.50 L' --strength '80 %vol' --temperature '20 C' --target '42 %vol' \
+said "dilute_spirit" 'water' aqueth dilute_spirit --amount '3.50 L' --strength '80 %vol' --temperature '20 C' --target '42 %vol' \
     --water-temperature '15 C'
-for program in $(dpkg-deb --contents aqueth-programs_*.deb | sed -n 's|.* \./\(usr/bin/.\)|/\1|p'); do
-    program=$unpacked$program
-    "$program" --help >/dev/null || fail "$program --help"
-    ! ldd "$program" | grep 'not found' || fail "$program lacks a library"
+program=$unpacked/usr/bin/aqueth
+! ldd "$program" | grep 'not found' || fail "$program lacks a library"
+[[ $(command -v aqueth) == "$program" && $(aqueth --version) == "aqueth $version" ]] || fail "another aqueth is found"
+mapfile -t tasks < <(aqueth help | sed -n 's/^  \([a-z]*_[a-z_]*\)  .*/\1/p' | grep -v '^write_')
+((${#tasks[@]} > 15)) || fail "aqueth help lists ${#tasks[@]} tasks"
+for task in "${tasks[@]}"; do
+    aqueth "$task" --help >/dev/null || fail "aqueth $task --help"
 done
 
+# Manual pages and completion, as an installed system finds them.
+manual=$unpacked/usr/share/man
+for page in aqueth "${tasks[@]/#/aqueth-}"; do
+    [[ -s $manual/man1/$page.1.gz ]] || fail "no manual page $page"
+    if command -v man >/dev/null; then
+        man -M "$manual" "$page" 2>&1 | grep -q '^CAUTIONS' || fail "man $page"
+    fi
+done
+command -v man >/dev/null || echo "  man is not here: the pages are only looked for"
+completed() { # completed <word>...: what bash offers for the last word
+    bash -euc 'source "$1"; shift; eval "$(complete -p aqueth | sed "s/.*-F \([^ ]*\).*/offer() { \1; }/")"
+        COMP_WORDS=("$@") COMP_CWORD=$(($# - 1)); offer aqueth "${!#}"; echo "${COMPREPLY[@]}"' \
+        bash "$unpacked/usr/share/bash-completion/completions/aqueth" "$@"
+}
+said "completion of a task" '^correct_reading$' completed aqueth corr
+said "completion of an option" '^--temperature$' completed aqueth correct_reading --te
+zsh_file=$unpacked/usr/share/zsh/vendor-completions/_aqueth
+[[ -s $zsh_file ]] || fail "no completion for zsh"
+if command -v zsh >/dev/null; then zsh -n "$zsh_file" || fail "zsh does not read $zsh_file"; fi
+
 [[ -z $unpacked ]] || exit 0
-dpkg --purge aqueth-programs libaqueth-dev >dpkg.log 2>&1 || fail "dpkg: $(cat dpkg.log)"
+dpkg --purge aqueth libaqueth-dev >dpkg.log 2>&1 || fail "dpkg: $(cat dpkg.log)"
 said "C, with the development package removed" "$dilution" ./c
 dpkg --purge libaqueth"${version%%.*}" >dpkg.log 2>&1 || fail "dpkg: $(cat dpkg.log)"
-! ls -d /usr/include/aqueth /usr/lib/*/libaqueth* /usr/share/doc/*aqueth* 2>/dev/null || fail "files are left behind"
+! ls -d /usr/include/aqueth /usr/lib/*/libaqueth* /usr/share/doc/*aqueth* /usr/share/man/man1/aqueth* /usr/share/bash-completion/completions/aqueth \
+    /usr/share/zsh/vendor-completions/_aqueth 2>/dev/null || fail "files are left behind"
 INSIDE
 
 as_root=()

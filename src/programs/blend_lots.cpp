@@ -8,9 +8,11 @@ using namespace program;
 
 about const who{
     "blend_lots",
+    topic::to_strength,
+    "How much of each lot gives a blend?",
     "Mixes lots and computes the product; with --target, how much of each lot gives that strength.",
     "The Quillbeck teaching stillhouse has three lots and wants 5 L at 50 % vol, all of the third in it:\n"
-    "  $ blend_lots --lot '3.2 L, 62 %vol, 18 C' --lot '4 L, 41.5 %vol, 18 C' \\\n"
+    "  $ aqueth blend_lots --lot '3.2 L, 62 %vol, 18 C' --lot '4 L, 41.5 %vol, 18 C' \\\n"
     "        --lot '0.5 kg, 55 %vol, 20 C, at least 0.5 kg' --target '50 %vol' --volume '5 L'\n"
     "  Lot 1: take 1.537 kg by the balance, or 1.698 L at 18 °C (53.1 % of the lot; 62.00 % vol)",
     {correlation::oiml_r22::cited, correlation::air_buoyancy::cited, correlation::freezing_point::cited}};
@@ -108,6 +110,6 @@ void run(session& s) {
     s.answer(text, data, csv);
 }
 
-}  // namespace
+program::task const offered{who, run};
 
-int main(int argc, char** argv) { return session(who, argc, argv).run(run); }
+}  // namespace

@@ -8,10 +8,12 @@ using namespace program;
 
 about const who{
     "boiling_point",
+    topic::in_still,
+    "How hot does it boil, how strong is its vapour?",
     "Computes the boiling point of a liquid and the strength of its first vapour. With --vapour: the\n"
     "temperature at which a vapour begins to condense and the strength of the first liquid.",
     "The Quillbeck teaching stillhouse, 650 m above the sea, fills its pot with 20 L of 8 % vol:\n"
-    "  $ boiling_point --strength '8 %vol' --altitude '650 m' --amount '20 L'\n"
+    "  $ aqueth boiling_point --strength '8 %vol' --altitude '650 m' --amount '20 L'\n"
     "  Boils at 91.3 °C; the first distillate has 50.9 % vol (48.3 % vol to 53.3 % vol).",
     boiling_sources()};
 
@@ -124,6 +126,6 @@ void run(session& s) {
     s.answer(text, data);
 }
 
-}  // namespace
+program::task const offered{who, run};
 
-int main(int argc, char** argv) { return session(who, argc, argv).run(run); }
+}  // namespace

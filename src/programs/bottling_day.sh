@@ -5,7 +5,7 @@
 # Shows every command and what it answers.
 set -euo pipefail
 
-if (($# != 1)) || [[ ! -x $1/dilute_spirit ]]; then
+if (($# != 1)) || [[ ! -x $1/aqueth ]]; then
     echo "bottling_day.sh: usage: bottling_day.sh <folder of the programs, such as build/demo/bin>" >&2
     exit 2
 fi
@@ -29,32 +29,32 @@ tell <<'TEXT'
 1. What is it? The alcoholometer, made for 20 °C, shows 84. But the spirit is at 31 °C: warm
    spirit is lighter, the stem sinks deeper, and it reads too high.
 TEXT
-show "correct_reading --reading '84 %vol' --temperature '31 C'"
+show "aqueth correct_reading --reading '84 %vol' --temperature '31 C'"
 
 tell <<'TEXT'
 2. How much water? The water in the jug is at 15 °C. The distiller weighs it, because masses add
    up and volumes do not, and adds it in two halves, stirred in between. The volume lost in mixing
    is listed below. Mixing makes heat: the mixture is nearly as warm as the spirit was.
 TEXT
-show "dilute_spirit --amount '2.00 L' --reading '84 %vol' --temperature '31 C' \\
+show "aqueth dilute_spirit --amount '2.00 L' --reading '84 %vol' --temperature '31 C' \\
       --target '45 %vol' --water-temperature '15 C' --additions 2"
 
 tell <<'TEXT'
 3. Is it right? After an hour the vat is still at 27 °C. If it holds 45 % vol, the alcoholometer
    shows more than 45 in it, and that is no reason to add more water:
 TEXT
-show "correct_reading --strength '45 %vol' --temperature '27 C'"
+show "aqueth correct_reading --strength '45 %vol' --temperature '27 C'"
 
 tell <<'TEXT'
    In the evening it is at 22 °C, the bubbles are gone, and the alcoholometer shows 45.8:
 TEXT
-show "correct_reading --reading '45.8 %vol' --temperature '22 C'"
+show "aqueth correct_reading --reading '45.8 %vol' --temperature '22 C'"
 
 tell <<'TEXT'
 4. Into bottles. The vat holds 3.55 L at 22 °C. A label means 20 °C, and the spirit is warmer, so
    each bottle takes a little more than half a litre.
 TEXT
-show "fill_bottles --amount '3.55 L' --strength '45 %vol' --temperature '22 C' --bottle '500 mL'"
+show "aqueth fill_bottles --amount '3.55 L' --strength '45 %vol' --temperature '22 C' --bottle '500 mL'"
 
 tell <<'TEXT'
 Seven bottles, and a sample for the shelf.

@@ -16,10 +16,12 @@ using namespace program;
 
 about const who{
     "check_label",
+    topic::in_bottles,
+    "Does the bottle match its label?",
     "Decides whether measurements show, with the confidence wanted, that the strength or the contents of a\n"
     "bottle match its label within the tolerance. Also: which uncertainty and how many readings are enough.",
     "The Quillbeck teaching stillhouse labels 45 % vol and measures 45.12, standard uncertainty 0.08:\n"
-    "  $ check_label --label '45 %vol' --measured '45.12 %vol' --uncertainty '0.08 %vol'\n"
+    "  $ aqueth check_label --label '45 %vol' --measured '45.12 %vol' --uncertainty '0.08 %vol'\n"
     "  Strength: within the tolerance, with 98.8 % probability (95 % wanted).",
     {jcgm_106_cited, gum_cited, correlation::oiml_r22::cited}};
 
@@ -539,6 +541,6 @@ void run(session& s) {
     s.answer(text, data);
 }
 
-}  // namespace
+program::task const offered{who, run};
 
-int main(int argc, char** argv) { return session(who, argc, argv).run(run); }
+}  // namespace

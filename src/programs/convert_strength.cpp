@@ -8,10 +8,12 @@ using namespace program;
 
 about const who{
     "convert_strength",
+    topic::how_strong,
+    "What is a strength in % vol, % mass, proof, moles?",
     "Converts a strength; with --all, to every basis that the trade uses. Also degrees of old hydrometers\n"
     "and of must scales.",
     "The Quillbeck teaching stillhouse wants to know its 45 % vol by mass and in proof:\n"
-    "  $ convert_strength --strength '45 %vol'\n"
+    "  $ aqueth convert_strength --strength '45 %vol'\n"
     "  45 %vol is 45.00 % vol at 20 °C, 37.80 % mass, 89.9 US proof",
     {correlation::oiml_r22::cited, correlation::molar_mass::cited, correlation::air_buoyancy::cited,
      correlation::freezing_point::cited, correlation::trade_scales::cited,
@@ -172,6 +174,6 @@ void run(session& s) {
     s.answer(text, data, csv);
 }
 
-}  // namespace
+program::task const offered{who, run};
 
-int main(int argc, char** argv) { return session(who, argc, argv).run(run); }
+}  // namespace

@@ -8,9 +8,11 @@ using namespace program;
 
 about const who{
     "correct_reading",
+    topic::how_strong,
+    "How strong is warm or cold spirit by its hydrometer?",
     "Corrects a hydrometer reading to the true strength, or predicts the reading for a true strength.",
     "The Quillbeck teaching stillhouse reads 84 on its 20 °C alcoholometer; the spirit is at 31 °C:\n"
-    "  $ correct_reading --reading '84 %vol' --temperature '31 C'\n"
+    "  $ aqueth correct_reading --reading '84 %vol' --temperature '31 C'\n"
     "  True strength 80.76 % vol at 20 °C",
     {correlation::oiml_r22::cited, correlation::glass_expansion::cited, correlation::freezing_point::cited}};
 
@@ -75,6 +77,6 @@ void run(session& s) {
                     {"density_kg_m3", rho.value()}});
 }
 
-}  // namespace
+program::task const offered{who, run};
 
-int main(int argc, char** argv) { return session(who, argc, argv).run(run); }
+}  // namespace

@@ -11,10 +11,12 @@ using namespace program;
 
 about const who{
     "describe_liquid",
+    topic::how_strong,
+    "Can its vapour be lit? Density, viscosity and more",
     "Says whether the vapour over a liquid can be lit, and lists flash point, density, viscosity, speed\n"
     "of sound and thermal conductivity.",
     "The Quillbeck teaching stillhouse keeps a demijohn of 62 % vol in a room of 18 °C:\n"
-    "  $ describe_liquid --strength '62 %vol' --temperature '18 C'\n"
+    "  $ aqueth describe_liquid --strength '62 %vol' --temperature '18 C'\n"
     "  The vapour is close to its lower flammable limit at 18 °C: treat it as flammable.",
     {correlation::oiml_r22::cited, correlation::flammability::cited, model::excess_gibbs::cited,
      correlation::ethanol_saturation_poling::cited, model::viscosity::cited, model::sound_speed::cited,
@@ -126,6 +128,6 @@ void run(session& s) {
     s.answer(text, data);
 }
 
-}  // namespace
+program::task const offered{who, run};
 
-int main(int argc, char** argv) { return session(who, argc, argv).run(run); }
+}  // namespace

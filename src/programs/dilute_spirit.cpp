@@ -8,10 +8,12 @@ using namespace program;
 
 about const who{
     "dilute_spirit",
+    topic::to_strength,
+    "How much water brings a spirit to strength?",
     "Computes how much water, or stronger spirit, brings a spirit to a wanted strength.\n"
     "With --make: how much spirit and water make a wanted volume.",
     "The Quillbeck teaching stillhouse has 2.00 L of spirit at 31 °C; its alcoholometer shows 84 in it:\n"
-    "  $ dilute_spirit --amount '2.00 L' --reading '84 %vol' --temperature '31 C' --target '45 %vol'\n"
+    "  $ aqueth dilute_spirit --amount '2.00 L' --reading '84 %vol' --temperature '31 C' --target '45 %vol'\n"
     "  Add 1.638 kg of water by the balance, or 1.643 L of it at 20 °C.",
     {correlation::oiml_r22::cited, correlation::glass_expansion::cited, correlation::air_buoyancy::cited,
      correlation::freezing_point::cited}};
@@ -168,6 +170,6 @@ void run(session& s) {
     std::visit([&](auto const& target) { bring_to(target, t); }, read_strength(t.target));
 }
 
-}  // namespace
+program::task const offered{who, run};
 
-int main(int argc, char** argv) { return session(who, argc, argv).run(run); }
+}  // namespace

@@ -5,7 +5,7 @@
 # Shows every command and what it answers; draws the run if a picture is named.
 set -euo pipefail
 
-if (($# < 1 || $# > 2)) || [[ ! -x $1/forecast_run ]]; then
+if (($# < 1 || $# > 2)) || [[ ! -x $1/aqueth ]]; then
     echo "usage: distilling_day.sh <folder of the programs, such as build/demo/bin> [<picture.svg>]" >&2
     exit 2
 fi
@@ -39,12 +39,12 @@ TEXT
 tell <<'TEXT'
 1. Weeks before: how much sugar for 25 L at 11 % vol?
 TEXT
-show "judge_wash --volume '25 L' --wanted '11 %vol'"
+show "aqueth judge_wash --volume '25 L' --wanted '11 %vol'"
 
 tell <<'TEXT'
 2. Today: what is in it? The gravity fell from 1.076 to 0.993, read in a warm vat.
 TEXT
-wash="judge_wash --volume '25 L' --original '1.076 sg' --final '0.993 sg' --final-temperature '26 C'"
+wash="aqueth judge_wash --volume '25 L' --original '1.076 sg' --final '0.993 sg' --final-temperature '26 C'"
 show "$wash"
 strength=$(figure "$wash" strength_percent_vol_20C 1)
 extract=$(figure "$wash" real_extract_P 2)
@@ -53,7 +53,7 @@ tell <<'TEXT'
 3. How good is the column? An earlier run gave 1.8 L of 88 % vol from 25 L of 11 % vol, with a reflux ratio of 3,
    after 100 mL of foreshots. About 5 % of the vapour condenses in neck and head.
 TEXT
-column="learn_still --run '25 L, 11 %vol, 100 mL, 1.8 L, 88 %vol' --reflux 3 --heat-loss '5 %'"
+column="aqueth learn_still --run '25 L, 11 %vol, 100 mL, 1.8 L, 88 %vol' --reflux 3 --heat-loss '5 %'"
 show "$column"
 stages=$(figure "$column" stages 1)
 
@@ -61,6 +61,6 @@ tell <<TEXT
 4. What will today's run give? The wash of step 2, $strength % vol with $extract °P, under the column of step 3,
    $stages stages: 100 mL of foreshots, hearts down to 80 % vol, tails down to 20 % vol.
 TEXT
-show "forecast_run --charge '25 L' --strength '$strength %vol' --extract '$extract plato' --power '2 kW' \\
+show "aqueth forecast_run --charge '25 L' --strength '$strength %vol' --extract '$extract plato' --power '2 kW' \\
       --pot-heat '4 kJ/K' --pot-loss '3 W/K' --stages $stages --reflux 3 --heat-loss '5 %' --discard '100 mL' \\
       --cuts 'distillate 80 %vol' --end 'distillate 20 %vol'$picture"

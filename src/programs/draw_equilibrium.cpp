@@ -17,10 +17,12 @@ using namespace program;
 
 about const who{
     "draw_equilibrium",
+    topic::in_still,
+    "The same as a picture",
     "Draws the equilibrium of ethanol and water at one pressure as an SVG picture: the vapour over the\n"
     "liquid, and the boiling and condensing temperatures; on request with measured points.",
     "The Quillbeck teaching stillhouse, 650 m above the sea, hangs a picture beside its still:\n"
-    "  $ draw_equilibrium --output quillbeck.svg --altitude '650 m' --replace\n"
+    "  $ aqueth draw_equilibrium --output quillbeck.svg --altitude '650 m' --replace\n"
     "  Wrote quillbeck.svg: equilibrium of ethanol and water under 93.76 kPa.",
     boiling_sources()};
 
@@ -188,6 +190,6 @@ void run(session& s) {
     s.answer(text, data);
 }
 
-}  // namespace
+program::task const offered{who, run};
 
-int main(int argc, char** argv) { return session(who, argc, argv).run(run); }
+}  // namespace

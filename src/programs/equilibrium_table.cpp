@@ -16,10 +16,12 @@ using namespace program;
 
 about const who{
     "equilibrium_table",
+    topic::in_still,
+    "How strong is the vapour over each liquid, as a table?",
     "Prints liquid and vapour in equilibrium, at a pressure or at a temperature. With --measured:\n"
     "interpolated between the measured points of a file, with a check of their consistency.",
     "The Quillbeck teaching stillhouse, 650 m above the sea, wants to see what one distillation gains:\n"
-    "  $ equilibrium_table --liquids '0 to 90 %vol by 10' --altitude '650 m'\n"
+    "  $ aqueth equilibrium_table --liquids '0 to 90 %vol by 10' --altitude '650 m'\n"
     "  Equilibrium of ethanol and water under 93.76 kPa",
     boiling_sources()};
 
@@ -252,6 +254,6 @@ void run(session& s) {
     write(s, text, data, on_behalf_of(air.decisive(), [&] { return model_rows(strengths, p); }), false);
 }
 
-}  // namespace
+program::task const offered{who, run};
 
-int main(int argc, char** argv) { return session(who, argc, argv).run(run); }
+}  // namespace

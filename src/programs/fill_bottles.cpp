@@ -8,10 +8,12 @@ using namespace program;
 
 about const who{
     "fill_bottles",
+    topic::in_bottles,
+    "How many bottles, and how full?",
     "Computes how much to fill into each bottle so that it holds its label volume at the temperature\n"
     "of the label, and the number of bottles.",
     "The Quillbeck teaching stillhouse fills 3.55 L of 45 % vol at 22 °C into half-litre bottles:\n"
-    "  $ fill_bottles --amount '3.55 L' --strength '45 %vol' --temperature '22 C' --bottle '500 mL'\n"
+    "  $ aqueth fill_bottles --amount '3.55 L' --strength '45 %vol' --temperature '22 C' --bottle '500 mL'\n"
     "  Fill 500.8 mL at 22 °C, or 469.2 g, into each bottle: 7 bottles.",
     {correlation::oiml_r22::cited, correlation::air_buoyancy::cited, correlation::freezing_point::cited}};
 
@@ -74,6 +76,6 @@ void run(session& s) {
                     {"left_over", to_json(plan.remainder)}});
 }
 
-}  // namespace
+program::task const offered{who, run};
 
-int main(int argc, char** argv) { return session(who, argc, argv).run(run); }
+}  // namespace

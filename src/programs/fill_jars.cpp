@@ -16,10 +16,13 @@ using namespace program;
 
 about const who{
     "fill_jars",
+    topic::in_still,
+    "How strong is each jar of a run, where do I cut?",
     "Forecasts a run in jars of equal volume: their strengths, what an alcoholometer shows, where to cut.",
     "The Quillbeck teaching stillhouse distils 20 L of 28 % vol in its pot; a tenth condenses in the neck. "
     "The\nspout runs at 24 C. Up to where is the average 68 % vol?\n"
-    "  $ fill_jars --charge '20 L' --strength '28 %vol' --power '2 kW' --heat-loss '10 %' --discard '200 mL' "
+    "  $ aqueth fill_jars --charge '20 L' --strength '28 %vol' --power '2 kW' --heat-loss '10 %' --discard "
+    "'200 mL' "
     "\\\n"
     "        --jar '500 mL' --spout-temperature '24 C' --end 'distillate 10 %vol' --average '68 %vol'\n"
     "  Take jars 1 to 13 and 372.6 mL of jar 14: 6.867 L at 68.00 % vol.",
@@ -306,6 +309,6 @@ void run(session& s) {
              s.in_csv() ? csv_of(r, sums, first) : "");
 }
 
-}  // namespace
+program::task const offered{who, run};
 
-int main(int argc, char** argv) { return session(who, argc, argv).run(run); }
+}  // namespace

@@ -29,10 +29,13 @@ std::vector<correlation::source> sources() {
 
 about const who{
     "follow_traces",
+    topic::in_still,
+    "Where do methanol and other traces go in a run?",
     "Follows traces through a batch distillation: how much of each comes in which fraction, with its error "
     "band.",
     "The Quillbeck teaching stillhouse asks where methanol and isoamyl alcohol go in its plain pot:\n"
-    "  $ follow_traces --trace 'methanol 50 g/hL' --trace '3-methyl-1-butanol 120 g/hL' --charge '25 L' \\\n"
+    "  $ aqueth follow_traces --trace 'methanol 50 g/hL' --trace '3-methyl-1-butanol 120 g/hL' --charge '25 "
+    "L' \\\n"
     "        --strength '11 %vol' --power '2 kW' --discard '100 mL' --cuts 'distillate 40 %vol' \\\n"
     "        --end 'distillate 5 %vol'\n"
     "  Hearts: 37.1 to 42.4 g/hL of methanol, the charge 50.0.",
@@ -319,6 +322,6 @@ void run(session& s) {
     s.answer(text, s.in_json() ? to_json(charge, r, names, assumed) : json(), s.in_csv() ? csv_of(r) : "");
 }
 
-}  // namespace
+program::task const offered{who, run};
 
-int main(int argc, char** argv) { return session(who, argc, argv).run(run); }
+}  // namespace

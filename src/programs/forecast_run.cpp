@@ -18,9 +18,11 @@ using namespace program;
 
 about const who{
     "forecast_run",
+    topic::in_still,
+    "What will a run give: strengths, fractions, hours, heat?",
     "Forecasts a batch distillation: fractions, strengths, times and heat; on request with a picture.",
     "The Quillbeck teaching stillhouse charges 25 L of 11 % vol into its pot under the 4-plate column:\n"
-    "  $ forecast_run --charge '25 L' --strength '11 %vol' --power '2 kW' --pot-heat '4 kJ/K' \\\n"
+    "  $ aqueth forecast_run --charge '25 L' --strength '11 %vol' --power '2 kW' --pot-heat '4 kJ/K' \\\n"
     "        --pot-loss '3 W/K' --plates 4 --plate-efficiency 0.6 --reflux 3 --heat-loss '5 %' \\\n"
     "        --discard '100 mL' --cuts 'distillate 80 %vol' --end 'distillate 20 %vol'\n"
     "  Hearts: 2.009 L at 86.13 % vol. Kept in all: 2.565 L of pure alcohol (93 %).",
@@ -486,6 +488,6 @@ void run(session& s) {
              s.in_csv() ? csv_of(r) : "");
 }
 
-}  // namespace
+program::task const offered{who, run};
 
-int main(int argc, char** argv) { return session(who, argc, argv).run(run); }
+}  // namespace

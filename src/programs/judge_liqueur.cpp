@@ -13,10 +13,13 @@ using namespace program;
 
 about const who{
     "judge_liqueur",
+    topic::to_strength,
+    "How strong is a liqueur, in spite of its sugar?",
     "Computes the strength of a liqueur from a hydrometer reading and its sugar, or from a sample that was\n"
     "distilled and made up with water; with the density also its dry extract.",
     "The Quillbeck teaching stillhouse distils 100 mL of a liqueur, makes it up to 100 mL and reads 25.3:\n"
-    "  $ judge_liqueur --sample '100 mL' --made-up '100 mL' --reading '25.3 %vol' --temperature '20 C'\n"
+    "  $ aqueth judge_liqueur --sample '100 mL' --made-up '100 mL' --reading '25.3 %vol' --temperature '20 "
+    "C'\n"
     "  The liqueur has 25.35 % vol, give or take 0.29 (95 %).",
     {model::sugar_solution::cited, correlation::sucrose_density::cited, correlation::oiml_r22::cited,
      gum_cited}};
@@ -192,6 +195,6 @@ void run(session& s) {
     o.sample.present ? judge_sample(s, o) : undo_obscuration(s, o);
 }
 
-}  // namespace
+program::task const offered{who, run};
 
-int main(int argc, char** argv) { return session(who, argc, argv).run(run); }
+}  // namespace

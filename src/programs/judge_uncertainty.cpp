@@ -17,10 +17,13 @@ namespace model = measurement_model;
 
 about const who{
     "judge_uncertainty",
+    topic::how_sure,
+    "How sure is a strength, which instrument causes most of it?",
     "Computes the uncertainty of a strength and of a dilution, and the share of each instrument in it: an\n"
     "uncertainty budget by the GUM, checked by random draws.",
     "The Quillbeck teaching stillhouse reads 84 at 31 °C, and dilutes two litres of that to 45 % vol:\n"
-    "  $ judge_uncertainty --reading '84 %vol' --temperature '31 C' --amount '2 L' --target '45 %vol'\n"
+    "  $ aqueth judge_uncertainty --reading '84 %vol' --temperature '31 C' --amount '2 L' --target '45 "
+    "%vol'\n"
     "  The product will have 45.00 % vol, give or take 0.33 (95 %).",
     {gum_cited, jcgm_101_cited, correlation::oiml_r22::cited, correlation::its90::cited,
      correlation::glass_expansion::cited}};
@@ -480,6 +483,6 @@ void run(session& s) {
     s.answer(text, data, to_csv(results));
 }
 
-}  // namespace
+program::task const offered{who, run};
 
-int main(int argc, char** argv) { return session(who, argc, argv).run(run); }
+}  // namespace

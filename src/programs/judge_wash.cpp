@@ -14,10 +14,12 @@ using namespace program;
 
 about const who{
     "judge_wash",
+    topic::in_wash,
+    "How strong is the wash, how much sugar does the next one need?",
     "Computes the strength of a wash from its gravities before and after fermentation, or the sugar for a\n"
     "new wash.",
     "The Quillbeck teaching stillhouse has 25 L of sugar wash that fell from 1.085 to 0.992:\n"
-    "  $ judge_wash --volume '25 L' --original '1.085 sg' --final '0.992 sg'\n"
+    "  $ aqueth judge_wash --volume '25 L' --original '1.085 sg' --final '0.992 sg'\n"
     "  The wash holds 12.4 % vol: 3.103 L of pure alcohol in 25.00 L.",
     {correlation::sucrose_density::cited, correlation::balling::cited, correlation::balling::factors_cited,
      correlation::excise_notice_226::cited, correlation::fermentation::cited,
@@ -244,6 +246,6 @@ void run(session& s) {
                     {"pressure_kPa", in(pressure, kilopascal)}});
 }
 
-}  // namespace
+program::task const offered{who, run};
 
-int main(int argc, char** argv) { return session(who, argc, argv).run(run); }
+}  // namespace

@@ -13,10 +13,12 @@ using namespace program;
 
 about const who{
     "keep_cask",
+    topic::in_bottles,
+    "What does a cask hold after years?",
     "Keeps the account of a cask: volume and strength after years, by the yearly losses of ethanol and of\n"
     "water that you give; or the losses from two gaugings. It predicts no climate.",
     "The Quillbeck teaching stillhouse has a cask of 50 L of 62 % vol, to lie four years:\n"
-    "  $ keep_cask --amount '50 L' --strength '62 %vol' --period '4 years, ethanol 4 %, water 2 %'\n"
+    "  $ aqueth keep_cask --amount '50 L' --strength '62 %vol' --period '4 years, ethanol 4 %, water 2 %'\n"
     "  After 4 years the cask holds 43.92 L of 59.95 % vol.",
     {correlation::oiml_r22::cited, correlation::cask_loss_limits::cited}};
 
@@ -188,6 +190,6 @@ void run(session& s) {
     s.answer(text, data);
 }
 
-}  // namespace
+program::task const offered{who, run};
 
-int main(int argc, char** argv) { return session(who, argc, argv).run(run); }
+}  // namespace

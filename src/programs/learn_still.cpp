@@ -21,9 +21,11 @@ using namespace program;
 
 about const who{
     "learn_still",
+    topic::in_still,
+    "What do my earlier runs say about my still?",
     "Learns a still from earlier runs: its stages from what was collected, or more of its figures from logs.",
     "The Quillbeck teaching stillhouse once took 1.8 L of 90 % vol from 25 L of 11 % vol, reflux 3:\n"
-    "  $ learn_still --run '25 L, 11 %vol, 100 mL, 1.8 L, 90 %vol' --reflux 3\n"
+    "  $ aqueth learn_still --run '25 L, 11 %vol, 100 mL, 1.8 L, 90 %vol' --reflux 3\n"
     "  The still works like 4.6 theoretical stages above the pot (4.0 to 5.5).",
     boiling_sources()};
 
@@ -736,7 +738,7 @@ void learn_from_logs(session& s, learning_options const& o) {
     if (!o.air.pressure.present) assumed.unless_given(o.air.altitude, "air as at sea level");
     assumed.say(text);
     std::string const options = as_options(r, o);
-    if (!options.empty()) text.row("forecast with it", "forecast_run{} ...", options);
+    if (!options.empty()) text.row("forecast with it", "aqueth forecast_run{} ...", options);
     text.gap();
     text.say("{}", run_caution);
     json answer = to_json(r, all, logs);
@@ -762,6 +764,6 @@ void run(session& s) {
     }
 }
 
-}  // namespace
+program::task const offered{who, run};
 
-int main(int argc, char** argv) { return session(who, argc, argv).run(run); }
+}  // namespace

@@ -11,10 +11,12 @@ using namespace program;
 
 about const who{
     "plan_mash",
+    topic::in_wash,
+    "How much grain and water, how hot the strike water?",
     "Plans a mash or a wash: gravity and water from grain and volume; the temperature of the strike water;\n"
     "the space, the heat and the temperature of a fermentation.",
     "The Quillbeck teaching stillhouse mashes 6 kg of malt in 18 L of water at 65 °C:\n"
-    "  $ plan_mash --grain '6 kg' --mash-water '18 L' --mash-temperature '65 C'\n"
+    "  $ aqueth plan_mash --grain '6 kg' --mash-water '18 L' --mash-temperature '65 C'\n"
     "  Heat the mash water to 69.3 °C.",
     {correlation::oiml_r22::cited, correlation::sucrose_density::cited, correlation::malt_heat::cited,
      correlation::fermentation::cited, correlation::fermentation_heat::cited, model::excess_gibbs::cited}};
@@ -202,6 +204,6 @@ void run(session& s) {
     s.answer(text, data);
 }
 
-}  // namespace
+program::task const offered{who, run};
 
-int main(int argc, char** argv) { return session(who, argc, argv).run(run); }
+}  // namespace

@@ -12,11 +12,14 @@ using namespace program;
 
 about const who{
     "plan_season",
+    topic::in_still,
+    "How many runs does a lot of wash need, what do they yield?",
     "Plans strips and spirit runs of a lot of wash: runs, hours, heat, yield, with what is returned.",
     "The Quillbeck teaching stillhouse has 200 L of wash of 9 % vol and a 25 L pot; heads are discarded, "
     "tails\n"
     "are returned:\n"
-    "  $ plan_season --wash '200 L' --strength '9 %vol' --pot-charge '24 L' --strip-end 'distillate 3 %vol' "
+    "  $ aqueth plan_season --wash '200 L' --strength '9 %vol' --pot-charge '24 L' --strip-end 'distillate 3 "
+    "%vol' "
     "\\\n"
     "        --power '2 kW' --pot-heat '4 kJ/K' --pot-loss '3 W/K' --heat-loss '10 %' --discard '150 mL' \\\n"
     "        --cuts 'distillate 60 %vol' --end 'distillate 10 %vol' --lost '1 %' --between '45 min'\n"
@@ -228,6 +231,6 @@ void run(session& s) {
     s.answer(text, s.in_json() ? to_json(r, cost, costs.wanted()) : json());
 }
 
-}  // namespace
+program::task const offered{who, run};
 
-int main(int argc, char** argv) { return session(who, argc, argv).run(run); }
+}  // namespace

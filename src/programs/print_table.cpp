@@ -15,6 +15,8 @@ using namespace program;
 
 about const who{
     "print_table",
+    topic::how_strong,
+    "A table of density, correction or dilution for the wall",
     "Prints a table. TABLE is one of\n"
     "  density          rows: strengths; columns: temperatures\n"
     "  correction       rows: readings; columns: temperatures; cells: true strength on the same scale\n"
@@ -23,7 +25,7 @@ about const who{
     "  water-by-volume  the same; cells: water to add by volume\n"
     "Write a range as '40 to 60 %vol by 5' (default step 1), or give a single value.",
     "The Quillbeck teaching stillhouse hangs a correction table beside its alcoholometer:\n"
-    "  $ print_table correction --rows '82 to 86 %vol' --columns '15 to 35 C by 5'\n"
+    "  $ aqueth print_table correction --rows '82 to 86 %vol' --columns '15 to 35 C by 5'\n"
     "  True strength in % vol at 20 °C",
     {correlation::oiml_r22::cited, correlation::glass_expansion::cited, correlation::freezing_point::cited}};
 
@@ -240,6 +242,6 @@ void run(session& s) {
     write(s, table, rows, columns, cells, water ? fresh_mixture_caution : vapour_caution);
 }
 
-}  // namespace
+program::task const offered{who, run};
 
-int main(int argc, char** argv) { return session(who, argc, argv).run(run); }
+}  // namespace

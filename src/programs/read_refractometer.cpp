@@ -18,10 +18,12 @@ namespace model_of = measurement_model;
 
 about const who{
     "read_refractometer",
+    topic::in_wash,
+    "What do a refractometer and a gravity together mean?",
     "Computes alcohol and extract of a wash from a refractometer and a density, or from a refractometer and\n"
     "the original gravity; what a refractometer shows in a spirit; methanol put in place of ethanol.",
     "The Quillbeck teaching stillhouse reads 6.5 °Bx and a gravity of 0.992 in its wash:\n"
-    "  $ read_refractometer --reading '6.5 brix' --gravity '0.992 sg'\n"
+    "  $ aqueth read_refractometer --reading '6.5 brix' --gravity '0.992 sg'\n"
     "  The wash holds 12.40 % vol and 2.17 °P, give or take 0.40 and 0.13 (95 %).",
     {aqueth::model::refraction::cited, aqueth::model::sugar_solution::cited,
      aqueth::model::methanol_water::cited, correlation::balling::cited, correlation::oiml_r22::cited,
@@ -302,6 +304,6 @@ void run(session& s) {
     throw bad_input("give --gravity or --original beside --reading");
 }
 
-}  // namespace
+program::task const offered{who, run};
 
-int main(int argc, char** argv) { return session(who, argc, argv).run(run); }
+}  // namespace

@@ -10,10 +10,12 @@ using namespace program;
 
 about const who{
     "read_thermometer",
+    topic::in_still,
+    "What do the temperatures of pot and head mean?",
     "Computes the strength of liquid and distillate from the temperature of the boiling pot or of the\n"
     "vapour at the head, and the effect of an error of the thermometer.",
     "The Quillbeck teaching stillhouse, 650 m above the sea, reads 93.4 °C in the pot, 85 °C at the head:\n"
-    "  $ read_thermometer --pot '93.4 C' --head '85 C' --altitude '650 m'\n"
+    "  $ aqueth read_thermometer --pot '93.4 C' --head '85 C' --altitude '650 m'\n"
     "  Pot: the liquid has 5.0 % vol, the vapour over it 39.5 % vol (36.8 % vol to 42.0 % vol).",
     boiling_sources()};
 
@@ -174,6 +176,6 @@ void run(session& s) {
     s.answer(text, data);
 }
 
-}  // namespace
+program::task const offered{who, run};
 
-int main(int argc, char** argv) { return session(who, argc, argv).run(run); }
+}  // namespace

@@ -11,9 +11,12 @@ using namespace program;
 
 about const who{
     "sweeten_spirit",
+    topic::to_strength,
+    "How much water and sugar turn a spirit into a liqueur?",
     "Computes the water and sugar that turn a spirit into a liqueur, and what instruments show in it.",
     "The Quillbeck teaching stillhouse makes 5 L of 28 % vol with 250 g/L from spirit of 75 % vol at 21 °C:\n"
-    "  $ sweeten_spirit --make '5 L' --strength '75 %vol' --temperature '21 C' --target '28 %vol' --sugar "
+    "  $ aqueth sweeten_spirit --make '5 L' --strength '75 %vol' --temperature '21 C' --target '28 %vol' "
+    "--sugar "
     "'250 g/L'\n"
     "  Add 1.249 kg of sucrose and 2.416 kg of water by the balance.",
     {model::sugar_solution::cited, model::refraction::cited, correlation::sucrose_density::cited,
@@ -113,6 +116,6 @@ void run(session& s) {
                     {"strength_doubt_percent_vol", 100.0 * liqueur.strength_doubt()}});
 }
 
-}  // namespace
+program::task const offered{who, run};
 
-int main(int argc, char** argv) { return session(who, argc, argv).run(run); }
+}  // namespace

@@ -13,10 +13,13 @@ namespace model = measurement_model;
 
 about const who{
     "weigh_spirit",
+    topic::how_strong,
+    "How strong is it by a flask, how much is there by a scale?",
     "Computes a strength from three weighings of a flask: empty, with water, with spirit; or, with --gross,\n"
     "what a tank or a demijohn holds. Both with their uncertainty.",
     "The Quillbeck teaching stillhouse weighs its 100 mL flask with a new spirit:\n"
-    "  $ weigh_spirit --empty '58.42 g' --with-water '158.13 g' --with-spirit '149.61 g' --temperature '21 "
+    "  $ aqueth weigh_spirit --empty '58.42 g' --with-water '158.13 g' --with-spirit '149.61 g' "
+    "--temperature '21 "
     "C'\n"
     "  The spirit has 57.88 % vol, give or take 0.11 (95 %).",
     {correlation::oiml_r22::cited, correlation::air_buoyancy::cited, correlation::icao_atmosphere::cited,
@@ -231,6 +234,6 @@ void run(session& s) {
     s.answer(text, data);
 }
 
-}  // namespace
+program::task const offered{who, run};
 
-int main(int argc, char** argv) { return session(who, argc, argv).run(run); }
+}  // namespace

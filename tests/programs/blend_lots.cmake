@@ -1,83 +1,83 @@
 # SPDX-License-Identifier: BSL-1.0
 set(two "--lot '3.2 L, 62 %vol, 18 C' --lot '4 L, 41.5 %vol, 18 C'")
 
-answers(blend_lots.plain "blend_lots ${two}"
+answers(blend_lots.plain "aqueth blend_lots ${two}"
     [[^Lot 1: take 2[.]896 kg by the balance.*100[.]0 %.*
 Lot 2: take 3[.]784 kg.*
   product +6[.]680 kg, 7[.]201 L at 20 °C, 50[.]69 % vol
 .*before mixing +7[.]211 L.*warms to +18[.][0-2] °C, 7[.]19 *[0-9]* *L, if no heat is lost
 .*fresh mixture is warm]])
-answers(blend_lots.most "blend_lots ${two} --target '50 %vol'"
+answers(blend_lots.most "aqueth blend_lots ${two} --target '50 %vol'"
     "^Lot 1: take 2[.]525 kg.*Lot 2: take 3[.]784 kg.*, 50[.]00 % vol")
 answers(blend_lots.volume
-    "blend_lots ${two} --lot '0.5 kg, 55 %vol, 20 C, at least 0.5 kg' --target '50 %vol' --volume '5 L'"
+    "aqueth blend_lots ${two} --lot '0.5 kg, 55 %vol, 20 C, at least 0.5 kg' --target '50 %vol' --volume '5 L'"
     "Lot 3: take 500[.]0 g by the balance, .*100[.]0 %.*product .*5[.]000 L at 20 °C, 50[.]00 % vol")
-answers(blend_lots.one "blend_lots --lot '1 L,40%vol,20C'"
+answers(blend_lots.one "aqueth blend_lots --lot '1 L,40%vol,20C'"
     "^Lot 1: take 947[.]0 g.*lost in mixing +0 mL [(]-?0[.]00 %[)]")
-answers(blend_lots.csv "blend_lots ${two} --csv"
+answers(blend_lots.csv "aqueth blend_lots ${two} --csv"
     [[^lot,mass_kg,balance_indication_kg,volume_L,temperature_C,strength_percent_vol_20C,share_of_lot
 1,2[.]8998864[0-9]*,2[.]89648[0-9]*,3[.]2,18,62,1
 2,3[.]787813[0-9]*,3[.]78358[0-9]*,4,18,41[.]5,1
 $]])
-answers(blend_lots.json "blend_lots ${two} --json"
+answers(blend_lots.json "aqueth blend_lots ${two} --json"
     [["lots": .*"share_of_lot": 1.0.*"product": .*"contraction_L": 0[.]0109]])
 # 27 CFR 30.67: 1000 gal of 190 proof measured at 76 F are 991 gal at 60 F.
 answers(blend_lots.published_volume
-    "blend_lots --lot '1000 gal, 190 proof, 76 F' --mixture-temperature '60 F' --us"
+    "aqueth blend_lots --lot '1000 gal, 190 proof, 76 F' --mixture-temperature '60 F' --us"
     "product .* lb, 99(0[.][5-9]|1[.][0-4])[0-9]* US gal at 60 °F")
 # 27 CFR 30.51: 4308.48 gal of 86.8 proof measured at 72 F are 3721.1 proof gallons
 # (with a factor rounded to three decimals).
-answers(blend_lots.published_proof_gallons "blend_lots --lot '4308.48 gal, 86.8 proof, 72 F' --us"
+answers(blend_lots.published_proof_gallons "aqueth blend_lots --lot '4308.48 gal, 86.8 proof, 72 F' --us"
     "pure alcohol +37(19|2[0-3])[.0-9]* proof gal")
 
 # 27 CFR 30.64: 81000 lb of 190 proof, by the printed factors 0.14718 and 0.27964 a pound, are 11921.6 wine gallons and
 # 22650.8 proof gallons; half a unit of the factors' fifth digit is 0.4 gallons. Nothing but the lot is in US units.
-answers(blend_lots.published_weight "blend_lots --lot '81000 lb, 190 proof, 60 F'"
+answers(blend_lots.published_weight "aqueth blend_lots --lot '81000 lb, 190 proof, 60 F'"
     "product +81000 lb, 1192(1[.][2-9]|2[.][01]) *[0-9]* *US gal at 60 °F, 190[.]0 US proof.*pure alcohol +2265[0-2][.][0-9] proof gal")
 
-refuses(blend_lots.empty_lot "blend_lots --lot ''" "--lot number 1 '': expected amount, strength, temperature")
-refuses(blend_lots.short_lot "blend_lots --lot '3.2 L, 62 %vol'"
+refuses(blend_lots.empty_lot "aqueth blend_lots --lot ''" "--lot number 1 '': expected amount, strength, temperature")
+refuses(blend_lots.short_lot "aqueth blend_lots --lot '3.2 L, 62 %vol'"
     "expected amount, strength, temperature")
-refuses(blend_lots.long_lot "blend_lots --lot '3.2 L, 62 %vol, 18 C, at least 1 L, please'"
+refuses(blend_lots.long_lot "aqueth blend_lots --lot '3.2 L, 62 %vol, 18 C, at least 1 L, please'"
     "expected amount, strength, temperature")
-answers(blend_lots.decimal_comma "a=$(blend_lots --lot '3,2 L, 62,5 %vol, 18 C' --lot '4 L,40 %vol,18 C'); \
-    [ \"$a\" = \"$(blend_lots --lot '3.2 L, 62.5 %vol, 18 C' --lot '4 L, 40 %vol, 18 C')\" ] && echo same" "^same\n$")
-refuses(blend_lots.two_readings "blend_lots --lot '1,200 L, 62 %vol, 18 C'" "'1,200' can mean 1.200 or 1200")
-refuses(blend_lots.wrong_order "blend_lots --lot '3.2 L, 18 C, 62 %vol'"
+answers(blend_lots.decimal_comma "a=$(aqueth blend_lots --lot '3,2 L, 62,5 %vol, 18 C' --lot '4 L,40 %vol,18 C'); \
+    [ \"$a\" = \"$(aqueth blend_lots --lot '3.2 L, 62.5 %vol, 18 C' --lot '4 L, 40 %vol, 18 C')\" ] && echo same" "^same\n$")
+refuses(blend_lots.two_readings "aqueth blend_lots --lot '1,200 L, 62 %vol, 18 C'" "'1,200' can mean 1.200 or 1200")
+refuses(blend_lots.wrong_order "aqueth blend_lots --lot '3.2 L, 18 C, 62 %vol'"
     "'C' is the unit of a temperature; expected a strength")
-refuses(blend_lots.negative "blend_lots --lot '-3.2 L, 62 %vol, 18 C'" "volume -3.2 L is outside")
-refuses(blend_lots.frozen "blend_lots --lot '3.2 L, 5 %vol, -10 C'"
+refuses(blend_lots.negative "aqueth blend_lots --lot '-3.2 L, 62 %vol, 18 C'" "volume -3.2 L is outside")
+refuses(blend_lots.frozen "aqueth blend_lots --lot '3.2 L, 5 %vol, -10 C'"
     "--lot number 1 '-10 C': temperature -10 °C is outside .*freezing")
-refuses(blend_lots.frozen_third "blend_lots ${two} --lot '1 L, 0 %vol, -1 C'"
+refuses(blend_lots.frozen_third "aqueth blend_lots ${two} --lot '1 L, 0 %vol, -1 C'"
     "--lot number 3 '-1 C': temperature -1 °C is outside 0 to 99[.]9[0-9]* °C .*freezing")
 refuses(blend_lots.frozen_in_the_mixture
-    "blend_lots ${two} --lot '1 L, 1 %vol, 18 C' --mixture-temperature '-15 C'"
+    "aqueth blend_lots ${two} --lot '1 L, 1 %vol, 18 C' --mixture-temperature '-15 C'"
     "--mixture-temperature '-15 C': temperature -15 °C is outside .*freezing")
 refuses(blend_lots.unknown_limit
-    "blend_lots ${two} --lot '1 L, 50 %vol, 18 C, at most 1 L' --target '50 %vol'"
+    "aqueth blend_lots ${two} --lot '1 L, 50 %vol, 18 C, at most 1 L' --target '50 %vol'"
     "'at least' and an amount")
 refuses(blend_lots.limit_above_the_lot
-    "blend_lots --lot '3.2 L, 62 %vol, 18 C, at least 4 L' --target '62 %vol'"
+    "aqueth blend_lots --lot '3.2 L, 62 %vol, 18 C, at least 4 L' --target '62 %vol'"
     "least mass of a lot .*no more than is available")
-refuses(blend_lots.limit_without_target "blend_lots --lot '3.2 L, 62 %vol, 18 C, at least 1 L'"
+refuses(blend_lots.limit_without_target "aqueth blend_lots --lot '3.2 L, 62 %vol, 18 C, at least 1 L'"
     "needs --target")
-refuses(blend_lots.out_of_reach "blend_lots ${two} --target '70 %vol'"
+refuses(blend_lots.out_of_reach "aqueth blend_lots ${two} --target '70 %vol'"
     "--target '70 %vol': target strength 70 % vol at 20 °C is outside 41[.]5 to 62 % vol")
 refuses(blend_lots.out_of_reach_by_limits
-    "blend_lots --lot '3.2 L, 62 %vol, 18 C, at least 3.2 L' --lot '4 L, 41.5 %vol, 18 C' --target '45 %vol'"
+    "aqueth blend_lots --lot '3.2 L, 62 %vol, 18 C, at least 3.2 L' --lot '4 L, 41.5 %vol, 18 C' --target '45 %vol'"
     "target strength 45 % vol at 20 °C is outside 50[.]68[0-9]* to 62 % vol")
-refuses(blend_lots.too_much "blend_lots ${two} --target '50 %vol' --volume '50 L'"
+refuses(blend_lots.too_much "aqueth blend_lots ${two} --target '50 %vol' --volume '50 L'"
     "--volume '50 L': volume wanted 50 L is outside 0 to 7[.]")
-refuses(blend_lots.mass_as_volume "blend_lots ${two} --target '50 %vol' --volume '5 kg'"
+refuses(blend_lots.mass_as_volume "aqueth blend_lots ${two} --target '50 %vol' --volume '5 kg'"
     "expected a volume")
-refuses(blend_lots.volume_without_target "blend_lots ${two} --volume '2 L'"
+refuses(blend_lots.volume_without_target "aqueth blend_lots ${two} --volume '2 L'"
     "--volume needs --target")
-refuses(blend_lots.two_forms "blend_lots ${two} --json --csv" "either --json or --csv")
+refuses(blend_lots.two_forms "aqueth blend_lots ${two} --json --csv" "either --json or --csv")
 foreach(form json csv)  # which are metric
-  refuses(blend_lots.us_in_${form} "blend_lots ${two} --us --${form}"
+  refuses(blend_lots.us_in_${form} "aqueth blend_lots ${two} --us --${form}"
       "--us cannot be used with --json or --csv")
 endforeach()
 # Semicolons as well, as --cuts and --run have them.
-answers(blend_lots.semicolons "blend_lots --lot '3 L; 60 %vol; 20 C' --lot '3 L; 40 %vol; 20 C; at least 1 L' --target '50 %vol'"
+answers(blend_lots.semicolons "aqueth blend_lots --lot '3 L; 60 %vol; 20 C' --lot '3 L; 40 %vol; 20 C; at least 1 L' --target '50 %vol'"
     "^Lot 1: take .*60[.]00 % vol.*Lot 2: take .*40[.]00 % vol")
-refuses(blend_lots.unquoted "blend_lots --lot 3 L 40 %vol" "'L' is not expected: put quotes round '3 L'")
+refuses(blend_lots.unquoted "aqueth blend_lots --lot 3 L 40 %vol" "'L' is not expected: put quotes round '3 L'")

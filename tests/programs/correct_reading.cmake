@@ -1,144 +1,144 @@
 # SPDX-License-Identifier: BSL-1.0
-answers(correct_reading.warm "correct_reading --reading '84 %vol' --temperature '31 C'"
+answers(correct_reading.warm "aqueth correct_reading --reading '84 %vol' --temperature '31 C'"
     [[^True strength 80[.]76 % vol at 20 °C
 .*correction +-3[.]24]])
-answers(correct_reading.inverse "correct_reading --strength '45 %vol' --temperature '27 C'"
+answers(correct_reading.inverse "aqueth correct_reading --strength '45 %vol' --temperature '27 C'"
     "^The instrument will show 47[.]68 at 27 °C")
 answers(correct_reading.inverse_in_air_temperature
-    "correct_reading --strength '45 %vol' --temperature '300.15 K'"
+    "aqueth correct_reading --strength '45 %vol' --temperature '300.15 K'"
     "^The instrument will show 47[.]68 at 27 °C")
 # 27 CFR 30.61: a hydrometer shows 193 at 75 F, the true proof is 189.5.
 answers(correct_reading.published_proof
-    "correct_reading --scale proof --reading '193 proof' --temperature '75 F'"
+    "aqueth correct_reading --scale proof --reading '193 proof' --temperature '75 F'"
     "^True strength 189[.](4[5-9]|5[0-4]) US proof")
 answers(correct_reading.us_text
-    "correct_reading --reading '193 proof' --temperature '75 F'"
+    "aqueth correct_reading --reading '193 proof' --temperature '75 F'"
     "^True strength 189[.][45][0-9] US proof.*scale +US proof.*per °F.*at 75 °F.*189[.]5 US proof, 94[.]7[0-9] % vol at 60 °F.*lb/US gal in air at 60 °F")
 answers(correct_reading.metric_words
-    "correct_reading --reading '193 proof' --temperature '75 F' --metric" "at 23[.]89 °C.*% vol at 20 °C.*kg/m3")
+    "aqueth correct_reading --reading '193 proof' --temperature '75 F' --metric" "at 23[.]89 °C.*% vol at 20 °C.*kg/m3")
 answers(correct_reading.at_its_own_temperature
-    "correct_reading --reading '43.5 %vol' --temperature '68 F'"
+    "aqueth correct_reading --reading '43.5 %vol' --temperature '68 F'"
     "^True strength 43[.]50 .*correction +[+-]0[.]00")
 answers(correct_reading.borosilicate
-    "correct_reading --reading '84 %vol' --temperature '31 C' --glass borosilicate"
+    "aqueth correct_reading --reading '84 %vol' --temperature '31 C' --glass borosilicate"
     "^True strength 80[.]72 ")
 answers(correct_reading.expansion_in_numbers
-    "correct_reading --reading '84 %vol' --temperature '31 C' --glass '10e-6 /K'" "^True strength 80[.]72 ")
+    "aqueth correct_reading --reading '84 %vol' --temperature '31 C' --glass '10e-6 /K'" "^True strength 80[.]72 ")
 answers(correct_reading.density_scale
-    "correct_reading --scale 'kg/m3 at 15 C' --reading '935 kg/m3' --temperature '25 C'"
+    "aqueth correct_reading --scale 'kg/m3 at 15 C' --reading '935 kg/m3' --temperature '25 C'"
     "^True strength 45[.]62 % vol at 20")
 answers(correct_reading.density_scale_in_grams
-    "correct_reading --scale 'g/cm3 at 15 C' --reading '0.935 g/cm3' --temperature '25 C'"
+    "aqueth correct_reading --scale 'g/cm3 at 15 C' --reading '0.935 g/cm3' --temperature '25 C'"
     "^True strength 45[.]62 % vol at 20")
 answers(correct_reading.gravity_scale
-    "correct_reading --scale 'sg 20/20 C' --reading '0.94 sg' --temperature '20 C'"
+    "aqueth correct_reading --scale 'sg 20/20 C' --reading '0.94 sg' --temperature '20 C'"
     "^True strength 45[.]68 % vol at 20")
 answers(correct_reading.mass_scale
-    "correct_reading --scale '%mass at 20 C' --reading '38 %mass' --temperature '10 C'"
+    "aqueth correct_reading --scale '%mass at 20 C' --reading '38 %mass' --temperature '10 C'"
     "^True strength 41[.]52 % mass")
 answers(correct_reading.older_scale
-    "correct_reading --scale '%vol at 15 C' --reading '84 %vol at 15 C' --temperature '15 C'"
+    "aqueth correct_reading --scale '%vol at 15 C' --reading '84 %vol at 15 C' --temperature '15 C'"
     "^True strength 84[.]00 % vol at 15")
-answers(correct_reading.json "correct_reading --reading '84 %vol' --temperature '31 C' --json"
+answers(correct_reading.json "aqueth correct_reading --reading '84 %vol' --temperature '31 C' --json"
     [["reading": 84.0,.*"temperature_C": 31.0,.*"true_strength": 80.76492817.*"us_proof": 161]])
 
-refuses(correct_reading.nothing_read "correct_reading --temperature '31 C'"
+refuses(correct_reading.nothing_read "aqueth correct_reading --temperature '31 C'"
     "either --reading or --strength")
 refuses(correct_reading.both_ways
-    "correct_reading --reading '84 %vol' --strength '80 %vol' --temperature '31 C'"
+    "aqueth correct_reading --reading '84 %vol' --strength '80 %vol' --temperature '31 C'"
     "either --reading or --strength")
-refuses(correct_reading.no_temperature "correct_reading --reading '84 %vol'" "--temperature is required")
-refuses(correct_reading.reading_without_unit "correct_reading --reading 84 --temperature '31 C'"
+refuses(correct_reading.no_temperature "aqueth correct_reading --reading '84 %vol'" "--temperature is required")
+refuses(correct_reading.reading_without_unit "aqueth correct_reading --reading 84 --temperature '31 C'"
     "--reading '84': the unit is missing; expected a reading: %vol")
-refuses(correct_reading.temperature_without_unit "correct_reading --reading '84 %vol' --temperature 31"
+refuses(correct_reading.temperature_without_unit "aqueth correct_reading --reading '84 %vol' --temperature 31"
     "--temperature '31': the unit is missing; expected a temperature: C, F or K")
 refuses(correct_reading.proof_on_volume_scale
-    "correct_reading --reading '168 proof' --scale '%vol' --temperature '31 C'"
+    "aqueth correct_reading --reading '168 proof' --scale '%vol' --temperature '31 C'"
     "--reading '168 proof'.*the scale is % vol at 20 °C")
 refuses(correct_reading.volume_on_proof_scale
-    "correct_reading --scale proof --reading '84 %vol' --temperature '75 F'"
+    "aqueth correct_reading --scale proof --reading '84 %vol' --temperature '75 F'"
     "--reading '84 %vol'.*the scale is US proof")
 refuses(correct_reading.other_reference
-    "correct_reading --reading '84 %vol at 15 C' --scale '%vol' --temperature '31 C'"
+    "aqueth correct_reading --reading '84 %vol at 15 C' --scale '%vol' --temperature '31 C'"
     "the scale is % vol at 20 °C")
-refuses(correct_reading.temperature_as_reading "correct_reading --reading '31 C' --temperature '31 C'"
+refuses(correct_reading.temperature_as_reading "aqueth correct_reading --reading '31 C' --temperature '31 C'"
     "'C' is the unit of a temperature")
 refuses(correct_reading.strength_as_temperature
-    "correct_reading --reading '84 %vol' --temperature '31 %vol'"
+    "aqueth correct_reading --reading '84 %vol' --temperature '31 %vol'"
     "'%vol' is the unit of a strength; expected a temperature")
-refuses(correct_reading.volume_as_temperature "correct_reading --reading '84 %vol' --temperature '2 L'"
+refuses(correct_reading.volume_as_temperature "aqueth correct_reading --reading '84 %vol' --temperature '2 L'"
     "'L' is the unit of a volume; expected a temperature")
-refuses(correct_reading.percent_of_what "correct_reading --reading '84 %' --temperature '31 C'"
+refuses(correct_reading.percent_of_what "aqueth correct_reading --reading '84 %' --temperature '31 C'"
     "%vol, %mass or %mol")
-answers(correct_reading.decimal_comma "correct_reading --reading '84,0 %vol' --temperature '31,0 C'"
+answers(correct_reading.decimal_comma "aqueth correct_reading --reading '84,0 %vol' --temperature '31,0 C'"
     "^True strength 80[.]76 ")
-refuses(correct_reading.nan_reading "correct_reading --reading 'nan %vol' --temperature '31 C'"
+refuses(correct_reading.nan_reading "aqueth correct_reading --reading 'nan %vol' --temperature '31 C'"
     "'nan %vol': not a number")
-refuses(correct_reading.infinite_temperature "correct_reading --reading '84 %vol' --temperature 'inf C'"
+refuses(correct_reading.infinite_temperature "aqueth correct_reading --reading '84 %vol' --temperature 'inf C'"
     "'inf C': not a number")
-refuses(correct_reading.huge_temperature "correct_reading --reading '84 %vol' --temperature '1e308 C'"
+refuses(correct_reading.huge_temperature "aqueth correct_reading --reading '84 %vol' --temperature '1e308 C'"
     "temperature 1e[+]308 °C is outside -20 to 99[.]9")
-refuses(correct_reading.overflow "correct_reading --reading '1e999 %vol' --temperature '31 C'"
+refuses(correct_reading.overflow "aqueth correct_reading --reading '1e999 %vol' --temperature '31 C'"
     "too large or too small")
-refuses(correct_reading.negative_reading "correct_reading --reading '-1 %vol' --temperature '31 C'"
+refuses(correct_reading.negative_reading "aqueth correct_reading --reading '-1 %vol' --temperature '31 C'"
     "-1 % vol at 20 °C is outside 0 to 100")
-refuses(correct_reading.reading_above_100 "correct_reading --reading '101 %vol' --temperature '31 C'"
+refuses(correct_reading.reading_above_100 "aqueth correct_reading --reading '101 %vol' --temperature '31 C'"
     "101 % vol at 20 °C is outside 0 to 100")
 refuses(correct_reading.proof_above_200
-    "correct_reading --scale proof --reading '201 proof' --temperature '60 F'"
+    "aqueth correct_reading --scale proof --reading '201 proof' --temperature '60 F'"
     "201 US proof is outside 0 to 200")
-refuses(correct_reading.too_hot "correct_reading --reading '84 %vol' --temperature '101 C'"
+refuses(correct_reading.too_hot "aqueth correct_reading --reading '84 %vol' --temperature '101 C'"
     "temperature 101 °C is outside -20 to 99[.]9")
-refuses(correct_reading.too_hot_in_fahrenheit "correct_reading --reading '84 %vol' --temperature '215 F'"
+refuses(correct_reading.too_hot_in_fahrenheit "aqueth correct_reading --reading '84 %vol' --temperature '215 F'"
     "'215 F': temperature 215 °F is outside -4 to 211[.]9")
-refuses(correct_reading.too_cold "correct_reading --reading '84 %vol' --temperature '-30 C'"
+refuses(correct_reading.too_cold "aqueth correct_reading --reading '84 %vol' --temperature '-30 C'"
     "temperature -30 °C is outside -20 to 99[.]9")
-refuses(correct_reading.frozen "correct_reading --reading '5 %vol' --temperature '-15 C'"
+refuses(correct_reading.frozen "aqueth correct_reading --reading '5 %vol' --temperature '-15 C'"
     "--temperature '-15 C': temperature -15 °C is outside .*freezing point")
-refuses(correct_reading.frozen_inverse "correct_reading --strength '10 %vol' --temperature '-15 C'"
+refuses(correct_reading.frozen_inverse "aqueth correct_reading --strength '10 %vol' --temperature '-15 C'"
     "--temperature '-15 C': temperature -15 °C is outside .*freezing point")
-refuses(correct_reading.no_such_mixture "correct_reading --reading '100 %vol' --temperature '10 C'"
+refuses(correct_reading.no_such_mixture "aqueth correct_reading --reading '100 %vol' --temperature '10 C'"
     "reading 100 % vol .*is outside 0 to 98")
-refuses(correct_reading.off_the_scale "correct_reading --strength '100 %vol' --temperature '40 C'"
+refuses(correct_reading.off_the_scale "aqueth correct_reading --strength '100 %vol' --temperature '40 C'"
     "ends of the scale")
 refuses(correct_reading.no_such_density
-    "correct_reading --scale 'kg/m3' --reading '500 kg/m3' --temperature '20 C'"
+    "aqueth correct_reading --scale 'kg/m3' --reading '500 kg/m3' --temperature '20 C'"
     "reading 500 kg/m3 is outside 789")
 refuses(correct_reading.no_such_gravity
-    "correct_reading --scale sg --reading '0.3 sg' --temperature '20 C'"
+    "aqueth correct_reading --scale sg --reading '0.3 sg' --temperature '20 C'"
     "specific gravity 0.3 is outside 0.5 to 2")
 refuses(correct_reading.unknown_scale
-    "correct_reading --scale baker --reading '84 %vol' --temperature '31 C'"
+    "aqueth correct_reading --scale baker --reading '84 %vol' --temperature '31 C'"
     "unknown unit 'baker'; expected a strength")
 refuses(correct_reading.unknown_reference
-    "correct_reading --scale '%vol at 18 C' --reading '84 %vol' --temperature '31 C'"
+    "aqueth correct_reading --scale '%vol at 18 C' --reading '84 %vol' --temperature '31 C'"
     "20 C, 15 C, 15.56 C or 60 F")
 refuses(correct_reading.reference_of_ice
-    "correct_reading --scale '%mass at 1 F' --reading '38 %mass' --temperature '20 C'"
+    "aqueth correct_reading --scale '%mass at 1 F' --reading '38 %mass' --temperature '20 C'"
     "--scale '%mass at 1 F': reference temperature 1 °F is outside 32 to 104 °F")
 refuses(correct_reading.half_a_gravity
-    "correct_reading --scale 'sg 20 C' --reading '0.95 sg' --temperature '20 C'" "sg 20/20 C")
+    "aqueth correct_reading --scale 'sg 20 C' --reading '0.95 sg' --temperature '20 C'" "sg 20/20 C")
 refuses(correct_reading.unknown_glass
-    "correct_reading --reading '84 %vol' --temperature '31 C' --glass steel"
+    "aqueth correct_reading --reading '84 %vol' --temperature '31 C' --glass steel"
     "--glass 'steel'.*soda-lime, borosilicate")
 refuses(correct_reading.wild_glass
-    "correct_reading --reading '84 %vol' --temperature '31 C' --glass '25 /K'"
+    "aqueth correct_reading --reading '84 %vol' --temperature '31 C' --glass '25 /K'"
     "cubic expansion 25 /K is outside 0 to 0.0003 /K")
-refuses(correct_reading.empty_reading "correct_reading --reading '' --temperature '31 C'"
+refuses(correct_reading.empty_reading "aqueth correct_reading --reading '' --temperature '31 C'"
     "--reading '': the value is empty")
-refuses(correct_reading.blank_temperature "correct_reading --reading '84 %vol' --temperature '  '"
+refuses(correct_reading.blank_temperature "aqueth correct_reading --reading '84 %vol' --temperature '  '"
     "the value is empty")
-refuses(correct_reading.value_left_out "correct_reading --reading --temperature '31 C'"
+refuses(correct_reading.value_left_out "aqueth correct_reading --reading --temperature '31 C'"
     "--reading needs a value")
-refuses(correct_reading.twice "correct_reading --reading '84 %vol' --reading '85 %vol' --temperature '31 C'"
-    "^correct_reading: --reading is given more than once\n$")
-answers(correct_reading.line_break "correct_reading --reading '84 %vol' --temperature $'31\\nC\\r'"
+refuses(correct_reading.twice "aqueth correct_reading --reading '84 %vol' --reading '85 %vol' --temperature '31 C'"
+    "^aqueth correct_reading: --reading is given more than once\n$")
+answers(correct_reading.line_break "aqueth correct_reading --reading '84 %vol' --temperature $'31\\nC\\r'"
     "^True strength 80[.]76 ")
 # What is refused can be told from the range.
-refuses(correct_reading.hair_too_cold "correct_reading --reading '40 %vol' --temperature '-20.00000001 C'"
+refuses(correct_reading.hair_too_cold "aqueth correct_reading --reading '40 %vol' --temperature '-20.00000001 C'"
     "temperature -20[.]00000001 °C is outside -20 to 99[.]9")
 # What the parser of options refuses is said in plain words.
-refuses(correct_reading.nothing_behind "correct_reading --reading '40 %vol' --temperature"
-    "^correct_reading: --temperature needs a value\n$")
-answers(correct_reading.us_density_stem "correct_reading --us --reading '0.9345 sg' --temperature '80 F'"
+refuses(correct_reading.nothing_behind "aqueth correct_reading --reading '40 %vol' --temperature"
+    "^aqueth correct_reading: --temperature needs a value\n$")
+answers(correct_reading.us_density_stem "aqueth correct_reading --us --reading '0.9345 sg' --temperature '80 F'"
     "^True strength 92[.]0 US proof\n")

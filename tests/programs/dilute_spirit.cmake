@@ -4,7 +4,7 @@ set(strong "--strength '80 %vol' --temperature '20 C'")
 set(spirit "--amount '2 L' ${strong}")
 set(to_45 "--target '45 %vol'")
 
-answers(dilute_spirit.warm "dilute_spirit ${warm} ${to_45} --water-temperature '15 C'"
+answers(dilute_spirit.warm "aqueth dilute_spirit ${warm} ${to_45} --water-temperature '15 C'"
     [[^Add 1[.]638 kg of water by the balance, or 1[.]641 L of it at 15 °C[.]
 .*product +3[.]331 kg, 3[.]550 L at 20 °C, 45[.]00 % vol
 .*before mixing +3[.]621 L.*lost in mixing +70[.]92 mL [(]1[.]96 %[)]
@@ -14,152 +14,152 @@ answers(dilute_spirit.warm "dilute_spirit ${warm} ${to_45} --water-temperature '
 .*48[.]81 at 30 °C
 .*check reading +48[.][23][0-9]* at 28[.]6[0-9]* °C
 .*stated at 20 °C.*fresh mixture is warm]])
-answers(dilute_spirit.json "dilute_spirit ${warm} ${to_45} --json"
+answers(dilute_spirit.json "aqueth dilute_spirit ${warm} ${to_45} --json"
     [["water": {.*"mass_kg": 1[.]63982353.*"balance_indication_kg": 1[.]63809.*"contraction_percent": 1[.]9588039.*"check_readings"]])
-answers(dilute_spirit.fresh_mixture_in_json "dilute_spirit ${warm} ${to_45} --water-temperature '15 C' --json"
+answers(dilute_spirit.fresh_mixture_in_json "aqueth dilute_spirit ${warm} ${to_45} --water-temperature '15 C' --json"
     "\"fresh_mixture\": {.*\"temperature_C\": 28[.][67]")
 answers(dilute_spirit.cold_parts
-    "dilute_spirit --amount '2 L' --strength '80 %vol' --temperature '-5 C' ${to_45}"
+    "aqueth dilute_spirit --amount '2 L' --strength '80 %vol' --temperature '-5 C' ${to_45}"
     "product .*45[.]00 % vol.*warms to +not known: the heat of mixing is known from 0 °C to the boiling point")
 # Spirits at 0 °C cool one another: the answer stands, at the temperature of the product.
 answers(dilute_spirit.cools
-    "dilute_spirit --amount '1 L' --strength '50 %vol' --temperature '0 C' --target '75 %vol' \
+    "aqueth dilute_spirit --amount '1 L' --strength '50 %vol' --temperature '0 C' --target '75 %vol' \
         --fortify-with '95 %vol' --fortify-temperature '0 C'"
     "product .*75[.]00 % vol.*warms to +not known: the heat of mixing is known from 0 °C to the boiling point")
-answers(dilute_spirit.additions "dilute_spirit ${warm} ${to_45} --additions 3"
+answers(dilute_spirit.additions "aqueth dilute_spirit ${warm} ${to_45} --additions 3"
     "^Add 3 times 546[.]0 g of water by the balance.*addition 1 .*addition 2 .*addition 3 .*45[.]00 % vol")
-answers(dilute_spirit.additions_in_json "dilute_spirit ${warm} ${to_45} --additions 3 --json"
+answers(dilute_spirit.additions_in_json "aqueth dilute_spirit ${warm} ${to_45} --additions 3 --json"
     "\"additions\"")
 # 27 CFR 30.64: 1000 lb of 200 proof take 82.03 lb of water to become 190 proof.
 answers(dilute_spirit.published_reduction
-    "dilute_spirit --amount '1000 lb' --strength '200 proof' --temperature '60 F' --target '190 proof' --us"
+    "aqueth dilute_spirit --amount '1000 lb' --strength '200 proof' --temperature '60 F' --target '190 proof' --us"
     "^Add 82[.]0[0-9]* lb of water by the balance.*at 60 °F.*check reading +190[.]00 at 60 °F.*read on +an alcoholometer marked in US proof")
 # Input in pounds or proof is answered in US units without --us. 27 CFR 30.64 gives 302.58 proof gallons for 1000 lb of
 # 200 proof, and 11921.6 wine gallons, 22650.8 proof gallons for 81000 lb of 190 proof (factors of five digits).
 answers(dilute_spirit.published_proof_gallons
-    "dilute_spirit --amount '1000 lb' --strength '200 proof' --temperature '60 F' --target '190 proof'"
+    "aqueth dilute_spirit --amount '1000 lb' --strength '200 proof' --temperature '60 F' --target '190 proof'"
     "pure alcohol +302[.](5[7-9]|6[0-2]) proof gal")
 answers(dilute_spirit.published_wine_gallons
-    "dilute_spirit --amount '81000 lb' --strength '190 proof' --temperature '60 F' --target '180 proof'"
+    "aqueth dilute_spirit --amount '81000 lb' --strength '190 proof' --temperature '60 F' --target '180 proof'"
     "spirit +81000 lb, 1192[12][.][0-9] US gal at 60 °F, 190[.]0 US proof.*pure alcohol +2265[0-2][.][0-9] proof gal")
 answers(dilute_spirit.metric_words
-    "dilute_spirit --amount '1000 lb' --strength '200 proof' --temperature '60 F' --target '190 proof' --metric"
+    "aqueth dilute_spirit --amount '1000 lb' --strength '200 proof' --temperature '60 F' --target '190 proof' --metric"
     "^Add 37[.][0-9]* kg of water by the balance.*at 20 °C.*read on +an alcoholometer marked in % vol at 20 °C")
 # What a balance shows goes in and comes out: a kilogram of spirit by the balance is 1.0012 kg of mass.
 answers(dilute_spirit.balance_in_and_out
-    "dilute_spirit --amount '1 kg' --strength '50 %mass' --temperature '20 C' --target '40 %mass' --json"
+    "aqueth dilute_spirit --amount '1 kg' --strength '50 %mass' --temperature '20 C' --target '40 %mass' --json"
     "\"spirit\": {[^}]*\"mass_kg\": 1[.]0011[0-9]*,[^}]*\"balance_indication_kg\": (1[.]0|0[.]99999999[0-9]*|1[.]00000000[0-9]*),")
 answers(dilute_spirit.make
-    "dilute_spirit --make '5 L' --strength '96 %vol' --temperature '20 C' ${to_45}"
+    "aqueth dilute_spirit --make '5 L' --strength '96 %vol' --temperature '20 C' ${to_45}"
     [[^Add 1[.]890 kg of the spirit by the balance, or 2[.]344 L of it at 20 °C[.]
 Add 2[.]802 kg of water by the balance]])
 answers(dilute_spirit.fortify
-    "dilute_spirit --amount '5 L' --strength '36 %vol' --temperature '20 C' ${to_45} --fortify-with '96 %vol'"
+    "aqueth dilute_spirit --amount '5 L' --strength '36 %vol' --temperature '20 C' ${to_45} --fortify-with '96 %vol'"
     "^Add 682[.]2 g of the stronger spirit by the balance, or 846[.]0 mL of it at 20 °C")
-answers(dilute_spirit.measured_mixture "dilute_spirit ${spirit} ${to_45} --mixture-temperature '27 C'"
+answers(dilute_spirit.measured_mixture "aqueth dilute_spirit ${spirit} ${to_45} --mixture-temperature '27 C'"
     "at 27 °C, 45[.]00 % vol\n.*lost in mixing[^\n]*\n  check reading +47[.]68 at 27 °C\n.*fresh mixture is warm")
 answers(dilute_spirit.target_by_mass
-    "dilute_spirit --amount '1 kg' --strength '50 %mass' --temperature '20 C' --target '25 %mass'"
+    "aqueth dilute_spirit --amount '1 kg' --strength '50 %mass' --temperature '20 C' --target '25 %mass'"
     "^Add 1[.]000 kg of water by the balance")
 answers(dilute_spirit.target_is_the_strength
-    "dilute_spirit --amount '1 kg' --strength '50 %mass' --temperature '20 C' --target '50 %mass'"
+    "aqueth dilute_spirit --amount '1 kg' --strength '50 %mass' --temperature '20 C' --target '50 %mass'"
     "^Add 0 g of water by the balance")
 
-refuses(dilute_spirit.target_above "dilute_spirit ${spirit} --target '85 %vol'"
+refuses(dilute_spirit.target_above "aqueth dilute_spirit ${spirit} --target '85 %vol'"
     "target strength 85 % vol at 20 °C is outside .* to 80 % vol.*water only weakens")
-refuses(dilute_spirit.target_zero "dilute_spirit ${spirit} --target '0 %vol'"
+refuses(dilute_spirit.target_zero "aqueth dilute_spirit ${spirit} --target '0 %vol'"
     "--target '0 %vol': target strength 0 % vol at 20 °C is outside 0[.]0001[0-9]* to 80 % vol")
-refuses(dilute_spirit.make_zero "dilute_spirit --make '5 L' ${strong} --target '0 %vol'"
+refuses(dilute_spirit.make_zero "aqueth dilute_spirit --make '5 L' ${strong} --target '0 %vol'"
     "--target '0 %vol': target strength 0 % vol at 20 °C is outside 0[.]0001[0-9]* to 80 % vol")
-refuses(dilute_spirit.target_above_100 "dilute_spirit ${spirit} --target '145 %vol'"
+refuses(dilute_spirit.target_above_100 "aqueth dilute_spirit ${spirit} --target '145 %vol'"
     "--target '145 %vol': .*145 % vol at 20 °C is outside 0 to 100")
-refuses(dilute_spirit.target_without_unit "dilute_spirit ${spirit} --target 45"
+refuses(dilute_spirit.target_without_unit "aqueth dilute_spirit ${spirit} --target 45"
     "--target '45': the unit is missing; expected a strength: %vol")
-refuses(dilute_spirit.volume_as_target "dilute_spirit ${spirit} --target '45 L'"
+refuses(dilute_spirit.volume_as_target "aqueth dilute_spirit ${spirit} --target '45 L'"
     "'L' is the unit of a volume; expected a strength")
-refuses(dilute_spirit.target_left_out "dilute_spirit ${spirit}" "--target is required")
+refuses(dilute_spirit.target_left_out "aqueth dilute_spirit ${spirit}" "--target is required")
 refuses(dilute_spirit.negative_amount
-    "dilute_spirit --amount '-2 L' ${strong} ${to_45}" "--amount '-2 L': volume -2 L is outside")
+    "aqueth dilute_spirit --amount '-2 L' ${strong} ${to_45}" "--amount '-2 L': volume -2 L is outside")
 refuses(dilute_spirit.no_amount
-    "dilute_spirit ${strong} ${to_45}" "either --amount or --make")
+    "aqueth dilute_spirit ${strong} ${to_45}" "either --amount or --make")
 refuses(dilute_spirit.zero_amount
-    "dilute_spirit --amount '0 kg' ${strong} ${to_45}" "mass 0 kg is outside")
+    "aqueth dilute_spirit --amount '0 kg' ${strong} ${to_45}" "mass 0 kg is outside")
 refuses(dilute_spirit.huge_amount
-    "dilute_spirit --amount '1e300 L' ${strong} ${to_45}" "is outside 1e-06 to 1e[+]09 L")
+    "aqueth dilute_spirit --amount '1e300 L' ${strong} ${to_45}" "is outside 1e-06 to 1e[+]09 L")
 refuses(dilute_spirit.temperature_as_amount
-    "dilute_spirit --amount '2 C' ${strong} ${to_45}"
+    "aqueth dilute_spirit --amount '2 C' ${strong} ${to_45}"
     "'C' is the unit of a temperature; expected a volume or a mass")
 refuses(dilute_spirit.strength_as_amount
-    "dilute_spirit --amount '2 %vol' ${strong} ${to_45}" "'%vol' is the unit of a strength")
+    "aqueth dilute_spirit --amount '2 %vol' ${strong} ${to_45}" "'%vol' is the unit of a strength")
 refuses(dilute_spirit.unknown_unit
-    "dilute_spirit --amount '2 bushels' ${strong} ${to_45}"
+    "aqueth dilute_spirit --amount '2 bushels' ${strong} ${to_45}"
     "unknown unit 'bushels'; expected a volume or a mass: mL")
 refuses(dilute_spirit.spaced_thousands
-    "dilute_spirit --amount '1 000 L' ${strong} ${to_45}" "no thousands separator")
+    "aqueth dilute_spirit --amount '1 000 L' ${strong} ${to_45}" "no thousands separator")
 refuses(dilute_spirit.comma_thousands
-    "dilute_spirit --amount '1,000 L' ${strong} ${to_45}" "'1,000' can mean 1.000 or 1000")
-refuses(dilute_spirit.no_additions "dilute_spirit ${spirit} ${to_45} --additions 0"
+    "aqueth dilute_spirit --amount '1,000 L' ${strong} ${to_45}" "'1,000' can mean 1.000 or 1000")
+refuses(dilute_spirit.no_additions "aqueth dilute_spirit ${spirit} ${to_45} --additions 0"
     "whole number from 1 to 1000")
-refuses(dilute_spirit.half_an_addition "dilute_spirit ${spirit} ${to_45} --additions 2.5"
+refuses(dilute_spirit.half_an_addition "aqueth dilute_spirit ${spirit} ${to_45} --additions 2.5"
     "whole number from 1 to 1000")
-refuses(dilute_spirit.many_additions "dilute_spirit ${spirit} ${to_45} --additions 99999999999"
+refuses(dilute_spirit.many_additions "aqueth dilute_spirit ${spirit} ${to_45} --additions 99999999999"
     "whole number")
-refuses(dilute_spirit.ice "dilute_spirit ${spirit} ${to_45} --water-temperature '-5 C'"
+refuses(dilute_spirit.ice "aqueth dilute_spirit ${spirit} ${to_45} --water-temperature '-5 C'"
     "--water-temperature '-5 C': temperature -5 °C is outside .*freezing point")
 foreach(cold -1 -300)  # the range told is the one that holds for water
-  refuses(dilute_spirit.cold_water.${cold} "dilute_spirit ${spirit} ${to_45} --water-temperature '${cold} C'"
+  refuses(dilute_spirit.cold_water.${cold} "aqueth dilute_spirit ${spirit} ${to_45} --water-temperature '${cold} C'"
       "--water-temperature '${cold} C': temperature ${cold} °C is outside 0 to 99[.]9")
 endforeach()
-refuses(dilute_spirit.hot_water "dilute_spirit ${spirit} ${to_45} --water-temperature '101 C'"
+refuses(dilute_spirit.hot_water "aqueth dilute_spirit ${spirit} ${to_45} --water-temperature '101 C'"
     "--water-temperature '101 C': temperature 101 °C is outside 0 to 99[.]9.*boiling point")
 refuses(dilute_spirit.frozen_spirit
-    "dilute_spirit --amount '2 L' --strength '20 %vol' --temperature '-18 C' --target '10 %vol'"
+    "aqueth dilute_spirit --amount '2 L' --strength '20 %vol' --temperature '-18 C' --target '10 %vol'"
     "--temperature '-18 C': temperature -18 °C is outside .*freezing")
 refuses(dilute_spirit.frozen_reading
-    "dilute_spirit --amount '2 L' --reading '1 %vol' --temperature '-10 C' --target '0.5 %vol'"
+    "aqueth dilute_spirit --amount '2 L' --reading '1 %vol' --temperature '-10 C' --target '0.5 %vol'"
     "--temperature '-10 C': temperature -10 °C is outside .*freezing")
 refuses(dilute_spirit.frozen_stronger_spirit
-    "dilute_spirit --amount '2 L' --strength '2 %vol' --temperature '20 C' --target '3 %vol' \
+    "aqueth dilute_spirit --amount '2 L' --strength '2 %vol' --temperature '20 C' --target '3 %vol' \
     --fortify-with '10 %vol' --fortify-temperature '-18 C'"
     "--fortify-temperature '-18 C': temperature -18 °C is outside .*freezing")
 refuses(dilute_spirit.make_from_frozen
-    "dilute_spirit --make '2 L' --strength '20 %vol' --temperature '-18 C' --target '10 %vol'"
+    "aqueth dilute_spirit --make '2 L' --strength '20 %vol' --temperature '-18 C' --target '10 %vol'"
     "--temperature '-18 C': temperature -18 °C is outside .*freezing")
 refuses(dilute_spirit.make_frozen
-    "dilute_spirit --make '2 L' ${strong} --target '5 %vol' --mixture-temperature '-5 C'"
+    "aqueth dilute_spirit --make '2 L' ${strong} --target '5 %vol' --mixture-temperature '-5 C'"
     "--mixture-temperature '-5 C': temperature -5 °C is outside .*freezing")
 refuses(dilute_spirit.frozen_mixture
-    "dilute_spirit ${spirit} --target '5 %vol' --mixture-temperature '-10 C'"
+    "aqueth dilute_spirit ${spirit} --target '5 %vol' --mixture-temperature '-10 C'"
     "--mixture-temperature '-10 C': temperature -10 °C is outside .*freezing")
-refuses(dilute_spirit.hot_mixture "dilute_spirit ${spirit} ${to_45} --mixture-temperature '90 C'"
+refuses(dilute_spirit.hot_mixture "aqueth dilute_spirit ${spirit} ${to_45} --mixture-temperature '90 C'"
     "--mixture-temperature '90 C': temperature 90 °C is outside 0 to 8[0-9]")
-refuses(dilute_spirit.mixture_with_frozen_water "dilute_spirit ${spirit} ${to_45} --mixture-temperature '-15 C'"
+refuses(dilute_spirit.mixture_with_frozen_water "aqueth dilute_spirit ${spirit} ${to_45} --mixture-temperature '-15 C'"
     "--mixture-temperature '-15 C': temperature -15 °C is outside 0 to [0-9.]+ °C .*freezing point")
-refuses(dilute_spirit.fortified_downwards "dilute_spirit ${spirit} ${to_45} --fortify-with '96 %vol'"
+refuses(dilute_spirit.fortified_downwards "aqueth dilute_spirit ${spirit} ${to_45} --fortify-with '96 %vol'"
     "--target '45 %vol': target strength 45 % vol at 20 °C is outside 80 to 96")
 refuses(dilute_spirit.fortified_with_a_weaker
-    "dilute_spirit --amount '2 L' --strength '40 %vol' --temperature '20 C' --target '50 %vol' \
+    "aqueth dilute_spirit --amount '2 L' --strength '40 %vol' --temperature '20 C' --target '50 %vol' \
     --fortify-with '30 %vol'"
     "--fortify-with '30 %vol': strength of the stronger spirit 30 % vol at 20 °C is outside 40 to 100 % vol")
 refuses(dilute_spirit.fortified_to_the_stock
-    "dilute_spirit ${spirit} --target '96 %vol' --fortify-with '96 %vol'"
+    "aqueth dilute_spirit ${spirit} --target '96 %vol' --fortify-with '96 %vol'"
     "--fortify-with '96 %vol': .*no finite amount")
-refuses(dilute_spirit.stray_temperature "dilute_spirit ${spirit} ${to_45} --fortify-temperature '20 C'"
+refuses(dilute_spirit.stray_temperature "aqueth dilute_spirit ${spirit} ${to_45} --fortify-temperature '20 C'"
     "--fortify-with")
 refuses(dilute_spirit.water_and_fortify
-    "dilute_spirit ${spirit} --target '85 %vol' --fortify-with '96 %vol' --additions 2"
+    "aqueth dilute_spirit ${spirit} --target '85 %vol' --fortify-with '96 %vol' --additions 2"
     "cannot be used with --fortify-with")
-refuses(dilute_spirit.make_a_mass "dilute_spirit --make '5 kg' ${strong} ${to_45}"
+refuses(dilute_spirit.make_a_mass "aqueth dilute_spirit --make '5 kg' ${strong} ${to_45}"
     "'kg' is the unit of a mass; expected a volume")
-refuses(dilute_spirit.make_and_amount "dilute_spirit ${spirit} --make '5 L' ${to_45}"
+refuses(dilute_spirit.make_and_amount "aqueth dilute_spirit ${spirit} --make '5 L' ${to_45}"
     "either --amount or --make")
 refuses(dilute_spirit.make_in_additions
-    "dilute_spirit --make '5 L' ${strong} ${to_45} --additions 2" "need --amount, not --make")
+    "aqueth dilute_spirit --make '5 L' ${strong} ${to_45} --additions 2" "need --amount, not --make")
 refuses(dilute_spirit.make_too_strong
-    "dilute_spirit --make '5 L' --strength '40 %vol' --temperature '20 C' ${to_45}"
+    "aqueth dilute_spirit --make '5 L' --strength '40 %vol' --temperature '20 C' ${to_45}"
     "--target '45 %vol': target strength 45 % vol at 20 °C is outside .* to 40 % vol.*no higher")
-refuses(dilute_spirit.reading_and_strength "dilute_spirit ${spirit} --reading '80 %vol' ${to_45}"
+refuses(dilute_spirit.reading_and_strength "aqueth dilute_spirit ${spirit} --reading '80 %vol' ${to_45}"
     "either --strength or --reading")
 refuses(dilute_spirit.proof_on_volume_scale
-    "dilute_spirit --amount '2 L' --reading '160 proof' --scale '%vol' --temperature '20 C' ${to_45}"
+    "aqueth dilute_spirit --amount '2 L' --reading '160 proof' --scale '%vol' --temperature '20 C' ${to_45}"
     "the scale is % vol at 20 °C")

@@ -2,7 +2,7 @@
 set(tables ${PROJECT_SOURCE_DIR}/tables)
 set(carey_lewis ${tables}/carey_lewis_1932.csv)
 
-answers(equilibrium_table.isobar "equilibrium_table --liquids '0 to 90 %vol by 10' --altitude '650 m'"
+answers(equilibrium_table.isobar "aqueth equilibrium_table --liquids '0 to 90 %vol by 10' --altitude '650 m'"
     [[^Equilibrium of ethanol and water under 93[.]76 kPa
 .*azeotrope .*
  +liquid +vapour +boils at +relative +uncertainty
@@ -11,76 +11,76 @@ answers(equilibrium_table.isobar "equilibrium_table --liquids '0 to 90 %vol by 1
  +90[.]0 +85[.]7 +70[.]0 +92[.]2 ]])
 # The same in US units: 180 proof are 90 % vol at 60 °F.
 answers(equilibrium_table.us_units
-    "equilibrium_table --liquids '0 to 180 proof by 20' --pressure '29.92 inHg'"
+    "aqueth equilibrium_table --liquids '0 to 180 proof by 20' --pressure '29.92 inHg'"
     [[under 29[.]92 inHg
 .*US proof +% mass +% mol +US proof +% mass +% mol +°F +volatility +± US proof
 .* +180 +85[.]7 +70[.]1 +18[0-9] .* 173[.][0-9] .* 0[.]4
 ]])
-answers(equilibrium_table.isotherm "equilibrium_table --temperature '70 C' --liquids '0 to 100 %mol by 50'"
+answers(equilibrium_table.isotherm "aqueth equilibrium_table --temperature '70 C' --liquids '0 to 100 %mol by 50'"
     "at 70[.]00 °C.*pressure.*kPa.*\n +0 .* 31[.]20 +1[0-9.]* +0[.]0\n.*\n +100 .*72[.][0-9]* +0[.]9[0-9]* +0[.]0\n")
-answers(equilibrium_table.csv "equilibrium_table --liquids '40 %vol' --csv"
+answers(equilibrium_table.csv "aqueth equilibrium_table --liquids '40 %vol' --csv"
     [[^liquid_percent_vol_20C,liquid_percent_mass,.*,relative_volatility,vapour_uncertainty_percent_vol_20C,vapour_uncertainty_percent_mol
 40,33[.]2996[0-9]*,16[.]334[0-9]*,.*,101[.]325,[0-9.]*,0[.]97[0-9]*,1[.]40[0-9]*
 $]])
 # docs/fit_report.txt, section 9: u(y) = 0.0197 at x = 0.0746 under 101.325 kPa. No doubt is stated in a vacuum.
-answers(equilibrium_table.how_sure "equilibrium_table --pressure '1 atm' --liquids '7.46 %mol'"
+answers(equilibrium_table.how_sure "aqueth equilibrium_table --pressure '1 atm' --liquids '7.46 %mol'"
     "uncertainty\n.*% vol\n.* 7[.]46 .* 1[.]8\n.*Uncertainty: one standard uncertainty of the model's vapour; known from 25 to 300 kPa")
-answers(equilibrium_table.how_sure_in_json "equilibrium_table --pressure '1 atm' --liquids '7.46 %mol' --json"
+answers(equilibrium_table.how_sure_in_json "aqueth equilibrium_table --pressure '1 atm' --liquids '7.46 %mol' --json"
     "\"vapour_uncertainty_percent_mol\": 1[.]97")
-answers(equilibrium_table.how_sure_in_vacuum "equilibrium_table --pressure '10 kPa' --liquids '7.46 %mol'"
+answers(equilibrium_table.how_sure_in_vacuum "aqueth equilibrium_table --pressure '10 kPa' --liquids '7.46 %mol'"
     "\n +21[.][0-9]+ [^\n]* -\n")
 # The last option of a line in a script with the line ends of another system.
 answers(equilibrium_table.carriage_return
-    "equilibrium_table --pressure $'101.325 kPa\\r' --liquids $'40 %vol\\r' --csv" "\n40,33[.]2996")
-answers(equilibrium_table.json "equilibrium_table --json"
+    "aqueth equilibrium_table --pressure $'101.325 kPa\\r' --liquids $'40 %vol\\r' --csv" "\n40,33[.]2996")
+answers(equilibrium_table.json "aqueth equilibrium_table --json"
     [["pressure_kPa": 101[.]325,.*"azeotrope": {.*"rows": .*"liquid_percent_mol": 5[.]0.*"relative_volatility"]])
 answers(equilibrium_table.out_of_range_rows
-    "equilibrium_table --pressure '230 kPa' --liquids '0 to 20 %vol by 10'"
+    "aqueth equilibrium_table --pressure '230 kPa' --liquids '0 to 20 %vol by 10'"
     "\n +0 +0 +0 +- +- +- +- +- +-\n +10[.]0.*-: no value, outside the measured points or outside 0[.]01 to 120 °C")
 # A measured point is given back: J. S. Carey and W. K. Lewis, Ind. Eng. Chem. 24 (1932) 882, x = 0.3273.
-answers(equilibrium_table.measured_point "equilibrium_table --measured ${carey_lewis} --liquids '32.73 %mol'"
+answers(equilibrium_table.measured_point "aqueth equilibrium_table --measured ${carey_lewis} --liquids '32.73 %mol'"
     [[^Equilibrium of ethanol and water as measured under 101[.]3 kPa
 .*The points can be trusted.*points +15, 1[.]90 to 89[.]4 % mol
 .*area test +[0-9][.][0-9] % .*temperature +0[.][0-9]+ K from the model on average.*
 .* 32[.]7 .* 58[.]3 +81[.]50 ]])
 answers(equilibrium_table.measured_beyond
-    "equilibrium_table --measured ${carey_lewis} --liquids '0 to 100 %mol by 50' --csv"
+    "aqueth equilibrium_table --measured ${carey_lewis} --liquids '0 to 100 %mol by 50' --csv"
     "\n0,0,0,,,,,101[.]325,,,\n78.*,50,.*\n100,100,100,,,,,101[.]325,,,\n$")
-answers(equilibrium_table.measured_in_json "equilibrium_table --measured ${tables}/lai_2014.csv --json"
+answers(equilibrium_table.measured_in_json "aqueth equilibrium_table --measured ${tables}/lai_2014.csv --json"
     "\"consistency\": {.*\"trusted\": true,.*\"points\": 16,.*\"rows\"")
 answers(equilibrium_table.one_pressure_of_several
-    "equilibrium_table --measured ${tables}/beebe_1942.csv --pressure '380 mmHg'" "points +[12][0-9], ")
+    "aqueth equilibrium_table --measured ${tables}/beebe_1942.csv --pressure '380 mmHg'" "points +[12][0-9], ")
 answers(equilibrium_table.own_file
-    "equilibrium_table --liquids '10 %mol' \\
+    "aqueth equilibrium_table --liquids '10 %mol' \\
         --measured <(printf 'x,y\\r\\n0.05,0.32\\n0.1,0.44\\n0.3,0.57\\n0.6,0.69\\n')"
     "points +4, 5[.]00 to 60[.]0 % mol.* 44[.]0 +- ")
 answers(equilibrium_table.points_not_to_be_trusted
-    "equilibrium_table --measured <(printf '0.05,0.2\\n0.1,0.3\\n0.3,0.45\\n0.6,0.6\\n') --liquids '10 %mol'"
+    "aqueth equilibrium_table --measured <(printf '0.05,0.2\\n0.1,0.3\\n0.3,0.45\\n0.6,0.6\\n') --liquids '10 %mol'"
     "Do not trust the points")
 
-refuses(equilibrium_table.two_conditions "equilibrium_table --temperature '70 C' --pressure '1 bar'"
+refuses(equilibrium_table.two_conditions "aqueth equilibrium_table --temperature '70 C' --pressure '1 bar'"
     "either --temperature or a pressure")
 refuses(equilibrium_table.measured_at_a_temperature
-    "equilibrium_table --temperature '70 C' --measured ${carey_lewis}"
+    "aqueth equilibrium_table --temperature '70 C' --measured ${carey_lewis}"
     "needs a pressure")
-refuses(equilibrium_table.too_hot "equilibrium_table --temperature '130 C'"
+refuses(equilibrium_table.too_hot "aqueth equilibrium_table --temperature '130 C'"
     "--temperature '130 C': temperature 130 °C is outside 0.01 to 120 °C")
-refuses(equilibrium_table.no_row "equilibrium_table --pressure '900 kPa'"
+refuses(equilibrium_table.no_row "aqueth equilibrium_table --pressure '900 kPa'"
     "--pressure '900 kPa': pressure 900 kPa is outside")
-refuses(equilibrium_table.strength_above_100 "equilibrium_table --liquids '90 to 110 %vol by 10'"
+refuses(equilibrium_table.strength_above_100 "aqueth equilibrium_table --liquids '90 to 110 %vol by 10'"
     "110 % vol at 20 °C is outside")
-refuses(equilibrium_table.no_unit "equilibrium_table --liquids '0 to 100'" "the unit is missing")
-refuses(equilibrium_table.temperatures "equilibrium_table --liquids '10 to 20 C'" "expected a strength")
-refuses(equilibrium_table.no_file "equilibrium_table --measured /nonexistent/x.csv"
+refuses(equilibrium_table.no_unit "aqueth equilibrium_table --liquids '0 to 100'" "the unit is missing")
+refuses(equilibrium_table.temperatures "aqueth equilibrium_table --liquids '10 to 20 C'" "expected a strength")
+refuses(equilibrium_table.no_file "aqueth equilibrium_table --measured /nonexistent/x.csv"
     "--measured '/nonexistent/x.csv': cannot be read: No such file")
-refuses(equilibrium_table.folder "equilibrium_table --measured /" "cannot be read: Is a directory")
-refuses(equilibrium_table.endless_file "equilibrium_table --measured /dev/zero" "longer than 1 MiB")
-refuses(equilibrium_table.no_text "equilibrium_table --measured <(printf 'a\\0b')" "no text")
-refuses(equilibrium_table.empty_file "equilibrium_table --measured /dev/null" "--measured '/dev/null': the file has no points\n$")
-refuses(equilibrium_table.other_pressure "equilibrium_table --measured ${carey_lewis} --altitude '1500 m'"
+refuses(equilibrium_table.folder "aqueth equilibrium_table --measured /" "cannot be read: Is a directory")
+refuses(equilibrium_table.endless_file "aqueth equilibrium_table --measured /dev/zero" "longer than 1 MiB")
+refuses(equilibrium_table.no_text "aqueth equilibrium_table --measured <(printf 'a\\0b')" "no text")
+refuses(equilibrium_table.empty_file "aqueth equilibrium_table --measured /dev/null" "--measured '/dev/null': the file has no points\n$")
+refuses(equilibrium_table.other_pressure "aqueth equilibrium_table --measured ${carey_lewis} --altitude '1500 m'"
     "the file has no point at 84[.]5[56]* kPa; 15 at other pressures, the first at 101[.]3")
 refuses(equilibrium_table.three_points
-    "equilibrium_table --measured <(printf '0.1,0.4\\n0.2,0.5\\n0.3,0.6\\n')"
+    "aqueth equilibrium_table --measured <(printf '0.1,0.4\\n0.2,0.5\\n0.3,0.6\\n')"
     "number of points 3 is outside 4")
 
 # What a file may look like. One table of four points in other dresses: x = 0.1 has y = 0.44 at 86 °C.
@@ -88,7 +88,7 @@ set(four "0.05 0.32 90.5|0.1 0.44 86|0.3 0.57 81.7|0.6 0.69 79.3")
 function(reads name head rows)
   string(REPLACE "|" "\\n" rows "${rows}")
   answers(equilibrium_table.reads.${name}
-      "equilibrium_table --liquids '10 %mol' --measured <(printf '${head}${rows}\\n')"
+      "aqueth equilibrium_table --liquids '10 %mol' --measured <(printf '${head}${rows}\\n')"
       "points +4, 5[.]00 to 60[.]0 % mol.* 10[.]0 .* 44[.]0 +86[.]00 ")
 endfunction()
 function(reads_as name head separator)
@@ -109,21 +109,21 @@ reads(fahrenheit "x,y,temperature_f\\n" "0.05,0.32,194.9|0.1,0.44,186.8|0.3,0.57
 reads(percent "x_percent_mol,y_percent_mol,t\\n" "5,32,90.5|10,44,86|30,57,81.7|60,69,79.3")
 # The case of a name must not mix in the points of another pressure.
 answers(equilibrium_table.other_pressure_left_out
-    "equilibrium_table --liquids '10 %mol' --measured <(printf \\
+    "aqueth equilibrium_table --liquids '10 %mol' --measured <(printf \\
         'x,y,Pressure_kPa\\n.05,.32,101\\n.1,.44,101\\n.3,.57,101\\n.6,.69,101\\n.2,.6,50\\n')"
     "points +4, 5[.]00 to 60[.]0 % mol; 1 at another pressure left out\n.* 44[.]0 ")
 answers(equilibrium_table.reads_itself
     "f=$(mktemp); trap 'rm $f' EXIT
-equilibrium_table --liquids '0 to 100 %mol by 5' --csv >$f
-equilibrium_table --liquids '35 %mol' --measured $f"
+aqueth equilibrium_table --liquids '0 to 100 %mol by 5' --csv >$f
+aqueth equilibrium_table --liquids '35 %mol' --measured $f"
     "can be trusted.*points +21, 0 to 100 % mol; not used: columns relative_volatility, vapour_[^\n]*\n.* 35[.]0 ")
 answers(equilibrium_table.names_what_it_does_not_use
-    "equilibrium_table --json --measured <(printf 'run,x,y\\na,.05,.32\\nb,.1,.44\\nc,.3,.57\\nd,.6,.69\\ne,.7,\\n')"
+    "aqueth equilibrium_table --json --measured <(printf 'run,x,y\\na,.05,.32\\nb,.1,.44\\nc,.3,.57\\nd,.6,.69\\ne,.7,\\n')"
     "\"empty_lines\": 1,.*\"ignored_columns\": .[ \n]*\"run\"")
 
 # What it may not. The file, the line and the column are named.
 function(refuses_points name file err)
-  refuses(equilibrium_table.${name} "equilibrium_table --measured <(printf '${file}')"
+  refuses(equilibrium_table.${name} "aqueth equilibrium_table --measured <(printf '${file}')"
       "--measured '/dev/fd/[0-9]+': ${err}")
 endfunction()
 refuses_points(percent_for_fractions "10,44\\n20,52\\n" "line 1, column x: 10 is outside 0 to 1; is this percent[?]")
@@ -142,8 +142,8 @@ refuses_points(open_quote "x,y\\n0.1,\"0.44\\n" "line 2: a quote opens here and 
 # Names that are not UTF-8 make no invalid JSON and no internal error.
 answers(equilibrium_table.name_in_latin_1
     "f=$(mktemp); printf 'x,y,bl\\xe9\\n.05,.32,1\\n.1,.44,1\\n.3,.57,1\\n.6,.69,1\\n' >$f
-equilibrium_table --json --measured $f; rm $f"
+aqueth equilibrium_table --json --measured $f; rm $f"
     "\"ignored_columns\": .[ \n]*\"bl�\"")
 add_case(equilibrium_table.name_in_latin_1_in_a_message
-    "equilibrium_table --measured $(printf '/nonexistent/\\xe9.csv')" 2 "^$"
+    "aqueth equilibrium_table --measured $(printf '/nonexistent/\\xe9.csv')" 2 "^$"
     "--measured '/nonexistent/�.csv': cannot be read")

@@ -1,67 +1,67 @@
 # SPDX-License-Identifier: BSL-1.0
 set(spirit "--amount '3.55 L' --strength '45 %vol' --temperature '22 C'")
 
-answers(fill_bottles.half_litres "fill_bottles ${spirit} --bottle '500 mL'"
+answers(fill_bottles.half_litres "aqueth fill_bottles ${spirit} --bottle '500 mL'"
     [[^Fill 500[.]8 mL at 22 °C, or 469[.]2 g, into each bottle: 7 bottles[.]
 .*pure alcohol +225[.]0 mL at 20 °C per bottle
 .*left over .* 44[.]62 mL at 22 °C.*room +the bottle must hold 508 mL to the cork: .*bursts]])
 answers(fill_bottles.at_20
-    "fill_bottles --amount '2.1 L' --strength '40 %vol' --temperature '20 C' --bottle '70 cl'"
+    "aqueth fill_bottles --amount '2.1 L' --strength '40 %vol' --temperature '20 C' --bottle '70 cl'"
     "^Fill 700[.]0 mL at 20 °C, or 662[.]9 g, into each bottle: 3 bottles[.]")
 answers(fill_bottles.one
-    "fill_bottles --amount '1 L' --strength '40 %vol' --temperature '20 C' --bottle '0.7L'"
+    "aqueth fill_bottles --amount '1 L' --strength '40 %vol' --temperature '20 C' --bottle '0.7L'"
     ": 1 bottle[.]")
-answers(fill_bottles.json "fill_bottles ${spirit} --bottle '500 mL' --json"
+answers(fill_bottles.json "aqueth fill_bottles ${spirit} --bottle '500 mL' --json"
     [["bottles": 7.0,.*"fill_volume_L": 0[.]50076831.*"fill_mass_kg": 0[.]4697710.*"fill_balance_indication_kg": 0[.]46924]])
 answers(fill_bottles.us
-    "fill_bottles --amount '2 gal' --strength '90 proof' --temperature '68 F' --bottle '750 mL' --us"
+    "aqueth fill_bottles --amount '2 gal' --strength '90 proof' --temperature '68 F' --bottle '750 mL' --us"
     "^Fill 25[.]4[45] US fl oz at 68 °F.*: 10 bottles.*label volume +750 mL at 60 °F.*from memory")
 # 750 mL at 60 °F are 752.31 mL at 20 °C for 40 % vol (bottling_test.cpp).
 answers(fill_bottles.us_label
-    "fill_bottles --amount '10 L' --strength '40 %vol' --temperature '20 C' --bottle '750 mL' --filling us"
+    "aqueth fill_bottles --amount '10 L' --strength '40 %vol' --temperature '20 C' --bottle '750 mL' --filling us"
     "^Fill 752[.]3 mL at 20 °C.*label volume +750 mL at 60 °F\n +27 CFR 19[.]1 names no temperature")
 answers(fill_bottles.us_label_json
-    "fill_bottles --amount '10 L' --strength '40 %vol' --temperature '20 C' --bottle '750 mL' --filling us --json"
+    "aqueth fill_bottles --amount '10 L' --strength '40 %vol' --temperature '20 C' --bottle '750 mL' --filling us --json"
     [["fill_volume_L": 0[.]75231.*"label_volume_L": 0[.]75,.*"label_temperature_C": 15[.]555]])
 answers(fill_bottles.european_label_in_us_units
-    "fill_bottles --amount '2 gal' --strength '90 proof' --temperature '68 F' --bottle '750 mL' --us --filling eu"
+    "aqueth fill_bottles --amount '2 gal' --strength '90 proof' --temperature '68 F' --bottle '750 mL' --us --filling eu"
     "^Fill 25[.]36 US fl oz at 68 °F.*750 mL at 20 °C")
-refuses(fill_bottles.other_rule "fill_bottles ${spirit} --bottle '500 mL' --filling uk" "--filling 'uk': expected eu or us")
+refuses(fill_bottles.other_rule "aqueth fill_bottles ${spirit} --bottle '500 mL' --filling uk" "--filling 'uk': expected eu or us")
 
 refuses(fill_bottles.more_than_there_is
-    "fill_bottles --amount '0.5 L' --strength '40 %vol' --temperature '20 C' --bottle '0.7L'"
+    "aqueth fill_bottles --amount '0.5 L' --strength '40 %vol' --temperature '20 C' --bottle '0.7L'"
     "--bottle '0[.]7L': larger than the whole amount: --amount '0[.]5 L' is 500[.]0 mL at 20 °C")
-refuses(fill_bottles.no_bottle "fill_bottles ${spirit}" "--bottle is required")
-refuses(fill_bottles.empty_bottle "fill_bottles ${spirit} --bottle '0 mL'"
+refuses(fill_bottles.no_bottle "aqueth fill_bottles ${spirit}" "--bottle is required")
+refuses(fill_bottles.empty_bottle "aqueth fill_bottles ${spirit} --bottle '0 mL'"
     "--bottle '0 mL': volume 0 L is outside")
-refuses(fill_bottles.negative_bottle "fill_bottles ${spirit} --bottle '-700 mL'"
+refuses(fill_bottles.negative_bottle "aqueth fill_bottles ${spirit} --bottle '-700 mL'"
     "--bottle '-700 mL': volume -0[.]7 L is outside")
-refuses(fill_bottles.bottle_without_unit "fill_bottles ${spirit} --bottle 700"
+refuses(fill_bottles.bottle_without_unit "aqueth fill_bottles ${spirit} --bottle 700"
     "--bottle '700': the unit is missing; expected a volume: mL")
-refuses(fill_bottles.bottle_by_weight "fill_bottles ${spirit} --bottle '700 g'"
+refuses(fill_bottles.bottle_by_weight "aqueth fill_bottles ${spirit} --bottle '700 g'"
     "'g' is the unit of a mass; expected a volume")
-refuses(fill_bottles.bottle_in_degrees "fill_bottles ${spirit} --bottle '20 C'"
+refuses(fill_bottles.bottle_in_degrees "aqueth fill_bottles ${spirit} --bottle '20 C'"
     "'C' is the unit of a temperature; expected a volume")
-answers(fill_bottles.comma "fill_bottles ${spirit} --bottle '0,7 L'" "Fill ")
+answers(fill_bottles.comma "aqueth fill_bottles ${spirit} --bottle '0,7 L'" "Fill ")
 refuses(fill_bottles.strength_above_100
-    "fill_bottles --amount '3 L' --strength '450 %vol' --temperature '22 C' --bottle '700 mL'"
+    "aqueth fill_bottles --amount '3 L' --strength '450 %vol' --temperature '22 C' --bottle '700 mL'"
     "450 % vol at 20 °C is outside 0 to 100")
 refuses(fill_bottles.negative_strength
-    "fill_bottles --amount '3 L' --strength '-45 %vol' --temperature '22 C' --bottle '700 mL'"
+    "aqueth fill_bottles --amount '3 L' --strength '-45 %vol' --temperature '22 C' --bottle '700 mL'"
     "-45 % vol at 20 °C is outside 0 to 100")
 refuses(fill_bottles.hot
-    "fill_bottles --amount '3 L' --strength '45 %vol' --temperature '90 C' --bottle '700 mL'"
+    "aqueth fill_bottles --amount '3 L' --strength '45 %vol' --temperature '90 C' --bottle '700 mL'"
     "90 °C is outside -20 to 83[.]")
 refuses(fill_bottles.frozen
-    "fill_bottles --amount '3 L' --strength '8 %vol' --temperature '-12 C' --bottle '700 mL'"
+    "aqueth fill_bottles --amount '3 L' --strength '8 %vol' --temperature '-12 C' --bottle '700 mL'"
     "--temperature '-12 C': temperature -12 °C is outside .*freezing")
 refuses(fill_bottles.slightly_frozen
-    "fill_bottles --amount '3 L' --strength '2 %vol' --temperature '-2 C' --bottle '700 mL'"
+    "aqueth fill_bottles --amount '3 L' --strength '2 %vol' --temperature '-2 C' --bottle '700 mL'"
     "--temperature '-2 C': temperature -2 °C is outside .*freezing")
 foreach(zero "-0 C" "1e-300 C" "31.9999999999 F" "273.15 K")  # as somebody would have written it
   answers(fill_bottles.freezing.${zero}
-      "fill_bottles --amount '3 L' --strength '45 %vol' --temperature '${zero}' --bottle '500 mL'"
+      "aqueth fill_bottles --amount '3 L' --strength '45 %vol' --temperature '${zero}' --bottle '500 mL'"
       "^Fill 492[.]8 mL at 0 °C, ")
 endforeach()
-refuses(fill_bottles.too_many "fill_bottles --amount '1e9 L' --strength '40 %vol' --temperature '20 C' --bottle '1e-6 L'"
+refuses(fill_bottles.too_many "aqueth fill_bottles --amount '1e9 L' --strength '40 %vol' --temperature '20 C' --bottle '1e-6 L'"
     "--bottle '1e-6 L': label volume 1e-06 L .*no more than 1e12 bottles")

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: BSL-1.0
-set(run "follow_traces --charge '25 L' --strength '11 %vol' --power '2 kW' --end 'distillate 5 %vol'")
+set(run "aqueth follow_traces --charge '25 L' --strength '11 %vol' --power '2 kW' --end 'distillate 5 %vol'")
 set(folder "d=$(mktemp -d) && trap 'rm -r $d' EXIT && cd $d &&")
 
 # The figures are those of the library, whose own tests hold them to closed forms and balances.

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: BSL-1.0
-set(run "forecast_run --charge '25 L' --strength '11 %vol' --power '2 kW'")
+set(run "aqueth forecast_run --charge '25 L' --strength '11 %vol' --power '2 kW'")
 set(folder "d=$(mktemp -d) && trap 'rm -r $d' EXIT && cd $d &&")
 
 # The figures are those of the library, whose own tests hold them to Rayleigh's equation and to a fine quadrature.
@@ -91,7 +91,7 @@ refuses(forecast_run.more_than_there_is "${run} --end 'collected 30 L'"
     "collected volume 30 L is outside 0 to 24[.]5[0-9]* L .*no still is boiled dry")
 refuses(forecast_run.past_already "${run} --end 'still 12 %vol'" "strength in the still 12 % vol at 20 °C is outside 0 to 11 ")
 foreach(amount "25 L" "25 kg" "3 gal")  # there already, however the charge was measured
-  refuses(forecast_run.there_already.${amount} "forecast_run --charge '${amount}' --strength '11 %vol' --power '2 kW' --end 'elapsed 1 h; still 11 %vol'"
+  refuses(forecast_run.there_already.${amount} "aqueth forecast_run --charge '${amount}' --strength '11 %vol' --power '2 kW' --end 'elapsed 1 h; still 11 %vol'"
       "--end 'still 11 %vol': strength in the still 11 % vol at 20 °C is outside 0 to (11|10[.]99999[0-9]*) .*is already met at the start of the run")
 endforeach()
 refuses(forecast_run.discards_too_much "${run} --discard '30 L' --end 'collected 1 L'" "--discard '30 L': collected volume 30 L is outside 0 to 1 L")
@@ -112,13 +112,13 @@ refuses(forecast_run.frozen_wash "${run} --temperature -10C --extract '5 plato' 
 refuses(forecast_run.too_hot "${run} --end 'boiling 120 C'" "boiling temperature 120 °C is outside 91[.]6[0-9]* to 99[.]9")
 refuses(forecast_run.late_cut "${run} --cuts 'collected 2 L' --end 'collected 1 L'"
     "collected volume 2 L is outside 0 to 1 L .*the cut comes later")
-refuses(forecast_run.azeotrope "forecast_run --charge '25 L' --strength '98 %vol' --power '2 kW' --end 'collected 1 L'"
+refuses(forecast_run.azeotrope "aqueth forecast_run --charge '25 L' --strength '98 %vol' --power '2 kW' --end 'collected 1 L'"
     "strength of the charge 98 % vol at 20 °C is outside .* to 97[.][0-9]+ .*azeotrope")
-refuses(forecast_run.water "forecast_run --charge '25 L' --strength '0 %vol' --power '2 kW' --end 'collected 1 L'"
+refuses(forecast_run.water "aqueth forecast_run --charge '25 L' --strength '0 %vol' --power '2 kW' --end 'collected 1 L'"
     "strength of the charge 0 % vol")
-refuses(forecast_run.no_power "forecast_run --charge '25 L' --strength '11 %vol' --power '0 W' --end 'collected 1 L'"
+refuses(forecast_run.no_power "aqueth forecast_run --charge '25 L' --strength '11 %vol' --power '0 W' --end 'collected 1 L'"
     "--power '0 W': power 0 W is outside")
-refuses(forecast_run.negative_power "forecast_run --charge '25 L' --strength '11 %vol' --power '-2 kW' --end 'collected 1 L'"
+refuses(forecast_run.negative_power "aqueth forecast_run --charge '25 L' --strength '11 %vol' --power '-2 kW' --end 'collected 1 L'"
     "--power '-2 kW': power -2000 W is outside")
 refuses(forecast_run.loses_all "${run} --pot-loss '30 W/K' --end 'collected 1 L'"
     "power 2000 W is not a number of at least 215[0-9.]* W .*loses to the room")
@@ -143,13 +143,13 @@ refuses(forecast_run.thin_air "${run} --pressure '3 kPa' --end 'collected 1 L'" 
 refuses(forecast_run.strange_flows "${run} --stages 4 --reflux 3 --flows other --end 'collected 1 L'" "'constant' or 'enthalpy'")
 
 refuses(forecast_run.extract_beside_mass
-    "forecast_run --charge '25 kg' --strength '11 %mass' --extract '10 plato' --power '2 kW' --end 'elapsed 1 h'"
+    "aqueth forecast_run --charge '25 kg' --strength '11 %mass' --extract '10 plato' --power '2 kW' --end 'elapsed 1 h'"
     "--strength '11 %mass': with --extract, give the strength of the whole wash in %vol")
 refuses(forecast_run.extract_beside_moles
-    "forecast_run --charge '25 kg' --strength '5 %mol' --extract '10 plato' --power '2 kW' --end 'elapsed 1 h'"
+    "aqueth forecast_run --charge '25 kg' --strength '5 %mol' --extract '10 plato' --power '2 kW' --end 'elapsed 1 h'"
     "--strength '5 %mol': with --extract, give the strength of the whole wash in %vol")
 refuses(forecast_run.extract_beside_density
-    "forecast_run --charge '25 kg' --strength '984 kg/m3' --extract '10 plato' --power '2 kW' --end 'elapsed 1 h'"
+    "aqueth forecast_run --charge '25 kg' --strength '984 kg/m3' --extract '10 plato' --power '2 kW' --end 'elapsed 1 h'"
     "--strength '984 kg/m3': with --extract, give the strength of the whole wash in %vol")
 
 # Vapour that condenses in the neck of a bare pot runs back and enriches, as one equilibrium stage whose only reflux
@@ -158,7 +158,7 @@ foreach(case "0 %;1[.]646;54[.]12" "5 %;1[.]842;55[.]00" "10 %;2[.]018;55[.]93" 
   list(GET case 0 loss)
   list(GET case 1 litres)
   list(GET case 2 strength)
-  answers("forecast_run.neck.${loss}" "forecast_run --charge '25 L' --strength '11 %vol' --power '1.5 kW' --pot-loss '3 W/K' --heat-loss '${loss}' --discard '100 mL' --cuts 'distillate 50 %vol' --end 'distillate 10 %vol'"
+  answers("forecast_run.neck.${loss}" "aqueth forecast_run --charge '25 L' --strength '11 %vol' --power '1.5 kW' --pot-loss '3 W/K' --heat-loss '${loss}' --discard '100 mL' --cuts 'distillate 50 %vol' --end 'distillate 10 %vol'"
       "^Hearts: ${litres} L at ${strength} % vol[.] Kept in all: ")
 endforeach()
 # Plates whose only reflux condenses in the head.
@@ -207,11 +207,11 @@ refuses(forecast_run.empty_name "${run} ${three} --names 'a,,b'" "--names 'a,,b'
 refuses(forecast_run.pot_without_unit "${run} --end 'pot 1'" "--end 'pot 1': '1': the unit is missing; expected the pot's strength or temperature")
 
 # A charge of 0.1 % vol balances as well as a strong one.
-answers(forecast_run.weak_charge_conserves "forecast_run --charge '25 L' --strength '0.1 %vol' --power '2 kW' --end 'pot 0.01 %vol' --points 2 --json"
+answers(forecast_run.weak_charge_conserves "aqueth forecast_run --charge '25 L' --strength '0.1 %vol' --power '2 kW' --end 'pot 0.01 %vol' --points 2 --json"
     "\"ethanol\": -?(0[.]0|[0-9.]+e-(09|1[0-9])),")
 
 # The doubt about the vapour, carried through the run: over a wash a lower vapour is worth a fifth and more.
-answers(forecast_run.how_sure "forecast_run --charge '25 L' --strength '11 %vol' --power '1.5 kW' --discard '100 mL' --cuts 'distillate 50 %vol' --end 'distillate 10 %vol'"
+answers(forecast_run.how_sure "aqueth forecast_run --charge '25 L' --strength '11 %vol' --power '1.5 kW' --discard '100 mL' --cuts 'distillate 50 %vol' --end 'distillate 10 %vol'"
     "^Hearts: 1[.]646 L at 54[.]12 % vol.*\n  uncertainty +1[.][23][0-9]+ L at 5[23][.][0-9]+ % vol, 2[0-9] % less alcohol, if the vapour is weaker by one standard uncertainty\n")
 answers(forecast_run.how_sure_json "${run} --end 'collected 1 L' --points 2 --json"
     "\"with_vapour_weaker_by_standard_uncertainty\": {\n +\"product\": {.*\"strength_percent_vol_20C\": 5[0-9][.].*\"alcohol_over_that_of_the_forecast\": 0[.]9[0-9]+,")
@@ -240,7 +240,7 @@ refuses(forecast_run.pot_heat "${run} --pot-heat '1e300 kJ/K' --end 'collected 1
 refuses(forecast_run.negative_pot_heat "${run} --pot-heat '-1 J/K' --end 'collected 1 L'" "--pot-heat '-1 J/K': heat capacity -1 J/K is outside")
 refuses(forecast_run.pot_loss "${run} --pot-loss '2e6 W/K' --end 'collected 1 L'"
     "--pot-loss '2e6 W/K': heat loss coefficient 2000000 W/K is outside 0 to 1000000 W/K")
-refuses(forecast_run.endless "forecast_run --charge '1e9 L' --strength '11 %vol' --power '0.001 W' --end 'still 1 %vol'"
+refuses(forecast_run.endless "aqueth forecast_run --charge '1e9 L' --strength '11 %vol' --power '0.001 W' --end 'still 1 %vol'"
     "--power '0.001 W': power 0[.]001 W is not a number of at least 6[0-9]+[.][0-9]+ W .*a million hours")
 refuses(forecast_run.too_many_ends "${run} --end \"$(printf 'elapsed 1 h;%.0s' {1..20}) elapsed 1 h\""
     "--end '.*': number of ends of the run 21 is outside 1 to 20")
@@ -250,16 +250,16 @@ refuses(forecast_run.end_without_unit "${run} --end 'still 0.5'" "--end 'still 0
 
 # What a small still really does: against the figures of an independent dynamic model (a partial condenser of 20 %
 # before the total one: 2.191 L at 87.3 %; without it 1.942 L at 85.7 %; within 1 %).
-set(column "forecast_run --charge '25 L' --strength '11 %vol' --power '1.5 kW' --pot-loss '3 W/K' --plates 4 --reflux 3 --discard '100 mL' --cuts 'distillate 80 %vol' --end 'distillate 20 %vol'")
+set(column "aqueth forecast_run --charge '25 L' --strength '11 %vol' --power '1.5 kW' --pot-loss '3 W/K' --plates 4 --reflux 3 --discard '100 mL' --cuts 'distillate 80 %vol' --end 'distillate 20 %vol'")
 answers(forecast_run.column_alone "${column}" "^Hearts: 1[.]9[45][0-9]+ L at 85[.][67]")
 answers(forecast_run.neck_on_a_column "${column} --heat-loss '20 %'" "^Hearts: 2[.](1[789]|20)[0-9]* L at 87[.][234]")
 answers(forecast_run.neck_in_watts "${column} --heat-loss '0 W/K'" "^Hearts: 1[.]9[45][0-9]+ L at 85[.][67]")
 answers(forecast_run.neck_loses_more "${column} --heat-loss '2 W/K'" "^Hearts: 2[.]0[0-9]+ L at 86[.]")
 answers(forecast_run.partial_condenser
-    "forecast_run --charge '25 L' --strength '11 %vol' --power '1.5 kW' --plates 3 --partial-condenser '70 %' --end 'distillate 80 %vol' --json"
+    "aqueth forecast_run --charge '25 L' --strength '11 %vol' --power '1.5 kW' --plates 3 --partial-condenser '70 %' --end 'distillate 80 %vol' --json"
     "\"partial_condenser\": [1-9]")
 answers(forecast_run.partial_condenser_by_its_water
-    "forecast_run --charge '25 L' --strength '11 %vol' --power '1.5 kW' --plates 3 --partial-condenser '0.4 L/min, 15 C, 45 C' --end 'distillate 80 %vol'"
+    "aqueth forecast_run --charge '25 L' --strength '11 %vol' --power '1.5 kW' --plates 3 --partial-condenser '0.4 L/min, 15 C, 45 C' --end 'distillate 80 %vol'"
     "^Distillate: ")
 answers(forecast_run.cold_reflux "${column} --reflux-temperature '40 C'" "^Hearts: 2[.]0[0-9]+ L at 8[56]")
 # The same model: 60 mL on a plate and 10 mL in the condenser 2.057 L at 85.5 % vol; 120 and 20 mL 2.122 L at 85.2 %,
@@ -278,7 +278,7 @@ refuses(forecast_run.negative_start "${column} --total-reflux '-5 min'" "--total
 refuses(forecast_run.start_without_a_condenser "${run} --partial-condenser '50 %' --total-reflux '10 min' --end 'collected 1 L'" "--total-reflux '10 min': .*only a total condenser can return everything")
 refuses(forecast_run.takes_too_much "${run} --plates 4 --take-off '2 L/min' --end 'collected 1 L'" "--take-off '2 L/min': take-off rate 2000 mL/min is outside 0 to")
 answers(forecast_run.take_off
-    "forecast_run --charge '25 L' --strength '11 %vol' --power '1.5 kW' --plates 4 --take-off '20 mL/min' --end 'elapsed 60 min'"
+    "aqueth forecast_run --charge '25 L' --strength '11 %vol' --power '1.5 kW' --plates 4 --take-off '20 mL/min' --end 'elapsed 60 min'"
     "^Distillate: 1[.]2[0-9]+ L at")
 answers(forecast_run.total_reflux "${column} --total-reflux '30 min'" "[0-9] h [0-9]+ min of boiling.*\n  foreshots +100[.]0 mL +[0-9.]+ % vol +0 h 3[0-9] min")
 answers(forecast_run.head_and_spout

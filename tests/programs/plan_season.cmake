@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: BSL-1.0
-set(season "plan_season --wash '200 L' --strength '9 %vol' --pot-charge '24 L' --strip-end 'distillate 3 %vol' --power '2 kW' --heat-loss '10 %'")
+set(season "aqueth plan_season --wash '200 L' --strength '9 %vol' --pot-charge '24 L' --strip-end 'distillate 3 %vol' --power '2 kW' --heat-loss '10 %'")
 set(cut "--discard '150 mL' --cuts 'distillate 60 %vol' --end 'distillate 10 %vol'")
 set(run "${season} ${cut}")
 
@@ -20,15 +20,15 @@ answers(plan_season.between "a=$(${run} --json | grep hours); b=$(${run} --betwe
 answers(plan_season.column "${season} --plates 4 --reflux 2 --discard '150 mL' --cuts 'distillate 80 %vol' --end 'distillate 20 %vol'" "^Hearts of a lot: [0-9.]+ L at 8[0-9.]+ % vol")
 answers(plan_season.us "${run} --us" "^Hearts of a lot: [0-9.]+ US gal at 14[0-9.]+ US proof, [0-9.]+ proof gal")
 
-refuses(plan_season.thimble "plan_season --wash '200 L' --strength '9 %vol' --pot-charge '0.1 L' --strip-end 'distillate 3 %vol' --power '2 kW' ${cut}"
+refuses(plan_season.thimble "aqueth plan_season --wash '200 L' --strength '9 %vol' --pot-charge '0.1 L' --strip-end 'distillate 3 %vol' --power '2 kW' ${cut}"
     "--pot-charge '0.1 L': number of runs 2000 is outside 1 to 1000")
 refuses(plan_season.loses_all "${run} --lost '30 %'" "--lost '30 %': share that is lost 0[.]3 is outside 0 to 0[.]2")
 refuses(plan_season.negative_time "${run} --between '-1 h'" "--between '-1 h': time between runs -1 h is outside 0 to 1000")
 refuses(plan_season.nothing_to_return "${season} --cuts 'distillate 60 %vol' --end 'distillate 10 %vol' --return-heads" "--return-heads needs --discard")
 refuses(plan_season.no_hearts "${season} --discard '150 mL' --end 'distillate 10 %vol' --return-heads" "number of hearts 0 is outside 1 to")
-refuses(plan_season.strip_past "plan_season --wash '200 L' --strength '9 %vol' --pot-charge '24 L' --strip-end 'pot 10 %vol' --power '2 kW' ${cut}"
+refuses(plan_season.strip_past "aqueth plan_season --wash '200 L' --strength '9 %vol' --pot-charge '24 L' --strip-end 'pot 10 %vol' --power '2 kW' ${cut}"
     "--strip-end 'pot 10 %vol': strength in the still 10 % vol")
-refuses(plan_season.strip_keeps "plan_season --wash '200 L' --strength '9 %vol' --pot-charge '24 L' --strip-end 'strength lost' --power '2 kW' ${cut}" "--strip-end 'strength lost': a strip keeps no strength")
+refuses(plan_season.strip_keeps "aqueth plan_season --wash '200 L' --strength '9 %vol' --pot-charge '24 L' --strip-end 'strength lost' --power '2 kW' ${cut}" "--strip-end 'strength lost': a strip keeps no strength")
 refuses(plan_season.stray_price "${run} --water-price 4" "--water-price needs --water-in, --water-out or --receiver")
 refuses(plan_season.diluted_to_water "${run} --dilute-to '0.5 %vol'" "--dilute-to '0.5 %vol': strongest charge 0[.]5 % vol at 20 °C is outside 1 to 100")
-refuses(plan_season.no_wash "plan_season --wash '0 L' --strength '9 %vol' --pot-charge '24 L' --strip-end 'distillate 3 %vol' --power '2 kW' ${cut}" "--wash '0 L': volume 0 L is outside")
+refuses(plan_season.no_wash "aqueth plan_season --wash '0 L' --strength '9 %vol' --pot-charge '24 L' --strip-end 'distillate 3 %vol' --power '2 kW' ${cut}" "--wash '0 L': volume 0 L is outside")

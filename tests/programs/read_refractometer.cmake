@@ -1,41 +1,41 @@
 # SPDX-License-Identifier: BSL-1.0
 # The wash of judge_wash: 1.085 to 0.992 is 12.41 % vol and 2.18 °P by Balling's balance and the density.
-answers(read_refractometer.two_readings "read_refractometer --reading '6.5 brix' --gravity '0.992 sg'"
+answers(read_refractometer.two_readings "aqueth read_refractometer --reading '6.5 brix' --gravity '0.992 sg'"
     "^The wash holds 12[.]40 % vol and 2[.]17 °P, give or take 0[.]40 and 0[.]13 [(]95 %[)][.].*uncertainty +[0-9]+ % from the refractometer.*counts as sucrose.*66 g/L only")
-answers(read_refractometer.three_ways "read_refractometer --reading '6.5 brix' --gravity '0.992 sg' --original '1.085 sg'"
+answers(read_refractometer.three_ways "aqueth read_refractometer --reading '6.5 brix' --gravity '0.992 sg' --original '1.085 sg'"
     "original, gravity 12[.]41 % vol and 2[.]18 °P.*original, index +12[.]4[0-9] % vol and 2[.]1[0-9] °P")
-answers(read_refractometer.original "read_refractometer --reading '6.5 brix' --original '1.085 sg'"
+answers(read_refractometer.original "aqueth read_refractometer --reading '6.5 brix' --original '1.085 sg'"
     "^The wash holds 12[.]4 % vol and 2[.]2 °P[.].*before +20[.]47 °P.*gravity now +0[.]9919.*0[.]1 °Bx +is 0[.]087 % vol")
-answers(read_refractometer.must "read_refractometer --reading '20 brix' --original '20 plato'" "^The wash holds 0[.]0 % vol and 20[.]0 °P")
-answers(read_refractometer.both_by_refractometer "read_refractometer --reading '6.5 brix' --original '20.47 brix'" "^The wash holds 12[.]4 % vol and 2[.]2 °P")
-answers(read_refractometer.json "read_refractometer --reading 1.34254 --gravity '990.22 kg/m3' --json"
+answers(read_refractometer.must "aqueth read_refractometer --reading '20 brix' --original '20 plato'" "^The wash holds 0[.]0 % vol and 20[.]0 °P")
+answers(read_refractometer.both_by_refractometer "aqueth read_refractometer --reading '6.5 brix' --original '20.47 brix'" "^The wash holds 12[.]4 % vol and 2[.]2 °P")
+answers(read_refractometer.json "aqueth read_refractometer --reading 1.34254 --gravity '990.22 kg/m3' --json"
     "\"strength_percent_vol_20C\": 12[.]39.*\"extract_P\": 2[.]1.*\"refractometer_Bx\": 6[.](49|50)")
 # CRC Handbook, 102nd edition: 33 % mass (40 % vol) of ethanol between 1.3546 at 32 % and 1.3557 at 34 %.
-answers(read_refractometer.spirit "read_refractometer --strength '40 %vol'" "^A refractometer shows 14[.]7[0-9] °Bx at 20 °C[.].*refractive index +1[.]355[0-9]+.*alone it gives no strength")
+answers(read_refractometer.spirit "aqueth read_refractometer --strength '40 %vol'" "^A refractometer shows 14[.]7[0-9] °Bx at 20 °C[.].*refractive index +1[.]355[0-9]+.*alone it gives no strength")
 # The same: sucrose of 20 % mass has 1.3639.
-answers(read_refractometer.sugar "read_refractometer --strength '0 %vol' --sugar '216.2 g/L'" "^A refractometer shows (19[.]9|20[.]0)[0-9] °Bx.*1[.]363[89]")
-answers(read_refractometer.methanol "read_refractometer --methanol --reading 1.3530 --gravity '948.0 kg/m3'"
+answers(read_refractometer.sugar "aqueth read_refractometer --strength '0 %vol' --sugar '216.2 g/L'" "^A refractometer shows (19[.]9|20[.]0)[0-9] °Bx.*1[.]363[89]")
+answers(read_refractometer.methanol "aqueth read_refractometer --methanol --reading 1.3530 --gravity '948.0 kg/m3'"
     "^Methanol is 16[.]5 % of the alcohol by mass, give or take 2[.]8 [(]95 %[)][.] Do not drink it[.].*not the limits of law.*far below.*no test of safety.*laboratory")
-answers(read_refractometer.no_methanol "read_refractometer --methanol --reading 1.3553 --gravity '948.0 kg/m3'"
+answers(read_refractometer.no_methanol "aqueth read_refractometer --methanol --reading 1.3553 --gravity '948.0 kg/m3'"
     "^No methanol is shown; less than 3[.]2 % of the alcohol cannot be seen [(]95 %[)][.].*not the limits of law")
-refuses(read_refractometer.neither "read_refractometer --gravity '0.992 sg'" "give either --reading or --strength")
-refuses(read_refractometer.alone "read_refractometer --reading '6.5 brix'" "give --gravity or --original beside --reading")
-refuses(read_refractometer.methanol_alone "read_refractometer --methanol --reading '6.5 brix'" "--methanol needs --gravity")
-refuses(read_refractometer.methanol_strength "read_refractometer --methanol --strength '40 %vol'" "--methanol needs --reading")
-refuses(read_refractometer.methanol_original "read_refractometer --methanol --reading 1.3553 --gravity '948 kg/m3' --original '1.08 sg'" "--original '1.08 sg': is of no use with --methanol")
-refuses(read_refractometer.stray_sugar "read_refractometer --reading '6.5 brix' --gravity '0.992 sg' --sugar '5 g/L'" "--sugar '5 g/L': needs --strength")
-refuses(read_refractometer.stray_gravity "read_refractometer --strength '40 %vol' --gravity '0.992 sg'" "--gravity '0.992 sg': needs --reading")
-refuses(read_refractometer.stray_error "read_refractometer --reading '6.5 brix' --original '1.085 sg' --gravity-error '1 kg/m3'" "--gravity-error '1 kg/m3': needs --gravity")
-refuses(read_refractometer.unit "read_refractometer --reading '6.5 kg' --gravity '0.992 sg'" "--reading '6.5 kg': ")
-refuses(read_refractometer.low_index "read_refractometer --reading 1.2 --gravity '0.992 sg'" "--reading '1.2': refractive index 1[.]2 is outside 1[.]3 to 1[.]6")
-refuses(read_refractometer.not_a_number "read_refractometer --reading nan --gravity '0.992 sg'" "--reading 'nan': ")
-refuses(read_refractometer.too_high_brix "read_refractometer --reading '80 brix' --gravity '0.992 sg'" "--reading '80 brix': refractometer reading 80 °Bx is outside 0 to 70")
-refuses(read_refractometer.fits_nothing "read_refractometer --reading '1 brix' --gravity '0.992 sg'" "--reading '1 brix': refractive index 1[.]334[0-9]* is outside .*what ethanol and sugar of this density can show")
-refuses(read_refractometer.above_original "read_refractometer --reading '25 brix' --original '1.085 sg'" "--reading '25 brix': refractometer reading 25 °Bx is outside .*from all extract fermented to none")
-refuses(read_refractometer.syrup "read_refractometer --reading '25 brix' --original '1.2 sg'" "--original '1.2 sg': original extract 44[.0-9]* °P is outside")
-refuses(read_refractometer.density "read_refractometer --reading '6.5 brix' --gravity '700 kg/m3'" "--gravity '700 kg/m3': density 700 kg/m3 is outside")
-refuses(read_refractometer.sweet_methanol "read_refractometer --methanol --reading 1.39 --gravity '948 kg/m3'" "--reading '1.39': refractive index 1[.]39 is outside .*ethanol to methanol at this density")
-refuses(read_refractometer.pure "read_refractometer --strength '100 %vol'" "--strength '100 %vol': mass fraction 100 % mass is outside 0 to 98 % mass")
+refuses(read_refractometer.neither "aqueth read_refractometer --gravity '0.992 sg'" "give either --reading or --strength")
+refuses(read_refractometer.alone "aqueth read_refractometer --reading '6.5 brix'" "give --gravity or --original beside --reading")
+refuses(read_refractometer.methanol_alone "aqueth read_refractometer --methanol --reading '6.5 brix'" "--methanol needs --gravity")
+refuses(read_refractometer.methanol_strength "aqueth read_refractometer --methanol --strength '40 %vol'" "--methanol needs --reading")
+refuses(read_refractometer.methanol_original "aqueth read_refractometer --methanol --reading 1.3553 --gravity '948 kg/m3' --original '1.08 sg'" "--original '1.08 sg': is of no use with --methanol")
+refuses(read_refractometer.stray_sugar "aqueth read_refractometer --reading '6.5 brix' --gravity '0.992 sg' --sugar '5 g/L'" "--sugar '5 g/L': needs --strength")
+refuses(read_refractometer.stray_gravity "aqueth read_refractometer --strength '40 %vol' --gravity '0.992 sg'" "--gravity '0.992 sg': needs --reading")
+refuses(read_refractometer.stray_error "aqueth read_refractometer --reading '6.5 brix' --original '1.085 sg' --gravity-error '1 kg/m3'" "--gravity-error '1 kg/m3': needs --gravity")
+refuses(read_refractometer.unit "aqueth read_refractometer --reading '6.5 kg' --gravity '0.992 sg'" "--reading '6.5 kg': ")
+refuses(read_refractometer.low_index "aqueth read_refractometer --reading 1.2 --gravity '0.992 sg'" "--reading '1.2': refractive index 1[.]2 is outside 1[.]3 to 1[.]6")
+refuses(read_refractometer.not_a_number "aqueth read_refractometer --reading nan --gravity '0.992 sg'" "--reading 'nan': ")
+refuses(read_refractometer.too_high_brix "aqueth read_refractometer --reading '80 brix' --gravity '0.992 sg'" "--reading '80 brix': refractometer reading 80 °Bx is outside 0 to 70")
+refuses(read_refractometer.fits_nothing "aqueth read_refractometer --reading '1 brix' --gravity '0.992 sg'" "--reading '1 brix': refractive index 1[.]334[0-9]* is outside .*what ethanol and sugar of this density can show")
+refuses(read_refractometer.above_original "aqueth read_refractometer --reading '25 brix' --original '1.085 sg'" "--reading '25 brix': refractometer reading 25 °Bx is outside .*from all extract fermented to none")
+refuses(read_refractometer.syrup "aqueth read_refractometer --reading '25 brix' --original '1.2 sg'" "--original '1.2 sg': original extract 44[.0-9]* °P is outside")
+refuses(read_refractometer.density "aqueth read_refractometer --reading '6.5 brix' --gravity '700 kg/m3'" "--gravity '700 kg/m3': density 700 kg/m3 is outside")
+refuses(read_refractometer.sweet_methanol "aqueth read_refractometer --methanol --reading 1.39 --gravity '948 kg/m3'" "--reading '1.39': refractive index 1[.]39 is outside .*ethanol to methanol at this density")
+refuses(read_refractometer.pure "aqueth read_refractometer --strength '100 %vol'" "--strength '100 %vol': mass fraction 100 % mass is outside 0 to 98 % mass")
 # A charge needs its extract, which a refractometer alone does not show.
-refuses(read_refractometer.brix_of_a_charge "forecast_run --charge '25 L' --strength '11 %vol' --extract '8 brix' --power '2 kW' --discard '100 mL' --cuts 'distillate 50 %vol' --end 'distillate 20 %vol'"
+refuses(read_refractometer.brix_of_a_charge "aqueth forecast_run --charge '25 L' --strength '11 %vol' --extract '8 brix' --power '2 kW' --discard '100 mL' --cuts 'distillate 50 %vol' --end 'distillate 20 %vol'"
     "--extract '8 brix': Brix is what a refractometer shows, and alcohol raises it[.] .*'plato'.*read_refractometer")

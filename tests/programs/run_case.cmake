@@ -1,8 +1,8 @@
 # SPDX-License-Identifier: BSL-1.0
 # cmake -DPROGRAMS=<folder> -DLINE=<command line> -DSTATUS=<n> -DOUT=<regex> -DERR=<regex> -P run_case.cmake
-# Runs a command line in a shell that finds the programs. Beside status and regular expressions it demands:
+# Runs a command line in a shell that finds aqueth. Beside status and regular expressions it demands:
 #   status 0: nothing on standard error, and JSON if that was asked for;
-#   else: nothing on standard output, and on standard error one line that begins with the program's name.
+#   else: nothing on standard output, and on standard error one line that begins with aqueth and the task.
 set(ENV{PATH} "${PROGRAMS}:$ENV{PATH}")
 execute_process(COMMAND bash -c "${LINE}" OUTPUT_VARIABLE out ERROR_VARIABLE err RESULT_VARIABLE status)
 
@@ -28,7 +28,7 @@ else()
   if(NOT out STREQUAL "")
     fail("standard output should be empty")
   endif()
-  if(NOT err MATCHES "^[a-z_.]+: [^\n]+\n$")
+  if(NOT err MATCHES "^(aqueth( [a-z_]+)?|[a-z_]+[.]sh|usage): [^\n]+\n$")
     fail("standard error should be one line by the program")
   endif()
 endif()

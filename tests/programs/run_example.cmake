@@ -1,8 +1,8 @@
 # SPDX-License-Identifier: BSL-1.0
-# cmake -DPROGRAMS=<folder> -DPROGRAM=<name> -P run_example.cmake
-# Runs the example of a program's --help; the answer must have the line that stands below it there.
+# cmake -DPROGRAMS=<folder> -DTASK=<name> -P run_example.cmake
+# Runs the example of a task's --help; the answer must have the line that stands below it there.
 set(ENV{PATH} "${PROGRAMS}:$ENV{PATH}")
-execute_process(COMMAND bash -c "${PROGRAM} --help" OUTPUT_VARIABLE help COMMAND_ERROR_IS_FATAL ANY)
+execute_process(COMMAND bash -c "aqueth ${TASK} --help" OUTPUT_VARIABLE help COMMAND_ERROR_IS_FATAL ANY)
 if(NOT help MATCHES "\n  [$] (([^\n]*[\\]\n)*[^\n]*)\n  ([^\n]+)\n")
   message(FATAL_ERROR "no example in:\n${help}")
 endif()

@@ -2,30 +2,30 @@
 set(liqueur "--strength '75 %vol' --temperature '21 C' --target '28 %vol' --sugar '250 g/L'")
 
 # 5 L at 250 g/L is 1.25 kg of sugar, which a balance in air shows 0.08 % short (OIML D 28).
-answers(sweeten_spirit.make "sweeten_spirit --make '5 L' ${liqueur}"
+answers(sweeten_spirit.make "aqueth sweeten_spirit --make '5 L' ${liqueur}"
     "^Add 1[.]249 kg of sucrose and 2[.]41[0-9] kg of water by the balance[.].*liqueur +5[.]000 L of 28[.]00 % vol with 250[.]0 g/L.*sugar adds +77[0-9].*alcoholometer +nothing: the liqueur is denser than water.*density meter +10[56][0-9].*refractometer +3[0-9].*to 14 % vol and 66 g/L only.*This liquid is beyond.*wrong by 1[.]2 % vol.*Caution")
-answers(sweeten_spirit.json "sweeten_spirit --make '5 L' ${liqueur} --json"
+answers(sweeten_spirit.json "aqueth sweeten_spirit --make '5 L' ${liqueur} --json"
     "\"sugar_kg\": 1[.](25|2499999)[0-9]*,.*\"volume_L_20C\": [45][.][09]+[0-9]*,.*\"strength_percent_vol_20C\": (28[.]0|27[.]99999|28[.]00000)[0-9]*,.*\"checked_by_analyses\": false")
-answers(sweeten_spirit.amount "sweeten_spirit --amount '1.868 L' ${liqueur}" "^Add 1[.]2[45][0-9] kg of sucrose and 2[.]4")
+answers(sweeten_spirit.amount "aqueth sweeten_spirit --amount '1.868 L' ${liqueur}" "^Add 1[.]2[45][0-9] kg of sucrose and 2[.]4")
 # Without sugar it is a dilution: dilute_spirit, which printed tables check, adds the same water.
-answers(sweeten_spirit.no_sugar "sweeten_spirit --amount '2 L' --strength '80 %vol' --target '40 %vol' --sugar '0 g/L'"
+answers(sweeten_spirit.no_sugar "aqueth sweeten_spirit --amount '2 L' --strength '80 %vol' --target '40 %vol' --sugar '0 g/L'"
     "^Add 0 g of sucrose and 2[.]071 kg of water")
-answers(sweeten_spirit.no_sugar_by_dilution "dilute_spirit --amount '2 L' --strength '80 %vol' --temperature '20 C' --target '40 %vol'"
+answers(sweeten_spirit.no_sugar_by_dilution "aqueth dilute_spirit --amount '2 L' --strength '80 %vol' --temperature '20 C' --target '40 %vol'"
     "^Add 2[.]071 kg of water")
-answers(sweeten_spirit.weak_is_checked "sweeten_spirit --make '1 L' --strength '20 %vol' --target '12 %vol' --sugar '3 g/100 mL' --kind 'invert sugar'"
+answers(sweeten_spirit.weak_is_checked "aqueth sweeten_spirit --make '1 L' --strength '20 %vol' --target '12 %vol' --sugar '3 g/100 mL' --kind 'invert sugar'"
     "of invert sugar.*with 30[.]0 g/L.*alcoholometer +[0-9].*This liquid is within that")
-refuses(sweeten_spirit.too_strong "sweeten_spirit --make '5 L' --strength '40 %vol' --target '39 %vol' --sugar '250 g/L'"
+refuses(sweeten_spirit.too_strong "aqueth sweeten_spirit --make '5 L' --strength '40 %vol' --target '39 %vol' --sugar '250 g/L'"
     "--target '39 %vol': alcoholic strength by volume 39 % vol is outside 0 to 3[0-9][.][0-9]+ % vol [(]what this spirit reaches with this much sugar[)]")
-refuses(sweeten_spirit.too_sweet "sweeten_spirit --make '5 L' --strength '75 %vol' --target '28 %vol' --sugar '2000 g/L'"
+refuses(sweeten_spirit.too_sweet "aqueth sweeten_spirit --make '5 L' --strength '75 %vol' --target '28 %vol' --sugar '2000 g/L'"
     "--sugar '2000 g/L': sugar concentration 2000 g/L is outside 0 to ")
-refuses(sweeten_spirit.negative_sugar "sweeten_spirit --make '5 L' --strength '75 %vol' --target '28 %vol' --sugar '-1 g/L'"
+refuses(sweeten_spirit.negative_sugar "aqueth sweeten_spirit --make '5 L' --strength '75 %vol' --target '28 %vol' --sugar '-1 g/L'"
     "--sugar '-1 g/L': sugar concentration -1 g/L is not a number of at least 0 g/L")
-refuses(sweeten_spirit.unit "sweeten_spirit --make '5 L' --strength '75 %vol' --target '28 %vol' --sugar '250 kg'"
+refuses(sweeten_spirit.unit "aqueth sweeten_spirit --make '5 L' --strength '75 %vol' --target '28 %vol' --sugar '250 kg'"
     "--sugar '250 kg': .*expected a sugar concentration")
-refuses(sweeten_spirit.kind "sweeten_spirit --make '5 L' ${liqueur} --kind lactose" "--kind 'lactose': expected sucrose, glucose, fructose or 'invert sugar'")
-refuses(sweeten_spirit.both "sweeten_spirit --make '5 L' --amount '1 L' ${liqueur}" "give either --amount or --make")
-refuses(sweeten_spirit.neither "sweeten_spirit ${liqueur}" "give either --amount or --make")
-refuses(sweeten_spirit.hot "sweeten_spirit --make '5 L' --strength '75 %vol' --temperature '50 C' --target '28 %vol' --sugar '250 g/L'"
+refuses(sweeten_spirit.kind "aqueth sweeten_spirit --make '5 L' ${liqueur} --kind lactose" "--kind 'lactose': expected sucrose, glucose, fructose or 'invert sugar'")
+refuses(sweeten_spirit.both "aqueth sweeten_spirit --make '5 L' --amount '1 L' ${liqueur}" "give either --amount or --make")
+refuses(sweeten_spirit.neither "aqueth sweeten_spirit ${liqueur}" "give either --amount or --make")
+refuses(sweeten_spirit.hot "aqueth sweeten_spirit --make '5 L' --strength '75 %vol' --temperature '50 C' --target '28 %vol' --sugar '250 g/L'"
     "--temperature '50 C': temperature 50 °C is outside")
-refuses(sweeten_spirit.nothing "sweeten_spirit --make '5 L' --strength '75 %vol' --target '0 %vol' --sugar '250 g/L'"
+refuses(sweeten_spirit.nothing "aqueth sweeten_spirit --make '5 L' --strength '75 %vol' --target '0 %vol' --sugar '250 g/L'"
     "--target '0 %vol': alcoholic strength by volume 0 % vol is outside")

@@ -2,41 +2,41 @@
 # USP 29 (2006), Alcoholometric Table: 32 % mass (38.46 % vol at 60 °F) has a specific gravity in air of 0.9498 at
 # 25/25 °C; half a digit of that is 0.03 % mass. A flask weighed against water measures that gravity by definition.
 answers(weigh_spirit.published_gravity
-    "weigh_spirit --empty '45 g' --with-water '145 g' --with-spirit '139.98 g' --water-temperature '25 C' --temperature '25 C'"
+    "aqueth weigh_spirit --empty '45 g' --with-water '145 g' --with-spirit '139.98 g' --water-temperature '25 C' --temperature '25 C'"
     "^The spirit has 38[.][45][0-9] % vol, give or take 0[.]1[0-9] .95 %.*, (31[.]9[7-9]|32[.]0[0-3]) % mass.*flask holds +100[.]4")
 # Water weighed as a spirit: no alcohol, to the digit.
-answers(weigh_spirit.water_is_water "weigh_spirit --empty '45 g' --with-water '145 g' --with-spirit '145 g'"
+answers(weigh_spirit.water_is_water "aqueth weigh_spirit --empty '45 g' --with-water '145 g' --with-spirit '145 g'"
     "^The spirit has 0[.]00 % vol")
 answers(weigh_spirit.budget
-    "weigh_spirit --empty '58.42 g' --with-water '158.13 g' --with-spirit '149.61 g' --temperature '21 C'"
+    "aqueth weigh_spirit --empty '58.42 g' --with-water '158.13 g' --with-spirit '149.61 g' --temperature '21 C'"
     [=[strength of the spirit: 57[.]88[0-9] % vol, standard uncertainty 0[.]05[0-9] .by draws 0[.]05[0-9].
 .*temperature of the spirit +5[0-9][.][0-9] % of the variance.*Dissolved sugar.*Caution: spirit]=])
 # Thinner air weighs less down: at 3000 m the same weighings mean a little less spirit.
 answers(weigh_spirit.altitude
-    "weigh_spirit --empty '58.42 g' --with-water '158.13 g' --with-spirit '149.61 g' --altitude '3000 m'"
+    "aqueth weigh_spirit --empty '58.42 g' --with-water '158.13 g' --with-spirit '149.61 g' --altitude '3000 m'"
     "air +0[.]83[0-9] kg/m3")
 # 50.7 kg by the balance, R 22 at 17 °C: 50.7 kg * (1 - 1.2/8000)/(1 - 1.2/907.0) = 50.76 kg, 55.96 L; by hand.
 answers(weigh_spirit.demijohn
-    "weigh_spirit --gross '63.1 kg' --tare '12.4 kg' --strength '62 %vol' --temperature '17 C' --balance '50 g'"
+    "aqueth weigh_spirit --gross '63.1 kg' --tare '12.4 kg' --strength '62 %vol' --temperature '17 C' --balance '50 g'"
     "^The vessel holds 55[.]96 L; pure alcohol 34[.]79 L at 20 °C, give or take 0[.]1[5-7] L .95 %.*50[.]70 kg by the balance, 50[.]76 kg in vacuo")
-answers(weigh_spirit.demijohn_us "weigh_spirit --gross '139 lb' --tare '27 lb' --strength '124 proof' --temperature '60 F' --balance '0.1 lb'"
+answers(weigh_spirit.demijohn_us "aqueth weigh_spirit --gross '139 lb' --tare '27 lb' --strength '124 proof' --temperature '60 F' --balance '0.1 lb'"
     "^The vessel holds 14[.]80? US gal|^The vessel holds 14[.]79[0-9] US gal; pure alcohol 18[.]34[0-9] proof gal")
-answers(weigh_spirit.json "weigh_spirit --empty '58.42 g' --with-water '158.13 g' --with-spirit '149.61 g' --json"
+answers(weigh_spirit.json "aqueth weigh_spirit --empty '58.42 g' --with-water '158.13 g' --with-spirit '149.61 g' --json"
     "\"percent_vol_20C\": 58[.][0-9]+.*\"flask_mL\": 99[.]9|\"budget\"")
 
-refuses(weigh_spirit.nothing "weigh_spirit" "give --empty, --with-water and --with-spirit for a flask, or --gross")
-refuses(weigh_spirit.both "weigh_spirit --empty '58 g' --gross '60 kg'" "for a flask, or --gross for a vessel")
-refuses(weigh_spirit.half_a_flask "weigh_spirit --empty '58 g' --with-water '158 g'" "a flask needs all of")
-refuses(weigh_spirit.no_tare "weigh_spirit --gross '60 kg' --strength '40 %vol'" "--gross needs --tare and --strength")
-refuses(weigh_spirit.volume_for_mass "weigh_spirit --empty '58 mL' --with-water '158 g' --with-spirit '150 g'" "--empty '58 mL'.*expected a mass")
-refuses(weigh_spirit.empty_not_empty "weigh_spirit --empty '158 g' --with-water '58 g' --with-spirit '150 g'"
+refuses(weigh_spirit.nothing "aqueth weigh_spirit" "give --empty, --with-water and --with-spirit for a flask, or --gross")
+refuses(weigh_spirit.both "aqueth weigh_spirit --empty '58 g' --gross '60 kg'" "for a flask, or --gross for a vessel")
+refuses(weigh_spirit.half_a_flask "aqueth weigh_spirit --empty '58 g' --with-water '158 g'" "a flask needs all of")
+refuses(weigh_spirit.no_tare "aqueth weigh_spirit --gross '60 kg' --strength '40 %vol'" "--gross needs --tare and --strength")
+refuses(weigh_spirit.volume_for_mass "aqueth weigh_spirit --empty '58 mL' --with-water '158 g' --with-spirit '150 g'" "--empty '58 mL'.*expected a mass")
+refuses(weigh_spirit.empty_not_empty "aqueth weigh_spirit --empty '158 g' --with-water '58 g' --with-spirit '150 g'"
     "--with-water '58 g': indication with water 0[.]058 kg .*heavier than the empty flask")
-refuses(weigh_spirit.syrup "weigh_spirit --empty '58 g' --with-water '158 g' --with-spirit '170 g'"
+refuses(weigh_spirit.syrup "aqueth weigh_spirit --empty '58 g' --with-water '158 g' --with-spirit '170 g'"
     "--with-spirit '170 g': density 11[0-9][0-9][.][0-9]* kg/m3 is outside")
-refuses(weigh_spirit.hot "weigh_spirit --empty '58 g' --with-water '158 g' --with-spirit '150 g' --temperature '60 C'"
+refuses(weigh_spirit.hot "aqueth weigh_spirit --empty '58 g' --with-water '158 g' --with-spirit '150 g' --temperature '60 C'"
     "--temperature '60 C': temperature 60 °C is outside")
-refuses(weigh_spirit.nan "weigh_spirit --empty 'nan g' --with-water '158 g' --with-spirit '150 g'" "not a number")
-refuses(weigh_spirit.lighter_than_its_tare "weigh_spirit --gross '10 kg' --tare '12 kg' --strength '40 %vol'"
+refuses(weigh_spirit.nan "aqueth weigh_spirit --empty 'nan g' --with-water '158 g' --with-spirit '150 g'" "not a number")
+refuses(weigh_spirit.lighter_than_its_tare "aqueth weigh_spirit --gross '10 kg' --tare '12 kg' --strength '40 %vol'"
     "--gross '10 kg': mass 10 kg is not a number of at least 12 kg")
-refuses(weigh_spirit.thin_air "weigh_spirit --empty '58 g' --with-water '158 g' --with-spirit '150 g' --pressure '10 kPa'"
+refuses(weigh_spirit.thin_air "aqueth weigh_spirit --empty '58 g' --with-water '158 g' --with-spirit '150 g' --pressure '10 kPa'"
     "--pressure '10 kPa': pressure 10 kPa is outside 50 to 110")

@@ -25,7 +25,7 @@ inline constexpr char const* points_format =
     "separate the cells; with the last two, numbers may have a decimal comma. Lines that begin with #\n"
     "are comments. Points at another pressure (by more than 0.5 %) are left out and "
     "counted.\n"
-    "equilibrium_table --csv writes such a file.";
+    "aqueth equilibrium_table --csv writes such a file.";
 
 /// The contents of a file of at most 1 MiB.
 /// @param what what it should hold, for the error of a longer one: "a table of points"

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-// What every program does the same way; compiled once for all of them, because CLI11 takes long.
+// What every task does the same way; compiled once for all of them, because CLI11 takes long.
 #include "program.hpp"
 
 #include <CLI/CLI.hpp>
@@ -23,29 +23,7 @@ namespace program {
 namespace {
 struct sources_wanted {};
 struct cautions_wanted {};
-
-/// The usual cautions, in full. docs/cautions.md gives the sources of the figures.
-constexpr char const* all_cautions =
-    "Fire. The vapour of ethanol burns in air from about 3 % by volume, and spirit of 40 % vol can be lit "
-    "at\n"
-    "  about 26 °C. The vapour is heavier than air, collects low and can flash back. Keep flames, sparks "
-    "and\n"
-    "  glowing elements away, let in fresh air, keep an extinguisher for alcohol and a way out. An alcohol\n"
-    "  flame is almost invisible in daylight.\n"
-    "Still. Never leave a running still and never close one: a blocked outlet turns it into a pressure "
-    "vessel.\n"
-    "  Turn on the cooling water before the heat. Leave a third of the pot as head space and put in boiling\n"
-    "  stones before heating, to prevent surging. Never boil dry. Let the pot cool before you open it: it "
-    "burns\n"
-    "  and scalds.\n"
-    "Fermentation. Carbon dioxide is heavy and chokes. Let fresh air through cellars and vats.\n"
-    "Poison. No figure here says that a liquid may be drunk: density cannot tell methanol from ethanol and\n"
-    "  says nothing about lead. Never use denatured or unknown alcohol, or equipment that contains lead.\n"
-    "  Discarding the foreshots does not remove methanol, and distilling does not make bad spirit good.\n"
-    "Reading. A fresh mixture is warm and full of fine bubbles. Let it stand, stir it, measure its\n"
-    "  temperature, and correct the reading (correct_reading).\n"
-    "Law. Distilling and selling spirit is licensed and taxed nearly everywhere. Local codes, an approved\n"
-    "  instrument and licensed practice come first.\n";
+struct described {};
 
 /// How many letters must be changed, added or left out to turn one word into another (Levenshtein).
 std::size_t letters_between(std::string_view a, std::string_view b) {
@@ -73,14 +51,36 @@ std::string in_plain_words(CLI::ArgumentMismatch const& error) {
 
 void (*clear_away)() = nullptr;
 
+char const* const all_cautions =
+    "Fire. The vapour of ethanol burns in air from about 3 % by volume, and spirit of 40 % vol can be lit "
+    "at\n"
+    "  about 26 °C. The vapour is heavier than air, collects low and can flash back. Keep flames, sparks "
+    "and\n"
+    "  glowing elements away, let in fresh air, keep an extinguisher for alcohol and a way out. An alcohol\n"
+    "  flame is almost invisible in daylight.\n"
+    "Still. Never leave a running still and never close one: a blocked outlet turns it into a pressure "
+    "vessel.\n"
+    "  Turn on the cooling water before the heat. Leave a third of the pot as head space and put in boiling\n"
+    "  stones before heating, to prevent surging. Never boil dry. Let the pot cool before you open it: it "
+    "burns\n"
+    "  and scalds.\n"
+    "Fermentation. Carbon dioxide is heavy and chokes. Let fresh air through cellars and vats.\n"
+    "Poison. No figure here says that a liquid may be drunk: density cannot tell methanol from ethanol and\n"
+    "  says nothing about lead. Never use denatured or unknown alcohol, or equipment that contains lead.\n"
+    "  Discarding the foreshots does not remove methanol, and distilling does not make bad spirit good.\n"
+    "Reading. A fresh mixture is warm and full of fine bubbles. Let it stand, stir it, measure its\n"
+    "  temperature, and correct the reading (aqueth correct_reading).\n"
+    "Law. Distilling and selling spirit is licensed and taxed nearly everywhere. Local codes, an approved\n"
+    "  instrument and licensed practice come first.\n";
+
 namespace {
-char const* program_name = "";
+std::string command_in_progress;
 
 /// Called when no memory is left. Unwinding could need some, too: a JSON value allocates while it is
 /// destroyed.
 [[noreturn]] void end_without_memory() {
     if (clear_away) clear_away();
-    for (char const* const text : {program_name, ": not enough memory for this answer\n"}) {
+    for (char const* const text : {command_in_progress.c_str(), ": not enough memory for this answer\n"}) {
         if (write(STDERR_FILENO, text, std::strlen(text)) < 0) break;
     }
     _exit(1);
@@ -90,11 +90,15 @@ char const* program_name = "";
 session::~session() = default;
 
 session::session(about const& who, int argc, char** argv)
-    : about_(who), app_(std::make_unique<CLI::App>(who.purpose, who.name)), argc_(argc), argv_(argv) {
-    program_name = who.name;
+    : about_(who),
+      command_(fmt::format("aqueth {}", who.name)),
+      app_(std::make_unique<CLI::App>(who.purpose, command_)),
+      argc_(argc),
+      argv_(argv) {
+    command_in_progress = command_;
     std::set_new_handler(end_without_memory);
     app_->set_help_flag("-h,--help", "Print this help and exit");
-    app_->set_version_flag("--version", fmt::format("{} (aqueth {})", who.name, aqueth::version),
+    app_->set_version_flag("--version", fmt::format("aqueth {}", aqueth::version),
                            "Print the version and exit");
     app_->add_flag_callback(
         "--sources", [] { throw sources_wanted(); }, "Print the publications behind the results and exit");
@@ -173,26 +177,30 @@ void session::explain(char const* lines) { explanation_ += fmt::format("{}\n", l
 void session::offer_us_units() {
     offers_us_ = true;
     app_->add_flag("--us", us_,
-                   "answer in US units at 60 F; automatic if an option is in proof, gal, fl oz, lb or oz");
+                   "answer in US units at 60 F; automatic if an option is in proof, gal, qt, pt, fl oz, lb or oz");
     app_->add_flag("--metric", metric_, "answer in metric units, also if options have US units");
 }
 
 void session::offer_csv() { app_->add_flag("--csv", csv_, "answer in CSV"); }
 
+std::string session::notes() const {
+    return fmt::format(
+        "Volumes: {}.\nMasses: {}. Temperatures: {}.\n{}"
+        "Strengths: {}.\n"
+        "A strength can name its reference: '43 %vol at 60 F', '935 kg/m3 at 15 C', '0.9345 sg "
+        "60/60 F in air'.\n"
+        "The default is 20 C (sg: 20/20 C in vacuo). Numbers: 43.5, 43,5 or 1 1/2; sums: 4 lb 6 oz.\n"
+        "Masses are readings of an ordinary balance in air; JSON gives the true mass as well.\n{}"
+        "Exit status: 0 success, 2 wrong option or input, 1 any other failure.\n",
+        volume_units, mass_units, temperature_units, units_, strength_units, explanation_);
+}
+
 void session::parse() {
     app_->add_flag("--json", json_, "answer in JSON, metric and in full precision");
-    app_->footer(
-        fmt::format("Volumes: {}.\nMasses: {}. Temperatures: {}.\n{}"
-                    "Strengths: {}.\n"
-                    "A strength can name its reference: '43 %vol at 60 F', '935 kg/m3 at 15 C', '0.9345 sg "
-                    "60/60 F in air'.\n"
-                    "The default is 20 C (sg: 20/20 C in vacuo). Write numbers with a decimal point.\n"
-                    "Masses are readings of an ordinary balance in air; JSON gives the true mass as well.\n{}"
-                    "Exit status: 0 success, 2 wrong option or input, 1 any other failure.\n\n"
-                    "Example:\n{}\n\n{} --cautions prints more.\n"
-                    "The law, local codes and licensed practice come first.",
-                    volume_units, mass_units, temperature_units, units_, strength_units, explanation_,
-                    about_.example, vapour_caution));
+    app_->footer(fmt::format("{}\nExample:\n{}\n\n{} --cautions prints more.\n"
+                             "The law, local codes and licensed practice come first.",
+                             notes(), about_.example, vapour_caution));
+    if (only_describes_) throw described();
     app_->parse(argc_, argv_);
     if (json_ && csv_) throw bad_input("give either --json or --csv");
     if (us_ && (json_ || csv_))
@@ -234,7 +242,7 @@ int session::run(std::function<void(session&)> const& body) {
         output_ = out.str();
         return print();
     } catch (sources_wanted const&) {
-        output_ = sources();
+        output_ = in_words(about_.sources);
         return print();
     } catch (cautions_wanted const&) {
         output_ = all_cautions;
@@ -254,15 +262,12 @@ int session::run(std::function<void(session&)> const& body) {
 std::string session::in_plain_words_of_stray(std::string const& stray) const {
     std::string const shown = printable(stray);
     if (stray.starts_with('-')) {
-        std::string nearest;
-        for (CLI::Option const* each : app_->get_options()) {
-            std::string const name = each->get_name();
-            if (nearest.empty() || letters_between(stray, name) < letters_between(stray, nearest))
-                nearest = name;
-        }
-        bool const alike = letters_between(stray, nearest) <= (std::max)(std::size_t{2}, stray.size() / 3);
+        std::vector<std::string> names;
+        for (CLI::Option const* each : app_->get_options()) names.push_back(each->get_name());
+        std::string const alike = nearest(stray, names);
         return fmt::format("there is no option {}; {}", shown,
-                           alike ? fmt::format("did you mean {}?", nearest) : "--help lists the options");
+                           alike.empty() ? "--help lists the options"
+                                         : fmt::format("did you mean {}?", alike));
     }
     for (int k = 2; k < argc_; ++k) {
         std::string_view const before = argv_[k - 1];
@@ -274,25 +279,78 @@ std::string session::in_plain_words_of_stray(std::string const& stray) const {
 }
 
 int session::fail(int status, std::string message) const {
-    message = well_formed(message);
-    for (char& c : message) c = is_control(c) ? ' ' : c;
-    std::fputs(fmt::format("{}: {}\n", about_.name, message).c_str(),
-               stderr);  // fmt::print would throw if it is closed
-    return status;
+    return program::fail(command_, status, std::move(message));
 }
 
-int session::print() const {
-    bool const written = std::fwrite(output_.data(), 1, output_.size(), stdout) == output_.size();
-    if (written && std::fflush(stdout) == 0) return 0;
-    return fail(1, fmt::format("standard output cannot be written: {}", std::strerror(errno)));
+int session::print() const { return program::print(command_, output_); }
+
+description session::describe(std::function<void(session&)> const& body) {
+    only_describes_ = true;
+    try {
+        body(*this);
+    } catch (described const&) {
+    }
+    description d{{}, notes()};
+    for (CLI::Option const* each : app_->get_options()) {
+        bool const takes_value = each->get_items_expected_max() > 0;
+        d.options.push_back({each->get_name(), takes_value ? each->get_type_name() : "",
+                             each->get_description(), each->get_required()});
+    }
+    return d;
 }
 
-std::string session::sources() const {
+namespace {
+task const* last_task = nullptr;  // before any constructor runs
+}
+
+task::task(about const& who, void (*body)(session&)) : who_(who), body_(body), next_(last_task) {
+    last_task = this;
+}
+
+int task::run(int argc, char** argv) const { return session(who_, argc, argv).run(body_); }
+
+description task::describe() const { return session(who_, 0, nullptr).describe(body_); }
+
+std::vector<task const*> task::all() {
+    std::vector<task const*> tasks;
+    for (task const* each = last_task; each; each = each->next_) tasks.push_back(each);
+    std::sort(tasks.begin(), tasks.end(), [](task const* a, task const* b) {
+        return std::string_view(a->who().name) < std::string_view(b->who().name);
+    });
+    return tasks;
+}
+
+std::string in_words(std::vector<correlation::source> const& sources) {
     page text;
-    for (correlation::source const& each : about_.sources) {
+    for (correlation::source const& each : sources) {
         text.say("{}\n  valid: {}\n  accuracy: {}", each.citation, each.range, each.accuracy);
     }
     return text.text();
+}
+
+std::string nearest(std::string const& written, std::vector<std::string> const& words) {
+    auto const distance = [&](std::string const& word) { return letters_between(written, word); };
+    auto const best =
+        std::min_element(words.begin(), words.end(), [&](std::string const& a, std::string const& b) {
+            return distance(a) < distance(b);
+        });
+    bool const alike =
+        best != words.end() && distance(*best) <= (std::max)(std::size_t{2}, written.size() / 3);
+    return alike ? *best : "";
+}
+
+int print(std::string const& command, std::string const& text) {
+    bool const written = std::fwrite(text.data(), 1, text.size(), stdout) == text.size();
+    if (written && std::fflush(stdout) == 0) return 0;
+    return fail(command, 1, fmt::format("standard output cannot be written: {}", std::strerror(errno)));
+}
+
+int fail(std::string const& command, int status, std::string message) {
+    message = well_formed(message);
+    for (char& c : message) c = is_control(c) ? ' ' : c;
+    std::fputs(fmt::format("{}: {}\n", command, message).c_str(),
+               stderr);  // fmt::print would throw if it is closed
+    return status;
 }
 
 }  // namespace program

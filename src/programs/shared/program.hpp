@@ -2,7 +2,7 @@
 #pragma once
 
 /// @file
-/// The run of a program: its options, one way to answer or to refuse, its exit status.
+/// The run of a task: its options, one way to answer or to refuse, its exit status; and the list of the tasks.
 
 #include "quantities.hpp"
 #include "strengths.hpp"
@@ -34,18 +34,38 @@ class failure : public std::runtime_error {
 /// Cleans up before the program ends without unwinding; null if there is nothing to remove.
 extern void (*clear_away)();
 
-/// The name, the purpose and the example of a program.
+/// The topics of `aqueth help`, in its order.
+enum class topic { in_wash, in_still, how_strong, to_strength, in_bottles, how_sure };
+
+/// The name, the purpose and the example of a task.
 struct about {
     char const* name;
+    topic listed_under;
+    char const* question;  ///< the distiller's question beside the name in `aqueth help`
     char const* purpose;
     /// A situation, the command after "$ ", and the first line of its answer (a test compares it).
     char const* example;
     std::vector<correlation::source> sources;
 };
 
+/// An option, for manual pages and completion.
+struct described_option {
+    std::string name;         ///< "--reading"; without dashes for a value that has no option
+    std::string type;         ///< of its value; empty for a flag
+    std::string description;  ///< with the default
+    bool required;
+};
+
+/// The options of a task, for manual pages and completion.
+struct description {
+    std::vector<described_option> options;
+    std::string notes;  ///< units, accepted forms and exit status: the lower part of the help
+};
+
 /// One run: options in, one answer out.
 class session {
 public:
+    /// @param argv the task's name and its options
     session(about const& who, int argc, char** argv);
     ~session();
     session(session const&) = delete;
@@ -86,13 +106,17 @@ public:
     /// Runs the body, and turns every exception into a message and an exit status.
     int run(std::function<void(session&)> const& body);
 
+    /// Runs the body up to the end of its list of options.
+    description describe(std::function<void(session&)> const& body);
+
 private:
     int fail(int status, std::string message) const;
     int print() const;
-    std::string sources() const;
+    std::string notes() const;
     std::string in_plain_words_of_stray(std::string const& stray) const;
 
     about const& about_;
+    std::string command_;  ///< "aqueth correct_reading"
     std::unique_ptr<CLI::App> app_;
     int argc_;
     char** argv_;
@@ -101,10 +125,50 @@ private:
     std::vector<std::pair<given*, char const*>> us_standards_;
     std::deque<std::vector<given>> repeats_;
     std::deque<bool> flags_;
-    std::string units_, explanation_;  // of this program alone, for the help
+    std::string units_, explanation_;  // of this task alone, for the help
+    bool only_describes_ = false;
     bool json_ = false, csv_ = false, us_ = false, metric_ = false, offers_us_ = false;
     std::string output_;
     std::function<void()> last_step_;
 };
+
+/// A task of the program aqueth. Every source of src/programs defines one, which joins the list of all tasks.
+class task {
+public:
+    task(about const& who, void (*body)(session&));
+    task(task const&) = delete;
+    task& operator=(task const&) = delete;
+
+    about const& who() const { return who_; }
+    /// @param argv the task's name and its options
+    /// @return the exit status
+    int run(int argc, char** argv) const;
+    description describe() const;
+
+    /// @return all tasks, by name
+    static std::vector<task const*> all();
+
+private:
+    about const& who_;
+    void (*body_)(session&);
+    task const* next_;
+};
+
+/// The usual cautions, in full. docs/cautions.md gives the sources of the figures.
+extern char const* const all_cautions;
+
+/// @return each publication with its range of validity and its accuracy
+std::string in_words(std::vector<correlation::source> const& sources);
+
+/// @return the nearest of the words, if it is like the one that was written; else nothing
+std::string nearest(std::string const& written, std::vector<std::string> const& words);
+
+/// Prints the answer on standard output.
+/// @return the exit status
+int print(std::string const& command, std::string const& text);
+
+/// Prints one line on standard error.
+/// @return the status
+int fail(std::string const& command, int status, std::string message);
 
 }  // namespace program
