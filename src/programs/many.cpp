@@ -164,11 +164,14 @@ struct results {
     std::map<std::size_t, std::string> refused;
 };
 
-/// A plain number, with nothing behind it or the unit of the column; NaN if it is something else.
-double plain_number(std::string_view cell, std::string_view unit, bool decimal_commas) {
+/// A plain number; NaN if it is something else.
+/// @param must_have_unit whether the unit must stand behind it, or only can
+double plain_number(std::string_view cell, std::string_view unit, bool must_have_unit, bool decimal_commas) {
     constexpr double none = std::numeric_limits<double>::quiet_NaN();
     cell = trimmed(cell);
-    if (!unit.empty() && cell.ends_with(unit)) cell = trimmed(cell.substr(0, cell.size() - unit.size()));
+    bool const has_unit = !unit.empty() && cell.ends_with(unit);
+    if (has_unit) cell = trimmed(cell.substr(0, cell.size() - unit.size()));
+    if (must_have_unit && !has_unit) return none;
     char buffer[32];
     if (cell.empty() || cell.size() > sizeof buffer) return none;
     if (decimal_commas) {
@@ -205,9 +208,10 @@ std::optional<quick_answers> answer_quickly(task const& asked, question const& q
         rows.split(rows.rows()[k], cells);
         bool const even = cells.size() == rows.columns().size();
         for (std::size_t i = 0; i < of_use.size(); ++i) {
-            of_use[i]->numbers[k] =
-                even ? plain_number(cells[q.uses()[i].column], of_use[i]->unit, rows.has_decimal_commas())
-                     : std::numeric_limits<double>::quiet_NaN();
+            use const& u = q.uses()[i];
+            of_use[i]->numbers[k] = even ? plain_number(cells[u.column], of_use[i]->unit, u.unit.empty(),
+                                                        rows.has_decimal_commas())
+                                         : std::numeric_limits<double>::quiet_NaN();
         }
     }
     return answer_quickly(asked.who().name, columns, q.shared());

@@ -86,7 +86,7 @@ rows_file::rows_file(given const& g, std::string text) : text_(std::move(text)) 
             std::vector<std::string_view> cells;
             split(r, cells);
             for (std::string_view const cell : cells) columns_.push_back(name_of_column(cell));
-        } else {
+        } else if (!r.text.empty() || columns_.size() == 1) {  // a blank line is no row
             rows_.push_back(r);
         }
         if (r.text.find('"') != std::string_view::npos)
