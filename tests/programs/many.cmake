@@ -13,9 +13,9 @@ answers(many.shared_options "printf 'Reading [%%vol]\\n84\\n' | ${many} --temper
 answers(many.units_in_cells "printf 'reading,temperature\\n84 %%vol,31 C\\n84 %%vol,87.8 F\\n168 proof,31 C\\n84,31 C\\n' | ${many} --results true_strength 2>&1"
     "84 %vol,31 C,80[.]76492817,\n84 %vol,87.8 F,80[.]76492817,\n168 proof,31 C,16[0-9.]*,\n84,31 C,,--reading '84': the unit is missing")
 answers(many.strengths "printf 'strength\\n50 %%mass\\n45 %%mass\\n935 kg/m3\\n' | aqueth many convert_strength --rows - --results percent_mass,us_proof,density_kg_m3,sg_20C_air | tail -n 3"
-    "^50 %mass,50,[0-9.]+,913[.]7[0-9]*,0[.]91[0-9]*,\n45 %mass,45,.*\n935 kg/m3,[0-9.]*,[0-9.]*,935,")
-answers(many.dilutions "printf 'amount [L];strength [%%vol]\\n3,5;70\\n2,0;60,5\\n' | aqueth many dilute_spirit --rows - --to '45 %vol' 2>&1"
-    "^aqueth many: cells are read and written with semicolons between them, numbers with decimal commas\n.*;refused\n3,5;70;[^.]*\n2,0;60,5;")
+    "^50 %mass,50,[0-9.]+,913[.][0-9]*,0[.]91[0-9]*,\n45 %mass,45,.*\n935 kg/m3,[0-9.]*,[0-9.]*,935,")
+answers(many.dilutions "printf 'amount [L];strength [%%vol]\\n3,5;70\\n2,0;60,5\\n' | aqueth many dilute_spirit --rows - --target '45 %vol' --temperature '20 C' 2>&1"
+    "^aqueth many: cells are read and written with semicolons between them, numbers with decimal commas\n.*;refused\n3,5;70;.*\n2,0;60,5;.*;\n$")
 answers(many.repeated_options "printf 'lot,lot\\n\"3 L, 60 %%vol, 20 C\",\"2 L, 40 %%vol, 20 C\"\\n' | aqueth many blend_lots --rows - | tail -n 1" "^\"3 L, 60 %vol, 20 C\",\"2 L, 40 %vol, 20 C\",.*,\n$")
 
 # RFC 4180: quotes, line breaks in them, CRLF and the byte order mark come out as they went in.

@@ -10,9 +10,10 @@ trap 'rm -rf "$folder"' EXIT
 cd "$folder"
 "$here/rows_of_readings.sh" "${1:?usage: rows_against_single_answers.sh <count>}" >rows.csv
 aqueth many correct_reading --rows rows.csv --out answers.csv 2>counted
-"$here/rows_of_readings.sh" 11550 | awk -F, '
+"$here/rows_of_readings.sh" 23500 | awk -F, '
     NR == 1 { print "jar,reading,temperature"; next }
-    /^[0-9]+,[0-9]+\.[0-9],[0-9.]+$/ { print $1 "," $2 (NR == 2 ? " %vol" : " % vol") "," $3 (NR == 2 ? " C" : " °C") }' >single.csv
+    /^[0-9]+,[0-9]+\.[0-9],[0-9.]+$/ && !seen[$2, $3]++ {
+        print $1 "," $2 (NR == 2 ? " %vol" : " % vol") "," $3 (NR == 2 ? " C" : " °C") }' >single.csv
 aqueth many correct_reading --rows single.csv --results \
     temperature_C,true_strength,strength_percent_vol_20C,strength_percent_mass,us_proof,density_kg_m3 --out singly.csv
 head -n 1 answers.csv

@@ -318,6 +318,7 @@ int task::run(int argc, char** argv) const { return session(who_, argc, argv).ru
 
 outcome task::ask(std::vector<std::string> options) const {
     std::string name = who_.name;
+    options.emplace_back("--json");
     std::vector<char*> arguments{name.data()};
     for (std::string& each : options) arguments.push_back(each.data());
     arguments.push_back(nullptr);
