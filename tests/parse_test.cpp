@@ -62,6 +62,30 @@ TEST(Parse, ReadsStrengthsInEveryBasis) {
     EXPECT_EQ(to<mass_fraction>(parse<any_strength>("80 proof")), to<mass_fraction>(proof(80)));
 }
 
+// US units from their definitions in NIST Handbook 44, appendix C (from memory): a gallon has 4 quarts and 8
+// pints, a pound 16 ounces.
+TEST(Parse, ReadsNumbersAsPeopleWriteThem) {
+    EXPECT_EQ(parse<units::volume>("3L"), 3 * litre);
+    EXPECT_EQ(parse<units::volume>("750ml"), 750 * millilitre);
+    EXPECT_EQ(parse<units::volume>("3,5 L"), 3.5 * litre);
+    EXPECT_EQ(parse<units::volume>("0,125 L"), 0.125 * litre) << "no thousands begin with 0";
+    EXPECT_EQ(parse<units::volume>("1,25e2 mL"), 125 * millilitre);
+    EXPECT_EQ(parse<units::volume>("1234,567 L"), 1234.567 * litre) << "thousands would be 1,234,567";
+    EXPECT_EQ(parse<units::temperature>("-3,5 C"), celsius(-3.5));
+    EXPECT_EQ(parse<units::volume>("1 1/2 gal"), 1.5 * us_gallon);
+    EXPECT_EQ(parse<units::volume>("1/2gal"), 0.5 * us_gallon);
+    EXPECT_EQ(parse<units::volume>("2 qt"), 0.5 * us_gallon);
+    EXPECT_EQ(parse<units::volume>("1 pint"), 0.125 * us_gallon);
+    EXPECT_EQ(parse<units::volume>("1 gal 1 qt 1 pt"), 1.375 * us_gallon);
+    EXPECT_EQ(parse<units::mass>("4 lb 6 oz"), 4.375 * pound);
+    EXPECT_EQ(parse<units::mass>("4lb6oz"), 4.375 * pound);
+    EXPECT_EQ(parse<units::time>("1 h 30 min"), 90 * minute);
+    EXPECT_EQ(parse<mass_concentration>("350 g/L"), grams_per_100_millilitres(35));
+    EXPECT_EQ(parse<parcel>("3,5 L,40,5 %vol,20 C").mass(), parse<parcel>("3.5 L, 40.5 %vol, 20 C").mass());
+    EXPECT_EQ(parse<parcel>("3 m3,40 %vol,20 C").mass(), parse<parcel>("3000 L, 40 %vol, 20 C").mass());
+    EXPECT_EQ(parse<parcel>("4 lb 6 oz, 40 %vol, 20 C").mass(), 4.375 * pound);
+}
+
 TEST(Parse, ReadsGravitiesExtractsLiquidsAndParcels) {
     EXPECT_EQ(parse<specific_gravity>("1.05 sg"), specific_gravity(1.05));
     auto const reference = parse<gravity_reference>("sg 15/4 C in air");
@@ -92,7 +116,16 @@ TEST(Parse, RefusesWhatIsNoQuantity) {
     refuses<units::volume>("nan L", "not a number");
     refuses<units::volume>("inf L", "not a number");
     refuses<units::volume>("1e999 L", "the number is too large or too small");
-    refuses<units::volume>("3,5 L", "decimal point");
+    refuses<units::volume>("1,234 L", "'1,234' can mean 1.234 or 1234: write one of them");
+    refuses<units::volume>("1,234.5 L", "decimal point or comma and no thousands separator");
+    refuses<units::volume>("3 1/0 gal", "divides by zero");
+    refuses<units::volume>("3 5/4 gal", "the fraction behind a whole number must be below 1");
+    refuses<units::volume>("3 gallns", "unknown unit 'gallns'; did you mean gallons? expected a volume");
+    refuses<units::mass>("6 oz 4 lb", "each part of a sum must have a smaller unit");
+    refuses<units::mass>("4 lb 16 oz", "below one of the unit before");
+    refuses<units::mass>("4 lb 6", "the unit is missing");
+    refuses<units::mass>("-4 lb 6 oz", "cannot be negative");
+    refuses<units::mass>("4 lb 6 L", "'L' is the unit of a volume");
     refuses<units::volume>("1'500 L", "no thousands separator");
     refuses<units::volume>("3 kg", "'kg' is the unit of a mass; expected a volume: mL, cL");
     refuses<units::volume>("3 W", "'W' is the unit of a power");

@@ -160,16 +160,25 @@ struct number_and_unit {
 
 namespace detail {
 
-/// how many bytes at the head of a text are a decimal number: "-1.5e3"; its first character is known to fit
+/// how many bytes at the head of a text are digits
+inline std::size_t length_of_digits(std::string_view text) {
+    std::size_t at = 0;
+    while (at < text.size() && is_digit(text[at])) ++at;
+    return at;
+}
+
+/// how many bytes at the head of a text are a decimal number: "-1.5e3", "3,5"; its first character is known to
+/// fit. A comma is a decimal sign only between digits.
 inline std::size_t length_of_number(std::string_view text) {
     std::size_t at = text.starts_with('-') ? 1 : 0;
     auto const skip_digits = [&] {
-        std::size_t const begin = at;
-        while (at < text.size() && is_digit(text[at])) ++at;
-        return at > begin;
+        std::size_t const digits = length_of_digits(text.substr(at));
+        at += digits;
+        return digits > 0;
     };
-    skip_digits();
-    if (at < text.size() && text[at] == '.') {
+    bool const whole = skip_digits();
+    bool const comma = whole && at + 1 < text.size() && text[at] == ',' && is_digit(text[at + 1]);
+    if (comma || (at < text.size() && text[at] == '.')) {
         ++at;
         skip_digits();
     }
@@ -182,9 +191,43 @@ inline std::size_t length_of_number(std::string_view text) {
     return mantissa;
 }
 
+/// Refuses "1,234", which is 1.234 to one reader and 1234 to another.
+/// @param number a number with a decimal comma
+inline void refuse_two_readings(std::string_view number) {
+    std::string_view const magnitude = number.substr(number.starts_with('-') ? 1 : 0);
+    std::size_t const whole = length_of_digits(magnitude);
+    std::size_t const behind = length_of_digits(magnitude.substr(whole + 1));
+    if (whole > 3 || magnitude.front() == '0' || behind != 3) return;
+    std::string const before(number.substr(0, number.find(','))), after(magnitude.substr(whole + 1, behind));
+    refuse("'" + before + "," + after + "' can mean " + before + "." + after + " or " + before + after +
+           ": write one of them");
+}
+
+/// A common fraction at the head of a text.
+struct common_fraction {
+    double value;        ///< of the fraction; 0 if there is none
+    std::size_t length;  ///< of its text; 0 if there is none
+};
+
+/// @param text "1/2 gal"
+/// @return the fraction
+/// @throws text_error if it divides by zero
+inline common_fraction fraction_at_head(std::string_view text) {
+    std::size_t const above = length_of_digits(text);
+    if (above == 0 || above == text.size() || text[above] != '/') return {0.0, 0};
+    std::size_t const below = length_of_digits(text.substr(above + 1));
+    if (below == 0) return {0.0, 0};
+    auto const numerator = numeric::number_in(text.substr(0, above));
+    auto const denominator = numeric::number_in(text.substr(above + 1, below));
+    if (!numerator || !denominator) refuse("a fraction has too many digits");
+    if (*denominator == 0.0) refuse("a fraction divides by zero");
+    return {*numerator / *denominator, above + 1 + below};
+}
+
 }  // namespace detail
 
-/// Reads the number at the head of a text, the same in every locale: decimal point, no thousands separator.
+/// Reads the number at the head of a text, the same in every locale: "43.5", "43,5", "1/2", "1 1/2". There is
+/// no thousands separator; "1,234" has two readings and is refused with both.
 /// @param text what to read
 /// @param w    what is expected, for messages
 /// @return the number, and the text behind it
@@ -194,18 +237,31 @@ inline number_and_unit read_number(std::string_view text, wanted const& w) {
     if (text.empty()) refuse("the value is empty; " + w.text());
     if (text.front() == '+') text.remove_prefix(1);
     auto const digit = [](std::string_view s) { return !s.empty() && is_digit(s[0]); };
-    std::string_view const magnitude = text.substr(text.starts_with('-') ? 1 : 0);
+    bool const negative = text.starts_with('-');
+    std::string_view const magnitude = text.substr(negative ? 1 : 0);
     if (!digit(magnitude) && !(magnitude.starts_with('.') && digit(magnitude.substr(1)))) {
         refuse("not a number; " + w.text());  // also "nan" and "inf"
     }
-    std::size_t const end = detail::length_of_number(text);
-    auto const number = numeric::number_in(text.substr(0, end));
-    if (!number) refuse("the number is too large or too small; " + w.text());
-    std::string_view const unit = trimmed(text.substr(end));
-    if (digit(unit) || unit.starts_with(',') || unit.starts_with('.') || unit.starts_with('\'')) {
-        refuse("write numbers with a decimal point and no thousands separator: 43.5, 1500");
+    if (auto const [value, length] = detail::fraction_at_head(magnitude); length > 0)
+        return {negative ? -value : value, trimmed(magnitude.substr(length))};
+    std::string written(text.substr(0, detail::length_of_number(text)));
+    std::string_view unit = trimmed(text.substr(written.size()));
+    bool const ends = !unit.starts_with(',') && !unit.starts_with('.') && !unit.starts_with('\'');
+    if (auto const comma = written.find(','); comma != std::string::npos && ends) {
+        detail::refuse_two_readings(written);
+        written[comma] = '.';
     }
-    return {*number, unit};
+    auto const whole = detail::length_of_digits(magnitude) == written.size() - (negative ? 1 : 0);
+    auto const fraction = whole ? detail::fraction_at_head(unit) : detail::common_fraction{0.0, 0};
+    if (fraction.length > 0 && fraction.value >= 1.0)
+        refuse("the fraction behind a whole number must be below 1: 1 1/2");
+    unit = trimmed(unit.substr(fraction.length));
+    if (digit(unit) || !ends) {
+        refuse("write numbers with a decimal point or comma and no thousands separator: 43.5, 43,5, 1500");
+    }
+    auto const number = numeric::number_in(written);
+    if (!number) refuse("the number is too large or too small; " + w.text());
+    return {negative ? *number - fraction.value : *number + fraction.value, unit};
 }
 
 /// Like read_number, but requires a unit.
@@ -273,13 +329,14 @@ inline constexpr notation_names notations[] = {
     {"mol/mol", basis::moles, 100.0},
     {"proof usproof", basis::proof, 1.0},
     {"g/100ml", basis::concentration, 1.0},
+    {"g/l", basis::concentration, 0.1},
     {"kg/m3", basis::density, 1.0},
     {"g/cm3 g/ml kg/l", basis::density, 1000.0},
 };
 
 inline constexpr wanted a_strength{
     "a strength",
-    "%vol, %mass, %mol, mol/mol, proof (US), g/100 mL, L/hL, kg/m3, g/cm3 or sg"};             ///< expected
+    "%vol, %mass, %mol, mol/mol, proof (US), g/100 mL, g/L, L/hL, kg/m3, g/cm3 or sg"};        ///< expected
 inline constexpr wanted a_temperature{"a temperature", "C, F or K"};                           ///< expected
 inline constexpr wanted a_gravity{"a specific gravity", "sg, sg 20/20 C, sg 60/60 F in air"};  ///< expected
 
@@ -287,6 +344,65 @@ inline constexpr wanted a_gravity{"a specific gravity", "sg, sg 20/20 C, sg 60/6
 /// @tparam Quantity one of the quantities of aqueth::units
 template <quantity_with_units Quantity>
 inline constexpr wanted a_quantity{unit_table<Quantity>::what, unit_table<Quantity>::names};
+
+/// How many letters must be changed, added or left out to turn one word into another (Levenshtein).
+/// @param a a word
+/// @param b another
+/// @return their count
+inline std::size_t letters_between(std::string_view a, std::string_view b) {
+    std::vector<std::size_t> row(b.size() + 1);
+    for (std::size_t j = 0; j <= b.size(); ++j) row[j] = j;
+    for (std::size_t i = 1; i <= a.size(); ++i) {
+        std::size_t diagonal = std::exchange(row[0], i);
+        for (std::size_t j = 1; j <= b.size(); ++j) {
+            std::size_t const changed = diagonal + (a[i - 1] == b[j - 1] ? 0 : 1);
+            diagonal = std::exchange(row[j], (std::min)({row[j] + 1, row[j - 1] + 1, changed}));
+        }
+    }
+    return row.back();
+}
+
+/// @param unit a unit that is not known, squeezed
+/// @param w    what is expected
+/// @return the unit expected that is written most like it, or nothing if none is
+inline std::string nearest_unit(std::string const& unit, wanted const& w) {
+    std::string nearest;
+    std::size_t const most = unit.size() < 3 || unit.size() > 30 ? 0 : unit.size() < 6 ? 1 : 2;
+    std::size_t fewest = most + 1;
+    auto const look_at = [&](auto const& rows) {
+        for (auto const& row : rows) {
+            for (std::string_view rest = row.spellings; !rest.empty();) {
+                auto const end = (std::min)(rest.find(' '), rest.size());
+                std::string_view const word = rest.substr(0, end);
+                rest.remove_prefix((std::min)(end + 1, rest.size()));
+                std::size_t const between = letters_between(unit, word);
+                if (between >= fewest || word.size() < 3) continue;
+                fewest = between;
+                nearest = word;
+            }
+        }
+    };
+    auto const look_in = [&]<class Quantity>(std::type_identity<Quantity>) {
+        bool const is_expected = w.what.find(unit_table<Quantity>::what) != std::string_view::npos ||
+                                 w.units.find(unit_table<Quantity>::names) != std::string_view::npos;
+        if (is_expected) look_at(unit_table<Quantity>::rows);
+    };
+    look_in(std::type_identity<units::volume>());
+    look_in(std::type_identity<units::mass>());
+    look_in(std::type_identity<units::pressure>());
+    look_in(std::type_identity<units::length>());
+    look_in(std::type_identity<units::time>());
+    look_in(std::type_identity<units::energy>());
+    look_in(std::type_identity<units::power>());
+    if (w.what == a_strength.what || w.units == a_strength.units) look_at(notations);
+    if (w.what == a_temperature.what) {
+        struct {
+            std::string_view spellings;
+        } constexpr scales[] = {{"celsius fahrenheit kelvin"}};
+        look_at(scales);
+    }
+    return nearest;
+}
 
 /// @param unit a unit that is not one of the quantity expected
 /// @param w    what is expected
@@ -305,19 +421,53 @@ inline constexpr wanted a_quantity{unit_table<Quantity>::what, unit_table<Quanti
     look_in(std::type_identity<units::pressure>(), std::type_identity<units::length>());
     std::string const shown = "'" + printable(unit) + "'";
     if (!is.empty()) refuse(shown + " is the unit of " + std::string(is) + "; " + w.text());
-    refuse("unknown unit " + shown + "; " + w.text());
+    std::string const nearest = nearest_unit(text, w);
+    std::string const hint = nearest.empty() ? "" : "; did you mean " + nearest + "?";
+    refuse("unknown unit " + shown + hint + (nearest.empty() ? "; " : " ") + w.text());
 }
 
-/// @param text a number with one of the units of a quantity
+/// A unit of a quantity at the head of a text, and what is behind it.
+struct unit_at_head {
+    unit_names const* unit;  ///< null if it is none of the quantity
+    std::string_view rest;   ///< begins with a digit or is empty
+};
+
+/// @tparam Quantity one of the quantities of aqueth::units
+/// @param text the text behind a number: "L", "lb 6 oz"
+/// @return the unit; the text behind it begins with the next number, if there is one
+template <quantity_with_units Quantity>
+unit_at_head find_unit_at_head(std::string_view text) {
+    auto const& rows = unit_table<Quantity>::rows;
+    if (unit_names const* unit = find_unit(rows, squeezed(text))) return {unit, {}};
+    for (std::size_t at = 1; at < text.size(); ++at) {
+        if (!is_digit(text[at]) || is_digit(text[at - 1])) continue;  // "m3" is not the unit m of a volume
+        if (unit_names const* unit = find_unit(rows, squeezed(text.substr(0, at))))
+            return {unit, text.substr(at)};
+    }
+    return {nullptr, {}};
+}
+
+/// @param text a number with one of the units of a quantity, or a sum of them: "4 lb 6 oz"
 /// @param w    what is expected, for messages
 /// @return the quantity; its range is not checked
 /// @throws text_error if the text is none
 template <quantity_with_units Quantity>
 Quantity read(std::string_view text, wanted const& w = a_quantity<Quantity>) {
-    number_and_unit const q = read_quantity(text, w);
-    auto const* unit = find_unit(unit_table<Quantity>::rows, squeezed(q.unit));
-    if (!unit) refuse_unit(q.unit, w);
-    return Quantity::from_value(q.number * unit->si);
+    double sum = 0.0, before = 0.0;
+    for (bool first = true;; first = false) {
+        number_and_unit const q = read_quantity(text, w);
+        auto const [unit, rest] = find_unit_at_head<Quantity>(q.unit);
+        if (!unit) refuse_unit(q.unit, w);
+        double const part = q.number * unit->si;
+        if (!first && !(unit->si < before && part < before))
+            refuse(
+                "each part of a sum must have a smaller unit and be below one of the unit before: 4 lb 6 oz");
+        if ((!first || !rest.empty()) && q.number < 0.0) refuse("the parts of a sum cannot be negative");
+        sum += part;
+        if (rest.empty()) return Quantity::from_value(sum);
+        before = unit->si;
+        text = rest;
+    }
 }
 
 /// @param text "20 °C", "68 F", "293.15 K"
@@ -472,6 +622,22 @@ inline any_strength read_strength(std::string_view text) {
 
 // --- liquids and parcels -----------------------------------------------------------------------------------
 
+/// @param text       parts
+/// @param separators what can stand between them
+/// @return where the first part ends: before a separator, which a decimal comma is not; else npos
+inline std::size_t end_of_part(std::string_view text, std::string_view separators) {
+    for (std::size_t at = 0; at < text.size(); ++at) {
+        if (separators.find(text[at]) == std::string_view::npos) continue;
+        std::size_t number = at;  // where the digits before a comma begin
+        while (number > 0 && is_digit(text[number - 1])) --number;
+        bool const between_digits = number < at && at + 1 < text.size() && is_digit(text[at + 1]);
+        if (number > 0 && (text[number - 1] == '-' || text[number - 1] == '+')) --number;
+        bool const is_head = number == 0 || text[number - 1] == ' ';  // "m3,40 %vol" has no decimal comma
+        if (text[at] != ',' || !between_digits || !is_head) return at;
+    }
+    return std::string_view::npos;
+}
+
 /// @param text  parts separated by commas
 /// @param count how many
 /// @param what  the parts, for messages
@@ -481,7 +647,7 @@ inline std::vector<std::string_view> parts_of(std::string_view text, std::size_t
                                               std::string_view what) {
     std::vector<std::string_view> parts;
     for (std::string_view rest = text;;) {
-        auto const comma = rest.find(',');
+        auto const comma = end_of_part(rest, ",");
         parts.push_back(rest.substr(0, comma));
         if (comma == std::string_view::npos) break;
         rest.remove_prefix(comma + 1);
@@ -506,11 +672,13 @@ inline liquid read_liquid(std::string_view text) {
 /// @throws refusal if amount, strength or temperature is outside its range
 inline parcel read_parcel(std::string_view text) {
     auto const parts = parts_of(text, 3, "amount, strength, temperature: 3 L, 40 % vol, 20 C");
-    wanted const w{"a volume or a mass", "mL, cL, dL, L, hL, m3, fl oz or gal (US), imp gal; g, kg, oz, lb"};
-    std::string const unit = squeezed(read_quantity(parts[0], w).unit);
+    std::string const amounts =
+        std::string(unit_table<units::volume>::names).append("; ").append(unit_table<units::mass>::names);
+    wanted const w{"a volume or a mass", amounts};
+    std::string_view const unit = read_quantity(parts[0], w).unit;
     auto const strength = to<mass_fraction>(read_strength(parts[1]));
     units::temperature const t = read_temperature(parts[2]);
-    if (find_unit(unit_table<units::volume>::rows, unit))
+    if (find_unit_at_head<units::volume>(unit).unit)
         return parcel::of(read<units::volume>(parts[0], w), strength, t);
     return parcel::of(read<units::mass>(parts[0], w), strength, t);
 }

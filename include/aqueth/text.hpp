@@ -44,8 +44,8 @@ template <>
 struct unit_table<units::volume> {
     static constexpr std::string_view what = "a volume";  ///< name
     static constexpr std::string_view names =
-        "mL, cL, dL, L, hL, m3, fl oz or gal (US), imp gal";    ///< listed
-    static constexpr printed_unit printed{"L", litre.value()};  ///< written
+        "mL, cL, dL, L, hL, m3, fl oz, pt, qt or gal (US), imp gal";  ///< listed
+    static constexpr printed_unit printed{"L", litre.value()};        ///< written
     /// read
     static constexpr unit_names rows[] = {
         {"ml cc cm3", millilitre.value()},
@@ -55,6 +55,8 @@ struct unit_table<units::volume> {
         {"hl", hectolitre.value()},
         {"m3", cubic_metre.value()},
         {"floz usfloz", us_fluid_ounce.value()},
+        {"pt pint pints uspt", us_gallon.value() / 8},
+        {"qt quart quarts usqt", us_gallon.value() / 4},
         {"gal gallon gallons usgal", us_gallon.value()},
         {"impgal ukgal", imperial_gallon.value()},
     };

@@ -22,12 +22,8 @@ lot read_lot(given const& g) {
     std::vector<given> parts;
     std::string_view rest = g.text;
     for (bool more = true; more;) {
-        auto const end = rest.find_first_of(",;");
+        auto const end = end_of_part(rest, ",;");
         more = end != std::string_view::npos;
-        bool const inside = more && rest[end] == ',' && end > 0 && end + 1 < rest.size() &&
-                            is_digit(rest[end - 1]) && is_digit(rest[end + 1]);
-        if (inside)
-            read_number(g, rest, {"a lot", "amount, strength, temperature"});  // "3,2 L": says what is wrong
         parts.push_back({g.name, std::string(trimmed(rest.substr(0, end))), true});
         if (more) rest.remove_prefix(end + 1);
     }

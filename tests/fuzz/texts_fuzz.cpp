@@ -6,6 +6,8 @@
 #include "still_program.hpp"
 #include "uncertainty_program.hpp"
 
+#include <algorithm>
+#include <cmath>
 #include <string>
 
 using namespace program;
@@ -65,6 +67,27 @@ void parse(int which, given const& g) {
     case 18: HOSTILE_WITHIN(read_plain(g, -5.0, 5.0), -5.0, 5.0); return;
     case 19: HOSTILE_REQUIRE(std::isfinite(read_share(g))); return;
     case 20: HOSTILE_WITHIN(read_extract(g).degrees(), -10.0, 70.0); return;
+    case 21: {
+        // A comma that is read is a decimal sign.
+        std::string with_point = g.text;
+        std::replace(with_point.begin(), with_point.end(), ',', '.');
+        double const volume = read_as<units::volume>(g).value();
+        HOSTILE_REQUIRE(std::isfinite(volume));
+        HOSTILE_REQUIRE(read_as<units::volume>({g.name, with_point, true}).value() == volume);
+        return;
+    }
+    case 22: {
+        // Parts are the text without its separators.
+        std::size_t length = 0;
+        std::string_view rest = g.text;
+        for (std::size_t end; (end = end_of_part(rest, ",;")) != std::string_view::npos;) {
+            length += end + 1;
+            rest.remove_prefix(end + 1);
+        }
+        HOSTILE_REQUIRE(length + rest.size() == g.text.size());
+        HOSTILE_REQUIRE(std::isfinite(read_as<units::mass>(g).value()));
+        return;
+    }
     default:
         for (given const& part : parts_of(g)) HOSTILE_REQUIRE(part.text.find(';') == std::string::npos);
         return;
@@ -75,7 +98,7 @@ void parse(int which, given const& g) {
 
 extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size) {
     bytes in(data, size);
-    int const which = in.choice(22);
+    int const which = in.choice(24);
     given const g{"--option", std::string(in.rest()), true};
     try {
         parse(which, g);

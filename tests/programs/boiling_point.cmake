@@ -94,8 +94,8 @@ refuses(boiling_point.pressure_too_high "aqueth boiling_point --strength '8 %vol
 refuses(boiling_point.pascal_for_kilopascal "aqueth boiling_point --strength '8 %vol' --pressure '101325 kPa'"
     "pressure 101325 kPa is outside")
 refuses(boiling_point.nan_pressure "aqueth boiling_point --strength '8 %vol' --pressure 'nan kPa'" "not a number")
-refuses(boiling_point.pressure_with_comma "aqueth boiling_point --strength '8 %vol' --pressure '1013,25 hPa'"
-    "decimal point")
+answers(boiling_point.pressure_with_comma "a=$(aqueth boiling_point --strength '8 %vol' --pressure '1013,25 hPa'); \
+    [ \"$a\" = \"$(aqueth boiling_point --strength '8 %vol' --pressure '1013.25 hPa')\" ] && echo same" "^same\n$")
 refuses(boiling_point.too_high_up "aqueth boiling_point --strength '8 %vol' --altitude '12000 m'"
     "--altitude '12000 m': altitude 12000 m is outside -500 to 11000 m")
 refuses(boiling_point.altitude_without_unit "aqueth boiling_point --strength '8 %vol' --altitude 650"

@@ -62,7 +62,8 @@ refuses(convert_strength.must_nan "aqueth convert_strength --must 'nan KMW'" "no
 refuses(convert_strength.no_unit "aqueth convert_strength --strength '43'"
     "--strength '43': the unit is missing; expected a strength: %vol, %mass")
 refuses(convert_strength.percent "aqueth convert_strength --strength '43%'" "%vol, %mass or %mol")
-refuses(convert_strength.comma "aqueth convert_strength --strength '43,5 %vol'" "decimal point")
+answers(convert_strength.comma "aqueth convert_strength --strength '43,5 %vol'" "^43,5 %vol is 43[.]50 % vol at 20")
+answers(convert_strength.grams_per_litre "aqueth convert_strength --strength '350 g/L'" "^350 g/L is 44[.]3[45] % vol at 20")
 refuses(convert_strength.nan "aqueth convert_strength --strength 'nan %vol'" "not a number")
 refuses(convert_strength.minus_infinity "aqueth convert_strength --strength '-inf %vol'" "not a number")
 refuses(convert_strength.hexadecimal "aqueth convert_strength --strength '0x2b %vol'" "unknown unit 'x2b %vol'")

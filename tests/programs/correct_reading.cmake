@@ -70,8 +70,8 @@ refuses(correct_reading.volume_as_temperature "aqueth correct_reading --reading 
     "'L' is the unit of a volume; expected a temperature")
 refuses(correct_reading.percent_of_what "aqueth correct_reading --reading '84 %' --temperature '31 C'"
     "%vol, %mass or %mol")
-refuses(correct_reading.decimal_comma "aqueth correct_reading --reading '84,5 %vol' --temperature '31 C'"
-    "--reading '84,5 %vol': .*decimal point")
+answers(correct_reading.decimal_comma "aqueth correct_reading --reading '84,0 %vol' --temperature '31,0 C'"
+    "^True strength 80[.]76 ")
 refuses(correct_reading.nan_reading "aqueth correct_reading --reading 'nan %vol' --temperature '31 C'"
     "'nan %vol': not a number")
 refuses(correct_reading.infinite_temperature "aqueth correct_reading --reading '84 %vol' --temperature 'inf C'"

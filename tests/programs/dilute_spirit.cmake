@@ -97,7 +97,7 @@ refuses(dilute_spirit.unknown_unit
 refuses(dilute_spirit.spaced_thousands
     "aqueth dilute_spirit --amount '1 000 L' ${strong} ${to_45}" "no thousands separator")
 refuses(dilute_spirit.comma_thousands
-    "aqueth dilute_spirit --amount '1,000 L' ${strong} ${to_45}" "decimal point")
+    "aqueth dilute_spirit --amount '1,000 L' ${strong} ${to_45}" "'1,000' can mean 1.000 or 1000")
 refuses(dilute_spirit.no_additions "aqueth dilute_spirit ${spirit} ${to_45} --additions 0"
     "whole number from 1 to 1000")
 refuses(dilute_spirit.half_an_addition "aqueth dilute_spirit ${spirit} ${to_45} --additions 2.5"

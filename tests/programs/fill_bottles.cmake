@@ -42,7 +42,7 @@ refuses(fill_bottles.bottle_by_weight "aqueth fill_bottles ${spirit} --bottle '7
     "'g' is the unit of a mass; expected a volume")
 refuses(fill_bottles.bottle_in_degrees "aqueth fill_bottles ${spirit} --bottle '20 C'"
     "'C' is the unit of a temperature; expected a volume")
-refuses(fill_bottles.comma "aqueth fill_bottles ${spirit} --bottle '0,7 L'" "decimal point")
+answers(fill_bottles.comma "aqueth fill_bottles ${spirit} --bottle '0,7 L'" "Fill ")
 refuses(fill_bottles.strength_above_100
     "aqueth fill_bottles --amount '3 L' --strength '450 %vol' --temperature '22 C' --bottle '700 mL'"
     "450 % vol at 20 °C is outside 0 to 100")

@@ -50,8 +50,8 @@ refuses(print_table.too_long "aqueth print_table density --rows '1 to 2 %vol by 
 refuses(print_table.too_large
     "aqueth print_table density --rows '0 to 90 %vol by 0.01' --columns '0 to 40 C by 0.01'"
     "more than 1000000 cells")
-refuses(print_table.range_with_comma "aqueth print_table density --rows '1 to 2,5 %vol' --columns '1 to 2 C'"
-    "decimal point")
+answers(print_table.range_with_comma
+    "aqueth print_table density --rows '1,5 to 2,5 %vol' --columns '1 to 2 C' --csv" "\n1[.]5,")
 refuses(print_table.strength_above_100 "aqueth print_table density --rows '1 to 200 %vol by 10' --columns '1 to 2 C'"
     "101 % vol at 20 °C is outside 0 to 100")
 refuses(print_table.too_hot "aqueth print_table density --rows '1 to 2 %vol' --columns '1 to 120 C by 17'"

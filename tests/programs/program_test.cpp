@@ -54,11 +54,29 @@ TEST(Volumes, HaveUnitsAsPeopleWriteThem) {
     EXPECT_NEAR(litres("2 UK gal"), 9.09218, 1e-12);
 }
 
+// NIST Handbook 44, appendix C (from memory): 4 quarts or 8 pints are a US gallon of 231 cubic inches.
+TEST(Volumes, HaveNumbersAsPeopleWriteThem) {
+    double const gallon = 231 * 0.0254 * 0.0254 * 0.0254 * 1000;
+    for (char const* text :
+         {"1 1/2 gal", "1,5 gal", "3/2 gal", "6 qt", "12 pints", "1 gal 2 quarts", "1gal 4pt"})
+        EXPECT_NEAR(litres(text), 1.5 * gallon, 1e-14) << text;
+    EXPECT_EQ(litres("3,5 L"), 3.5);
+    EXPECT_EQ(litres("3L"), 3.0);
+    EXPECT_EQ(litres("0,750 L"), 0.75);
+    std::string const ambiguous = refusal(as_volume, "1,234 L");
+    EXPECT_NE(ambiguous.find("'1,234' can mean 1.234 or 1234"), std::string::npos) << ambiguous;
+    EXPECT_NE(refusal(as_amount, "4 lbbs").find("did you mean lbs?"), std::string::npos);
+    EXPECT_TRUE(is_us_customary("1 1/2 qt"));
+    EXPECT_TRUE(is_us_customary("1 gal 2 pt"));
+    EXPECT_FALSE(is_us_customary("1,5 L"));
+}
+
 TEST(Masses, HaveUnitsAsPeopleWriteThem) {
     for (char const* text : {"1.5 kg", "1500 g", "1.5kg", "1500 grams"})
         EXPECT_NEAR(kilograms(text), 1.5, 1e-15) << text;
     EXPECT_NEAR(kilograms("2 lb"), 0.90718474, 1e-15);
     EXPECT_NEAR(kilograms("32 oz"), 0.90718474, 1e-15);
+    EXPECT_NEAR(kilograms("4 lb 6 oz"), 4.375 * 0.45359237, 1e-15);
 }
 
 TEST(Temperatures, HaveUnitsAsPeopleWriteThem) {
@@ -84,6 +102,8 @@ TEST(Strengths, KeepTheBasisTheyAreWrittenIn) {
     EXPECT_EQ(std::get<mole_fraction>(read_strength(option("0.35 mol/mol"))), by_moles(35.0));
     EXPECT_EQ(std::get<mole_fraction>(read_strength(option("35 %mol"))), by_moles(35.0));
     EXPECT_EQ(std::get<mass_concentration>(read_strength(option("35 g/100 mL"))),
+              grams_per_100_millilitres(35.0));
+    EXPECT_EQ(std::get<mass_concentration>(read_strength(option("350 g/L"))),
               grams_per_100_millilitres(35.0));
     EXPECT_EQ(std::get<basic_volume_fraction<at_60_fahrenheit>>(read_strength(option("45 %vol at 60 F"))),
               by_volume<at_60_fahrenheit>(45.0));
@@ -160,19 +180,32 @@ TEST(Refusals, NameTheFault) {
     struct {
         char const *text, *says;
     } const volumes_not_read[] = {
-        {"", "the value is empty"},       {"   ", "the value is empty"},
-        {"700", "the unit is missing"},   {"mL", "not a number"},
-        {"- 700 mL", "not a number"},     {"--700 mL", "not a number"},
-        {"nan mL", "not a number"},       {"NaN mL", "not a number"},
-        {"inf L", "not a number"},        {"-infinity L", "not a number"},
-        {"1e400 L", "too large"},         {"1e-400 L", "too small"},
-        {"0,7 L", "decimal point"},       {"1,000 L", "decimal point"},
-        {"1 000 L", "decimal point"},     {"1'000 L", "decimal point"},
-        {"1.000.5 L", "decimal point"},   {"0x10 L", "unknown unit 'x10 L'"},
-        {"7 pints", "unknown unit"},      {"7 L L", "unknown unit"},
-        {"7 L/hL", "unit of a strength"}, {"7 kg", "unit of a mass"},
-        {"7 K", "unit of a temperature"}, {"0 L", "is outside 1e-06 to 1e+09 L"},
-        {"-1 L", "volume -1 L"},          {"1e10 L", "volume 1e+10 L"},
+        {"", "the value is empty"},
+        {"   ", "the value is empty"},
+        {"700", "the unit is missing"},
+        {"mL", "not a number"},
+        {"- 700 mL", "not a number"},
+        {"--700 mL", "not a number"},
+        {"nan mL", "not a number"},
+        {"NaN mL", "not a number"},
+        {"inf L", "not a number"},
+        {"-infinity L", "not a number"},
+        {"1e400 L", "too large"},
+        {"1e-400 L", "too small"},
+        {"1,234.5 L", "decimal point"},
+        {"1,000 L", "can mean 1.000 or 1000"},
+        {"1 000 L", "decimal point"},
+        {"1'000 L", "decimal point"},
+        {"1.000.5 L", "decimal point"},
+        {"0x10 L", "unknown unit 'x10 L'"},
+        {"7 pimts", "did you mean pints?"},
+        {"7 L L", "unknown unit"},
+        {"7 L/hL", "unit of a strength"},
+        {"7 kg", "unit of a mass"},
+        {"7 K", "unit of a temperature"},
+        {"0 L", "is outside 1e-06 to 1e+09 L"},
+        {"-1 L", "volume -1 L"},
+        {"1e10 L", "volume 1e+10 L"},
     };
     for (auto const& c : volumes_not_read) {
         EXPECT_NE(refusal(as_volume, c.text).find(c.says), std::string::npos) << c.text;
@@ -233,7 +266,7 @@ struct decimal_comma : std::numpunct<char> {
 TEST(Locale, ChangesNothing) {
     std::locale const before = std::locale::global(std::locale(std::locale::classic(), new decimal_comma));
     EXPECT_EQ(litres("1234.5 L"), 1234.5);
-    EXPECT_NE(refusal(as_volume, "1234,5 L").find("decimal point"), std::string::npos);
+    EXPECT_EQ(litres("1234,5 L"), 1234.5);
     EXPECT_EQ(number(1234.5, 5), "1234.5");
     EXPECT_EQ(wording{}.volume(12345.6 * litre), "12346 L");
     EXPECT_EQ(json(1234.5).text(), "1234.5");

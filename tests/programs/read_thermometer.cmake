@@ -50,7 +50,8 @@ refuses(read_thermometer.not_boiling_here "aqueth read_thermometer --head '99 C'
 refuses(read_thermometer.no_unit "aqueth read_thermometer --pot 93" "--pot '93': the unit is missing; expected a temperature")
 refuses(read_thermometer.strength "aqueth read_thermometer --pot '8 %vol'"
     "unit of a strength; expected a temperature")
-refuses(read_thermometer.comma "aqueth read_thermometer --pot '93,4 C'" "decimal point")
+answers(read_thermometer.comma "a=$(aqueth read_thermometer --pot '93,4 C'); [ \"$a\" = \"$(aqueth read_thermometer --pot '93.4 C')\" ] && echo same"
+    "^same\n$")
 refuses(read_thermometer.nan "aqueth read_thermometer --pot 'nan C'" "not a number")
 refuses(read_thermometer.beyond_numbers "aqueth read_thermometer --pot '1e308 F'"
     "--pot '1e308 F': the number is too large; expected a temperature")

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: BSL-1.0
 #include "json.hpp"
 
+#include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
+#include <cmath>
 
 namespace program {
 
@@ -78,6 +80,33 @@ struct json_printer {
         return plain;
     }
 };
+
+std::vector<json::leaf> json::leaves() const {
+    std::vector<leaf> result;
+    auto const visit = [&result](auto const& self, std::string const& name, json const& value) -> void {
+        auto const inside = [&](std::string const& member) {
+            return name.empty() ? member : name + "." + member;
+        };
+        if (auto const* all = std::get_if<members>(&value.value_)) {
+            for (auto const& [member, each] : *all) self(self, inside(member), each);
+        } else if (auto const* elements = std::get_if<list>(&value.value_)) {
+            for (std::size_t k = 0; k < elements->size(); ++k)
+                self(self, inside(std::to_string(k + 1)), (*elements)[k]);
+        } else if (auto const* text = std::get_if<std::string>(&value.value_)) {
+            result.push_back({name, *text, false});
+        } else if (auto const* number = std::get_if<double>(&value.value_)) {
+            result.push_back({name, std::isfinite(*number) ? fmt::format("{:.10g}", *number) : "", true});
+        } else if (auto const* count = std::get_if<long long>(&value.value_)) {
+            result.push_back({name, std::to_string(*count), true});
+        } else if (auto const* truth = std::get_if<bool>(&value.value_)) {
+            result.push_back({name, *truth ? "true" : "false", false});
+        } else {
+            result.push_back({name, "", false});
+        }
+    };
+    visit(visit, "", *this);
+    return result;
+}
 
 std::string json::text() const {
     return std::visit(json_printer{}, value_)

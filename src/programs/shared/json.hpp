@@ -49,6 +49,15 @@ public:
     /// Sets all members of another object.
     void update(json const& other);
 
+    /// A value that is neither list nor object, as text; a number with ten significant digits.
+    struct leaf {
+        std::string name;  ///< "foreshots.volume_L", "jars.1.strength"
+        std::string text;
+        bool is_number;
+    };
+    /// All such values of an object, in their order.
+    std::vector<leaf> leaves() const;
+
     /// The text, with line breaks. Invalid UTF-8 is replaced; a number that is not finite becomes null.
     std::string text() const;
 

@@ -15,6 +15,7 @@
 #include <optional>
 #include <sstream>
 #include <string_view>
+#include <tuple>
 #include <utility>
 
 #include <unistd.h>
@@ -25,20 +26,6 @@ namespace {
 struct sources_wanted {};
 struct cautions_wanted {};
 struct described {};
-
-/// How many letters must be changed, added or left out to turn one word into another (Levenshtein).
-std::size_t letters_between(std::string_view a, std::string_view b) {
-    std::vector<std::size_t> row(b.size() + 1);
-    std::iota(row.begin(), row.end(), std::size_t{0});
-    for (std::size_t i = 1; i <= a.size(); ++i) {
-        std::size_t diagonal = std::exchange(row[0], i);
-        for (std::size_t j = 1; j <= b.size(); ++j) {
-            std::size_t const changed = diagonal + (a[i - 1] == b[j - 1] ? 0 : 1);
-            diagonal = std::exchange(row[j], (std::min)({row[j] + 1, row[j - 1] + 1, changed}));
-        }
-    }
-    return row.back();
-}
 
 /// The parser says "--scale: At Most 1 required but received 2" and "--scale: 1 required SCALE missing".
 std::string in_plain_words(CLI::ArgumentMismatch const& error) {
@@ -188,7 +175,7 @@ void session::explain(char const* lines) { explanation_ += fmt::format("{}\n", l
 void session::offer_us_units() {
     offers_us_ = true;
     app_->add_flag("--us", us_,
-                   "answer in US units at 60 F; automatic if an option is in proof, gal, fl oz, lb or oz");
+                   "answer in US units at 60 F; automatic if an option is in proof, gal, qt, pt, fl oz, lb or oz");
     app_->add_flag("--metric", metric_, "answer in metric units, also if options have US units");
 }
 
@@ -200,7 +187,7 @@ std::string session::notes() const {
         "Strengths: {}.\n"
         "A strength can name its reference: '43 %vol at 60 F', '935 kg/m3 at 15 C', '0.9345 sg "
         "60/60 F in air'.\n"
-        "The default is 20 C (sg: 20/20 C in vacuo). Write numbers with a decimal point.\n"
+        "The default is 20 C (sg: 20/20 C in vacuo). Numbers: 43.5, 43,5 or 1 1/2; sums: 4 lb 6 oz.\n"
         "Masses are readings of an ordinary balance in air; JSON gives the true mass as well.\n{}"
         "Exit status: 0 success, 2 wrong option or input, 1 any other failure.\n",
         volume_units, mass_units, temperature_units, units_, strength_units, explanation_);
@@ -293,6 +280,10 @@ record_entry session::entry() const {
 }
 
 void session::answer(page const& text, json const& data, std::string const& csv) {
+    if (keeps_data_) {
+        data_ = data;
+        return;
+    }
     text_ = text.text();
     std::string from;
     for (taken_figure const& each : taken_) {
@@ -305,41 +296,62 @@ void session::answer(page const& text, json const& data, std::string const& csv)
     output_ = json_ ? answer_in_json(data) : csv_ ? csv : text_;
 }
 
+void session::leave_rest() { app_->allow_extras(); }
+
+std::vector<std::string> session::rest() const { return app_->remaining(); }
+
 int session::run(std::function<void(session&)> const& body) {
-    try {
+    std::optional<record_file> record;
+    auto [status, complaint] = attempt([&] {
         body(*this);
-        std::optional<record_file> record;
         if (record_->present) record.emplace(*record_);
-        int const status = print();
-        if (status == 0 && last_step_) last_step_();
-        if (status == 0 && record) record->append(entry());
-        return status;
+    });
+    if (status != 0) return fail(status, complaint);
+    status = print();
+    if (status != 0) return status;
+    std::tie(status, complaint) = attempt([&] {
+        if (last_step_) last_step_();
+        if (record) record->append(entry());
+    });
+    return status == 0 ? 0 : fail(status, complaint);
+}
+
+outcome session::ask(std::function<void(session&)> const& body) {
+    keeps_data_ = true;
+    auto [status, complaint] = attempt([&] { body(*this); });
+    return {std::move(data_), status == 0 ? "" : complaint};
+}
+
+std::pair<int, std::string> session::attempt(std::function<void()> const& step) {
+    try {
+        step();
+        return {0, ""};
     } catch (CLI::ArgumentMismatch const& error) {
-        return fail(2, in_plain_words(error));
+        return {2, in_plain_words(error)};
     } catch (CLI::ParseError const& error) {
         // A stray word explains more than the option that is missing because of it.
         bool const stray = error.get_exit_code() == static_cast<int>(CLI::ExitCodes::ExtrasError) ||
                            error.get_exit_code() == static_cast<int>(CLI::ExitCodes::RequiredError);
         if (stray && !app_->remaining().empty())
-            return fail(2, in_plain_words_of_stray(app_->remaining().front()));
+            return {2, in_plain_words_of_stray(app_->remaining().front())};
         std::ostringstream out, err;
-        if (app_->exit(error, out, err) != 0) return fail(2, error.what());
+        if (app_->exit(error, out, err) != 0) return {2, error.what()};
         output_ = out.str();
-        return print();
+        return {0, ""};
     } catch (sources_wanted const&) {
         output_ = in_words(about_.sources);
-        return print();
+        return {0, ""};
     } catch (cautions_wanted const&) {
         output_ = all_cautions;
-        return print();
+        return {0, ""};
     } catch (bad_input const& error) {
-        return fail(2, error.what());
+        return {2, error.what()};
     } catch (refusal const& error) {
-        return fail(2, error.what());
+        return {2, error.what()};
     } catch (failure const& error) {
-        return fail(1, error.what());
+        return {1, error.what()};
     } catch (std::exception const& error) {
-        return fail(1, fmt::format("internal error: {}", error.what()));
+        return {1, fmt::format("internal error: {}", error.what())};
     }
 }
 
@@ -393,6 +405,18 @@ task::task(about const& who, void (*body)(session&)) : who_(who), body_(body), n
 }
 
 int task::run(int argc, char** argv) const { return session(who_, argc, argv).run(body_); }
+
+outcome task::ask(std::vector<std::string> options) const {
+    std::string name = who_.name;
+    options.emplace_back("--json");
+    std::vector<char*> arguments{name.data()};
+    for (std::string& each : options) arguments.push_back(each.data());
+    arguments.push_back(nullptr);
+    std::string const before = std::exchange(command_in_progress, "");
+    outcome result = session(who_, static_cast<int>(options.size()) + 1, arguments.data()).ask(body_);
+    command_in_progress = before;
+    return result;
+}
 
 description task::describe() const { return session(who_, 0, nullptr).describe(body_); }
 

@@ -64,6 +64,12 @@ struct description {
     std::string notes;  ///< units, accepted forms and exit status: the lower part of the help
 };
 
+/// What a run came to that prints nothing.
+struct outcome {
+    json data;              ///< the answer
+    std::string complaint;  ///< why there is none; else empty
+};
+
 /// One run: options in, one answer out.
 class session {
 public:
@@ -104,16 +110,29 @@ public:
     /// The answer, in the form asked for; printed when the run is over.
     void answer(page const& text, json const& data, std::string const& csv = {});
 
+    /// An answer that is rows of cells, printed as they are.
+    void answer_rows(std::string rows) { output_ = std::move(rows); }
+
+    /// Leaves options that are not of this task, and their values, to `rest`.
+    void leave_rest();
+    /// @return them, once parsed
+    std::vector<std::string> rest() const;
+
     /// Sets the last step, which runs only after the answer is printed.
     void once_answered(std::function<void()> last_step) { last_step_ = std::move(last_step); }
 
     /// Runs the body, and turns every exception into a message and an exit status.
     int run(std::function<void(session&)> const& body);
 
+    /// Runs the body and prints nothing.
+    outcome ask(std::function<void(session&)> const& body);
+
     /// Runs the body up to the end of its list of options.
     description describe(std::function<void(session&)> const& body);
 
 private:
+    /// Runs a step, and turns every exception into an exit status and a message.
+    std::pair<int, std::string> attempt(std::function<void()> const& step);
     int fail(int status, std::string message) const;
     int print() const;
     std::string notes() const;
@@ -142,6 +161,8 @@ private:
     given const* record_ = nullptr;
     std::string text_;    // of the answer, for the record
     std::string output_;  // in the form asked for
+    bool keeps_data_ = false;
+    json data_;
     std::function<void()> last_step_;
 };
 
@@ -157,6 +178,9 @@ public:
     /// @return the exit status
     int run(int argc, char** argv) const;
     description describe() const;
+    /// @param options "--reading=84 %vol"
+    /// @return the answer to them; nothing is printed
+    outcome ask(std::vector<std::string> options) const;
 
     /// @return all tasks, by name
     static std::vector<task const*> all();

@@ -21,7 +21,7 @@ void refuse(given const& g, std::string const& why) { throw bad_input(fmt::forma
 
 bool is_us_customary(std::string_view text) {
     static constexpr std::string_view names =
-        " proof gal gallon gallons fl lb lbs pound pounds oz ounce ounces ";
+        " proof gal gallon gallons qt quart quarts pt pint pints fl lb lbs pound pounds oz ounce ounces ";
     auto const is_letter = [](char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); };
     bool behind_a_number = false;
     for (std::size_t at = 0; at < text.size();) {
@@ -84,9 +84,9 @@ units::temperature read_water_temperature(given const& g) {
 amount read_amount(given const& g, std::string_view text, bool volume_only) {
     std::string const any = fmt::format("{}; {}", volume_units, mass_units);
     wanted const w = volume_only ? wanted{"a volume", volume_units} : wanted{"a volume or a mass", any};
-    std::string const unit = squeezed(read_quantity(g, text, w).unit);
+    std::string_view const unit = read_quantity(g, text, w).unit;
     return understood(g, [&]() -> amount {
-        if (!volume_only && find_unit(unit_table<units::mass>::rows, unit)) {
+        if (!volume_only && find_unit_at_head<units::mass>(unit).unit) {
             auto const m = text::read<units::mass>(text, w);
             require_range("input", "mass", in(m, kilogram), "kg", 1e-6, 1e9);
             return m;

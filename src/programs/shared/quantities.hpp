@@ -93,7 +93,7 @@ inline constexpr std::string_view pressure_units = unit_table<units::pressure>::
 inline constexpr std::string_view altitude_units = "m, ft";
 inline constexpr std::string_view strength_units = a_strength.units;
 
-/// Whether a text has a quantity in US proof, gallons, fluid ounces, pounds or ounces.
+/// Whether a text has a quantity in US proof, gallons, quarts, pints, fluid ounces, pounds or ounces.
 bool is_us_customary(std::string_view text);
 
 /// A temperature without the rounding error of a conversion near zero, and without a negative zero.
@@ -101,7 +101,7 @@ double written(double degrees);
 
 [[noreturn]] void refuse_unit(given const& g, std::string_view unit, wanted const& w);
 
-/// Reads the number at the head of a text in every locale: decimal point, no thousands separator.
+/// Reads the number at the head of a text in every locale: decimal point or comma, no thousands separator.
 number_and_unit read_number(given const& g, std::string_view text, wanted const& w);
 
 /// Like read_number, but requires a unit.

@@ -40,7 +40,7 @@ std::vector<given> parts_of(given const& g) {
     std::vector<given> parts;
     std::string_view rest = g.text;
     for (;;) {
-        auto const end = rest.find_first_of(",;");
+        auto const end = end_of_part(rest, ",;");
         parts.push_back({g.name, std::string(trimmed(rest.substr(0, end))), true});
         if (end == std::string_view::npos) return parts;
         rest.remove_prefix(end + 1);

@@ -66,7 +66,7 @@ std::string name_of(notation const& n) {
     case basis::mass: return "% mass at " + degrees(n.reference);
     case basis::moles: return (n.factor == 1.0 ? "% mol at " : "mol/mol at ") + degrees(n.reference);
     case basis::proof: return "US proof";
-    case basis::concentration: return "g/100 mL at " + degrees(n.reference);
+    case basis::concentration: return (n.factor == 1.0 ? "g/100 mL at " : "g/L at ") + degrees(n.reference);
     case basis::density: return (n.factor == 1.0 ? "kg/m3 at " : "g/cm3 at ") + degrees(n.reference);
     case basis::gravity: break;
     }
@@ -75,7 +75,7 @@ std::string name_of(notation const& n) {
 }
 
 std::string on_scale(notation const& n, double value) {
-    bool const near_one = n.kind == basis::gravity || n.factor != 1.0;
+    bool const near_one = n.kind == basis::gravity || n.factor > 1.0;  // mol/mol, g/cm3
     return fmt::format("{:.{}f}", value, near_one ? 5 : 2);
 }
 
