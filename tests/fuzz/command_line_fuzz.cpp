@@ -3,121 +3,25 @@
 // chooses the program, every line behind it is one argument.
 #include "hostile.hpp"
 
-#include "drawing.hpp"
-#include "points.hpp"
-#include "progress.hpp"
-#include "still_options.hpp"
-#include "still_program.hpp"
-#include "sugar_program.hpp"
-#include "uncertainty_program.hpp"
-
-#include <aqueth/array.hpp>
-#include <aqueth/correlation/balling.hpp>
-#include <aqueth/correlation/excise_notice_226.hpp>
-#include <aqueth/correlation/fermentation.hpp>
-#include <aqueth/correlation/sucrose_density.hpp>
-#include <aqueth/measured_equilibrium.hpp>
-#include <aqueth/model/traces.hpp>
-#include <aqueth/still/traces.hpp>
-
 #include <algorithm>
-#include <array>
-#include <cctype>
-#include <cmath>
-#include <filesystem>
-#include <functional>
-#include <map>
-#include <numeric>
-#include <optional>
-#include <set>
-#include <span>
-#include <tuple>
-#include <variant>
+#include <iterator>
+#include <string>
+#include <string_view>
+#include <vector>
 
-// Each in a room of its own, all in one translation unit: what they include stands above already.
-// draw_equilibrium is left out, and so is the option --draw: they write files and call gnuplot.
-namespace blend_lots {
-#include "blend_lots.cpp"
-}
-namespace boiling_point {
-#include "boiling_point.cpp"
-}
-namespace check_label {
-#include "check_label.cpp"
-}
-namespace convert_strength {
-#include "convert_strength.cpp"
-}
-namespace correct_reading {
-#include "correct_reading.cpp"
-}
-namespace describe_liquid {
-#include "describe_liquid.cpp"
-}
-namespace dilute_spirit {
-#include "dilute_spirit.cpp"
-}
-namespace equilibrium_table {
-#include "equilibrium_table.cpp"
-}
-namespace fill_bottles_program {
-#include "fill_bottles.cpp"
-}
-namespace fill_jars_program {
-#include "fill_jars.cpp"
-}
-namespace follow_traces {
-#include "follow_traces.cpp"
-}
-namespace forecast_run {
-#include "forecast_run.cpp"
-}
-namespace judge_liqueur {
-#include "judge_liqueur.cpp"
-}
-namespace judge_uncertainty {
-#include "judge_uncertainty.cpp"
-}
-namespace judge_wash {
-#include "judge_wash.cpp"
-}
-namespace keep_cask {
-#include "keep_cask.cpp"
-}
-namespace learn_still_program {
-#include "learn_still.cpp"
-}
-namespace plan_mash {
-#include "plan_mash.cpp"
-}
-namespace plan_season {
-#include "plan_season.cpp"
-}
-namespace print_table {
-#include "print_table.cpp"
-}
-namespace read_refractometer {
-#include "read_refractometer.cpp"
-}
-namespace read_thermometer {
-#include "read_thermometer.cpp"
-}
-namespace sweeten_spirit {
-#include "sweeten_spirit.cpp"
-}
-namespace weigh_spirit {
-#include "weigh_spirit.cpp"
-}
+#define AQUETH_PROGRAM(entry) int entry(int, char**);
+#include "programs.inc"
+#undef AQUETH_PROGRAM
 
 namespace {
+
 using entry = int (*)(int, char**);
 constexpr entry programs[] = {
-    blend_lots::main,           boiling_point::main,     check_label::main,    convert_strength::main,
-    correct_reading::main,      describe_liquid::main,   dilute_spirit::main,  equilibrium_table::main,
-    fill_bottles_program::main, fill_jars_program::main, follow_traces::main,  forecast_run::main,
-    judge_liqueur::main,        judge_uncertainty::main, judge_wash::main,     keep_cask::main,
-    learn_still_program::main,  plan_mash::main,         plan_season::main,    print_table::main,
-    read_refractometer::main,   read_thermometer::main,  sweeten_spirit::main, weigh_spirit::main};
+#define AQUETH_PROGRAM(entry) entry,
+#include "programs.inc"
+#undef AQUETH_PROGRAM
+};
+
 }  // namespace
 
 extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size) {
