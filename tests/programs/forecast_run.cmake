@@ -54,7 +54,7 @@ answers(forecast_run.json_points_number
 $]])
 # The charge is written as the other parcels are, so that the balances can be worked out anew.
 answers(forecast_run.json_charge "${run} --extract '2 plato' --end 'collected 1 L' --json"
-    "^{\n  \"charge\": {\n    \"mass_kg\": 24[.][0-9]+,\n    \"balance_indication_kg\": 24[.][0-9]+,\n    \"volume_L\": [0-9.]+,\n    \"temperature_C\": 20[.]0,.*\"pure_alcohol_L_20C\": 2[.]7(5|499999)[0-9]*,[^}]*},\n  \"charge_extract_kg\": 0[.][45][0-9]+,")
+    "^{\n  \"task\": \"forecast_run\",\n  \"version\": \"[0-9.]+\",\n  \"schema\": \"urn:aqueth:answers:1\",\n  \"charge\": {\n    \"mass_kg\": 24[.][0-9]+,\n    \"balance_indication_kg\": 24[.][0-9]+,\n    \"volume_L\": [0-9.]+,\n    \"temperature_C\": 20[.]0,.*\"pure_alcohol_L_20C\": 2[.]7(5|499999)[0-9]*,[^}]*},\n  \"charge_extract_kg\": 0[.][45][0-9]+,")
 foreach(quantity mass_kg pure_alcohol_L_20C)
   answers(forecast_run.charge_is_the_sum_of_${quantity}
       "${run} --stages 4 --reflux 3 --discard '100 mL' --cuts 'collected 1 L' --end 'still 1 %vol' --points 2 --json | sed '/balance_rel/,$d' | awk -F '[:,]' '/\"${quantity}\"/ {n += 1; if (n == 1) all = $2; rest += n > 1 ? $2 : 0} END {d = rest / all - 1; printf \"[%d, %d]\", n, (d < 1e-8 && d > -1e-8)}' | sed 's/.*/{\"sum\": &}/'"

@@ -9,7 +9,7 @@ answers(plan_season.answer "${run}"
 answers(plan_season.closes "${run} --lost '2 %' --dilute-to '25 %vol' --json"
     "\"ethanol\": {.*\"balance\": -?(0[.]0|[0-9.]+e-(09|1[0-9]))\n.*\"water\": {.*\"added_kg\": [1-9].*\"balance\": -?(0[.]0|[0-9.]+e-(09|1[0-9]))\n")
 answers(plan_season.json "${run} --price 0.3 --json"
-    "^{\n  \"strips\": 9,.*\"warming_min\": .*\"spirit_runs\": 4,.*\"yield\": 0[.]9.*\"hours\": [0-9.]+,\n  \"heat_kWh\": [0-9.]+,\n  \"cost\": {\n    \"bought_kWh\": .*\"lots\": ")
+    "^{\n  \"task\": \"plan_season\",\n  \"version\": \"[0-9.]+\",\n  \"schema\": \"urn:aqueth:answers:1\",\n  \"strips\": 9,.*\"warming_min\": .*\"spirit_runs\": 4,.*\"yield\": 0[.]9.*\"hours\": [0-9.]+,\n  \"heat_kWh\": [0-9.]+,\n  \"cost\": {\n    \"bought_kWh\": .*\"lots\": ")
 answers(plan_season.heads_returned "${run} --return-heads" " 0[.]0 % discarded, ")
 answers(plan_season.loses "${run} --lost '2 %'" " 89[.][0-9] % in hearts, .* 4[.][0-9] % lost\n")
 answers(plan_season.diluted "${run} --dilute-to '25 %vol'" "\n    1 .* at 25[.]00 % vol .*  water to add +[0-9.]+ kg to the charges of a lot\n")
