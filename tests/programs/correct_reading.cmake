@@ -142,3 +142,10 @@ refuses(correct_reading.nothing_behind "aqueth correct_reading --reading '40 %vo
     "^aqueth correct_reading: --temperature needs a value\n$")
 answers(correct_reading.us_density_stem "aqueth correct_reading --us --reading '0.9345 sg' --temperature '80 F'"
     "^True strength 92[.]0 US proof\n")
+
+set(in_folder "d=$(mktemp -d) && trap 'rm -r $d' EXIT && cd $d &&")
+answers(correct_reading.drawing "${in_folder} aqueth correct_reading --reading '84 %vol' --temperature '31 C' --draw a.svg && grep -c 'Correction of readings' a.svg"
+    "correction +-3[.]24.*  drawing +a[.]svg.*\n[1-9]\n$")
+refuses(correct_reading.drawing_of_a_gravity "aqueth correct_reading --reading '0.95 sg 20/20 C' --temperature '31 C' --draw a.svg"
+    "only a scale of strength has corrections to draw")
+refuses(correct_reading.stray_replace "aqueth correct_reading --reading '84 %vol' --temperature '31 C' --replace" "--replace needs --draw")
