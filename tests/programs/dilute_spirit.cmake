@@ -28,10 +28,10 @@ answers(dilute_spirit.cools
     "product .*75[.]00 % vol.*warms to +not known: the heat of mixing is known from 0 °C to the boiling point")
 # 1.638 kg in all, as in one addition; masses add, so the scale shows spirit and water: 1.693 kg and 3 times 546.0 g.
 answers(dilute_spirit.portions "aqueth dilute_spirit ${warm} ${to_45} --portions 3"
-    "^Add 1[.]638 kg of water by the balance.*\n  step +add +scale shows .*\n     1 +546[.]0 g +2[.]239 kg .*\n     2 +546[.]0 g +2[.]785 kg .*\n     3 +546[.]0 g +3[.]331 kg +[0-9.]+ °C +3[.]550 L +45[.]00\n")
+    "^Add 1[.]638 kg of water by the balance.*\n  step +add +scale shows .*\n  1 +546[.]0 g +2[.]239 kg .*\n  2 +546[.]0 g +2[.]785 kg .*\n  3 +546[.]0 g +3[.]331 kg +[0-9.]+ °C +3[.]550 L +45[.]00\n")
 answers(dilute_spirit.steps
     "aqueth dilute_spirit --amount '2 L' --strength '70 %vol' --temperature '24 C' --steps '60 %vol, 50 %vol' --target '43 %vol' --room '18 C'"
-    "\n     1 .* 5[89][.][0-9]+\n     2 .* 4[89][.][0-9]+\n     3 .* 4[12][.][0-9]+\n.*Let each step cool to 18 °C")
+    "\n  1 .* 5[89][.][0-9]+\n  2 .* 4[89][.][0-9]+\n  3 .* 4[12][.][0-9]+\n.*Let each step cool to 18 °C")
 answers(dilute_spirit.steps_sum_to_one
     "a=$(aqueth dilute_spirit ${spirit} ${to_45} --steps '70 %vol; 60 %vol' --json | sed -n 's/.*\"mass_kg\": \\([0-9.]*\\),.*/\\1/p' | tail -1); \
     b=$(aqueth dilute_spirit ${spirit} ${to_45} --json | sed -n 's/.*\"mass_kg\": \\([0-9.]*\\),.*/\\1/p' | tail -1); [ -n \"$a\" ] && [ \"$a\" = \"$b\" ] && echo same"
@@ -40,7 +40,7 @@ answers(dilute_spirit.steps_in_json "aqueth dilute_spirit ${warm} ${to_45} --por
     "\"room_C\": 20[.]0,.*\"steps\": .*\"just_mixed_C\": .*\"scale_shows_kg\": .*\"stem_shows\": 45[.]0|44[.]99")
 answers(dilute_spirit.make_in_steps
     "aqueth dilute_spirit --make '5 L' --strength '70 %vol' --temperature '20 C' --steps '60 %vol' --target '43 %vol'"
-    "^Add [0-9.]+ kg of the spirit.*\n     2 .* 5[.]000 L +4[23][.][0-9]+\n")
+    "^Add [0-9.]+ kg of the spirit.*\n  2 .* 5[.]000 L +4[23][.][0-9]+\n")
 set(folder "d=$(mktemp -d) && trap 'rm -r $d' EXIT && cd $d &&")
 answers(dilute_spirit.ladder "${folder} aqueth dilute_spirit ${warm} ${to_45} --portions 3 --draw a.svg && grep -c 'A dilution in steps' a.svg"
     "  drawing +a[.]svg.*\n[1-9]\n$")
