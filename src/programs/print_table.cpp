@@ -106,8 +106,7 @@ content contraction_table(side const& columns, asker& cells) {
         }
         return result;
     };
-    return {"Volume lost in mixing ethanol and water, in % of their volumes", "strength", "temperature",
-            row_of};
+    return {"Volume lost in mixing ethanol and water, %", "strength", "temperature", row_of};
 }
 
 content correction_table(side const& columns, instrument const& options, asker& cells) {
