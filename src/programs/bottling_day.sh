@@ -43,7 +43,7 @@ tell <<'TEXT'
    is listed below. Mixing makes heat: the mixture is nearly as warm as the spirit was.
 TEXT
 show "aqueth dilute_spirit --from spirit.json --amount '2.00 L' --target '45 %vol' \\
-      --water-temperature '15 C' --additions 2" vat.json
+      --water-temperature '15 C' --portions 2" vat.json
 
 tell <<'TEXT'
 3. Is it right? After an hour the vat is still at 27 °C. If it holds 45 % vol, the alcoholometer

@@ -3,6 +3,7 @@
 #include "drawing.hpp"
 #include "program.hpp"
 
+#include <algorithm>
 #include <filesystem>
 #include <optional>
 #include <string>
@@ -178,38 +179,41 @@ std::optional<double> shown(stem const& meter, parcel const& p) {
 /// Strength, and warmth at once, against what the scale shows.
 std::string picture_of(std::filesystem::path const& path, wording const& words, stepwise_dilution const& d) {
     units::mass const unit = words.us ? pound : kilogram;
-    std::string script =
-        picture_head(path, 960, 640, "A dilution in steps: strength and warmth") +
-        fmt::format(
-            "set y2tics\nset xlabel 'the scale shows, {}'\nset ylabel 'strength, {}'\n"
-            "set y2label 'temperature just after mixing, {}'\nset offsets graph 0.04, graph 0.16, graph "
-            "0.1, graph 0.06\nset yrange [0:*]\n",
-            words.us ? "lb" : "kg", words.strength_unit(), words.temperature_unit());
-    std::string strengths = fmt::format("$strengths << EOD\n{:.8g} {:.8g} 'spirit'\n",
-                                        in(balance_indication_of(d.spirit()), unit),
+    double const first = in(balance_indication_of(d.spirit()), unit);
+    double const last = (std::max)(in(d.steps().back().scale_shows, unit), 1.001 * first);
+    double const width = last - first;
+    std::string script = picture_head(path, 960, 640, "A dilution in steps: strength and warmth");
+    script += fmt::format("set y2tics\nset xlabel 'the scale shows, {}'\nset ylabel 'strength, {}'\n"
+                          "set y2label 'temperature just after mixing, {}'\n",
+                          words.us ? "lb" : "kg", words.strength_unit(), words.temperature_unit());
+    script +=
+        fmt::format("set xrange [{:.6g}:{:.6g}]\nset yrange [0:{}]\nset y2range {}\n", first - 0.05 * width,
+                    last + 0.15 * width, words.us ? 200 : 100, words.us ? "[32:122]" : "[0:50]");
+    std::string strengths = fmt::format("$strengths << EOD\n{:.8g} {:.8g} \"spirit\"\n", first,
                                         words.strength_number(d.spirit().composition()));
-    std::string warmth = "$warmth << EOD\n";
+    std::string warmth;
     std::size_t const every = 1 + d.steps().size() / 12;
     for (std::size_t k = 0; k < d.steps().size(); ++k) {
         dilution_step const& step = d.steps()[k];
         double const scale = in(step.scale_shows, unit);
         bool const labelled = k % every == 0 || k + 1 == d.steps().size();
         strengths +=
-            fmt::format("{:.8g} {:.8g} '{}'\n", scale, words.strength_number(step.product.composition()),
+            fmt::format("{:.8g} {:.8g} \"{}\"\n", scale, words.strength_number(step.product.composition()),
                         labelled ? "+ " + words.weight(step.addition) : "");
         if (step.at_once)
             warmth += fmt::format("{:.8g} {:.6g}\n", scale, words.temperature_number(*step.at_once));
     }
-    bool const warm = warmth.back() == '\n' && warmth != "$warmth << EOD\n";
-    script += strengths + "EOD\n" + (warm ? warmth + "EOD\n" : "");
-    script += fmt::format(
-        "plot $strengths using 1:2 with linespoints {} pointtype 7 pointsize 0.8 title 'strength', "
-        "$strengths using 1:2:3 with labels left offset 1,0.8 notitle",
-        line_style(0));
-    if (warm)
-        script += fmt::format(", $warmth using 1:2 axes x1y2 with linespoints {} pointtype 4 pointsize 0.8 "
-                              "title 'temperature just after mixing'",
-                              line_style(1, 2.0));
+    script += strengths + "EOD\n$warmth << EOD\n" + warmth + "EOD\n";
+    script += fmt::format("plot $strengths using 1:2 with linespoints {} pointtype 7 pointsize 0.8 "
+                          "title 'strength', "
+                          "$strengths using 1:2:3 with labels left offset 1,0.8 notitle",
+                          line_style(0));
+    if (!warmth.empty()) {
+        script +=
+            fmt::format(", $warmth using 1:2 axes x1y2 with points pointtype 5 pointsize 1.1 linecolor '{}' "
+                        "title 'temperature just after mixing'",
+                        colours[1]);
+    }
     return script + "\n";
 }
 
@@ -217,18 +221,17 @@ std::string picture_of(std::filesystem::path const& path, wording const& words, 
 void say_steps(task& t, stepwise_dilution const& d) {
     wording const words = t.s.words();
     stem const meter(t.instrument_, t.reading);
-    t.text.say("  step   add           scale shows   just mixed   volume at {:<8} stem shows",
-               words.temperature(d.room()));
-    t.text.say("         {:>11}   {:>11}   {:>10}   {:>18}", "", words.weight(d.spirit()), "",
+    t.text.say("  {:<6}{:>12}{:>14}{:>13}{:>20}{:>13}", "step", "add", "scale shows", "just mixed",
+               fmt::format("volume at {}", words.temperature(d.room())), "stem shows");
+    t.text.say("  {:<6}{:>12}{:>14}{:>13}{:>20}", "spirit", "", words.weight(d.spirit()), "",
                words.volume(d.spirit().volume(d.room())));
     for (std::size_t k = 0; k < d.steps().size(); ++k) {
         dilution_step const& step = d.steps()[k];
         auto const reading = shown(meter, step.product);
         std::string const warm = step.at_once ? words.rounded(*step.at_once) : "-";
-        // a degree sign takes two bytes
-        t.text.say("  {:>4}   {:>11}   {:>11}   {:>{}}   {:>18} {:>12}", k + 1, words.weight(step.addition),
-                   words.weight(step.product), warm, step.at_once ? 11 : 10,
-                   words.volume(step.product.volume()), reading ? on_scale(meter.scale(), *reading) : "-");
+        t.text.say("  {:<6}{:>12}{:>14}{:>13}{:>20}{:>13}", k + 1, words.weight(step.addition),
+                   words.weight(step.product), warm, words.volume(step.product.volume()),
+                   reading ? on_scale(meter.scale(), *reading) : "-");
         json one = to_json(static_cast<blend const&>(step));
         one["add"] = to_json(step.addition);
         one["scale_shows_kg"] = in(step.scale_shows, kilogram);

@@ -22,7 +22,7 @@ about const who{
     "  $ aqueth gauge_tank --table <(printf 'depth_mm,volume_l\\n400,120.0\\n500,150.4\\n') --dip '432 mm' "
     "\\\n"
     "        --strength '62 %vol' --temperature '17 C'\n"
-    "  The tank holds 129.7 L at 17 °C; pure alcohol 80.62 L at 20 °C.",
+    "  The tank holds 129.7 L at 17 °C; pure alcohol 80.65 L at 20 °C.",
     {correlation::oiml_r22::cited, correlation::air_buoyancy::cited, correlation::freezing_point::cited}};
 
 dip_table read_table(given const& file) {

@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: BSL-1.0
 // Tables for the wall of a stillhouse: density, temperature correction, dilution.
+#include "drawing.hpp"
 #include "program.hpp"
 #include "progress.hpp"
 
 #include <aqueth/array.hpp>
 
+#include <array>
 #include <cmath>
+#include <filesystem>
 #include <functional>
 #include <optional>
 
@@ -20,6 +23,9 @@ about const who{
     "Prints a table. TABLE is one of\n"
     "  density          rows: strengths; columns: temperatures\n"
     "  correction       rows: readings; columns: temperatures; cells: true strength on the same scale\n"
+    "  contraction      rows: strengths of a mixture; columns: temperatures; cells: volume lost in mixing "
+    "it\n"
+    "                   from ethanol and water, in % of their volumes\n"
     "  water-by-mass    rows: strengths of a spirit; columns: strengths wanted; cells: water to add by the "
     "balance\n"
     "  water-by-volume  the same; cells: water to add by volume\n"
@@ -83,6 +89,24 @@ content density_table(wording const& words, side const& columns, asker& cells) {
     };
     if (words.us) return {"Weight in lb/US gal, in air", "strength", "temperature", row_of, 4};
     return {"Density in kg/m3", "strength", "temperature", row_of};
+}
+
+content contraction_table(side const& columns, asker& cells) {
+    std::vector<units::temperature> t;
+    for (given const& column : columns.values) t.push_back(read_temperature(column));
+    auto const row_of = [&cells, t](given const& row) {
+        row_of_cells result(t.size());
+        auto const w = cells.ask([&] { return composition(read_strength(row)); });
+        for (std::size_t k = 0; w && k < t.size(); ++k) {
+            result[k] = cells.ask([&] {
+                std::array const parts{parcel::of(w->value() * kilogram, mass_fraction(1.0), t[k]),
+                                       water((1.0 - w->value()) * kilogram, t[k])};
+                return mix(parts, t[k]).contraction_percent();
+            });
+        }
+        return result;
+    };
+    return {"Volume lost in mixing ethanol and water, %", "strength", "temperature", row_of};
 }
 
 content correction_table(side const& columns, instrument const& options, asker& cells) {
@@ -159,9 +183,31 @@ std::vector<row_of_cells> fill(content const& table, side const& rows, asker con
     return result;
 }
 
-/// Writes the table in all three forms.
+/// A line for each column of the table.
+std::string picture_of(std::filesystem::path const& path, content const& table, side const& rows,
+                       side const& columns, std::vector<row_of_cells> const& cells) {
+    std::string script =
+        picture_head(path, 960, 640, table.caption) +
+        fmt::format("set xlabel {}\nset ylabel {}\n", in_quotes(fmt::format("{}, {}", table.down, rows.unit)),
+                    in_quotes(table.caption));
+    std::string plots;
+    for (std::size_t k = 0; k < columns.numbers.size(); ++k) {
+        std::string lines;
+        for (std::size_t row = 0; row < cells.size(); ++row) {
+            if (cells[row][k]) lines += fmt::format("{:.8g} {:.8g}\n", rows.numbers[row], *cells[row][k]);
+        }
+        if (lines.empty()) continue;
+        script += fmt::format("$column{} << EOD\n{}EOD\n", k, lines);
+        plots += fmt::format("{}$column{} using 1:2 with linespoints {} pointtype {} pointsize 0.5 title {}",
+                             plots.empty() ? "plot " : ", ", k, line_style(k), k + 4,
+                             in_quotes(fmt::format("{:g} {}", columns.numbers[k], columns.unit)));
+    }
+    return script + plots + "\n";
+}
+
+/// Writes the table in all three forms, and draws it.
 void write(session& s, content const& table, side const& rows, side const& columns, asker const& asked,
-           char const* caution) {
+           picture_options const& picture, std::filesystem::path const& path, char const* caution) {
     auto const cells = fill(table, rows, asked);
     auto const shown = [&](std::optional<double> const& cell) {
         return cell ? fmt::format("{:.{}f}", *cell, table.decimals) : std::string("-");
@@ -196,6 +242,10 @@ void write(session& s, content const& table, side const& rows, side const& colum
         }
         text.say("{}", line);
     }
+    if (picture.wanted()) {
+        text.gap();
+        picture.draw(s, text, path, picture_of(path, table, rows, columns, cells));
+    }
     if (!complete) text.say("\n-: no value (frozen, off the scale, or stronger than the spirit).");
     text.say("\n{}", caution);
     s.answer(text,
@@ -207,7 +257,8 @@ void write(session& s, content const& table, side const& rows, side const& colum
 }
 
 void run(session& s) {
-    given const& kind = s.argument("TABLE", "density, correction, water-by-mass or water-by-volume");
+    given const& kind =
+        s.argument("TABLE", "density, correction, contraction, water-by-mass or water-by-volume");
     given const& down = s.required("--rows", "RANGE", "strengths or readings, '82 to 86 %vol'");
     given const& across = s.required("--columns", "RANGE", "temperatures or strengths, '15 to 35 C by 5'");
     instrument const options = s.instrument_options();
@@ -215,14 +266,16 @@ void run(session& s) {
         s.option("--amount", "AMOUNT", "for water-by-...: amount of spirit", "1 L", "1 gal");
     given const& at = s.option("--temperature", "TEMP", "for water-by-...: temperature of spirit and water",
                                "20 C", "60 F");
+    auto const picture = picture_options::offer(s, "the table, a line for each column");
     s.offer_us_units();
     s.offer_csv();
     s.parse();
 
     bool const correction = kind.text == "correction", by_mass = kind.text == "water-by-mass";
     bool const water = by_mass || kind.text == "water-by-volume";
-    if (!correction && !water && kind.text != "density") {
-        refuse(kind, "expected density, correction, water-by-mass or water-by-volume");
+    bool const contraction = kind.text == "contraction";
+    if (!correction && !water && !contraction && kind.text != "density") {
+        refuse(kind, "expected density, correction, contraction, water-by-mass or water-by-volume");
     }
     if (!water && (amount.present || at.present)) {
         throw bad_input("--amount and --temperature need water-by-mass or water-by-volume");
@@ -235,11 +288,15 @@ void run(session& s) {
     if (rows.values.size() * columns.values.size() > 1000000) {
         throw bad_input("--rows and --columns give more than 1000000 cells");
     }
+    if (picture.wanted() && columns.values.size() > colours.size())
+        refuse(across, fmt::format("a picture has at most {} columns", colours.size()));
+    std::filesystem::path const path = picture.read();
     asker cells;
-    content const table = water        ? water_table(words, columns, amount, at, by_mass, cells)
-                          : correction ? correction_table(columns, options, cells)
-                                       : density_table(words, columns, cells);
-    write(s, table, rows, columns, cells, water ? fresh_mixture_caution : vapour_caution);
+    content const table = water         ? water_table(words, columns, amount, at, by_mass, cells)
+                          : correction  ? correction_table(columns, options, cells)
+                          : contraction ? contraction_table(columns, cells)
+                                        : density_table(words, columns, cells);
+    write(s, table, rows, columns, cells, picture, path, water ? fresh_mixture_caution : vapour_caution);
 }
 
 program::task const offered{who, run};

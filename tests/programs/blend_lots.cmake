@@ -61,11 +61,22 @@ refuses(blend_lots.limit_above_the_lot
     "least mass of a lot .*no more than is available")
 refuses(blend_lots.limit_without_target "aqueth blend_lots --lot '3.2 L, 62 %vol, 18 C, at least 1 L'"
     "needs --target")
+# The lots alone are too strong, or too little: water is offered. 3 L of 62 % vol and 4 L of 41.5 % vol hold
+# 3.2 * 0.62 + 4 * 0.415 = 3.64 L of alcohol at 18 °C, which makes 9.1 L of 40 % vol.
+answers(blend_lots.too_strong "aqueth blend_lots ${two} --target '40 %vol'"
+    "^The lots alone are too strong[.] With water the blend has 40[.]00 % vol:\nLot 1: .*100[.]0 %.*Lot 2: .*100[.]0 %.*\nWater: add [0-9.]+ kg by the balance, .*product .* 9[.]1[0-9]+ L at 20 °C, 40[.]00 % vol")
+answers(blend_lots.too_little "aqueth blend_lots ${two} --target '45 %vol' --volume '7.5 L'"
+    "^The lots alone are too little[.].*\nWater: add .*product .* 7[.]500 L at 20 °C, 45[.]00 % vol")
+answers(blend_lots.water_in_json "aqueth blend_lots ${two} --target '40 %vol' --water-temperature '12 C' --json"
+    "\"water\": {.*\"temperature_C\": 12[.]0")
+answers(blend_lots.no_water_in_json "aqueth blend_lots ${two} --target '50 %vol' --json" "\"water\": null")
+refuses(blend_lots.ice "aqueth blend_lots ${two} --target '40 %vol' --water-temperature '-5 C'"
+    "--water-temperature '-5 C': temperature -5 °C is outside")
 refuses(blend_lots.out_of_reach "aqueth blend_lots ${two} --target '70 %vol'"
     "--target '70 %vol': target strength 70 % vol at 20 °C is outside 41[.]5 to 62 % vol")
-refuses(blend_lots.out_of_reach_by_limits
+answers(blend_lots.water_beside_limits
     "aqueth blend_lots --lot '3.2 L, 62 %vol, 18 C, at least 3.2 L' --lot '4 L, 41.5 %vol, 18 C' --target '45 %vol'"
-    "target strength 45 % vol at 20 °C is outside 50[.]68[0-9]* to 62 % vol")
+    "^The lots alone are too strong[.] .*\nLot 1: .*100[.]0 %.*\nWater: add .* 45[.]00 % vol")
 refuses(blend_lots.too_much "aqueth blend_lots ${two} --target '50 %vol' --volume '50 L'"
     "--volume '50 L': volume wanted 50 L is outside 0 to 7[.]")
 refuses(blend_lots.mass_as_volume "aqueth blend_lots ${two} --target '50 %vol' --volume '5 kg'"

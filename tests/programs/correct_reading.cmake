@@ -150,3 +150,10 @@ answers(correct_reading.hot_json "aqueth correct_reading --reading '50 %vol' --t
     "\"density_formulation\": \"fit_above_40_C\"")
 answers(correct_reading.lawful_json "aqueth correct_reading --reading '50 %vol' --temperature '40 C' --json"
     "\"density_formulation\": \"oiml_r22\"")
+
+set(in_folder "d=$(mktemp -d) && trap 'rm -r $d' EXIT && cd $d &&")
+answers(correct_reading.drawing "${in_folder} aqueth correct_reading --reading '84 %vol' --temperature '31 C' --draw a.svg && grep -c 'Correction of readings' a.svg"
+    "correction +-3[.]24.*  drawing +a[.]svg.*\n[1-9]\n$")
+refuses(correct_reading.drawing_of_a_gravity "aqueth correct_reading --reading '0.95 sg 20/20 C' --temperature '31 C' --draw a.svg"
+    "only a scale of strength has corrections to draw")
+refuses(correct_reading.stray_replace "aqueth correct_reading --reading '84 %vol' --temperature '31 C' --replace" "--replace needs --draw")

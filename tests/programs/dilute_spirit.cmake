@@ -26,10 +26,37 @@ answers(dilute_spirit.cools
     "aqueth dilute_spirit --amount '1 L' --strength '50 %vol' --temperature '0 C' --target '75 %vol' \
         --fortify-with '95 %vol' --fortify-temperature '0 C'"
     "product .*75[.]00 % vol.*warms to +not known: the heat of mixing is known from 0 °C to the boiling point")
-answers(dilute_spirit.additions "aqueth dilute_spirit ${warm} ${to_45} --additions 3"
-    "^Add 3 times 546[.]0 g of water by the balance.*addition 1 .*addition 2 .*addition 3 .*45[.]00 % vol")
-answers(dilute_spirit.additions_in_json "aqueth dilute_spirit ${warm} ${to_45} --additions 3 --json"
-    "\"additions\"")
+# 1.638 kg in all, as in one addition; masses add, so the scale shows spirit and water: 1.693 kg and 3 times 546.0 g.
+answers(dilute_spirit.portions "aqueth dilute_spirit ${warm} ${to_45} --portions 3"
+    "^Add 1[.]638 kg of water by the balance.*\n  step +add +scale shows .*\n  1 +546[.]0 g +2[.]239 kg .*\n  2 +546[.]0 g +2[.]785 kg .*\n  3 +546[.]0 g +3[.]331 kg +[0-9.]+ °C +3[.]550 L +45[.]00\n")
+answers(dilute_spirit.steps
+    "aqueth dilute_spirit --amount '2 L' --strength '70 %vol' --temperature '24 C' --steps '60 %vol, 50 %vol' --target '43 %vol' --room '18 C'"
+    "\n  1 .* 5[89][.][0-9]+\n  2 .* 4[89][.][0-9]+\n  3 .* 4[12][.][0-9]+\n.*Let each step cool to 18 °C")
+answers(dilute_spirit.steps_in_json "aqueth dilute_spirit ${warm} ${to_45} --portions 3 --json"
+    "\"steps\": .*\"scale_shows_kg\": 3[.]3312.*\"just_mixed_C\": .*\"stem_shows\": (45[.]0|44[.]99).*\"room_C\": 20[.]0")
+answers(dilute_spirit.make_in_steps
+    "aqueth dilute_spirit --make '5 L' --strength '70 %vol' --temperature '20 C' --steps '60 %vol' --target '43 %vol'"
+    "^Add [0-9.]+ kg of the spirit.*\n  2 .* 5[.]000 L +4[23][.][0-9]+\n")
+set(folder "d=$(mktemp -d) && trap 'rm -r $d' EXIT && cd $d &&")
+answers(dilute_spirit.ladder "${folder} aqueth dilute_spirit ${warm} ${to_45} --portions 3 --draw a.svg && grep -c 'A dilution in steps' a.svg"
+    "  drawing +a[.]svg.*\n[1-9]\n$")
+answers(dilute_spirit.ladder_in_png "${folder} aqueth dilute_spirit ${warm} ${to_45} --portions 3 --draw a.png >/dev/null && head -c 4 a.png | tail -c 3"
+    "^PNG$")
+# 2 is the status of bad input, 1 that of a gnuplot that cannot draw PNG.
+add_case(dilute_spirit.no_png
+    "${folder} printf '#!/bin/sh\necho \"unknown or ambiguous terminal type\" >&2; exit 1\n' >gnuplot; chmod +x gnuplot; PATH=$d:$PATH aqueth dilute_spirit ${warm} ${to_45} --portions 3 --draw a.png; status=$?; ls *.png 2>/dev/null; exit $status"
+    1 "^$" "this gnuplot cannot draw PNG, .* name a file [.]svg")
+refuses(dilute_spirit.steps_upwards "aqueth dilute_spirit ${spirit} ${to_45} --steps '60 %vol, 70 %vol'"
+    "--steps '70 %vol': target strength 70 % vol at 20 °C is outside .* to 60 % vol")
+refuses(dilute_spirit.steps_past_the_target "aqueth dilute_spirit ${spirit} ${to_45} --steps '40 %vol'"
+    "--target '45 %vol': target strength 45 % vol at 20 °C is outside .* to 40 % vol")
+refuses(dilute_spirit.empty_step "aqueth dilute_spirit ${spirit} ${to_45} --steps '60 %vol,,50 %vol'"
+    "expected strengths with commas between")
+refuses(dilute_spirit.steps_and_portions "aqueth dilute_spirit ${spirit} ${to_45} --steps '60 %vol' --portions 2"
+    "give either --steps or --portions")
+refuses(dilute_spirit.stray_room "aqueth dilute_spirit ${spirit} ${to_45} --room '18 C'" "--room needs --steps or --portions")
+refuses(dilute_spirit.stray_drawing "aqueth dilute_spirit ${spirit} ${to_45} --draw a.svg" "--draw needs --steps or --portions")
+refuses(dilute_spirit.frozen_room "aqueth dilute_spirit ${spirit} ${to_45} --portions 2 --room '-30 C'" "--room '-30 C'")
 # 27 CFR 30.64: 1000 lb of 200 proof take 82.03 lb of water to become 190 proof.
 answers(dilute_spirit.published_reduction
     "aqueth dilute_spirit --amount '1000 lb' --strength '200 proof' --temperature '60 F' --target '190 proof' --us"
@@ -98,11 +125,11 @@ refuses(dilute_spirit.spaced_thousands
     "aqueth dilute_spirit --amount '1 000 L' ${strong} ${to_45}" "no thousands separator")
 refuses(dilute_spirit.comma_thousands
     "aqueth dilute_spirit --amount '1,000 L' ${strong} ${to_45}" "'1,000' can mean 1.000 or 1000")
-refuses(dilute_spirit.no_additions "aqueth dilute_spirit ${spirit} ${to_45} --additions 0"
+refuses(dilute_spirit.no_portions "aqueth dilute_spirit ${spirit} ${to_45} --portions 0"
     "whole number from 1 to 1000")
-refuses(dilute_spirit.half_an_addition "aqueth dilute_spirit ${spirit} ${to_45} --additions 2.5"
+refuses(dilute_spirit.half_a_portion "aqueth dilute_spirit ${spirit} ${to_45} --portions 2.5"
     "whole number from 1 to 1000")
-refuses(dilute_spirit.many_additions "aqueth dilute_spirit ${spirit} ${to_45} --additions 99999999999"
+refuses(dilute_spirit.many_portions "aqueth dilute_spirit ${spirit} ${to_45} --portions 99999999999"
     "whole number")
 refuses(dilute_spirit.ice "aqueth dilute_spirit ${spirit} ${to_45} --water-temperature '-5 C'"
     "--water-temperature '-5 C': temperature -5 °C is outside .*freezing point")
@@ -147,14 +174,14 @@ refuses(dilute_spirit.fortified_to_the_stock
 refuses(dilute_spirit.stray_temperature "aqueth dilute_spirit ${spirit} ${to_45} --fortify-temperature '20 C'"
     "--fortify-with")
 refuses(dilute_spirit.water_and_fortify
-    "aqueth dilute_spirit ${spirit} --target '85 %vol' --fortify-with '96 %vol' --additions 2"
+    "aqueth dilute_spirit ${spirit} --target '85 %vol' --fortify-with '96 %vol' --portions 2"
     "cannot be used with --fortify-with")
 refuses(dilute_spirit.make_a_mass "aqueth dilute_spirit --make '5 kg' ${strong} ${to_45}"
     "'kg' is the unit of a mass; expected a volume")
 refuses(dilute_spirit.make_and_amount "aqueth dilute_spirit ${spirit} --make '5 L' ${to_45}"
     "either --amount or --make")
-refuses(dilute_spirit.make_in_additions
-    "aqueth dilute_spirit --make '5 L' ${strong} ${to_45} --additions 2" "need --amount, not --make")
+refuses(dilute_spirit.make_and_fortify
+    "aqueth dilute_spirit --make '5 L' ${strong} ${to_45} --fortify-with '96 %vol'" "needs --amount, not --make")
 refuses(dilute_spirit.make_too_strong
     "aqueth dilute_spirit --make '5 L' --strength '40 %vol' --temperature '20 C' ${to_45}"
     "--target '45 %vol': target strength 45 % vol at 20 °C is outside .* to 40 % vol.*no higher")

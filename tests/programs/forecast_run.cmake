@@ -295,7 +295,7 @@ answers(forecast_run.cooling "${column} --water-in '12 C' --water-out '50 C' --r
 answers(forecast_run.cooling_json "${column} --water-in '12 C' --column-width '54 mm' --price 0.3 --water-price 4 --points 2 --json"
     "\"cooling\": {\n +\"water_in_C\": 12[.]0,.*\"water_L_per_min\": 0[.].*\"partial_condenser\": null\n.*\"f_factor_root_Pa\": 0[.].*\"bought_kWh\": [0-9.]+,\n.*\"price_per_L_20C\": ")
 answers(forecast_run.cost "${run} --price 0.12 --heating-efficiency '40 %' --end 'collected 1 L'"
-    "\n  heat +2[.][0-9]+ kWh.*\n  to buy +6[.]3[0-9]+ kWh for 0[.]76, water for 0[.]00, 0[.]76 per litre of distillate\n")
+    "\n  heat +2[.][0-9]+ kWh.*\n  cost +6[.]3[0-9]+ kWh for 0[.]76, [0-9]+ h [0-9]+ min; 0[.]76 in all, 0[.]76 per litre of distillate\n")
 
 refuses(forecast_run.two_heads "${run} --plates 4 --reflux 3 --partial-condenser '50 %' --end 'collected 1 L'"
     "give only one of --reflux, --take-off and --partial-condenser")

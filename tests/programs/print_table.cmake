@@ -93,3 +93,12 @@ answers(print_table.us_water "aqueth print_table water-by-volume --rows '190 pro
     "^US gal of water for 1 gal of spirit, measured at 60 °F.* 190 +0[.][0-9]+\n")
 answers(print_table.metric_for_machines "aqueth print_table density --rows '190 proof' --columns '60 F' --csv"
     "\n190,81[0-9][.]")
+
+# 50 mL of each alone would be 100 mL: the handbooks' greatest contraction, 3.6 % near half and half (common knowledge).
+answers(print_table.contraction "aqueth print_table contraction --rows '0 to 100 %vol by 50' --columns '20 C'"
+    "^Volume lost in mixing ethanol and water.*\n +0 +0[.]00\n +50 +3[.][5-7][0-9]\n +100 +0[.]00\n")
+set(in_folder "d=$(mktemp -d) && trap 'rm -r $d' EXIT && cd $d &&")
+answers(print_table.drawing "${in_folder} aqueth print_table contraction --rows '0 to 100 %vol by 5' --columns '10 to 30 C by 10' --draw a.svg && grep -c 'Volume lost' a.svg"
+    "  drawing +a[.]svg.*\n[1-9]\n$")
+refuses(print_table.too_many_lines "aqueth print_table contraction --rows '0 to 100 %vol by 5' --columns '10 to 30 C' --draw a.svg"
+    "a picture has at most 6 columns")

@@ -320,7 +320,8 @@ std::string picture_head(std::filesystem::path const& path, int width, int heigh
                     is_png(path) ? "pngcairo" : "svg", width, height, is_png(path) ? 11 : 14);
     if (!title.empty()) {
         head += fmt::format("set label {} at screen 0.5, screen 0.96 center font ',{}' textcolor '#222222'\n"
-                            "set tmargin 4\nset key outside bottom center horizontal\n",
+                            "set tmargin 4\nset bmargin 6\n"
+                            "set key at screen 0.5, screen 0.02 bottom center horizontal\n",
                             in_quotes(title), is_png(path) ? 13 : 17);
     }
     return head;
