@@ -162,8 +162,9 @@ void session::explain(char const* lines) { explanation_ += fmt::format("{}\n", l
 
 void session::offer_us_units() {
     offers_us_ = true;
-    app_->add_flag("--us", us_,
-                   "answer in US units at 60 F; automatic if an option is in proof, gal, qt, pt, fl oz, lb or oz");
+    app_->add_flag(
+        "--us", us_,
+        "answer in US units at 60 F; automatic if an option is in proof, gal, qt, pt, fl oz, lb or oz");
     app_->add_flag("--metric", metric_, "answer in metric units, also if options have US units");
 }
 
@@ -219,8 +220,10 @@ std::vector<std::string> session::rest() const { return app_->remaining(); }
 
 int session::run(std::function<void(session&)> const& body) {
     auto [status, complaint] = attempt([&] { body(*this); });
-    if (status == 0) status = print();
-    else return fail(status, complaint);
+    if (status == 0)
+        status = print();
+    else
+        return fail(status, complaint);
     if (status != 0 || !last_step_) return status;
     std::tie(status, complaint) = attempt(last_step_);
     return status == 0 ? 0 : fail(status, complaint);
