@@ -63,6 +63,11 @@ void run(session& s) {
     text.row("density", "{} at {}, {} at {}", in_words.density(rho), in_words.temperature(t),
              in_words.density(density(w, in_words.reference_temperature())),
              in_words.temperature(in_words.reference_temperature()));
+    bool const hot = density_formulation_at(t) == density_formulation::hot_density;
+    if (hot) {
+        text.row("uncertainty", "{:.2f} % of the density (k = 2); above 40 °C no law defines it",
+                 200.0 * in(hot_density_uncertainty(w, t), rho));
+    }
     text.gap();
     text.say("{}", vapour_caution);
 
@@ -74,7 +79,8 @@ void run(session& s) {
                     {"strength_percent_vol_20C", to<volume_fraction>(w).percent()},
                     {"strength_percent_mass", w.percent()},
                     {"us_proof", to<us_proof>(w).degrees()},
-                    {"density_kg_m3", rho.value()}});
+                    {"density_kg_m3", rho.value()},
+                    {"density_formulation", hot ? "fit_above_40_C" : "oiml_r22"}});
 }
 
 program::task const offered{who, run};
