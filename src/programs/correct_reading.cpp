@@ -14,7 +14,8 @@ about const who{
     "The Quillbeck teaching stillhouse reads 84 on its 20 °C alcoholometer; the spirit is at 31 °C:\n"
     "  $ aqueth correct_reading --reading '84 %vol' --temperature '31 C'\n"
     "  True strength 80.76 % vol at 20 °C",
-    {correlation::oiml_r22::cited, correlation::glass_expansion::cited, correlation::freezing_point::cited}};
+    {correlation::oiml_r22::cited, model::hot_density::cited, correlation::glass_expansion::cited,
+     correlation::freezing_point::cited}};
 
 void run(session& s) {
     given const& reading = s.option("--reading", "STRENGTH", "hydrometer reading, in the unit of its scale");
