@@ -31,15 +31,13 @@ about const who{
     {correlation::oiml_r22::cited}};
 
 constexpr char const* usage =
-    "The rows: CSV of RFC 4180 in UTF-8, below a row of names: 'reading [%vol]' holds --reading in % vol. "
-    "Cells are\n"
-    "separated by commas, semicolons or tabs; with the last two, numbers may have a decimal comma. An empty\n"
-    "cell leaves the option out; yes and no stand for options without a value. Other columns are carried "
-    "on.\n"
-    "Options behind the name of the task apply to every row. A row that is refused says why in its column\n"
-    "'refused' and stops nothing. Readings in % vol, and the --results of convert_strength that are no\n"
-    "specific gravities, are quick: about a million rows a second. Other tasks take about 0.1 ms a row and "
-    "more.\n";
+    "The rows: CSV of RFC 4180 in UTF-8, below a row of names: 'reading [%vol]' holds --reading in % vol.\n"
+    "Cells are separated by commas, semicolons or tabs; with the last two, numbers may have a decimal "
+    "comma.\n"
+    "An empty cell leaves the option out; yes and no stand for options without a value. Other columns are\n"
+    "carried on. Options behind the name of the task apply to every row. A row that is refused says why in\n"
+    "its column 'refused' and stops nothing. Readings in % vol and most --results of convert_strength are\n"
+    "quick: a million rows in about a second. Other tasks answer row by row.\n";
 
 /// Options that are not of one row: they change the form of the answer, end the program, or write files.
 bool is_of_a_row(std::string const& option) {
@@ -85,7 +83,10 @@ public:
         for (std::size_t k = 0; k < rows.columns().size(); ++k) {
             column_name const& column = rows.columns()[k];
             std::string name = "--";
-            for (char const c : column.name) name += c == ' ' || c == '_' ? '-' : c;
+            for (char const c : column.name)
+                name += c == ' ' || c == '_'   ? '-'
+                        : c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a')
+                                               : c;
             auto const found = options_.find(name);
             if (found == options_.end() || !is_of_a_row(name)) continue;
             if (shared_.contains(name))

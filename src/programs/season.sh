@@ -27,7 +27,7 @@ answer spirit forecast_run "${spirit_run[@]}" --cuts 'distillate 80 %vol' --draw
 answer jars fill_jars "${spirit_run[@]}" --jar '500 mL' --draw jars.svg
 
 # The hearts become bottles; the stem, read in the vat on the next day, is held against the label.
-answer vat dilute_spirit --from spirit.json#hearts --target '43 %vol' --additions 2
+answer vat dilute_spirit --from spirit.json#hearts --target '43 %vol' --portions 2
 answer bottles fill_bottles --from vat.json#product --bottle '500 mL'
 answer reading correct_reading --reading '43.9 %vol' --temperature '22 C'
 answer label check_label --from bottles.json#spirit --from reading.json --uncertainty '0.08 %vol'

@@ -174,8 +174,9 @@ void session::explain(char const* lines) { explanation_ += fmt::format("{}\n", l
 
 void session::offer_us_units() {
     offers_us_ = true;
-    app_->add_flag("--us", us_,
-                   "answer in US units at 60 F; automatic if an option is in proof, gal, qt, pt, fl oz, lb or oz");
+    app_->add_flag(
+        "--us", us_,
+        "answer in US units at 60 F; automatic if an option is in proof, gal, qt, pt, fl oz, lb or oz");
     app_->add_flag("--metric", metric_, "answer in metric units, also if options have US units");
 }
 

@@ -26,8 +26,8 @@ struct row {
     std::size_t line;           ///< in the file, from 1
 };
 
-/// A file of rows below a row of names. Cells are separated by commas, semicolons or tabs, whichever the row of
-/// names has most of; quoted cells can hold all of them, and line breaks.
+/// A file of rows below a row of names. Cells are separated by commas, semicolons or tabs, whichever the row
+/// of names has most of; quoted cells can hold all of them, and line breaks.
 class rows_file {
 public:
     /// @param g    the option that names the file, for messages
@@ -65,7 +65,7 @@ std::string contents_of_cell(std::string_view cell);
 /// A cell with quotes, if its contents need them.
 std::string cell_of(std::string_view contents, char separator);
 
-/// Appends a number with ten significant digits: what {:.10g} prints, but faster.
+/// Appends a number with ten significant digits: as {:.10g}, but faster; a tie may be rounded otherwise.
 void append_number(std::string& text, double number, char decimal_sign);
 
 /// Reads a whole file, or standard input for "-".
