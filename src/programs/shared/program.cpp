@@ -160,7 +160,11 @@ instrument session::instrument_options() {
                                 "%vol at 20 C", "proof");
     given const& glass = option("--glass", "GLASS",
                                 "soda-lime, borosilicate, or its cubic expansion: '25e-6 /K'", "soda-lime");
-    return {scale, glass};
+    given const& correction =
+        option("--correction", "LIST",
+               "what its certificate adds to readings, in units of the scale: '+0.2', or "
+               "'+0.2 at 40, -0.1 at 60'");
+    return {scale, glass, correction};
 }
 
 surroundings session::surroundings_options() {
@@ -197,16 +201,18 @@ std::string session::notes() const {
 
 void session::parse() {
     app_->add_flag("--json", json_, "answer in JSON, metric and in full precision");
+    offer_settings();
     app_->footer(fmt::format("{}\nExample:\n{}\n\n{} --cautions prints more.\n"
                              "The law, local codes and licensed practice come first.",
                              notes(), about_.example, vapour_caution));
     if (only_describes_) throw described();
-    app_->parse(argc_, argv_);
+    parse_command_line();
+    apply_settings();
     if (json_ && csv_) throw bad_input("give either --json or --csv");
     if (us_ && (json_ || csv_))
         throw bad_input("--us cannot be used with --json or --csv, which are always metric");
     if (us_ && metric_) throw bad_input("give either --us or --metric");
-    auto const customary = [](given const& g) { return g.present && is_us_customary(g.text); };
+    auto const customary = [](given const& g) { return g.typed() && is_us_customary(g.text); };
     if (offers_us_ && !metric_) {
         us_ = us_ || std::any_of(options_.begin(), options_.end(), customary);
         for (std::vector<given> const& all : repeats_)
@@ -219,8 +225,109 @@ void session::parse() {
     }
 }
 
+void session::offer_settings() {
+    auto const offers = [&](kind_of_table kind) {
+        std::span<setting_key const> const keys = setting_keys();
+        return std::any_of(keys.begin(), keys.end(), [&](setting_key const& key) {
+            return key.in_tables[static_cast<int>(kind)] && !key.plain &&
+                   app_->get_option_no_throw(fmt::format("--{}", key.name));
+        });
+    };
+    for (kind_of_table const kind : kinds_of_tables)
+        if (offers(kind)) kinds_.push_back(kind);
+    for (kind_of_table const kind : kinds_) {
+        if (kind == kind_of_table::stem) option("--stem", "NAME", "an instrument of the settings file");
+        if (kind == kind_of_table::still) option("--still", "NAME", "a still of the settings file");
+    }
+    digits_given_ = &option("--digits", "NUMBER", "significant digits of volumes and masses in text", "4");
+    settings_file_ = &option("--settings", "FILE", "the settings file ('aqueth settings' explains)");
+    no_settings_ = &flag("--no-settings", "read no settings file");
+}
+
+/// Parses without asking for required options, because settings may give them.
+void session::parse_command_line() {
+    std::vector<CLI::Option*> required = app_->get_options([](CLI::Option* o) { return o->get_required(); });
+    auto const ask = [&](bool whether) {
+        for (CLI::Option* each : required) each->required(whether);
+    };
+    ask(false);
+    try {
+        app_->parse(argc_, argv_);
+    } catch (...) {
+        ask(true);  // --help says which they are
+        throw;
+    }
+    ask(true);
+}
+
+void session::apply_settings() {
+    if (*no_settings_ && settings_file_->present) throw bad_input("give either --settings or --no-settings");
+    if (!*no_settings_) file_ = find_settings(*settings_file_);
+
+    // The tables chosen: by name on the command line, or the usual ones of the file.
+    std::vector<settings_table const*> chosen;
+    std::vector<used_setting> choices;
+    offered_options options;
+    for (given& each : options_) options.push_back(&each);
+    for (kind_of_table const kind : kinds_) {
+        std::string const name = fmt::format("--{}", name_of(kind));
+        given& choice =
+            **std::find_if(options.begin(), options.end(), [&](given* g) { return g->name == name; });
+        // --balance takes a mass as well.
+        bool const is_name =
+            choice.present &&
+            (kind != kind_of_table::balance || choice.text.find_first_of("0123456789") == std::string::npos ||
+             (file_ && file_->find(kind, choice.text)));
+        if (is_name && !file_)
+            refuse(choice, "no settings file was read; 'aqueth settings' says where it belongs");
+        std::string const& wanted = choice.present ? choice.text
+                                    : file_        ? file_->usual[static_cast<int>(kind)]
+                                                   : "";
+        if (choice.present ? !is_name : wanted.empty()) continue;
+        settings_table const& table = file_->table(kind, wanted);
+        chosen.push_back(&table);
+        choices.push_back({name, table.name, fmt::format("line {}", table.line)});
+        if (kind == kind_of_table::balance) choice.present = false;
+    }
+    if (file_) used_ = apply(*file_, chosen, options);
+    for (CLI::Option const* each : app_->get_options()) {
+        bool const is_set = std::any_of(used_.begin(), used_.end(),
+                                        [&](used_setting const& u) { return u.option == each->get_name(); });
+        if (each->get_required() && each->count() == 0 && !is_set) throw CLI::RequiredError(each->get_name());
+    }
+    digits_ = read_count(*digits_given_, 9, 3);
+    if (file_ && offers_us_ && !us_ && !metric_ && !file_->units.empty()) {
+        bool const us = file_->units == "US";
+        (us ? us_ : metric_) = !us || !(json_ || csv_);
+        used_.push_back({"units", file_->units, fmt::format("line {}", file_->units_line)});
+    }
+}
+
+void session::without(given const& g) {
+    std::erase_if(used_, [&](used_setting const& each) { return g.name.starts_with(each.option + " "); });
+}
+
 void session::answer(page const& text, json const& data, std::string const& csv) {
-    output_ = json_ ? data.text() + "\n" : csv_ ? csv : text.text();
+    output_ = csv_ ? csv : text.text();
+    if (json_) {
+        json all = data;
+        for (used_setting const& each : used_) {
+            all["settings"].push_back({{"option", each.option},
+                                       {"value", each.value},
+                                       {"file", file_->file},
+                                       {"place", each.place}});
+        }
+        output_ = all.text() + "\n";
+    } else if (!csv_ && !used_.empty() && about_.name != std::string_view("settings")) {
+        std::string list;
+        for (used_setting const& each : used_) {
+            list += fmt::format("{}{} {}", list.empty() ? "" : ", ", printable(each.option),
+                                printable(each.value));
+        }
+        page row;
+        row.row("settings", "{} ({})", list, printable(file_->file));
+        output_ += row.text();
+    }
 }
 
 int session::run(std::function<void(session&)> const& body) {
@@ -294,7 +401,9 @@ description session::describe(std::function<void(session&)> const& body) {
     for (CLI::Option const* each : app_->get_options()) {
         bool const takes_value = each->get_items_expected_max() > 0;
         d.options.push_back({each->get_name(), takes_value ? each->get_type_name() : "",
-                             each->get_description(), each->get_required()});
+                             each->get_description(), each->get_required(), ""});
+        for (given const& g : options_)
+            if (g.name == each->get_name()) d.options.back().standard = g.text;
     }
     return d;
 }
