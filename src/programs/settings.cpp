@@ -114,7 +114,7 @@ void run(session& s) {
         std::string from = "built in";
         if (g.typed()) from = "command line";
         for (used_setting const& each : s.used_settings())
-            if (each.option == known[k].name) from = each.place;
+            if (each.option == known[k].name) from = each.place();
         std::string const value = g.text.empty() ? "-" : printable(g.text);
         text.say("{:<20} {:<22} {}", known[k].key->name, value, g.text.empty() ? "not set" : from);
         data["options"].push_back({{"option", known[k].name},

@@ -99,7 +99,7 @@ TEST(Settings, TypedOptionWins) {
     EXPECT_TRUE(loss.typed());
     ASSERT_EQ(used.size(), 1u);
     EXPECT_EQ(used[0].option, "--room");
-    EXPECT_EQ(used[0].place, "line 2");
+    EXPECT_EQ(used[0].place(), "line 2");
     EXPECT_EQ(room.name, "--room (s.toml, line 2)");  // so that a refusal says where the value is
 }
 

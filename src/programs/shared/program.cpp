@@ -212,12 +212,7 @@ void session::parse() {
     if (us_ && (json_ || csv_))
         throw bad_input("--us cannot be used with --json or --csv, which are always metric");
     if (us_ && metric_) throw bad_input("give either --us or --metric");
-    auto const customary = [](given const& g) { return g.typed() && is_us_customary(g.text); };
-    if (offers_us_ && !metric_) {
-        us_ = us_ || std::any_of(options_.begin(), options_.end(), customary);
-        for (std::vector<given> const& all : repeats_)
-            us_ = us_ || std::any_of(all.begin(), all.end(), customary);
-    }
+    if (offers_us_ && !metric_) us_ = us_ || us_customary_typed();
     if (us_) {
         for (auto const& [option, standard] : us_standards_) {
             if (!option->present) option->text = standard;
@@ -226,10 +221,12 @@ void session::parse() {
 }
 
 void session::offer_settings() {
+    // --glass alone is that of a flask, not of a stem.
     auto const offers = [&](kind_of_table kind) {
         std::span<setting_key const> const keys = setting_keys();
         return std::any_of(keys.begin(), keys.end(), [&](setting_key const& key) {
             return key.in_tables[static_cast<int>(kind)] && !key.plain &&
+                   key.name != std::string_view("glass") &&
                    app_->get_option_no_throw(fmt::format("--{}", key.name));
         });
     };
@@ -266,7 +263,6 @@ void session::apply_settings() {
 
     // The tables chosen: by name on the command line, or the usual ones of the file.
     std::vector<settings_table const*> chosen;
-    std::vector<used_setting> choices;
     offered_options options;
     for (given& each : options_) options.push_back(&each);
     for (kind_of_table const kind : kinds_) {
@@ -286,7 +282,6 @@ void session::apply_settings() {
         if (choice.present ? !is_name : wanted.empty()) continue;
         settings_table const& table = file_->table(kind, wanted);
         chosen.push_back(&table);
-        choices.push_back({name, table.name, fmt::format("line {}", table.line)});
         if (kind == kind_of_table::balance) choice.present = false;
     }
     if (file_) used_ = apply(*file_, chosen, options);
@@ -296,11 +291,22 @@ void session::apply_settings() {
         if (each->get_required() && each->count() == 0 && !is_set) throw CLI::RequiredError(each->get_name());
     }
     digits_ = read_count(*digits_given_, 9, 3);
-    if (file_ && offers_us_ && !us_ && !metric_ && !file_->units.empty()) {
-        bool const us = file_->units == "US";
-        (us ? us_ : metric_) = !us || !(json_ || csv_);
-        used_.push_back({"units", file_->units, fmt::format("line {}", file_->units_line)});
+    if (json_ || csv_) without(*digits_given_);
+    if (file_ && offers_us_ && !us_ && !metric_) {
+        bool const to_us = file_->units == "US" && !json_ && !csv_;
+        bool const to_metric = file_->units == "metric" && us_customary_typed();
+        us_ = to_us;
+        metric_ = to_metric;
+        if (to_us || to_metric) used_.push_back({"units", file_->units, file_->units_line, "", "", false});
     }
+}
+
+bool session::us_customary_typed() const {
+    auto const customary = [](given const& g) { return g.typed() && is_us_customary(g.text); };
+    return std::any_of(options_.begin(), options_.end(), customary) ||
+           std::any_of(repeats_.begin(), repeats_.end(), [&](std::vector<given> const& all) {
+               return std::any_of(all.begin(), all.end(), customary);
+           });
 }
 
 void session::without(given const& g) {
@@ -308,26 +314,25 @@ void session::without(given const& g) {
 }
 
 void session::answer(page const& text, json const& data, std::string const& csv) {
-    output_ = csv_ ? csv : text.text();
-    if (json_) {
+    if (json_ && !used_.empty()) {
         json all = data;
         for (used_setting const& each : used_) {
             all["settings"].push_back({{"option", each.option},
                                        {"value", each.value},
                                        {"file", file_->file},
-                                       {"place", each.place}});
+                                       {"line", each.line},
+                                       {"table", each.table},
+                                       {"certificate", each.certificate}});
         }
         output_ = all.text() + "\n";
-    } else if (!csv_ && !used_.empty() && about_.name != std::string_view("settings")) {
-        std::string list;
-        for (used_setting const& each : used_) {
-            list += fmt::format("{}{} {}", list.empty() ? "" : ", ", printable(each.option),
-                                printable(each.value));
-        }
-        page row;
-        row.row("settings", "{} ({})", list, printable(file_->file));
-        output_ += row.text();
+        return;
     }
+    output_ = json_ ? data.text() + "\n" : csv_ ? csv : text.text();
+    std::string const taken = in_words(used_);
+    if (json_ || csv_ || taken.empty()) return;
+    page row;
+    row.row("settings", "{} ({})", taken, printable(file_->file));
+    output_ += row.text();
 }
 
 int session::run(std::function<void(session&)> const& body) {

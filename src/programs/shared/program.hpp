@@ -126,6 +126,7 @@ private:
     void offer_settings();
     void parse_command_line();
     void apply_settings();
+    bool us_customary_typed() const;
     std::string in_plain_words_of_stray(std::string const& stray) const;
 
     about const& about_;

@@ -366,6 +366,18 @@ std::optional<settings> find_settings(given const& named) {
     return read_settings(*text, path);
 }
 
+std::string in_words(std::vector<used_setting> const& used) {
+    std::vector<std::string> parts;
+    for (used_setting const& each : used) {
+        if (each.as_built_in) continue;
+        std::string const part = each.table.empty()
+                                     ? fmt::format("{} {}", printable(each.option), printable(each.value))
+                                     : each.table;
+        if (std::find(parts.begin(), parts.end(), part) == parts.end()) parts.push_back(part);
+    }
+    return fmt::format("{}", fmt::join(parts, ", "));
+}
+
 std::vector<used_setting> apply(settings const& s, std::vector<settings_table const*> const& chosen,
                                 offered_options const& options) {
     auto const find = [&](std::string_view key) -> given* {
@@ -388,12 +400,15 @@ std::vector<used_setting> apply(settings const& s, std::vector<settings_table co
         used_setting as;
     };
     std::vector<taken> all;
-    auto const take = [&](setting const& line, std::string const& table) {
+    auto const take = [&](setting const& line, settings_table const* table) {
         given* const option = find(line.key);
         // A table comes before the plain keys, so that its altitude displaces their pressure.
         if (!option || option->present || names_it(all_rivals(), line.key, is_there)) return;
-        std::string const place = fmt::format("line {}{}", line.line, table);
-        all.push_back({option, option->text, {"--" + line.key, line.value, place}});
+        all.push_back({option,
+                       option->text,
+                       {"--" + line.key, line.value, line.line,
+                        table ? fmt::format("{} {}", name_of(table->kind), printable(table->name)) : "",
+                        table ? table->certificate : "", line.value == option->text}});
     };
     auto const set_all = [&] {
         for (taken const& each : all) {
@@ -402,10 +417,9 @@ std::vector<used_setting> apply(settings const& s, std::vector<settings_table co
         }
     };
     for (settings_table const* table : chosen)
-        for (setting const& line : table->entries)
-            take(line, fmt::format(", {} {}", name_of(table->kind), printable(table->name)));
+        for (setting const& line : table->entries) take(line, table);
     set_all();
-    for (setting const& line : s.plain) take(line, "");
+    for (setting const& line : s.plain) take(line, nullptr);
     set_all();
 
     // What needs another option gives way without it; that may take away what a third one needs.
@@ -423,7 +437,7 @@ std::vector<used_setting> apply(settings const& s, std::vector<settings_table co
     }
     std::vector<used_setting> used;
     for (taken const& each : all) {
-        each.option->name += fmt::format(" ({}, {})", printable(s.file), each.as.place);
+        each.option->name += fmt::format(" ({}, {})", printable(s.file), each.as.place());
         used.push_back(each.as);
     }
     return used;

@@ -79,8 +79,17 @@ std::optional<settings> find_settings(given const& named);
 struct used_setting {
     std::string option;  ///< "--altitude"
     std::string value;
-    std::string place;  ///< "line 3" or "line 12, still quillbeck"
+    std::size_t line;
+    std::string table;        ///< "still quillbeck"; empty outside of tables
+    std::string certificate;  ///< that of the table
+    bool as_built_in;         ///< whether the task would take this value anyway
+
+    /// "line 12, still quillbeck"
+    std::string place() const { return fmt::format("line {}{}{}", line, table.empty() ? "" : ", ", table); }
 };
+
+/// Settings in one line: tables by their name, other settings by option and value.
+std::string in_words(std::vector<used_setting> const& used);
 
 /// Options that are offered by a task, each with what was typed.
 using offered_options = std::vector<given*>;
