@@ -3,6 +3,7 @@
 #include "program.hpp"
 
 #include <algorithm>
+#include <stdexcept>
 #include <string>
 #include <vector>
 
@@ -43,6 +44,10 @@ std::vector<known_option> options_of_tasks() {
             found->description = d.description.substr(0, d.description.find(" (default"));
             found->standard = d.standard;
         }
+    }
+    for (known_option const& k : all) {
+        if (k.type.empty() && k.name != "--digits")
+            throw std::logic_error(fmt::format("no task takes the setting {}", k.name));
     }
     std::erase_if(all, [](known_option const& k) { return k.name == "--digits"; });  // every task has it
     return all;
@@ -124,6 +129,10 @@ void run(session& s) {
     text.say("{:<20} {:<22} {}", "units", s.words().us ? "US" : "metric",
              s.file() && !s.file()->units.empty() ? fmt::format("line {}", s.file()->units_line)
                                                   : "built in");
+    std::string digits_from = "built in or command line";
+    for (used_setting const& each : s.used_settings())
+        if (each.option == "--digits") digits_from = each.place();
+    text.say("{:<20} {:<22} {}", "digits", s.words().digits, digits_from);
     text.gap();
     text.say("'aqueth help settings' lists the keys. An option on the command line always wins.");
     s.answer(text, data);

@@ -11,11 +11,11 @@ endfunction()
 # What applies.
 answers(settings.none "aqueth settings" "^Settings file: none is read[.]\n.*altitude +0 m +built in\n.*price +0 +built in\n.*power +- +not set")
 answers(settings.shown "${mine} aqueth settings"
-    "stem no7 .usual., line 17; certificate: Quillbeck, own comparison.*still quillbeck, line 33.*altitude +310 m +line 5\n.*scale +%vol at 20 C +line 18, stem no7\n.*power +- +not set\n.*units +metric +line 10\n")
+    "stem no7 .usual., line 16; certificate: Quillbeck, own comparison.*still quillbeck, line 34\n.*altitude +310 m +line 5\n.*scale +%vol at 20 C +line 17, stem no7\n.*power +- +not set\n.*units +metric +line 10\n")
 answers(settings.chosen "${mine} aqueth settings --still quillbeck --power '2 kW'"
-    "power +2 kW +command line\n.*plates +4 +line 37, still quillbeck\n.*reflux +2 +line 40, still quillbeck\n")
+    "power +2 kW +command line\n.*plates +4 +line 38, still quillbeck\n.*reflux +2 +line 41, still quillbeck\n")
 answers(settings.json "${mine} aqueth settings --still pot --json"
-    "\"tables\".*\"kind\": \"stem\".*\"option\": \"--heat-loss\",\n *\"value\": \"6 %\",\n *\"from\": \"line 4[0-9], still pot\"")
+    "\"kind\": \"stem\".*\"option\": \"--heat-loss\",\n *\"value\": \"6 %\",\n *\"from\": \"line 48, still pot\"")
 answers(settings.keys "aqueth help settings" "heat-loss +.still[.]NAME.*usual +.stem., .balance., .still.*XDG_CONFIG_HOME")
 answers(settings.writes_nothing "d=$(mktemp -d); cd $d; HOME=$d XDG_CONFIG_HOME= aqueth settings >$d.txt; find $d | wc -l; rm -r $d $d.txt" "^1\n$")
 
@@ -30,13 +30,13 @@ answers(settings.no_settings "${high} aqueth settings --no-settings" "none is re
 
 # A task says which settings it took; an option on the command line wins, and displaces what it excludes.
 # 2000 m are 79.495 kPa in the ICAO standard atmosphere.
-answers(settings.text "${high} aqueth boiling_point --strength '10 %vol'" "79[.]5 kPa.*\n  settings +--altitude 2000 m .*s[.]toml.\n$")
+answers(settings.text "${high} aqueth boiling_point --strength '10 %vol'" "79[.]50 kPa.*\n  settings +--altitude 2000 m .*s[.]toml.\n$")
 answers(settings.in_the_answer "${high} aqueth boiling_point --strength '10 %vol' --json"
     "\"settings\": .\n +.\n +\"option\": \"--altitude\",\n +\"value\": \"2000 m\",\n +\"file\": \"[^\n]*s[.]toml\",\n +\"line\": 1,")
 answers(settings.option_wins "${high} a=$(aqueth boiling_point --strength '10 %vol' --altitude '0 m'); \
     [ \"$a\" = \"$(aqueth boiling_point --strength '10 %vol' --altitude '0 m' --no-settings)\" ] && echo same" "^same\n$")
 answers(settings.pressure_wins "${high} aqueth boiling_point --strength '10 %vol' --pressure '100 kPa'" "100[.]0 kPa.*[.]\n$")
-answers(settings.not_at_one_temperature "${high} aqueth equilibrium_table --temperature '80 C' --liquids '50 %mol' --json; aqueth convert_strength --strength '43 %vol'" "^[^~]*$")
+answers(settings.not_at_one_temperature "${high} aqueth equilibrium_table --temperature '80 C' --liquids '50 %mol' | grep -c settings; true" "^0\n$")
 # The certificate adds 0.2 at 50 and -0.1 at 90, so -0.055 at 84.
 answers(settings.same_as_typed "${mine} a=$(aqueth correct_reading --reading '84 %vol' --temperature '31 C' | head -1); \
     [ \"$a\" = \"$(aqueth correct_reading --reading '83.945 %vol' --temperature '31 C' --no-settings | head -1)\" ] && echo same" "^same\n$")
@@ -48,10 +48,10 @@ answers(settings.table_over_plain "f=$(mktemp -d)/s.toml; trap 'rm -r $(dirname 
 
 # Tables by name.
 set(run "aqueth forecast_run --charge '18 L' --strength '11 %vol' --cuts 'distillate 60 %vol' --end 'distillate 40 %vol'")
-answers(settings.still_as_typed "${mine} a=$(${run} --still quillbeck --json | grep -A30 fractions); \
-    b=$(${run} --no-settings --json --power '1.5 kW' --pot-heat '4 kJ/K' --pot-loss '1.2 W/K' --plates 4 --plate-efficiency 0.6 \
-        --plate-holds '60 mL' --reflux 2 --head-holds '40 mL' --altitude '310 m' | grep -A30 fractions); [ -n \"$a\" ] && [ \"$a\" = \"$b\" ] && echo same" "^same\n$")
-answers(settings.stages_for_plates "${mine} aqueth settings --still quillbeck --stages 3" "stages +3 +command line\nplates +- +not set\nplate-efficiency +[-0-9.]+ +(built in|not set)\nplate-holds +60 mL +line 39")
+answers(settings.still_as_typed "${mine} a=$(${run} --still quillbeck | head -1); \
+    b=$(${run} --no-settings --power '1.5 kW' --pot-heat '4 kJ/K' --pot-loss '1.2 W/K' --plates 4 --plate-efficiency 0.6 \
+        --plate-holds '60 mL' --reflux 2 --head-holds '40 mL' --altitude '310 m' | head -1); [ -n \"$a\" ] && [ \"$a\" = \"$b\" ] && echo same" "^same\n$")
+answers(settings.stages_for_plates "${mine} aqueth settings --still quillbeck --stages 3" "stages +3 +command line\nplates +- +not set\nplate-efficiency +[-0-9.]+ +(built in|not set)\nplate-holds +60 mL +line 40")
 answers(settings.balance "${mine} aqueth weigh_spirit --empty '58.42 g' --with-water '158.13 g' --with-spirit '149.61 g' \
     --temperature '21 C' --balance bench" "settings +balance bench.*settings_example[.]toml.\n$")
 answers(settings.balance_as_mass "${mine} aqueth weigh_spirit --empty '58.42 g' --with-water '158.13 g' --with-spirit '149.61 g' \
@@ -63,8 +63,9 @@ refuses(settings.still_required "${mine} ${run}" "--power is required")
 with_file(american "units = \"US\"\\ndigits = 6\\n")
 answers(settings.units "${american} aqueth boiling_point --strength '10 %vol'" "°F")
 answers(settings.metric_wins "${american} aqueth boiling_point --strength '10 %vol' --metric | grep -c '°F'; true" "^0\n$")
-answers(settings.json_stays_metric "${american} aqueth boiling_point --strength '10 %vol' --json" "pressure_kPa")
-answers(settings.digits "aqueth fill_bottles --amount '12.3456789 L' --strength '40 %vol' --temperature '20 C' --bottle '500 mL' --digits 7" "12[.]34568 L")
+answers(settings.json_stays_metric "${american} aqueth boiling_point --strength '10 %vol' --json" "_C\"")
+answers(settings.digits "aqueth dilute_spirit --amount '3 L' --strength '80 %vol' --temperature '20 C' --target '40 %vol' --digits 7"
+    "[0-9][.][0-9][0-9][0-9][0-9][0-9][0-9] (L|kg)")
 refuses(settings.too_many_digits "aqueth convert_strength --strength '43 %vol' --digits 12" "--digits '12'")
 
 # The correction of a certificate.

@@ -288,11 +288,12 @@ std::optional<std::string> contents_of(std::string const& path) {
     std::unique_ptr<std::FILE, int (*)(std::FILE*)> const file(std::fopen(path.c_str(), "rb"), std::fclose);
     if (!file && errno == ENOENT) return std::nullopt;
     std::string text(1 << 20, '\0');
-    errno = 0;
     std::size_t const size = file ? std::fread(text.data(), 1, text.size(), file.get()) : 0;
-    if (!file || std::ferror(file.get()))
+    if (!file || std::ferror(file.get())) {
+        int const why = errno;  // of opening or of reading
         throw bad_input(
-            fmt::format("settings file {} cannot be read: {}", printable(path), std::strerror(errno)));
+            fmt::format("settings file {} cannot be read: {}", printable(path), std::strerror(why)));
+    }
     if (size == text.size())
         throw bad_input(
             fmt::format("settings file {} cannot be read: it is larger than 1 MB", printable(path)));
