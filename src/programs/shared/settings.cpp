@@ -341,8 +341,7 @@ settings read_settings(std::string const& text, std::string const& file) {
     try {
         return reader(file).read(toml::parse(std::string_view(text)));
     } catch (toml::parse_error const& e) {
-        refuse_line(file, e.source().begin.line,
-                    fmt::format("not TOML: {}", printable(std::string(e.description()))));
+        refuse_line(file, e.source().begin.line, fmt::format("not TOML: {}", e.description()));
     }
 }
 
