@@ -140,6 +140,7 @@ void run(session& s) {
                                               {argument::indication_with_water, with_water},
                                               {argument::indication_with_the_liquid, with_spirit},
                                               {argument::density, with_spirit},
+                                              {argument::temperature_of_the_water, water_at},
                                               {argument::temperature, at}},
                                              [&] { return weighed.composition(); });
         auto const n = weighed.numbers();

@@ -236,7 +236,7 @@ static void refused_runs(void) {
     EXPECT_REFUSED(options.charge_ethanol_mass_fraction = 0.0, AQUETH_ARGUMENT_STRENGTH_OF_THE_CHARGE);
     CHECK(why.value == 0.0 && why.upper < 1.0 && why.upper > 0.96); /* a fraction: the azeotrope by volume */
     EXPECT_REFUSED(options.charge_plato = 71.0, AQUETH_ARGUMENT_EXTRACT);
-    EXPECT_REFUSED(options.charge_celsius = 60.0, AQUETH_ARGUMENT_TEMPERATURE);
+    EXPECT_REFUSED(options.charge_celsius = 101.0, AQUETH_ARGUMENT_TEMPERATURE);
     EXPECT_REFUSED(options.power_watts = 0.0, AQUETH_ARGUMENT_POWER);
     EXPECT_REFUSED(options.heat_capacity_j_k = -1.0, AQUETH_ARGUMENT_HEAT_CAPACITY);
     EXPECT_REFUSED(options.heat_loss_w_k = -1.0, AQUETH_ARGUMENT_HEAT_LOSS_COEFFICIENT);

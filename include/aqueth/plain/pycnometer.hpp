@@ -51,11 +51,17 @@ constexpr status pycnometer_range(pycnometer<T> const& p) {
     status const water =
         within(argument::temperature_of_the_water, p.water_celsius, 0.0, 40.0, limit::oiml_r22_water_liquid);
     if (!water.ok) return water;
+    // the formula of law, whose errors a budget knows
+    status const liquid =
+        within(argument::temperature, p.liquid_celsius, correlation::oiml_r22::lowest_celsius,
+               correlation::oiml_r22::highest_celsius, limit::oiml_r22);
+    if (!liquid.ok) return liquid;
     status const glass = within(argument::cubic_expansion_of_the_instrument, p.cubic_expansion, 0.0, 3e-4);
     if (!glass.ok) return glass;
     status const air = within(argument::density_of_the_air, p.air_kg_m3, 0.5, 1.5);
     if (!air.ok) return air;
-    // The contents must weigh something: a flask whose contents are less than a thousandth of it tells nothing.
+    // The contents must weigh something: a flask whose contents are less than a thousandth of it tells
+    // nothing.
     double const least = double(p.empty_kg) * 1.001;
     status const filled = within(argument::indication_with_water, p.with_water_kg, least, unlimited,
                                  limit::heavier_than_the_empty_flask);
