@@ -6,6 +6,8 @@
 set -euo pipefail
 
 file=$1 programs=$2 expected=$3 shown=$4 line=$5
+export XDG_CONFIG_HOME=/nonexistent # no settings of the person who builds the pages
+unset AQUETH_SETTINGS
 status=0
 printed=$(PATH="$programs:$PATH" LC_ALL=C.UTF-8 bash -c "$line" 2>&1) || status=$?
 if [[ $status -ne $expected ]]; then

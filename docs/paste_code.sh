@@ -30,7 +30,7 @@ pasted() {
         sub text_of { open(my $file, "<", $_[0]) or die "$page: $_[0]: $!\n"; return <$file>; }
         sub code {
             my ($name, $part) = @_;
-            my ($source) = grep { -e } map { "$_/$name" } qw(src/examples docs/snippets tests/consumer src/sqlite src/firmware src/programs/logs)
+            my ($source) = grep { -e } map { "$_/$name" } qw(src/examples docs/snippets tests/consumer src/sqlite src/firmware src/programs src/programs/logs)
                 or die "$page: no $name in src/examples, docs/snippets, tests/consumer or a folder of a binding\n";
             return text_of($source) if $part eq "all";
             my $line = qr{^[ ]*(?://|#|--|/\*) \[\Q$part\E\](?: \*/)?$}m;
@@ -40,7 +40,7 @@ pasted() {
             return $found[0] =~ s/^$indent//mgr;
         }
         sub language_of {
-            my %languages = (c => "c", csv => "text", cmake => "cmake", sql => "sql", txt => "text");
+            my %languages = (c => "c", csv => "text", cmake => "cmake", sql => "sql", toml => "text", txt => "text");
             return $_[0] =~ m{(^|/)CMakeLists.txt$} ? "cmake" : $_[0] =~ /\.(\w+)$/ && $languages{$1} || "cpp";
         }
         sub block {

@@ -215,8 +215,12 @@ void run(session& s) {
     s.offer_csv();
     s.parse();
     bool const isothermal = temperature.present;
-    if (isothermal && (air.pressure.present || air.altitude.present)) {
+    if (isothermal && (air.pressure.typed() || air.altitude.typed())) {
         throw bad_input("give either --temperature or a pressure or altitude");
+    }
+    if (isothermal) {
+        s.without(air.pressure);
+        s.without(air.altitude);
     }
     if (isothermal && measured.present)
         throw bad_input("--measured needs a pressure or an altitude, not --temperature");

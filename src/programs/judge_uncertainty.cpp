@@ -323,8 +323,9 @@ void run(session& s) {
         s.option("--amount", "AMOUNT", "spirit at hand: volume at its temperature, or mass");
     given const& measure_class =
         s.option("--measure", "CLASS", "for a volume: a class, or limits: '10 mL'", "cylinder-2000-B");
-    given const& interval =
-        s.option("--balance", "MASS", "verification scale interval of the balance, class III", "1 g");
+    given const& interval = s.option(
+        "--balance", "MASS",
+        "verification scale interval of the balance, class III, or a balance of the settings file", "1 g");
     given const& target = s.option("--target", "STRENGTH", "strength wanted by adding water");
     given const& real = s.option("--formula-error", "DENSITY",
                                  "largest error of OIML R 22 for real mixtures, like '0.1 kg/m3'");

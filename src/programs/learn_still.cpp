@@ -382,6 +382,10 @@ std::vector<still_unknown> read_unknowns(learning_options const& o, std::vector<
         still_unknown unknown{found->what};
         if (found->option.present) {
             stated_value const stated(found->option);
+            if (!stated.uncertainty && found->option.set) {
+                unknowns.push_back(unknown);  // what the settings say is what the logs are to tell
+                continue;
+            }
             if (!stated.uncertainty) {
                 refuse(found->option,
                        fmt::format("{} is to be learned (--learn): leave the option out, or give its "

@@ -280,8 +280,11 @@ void run(session& s) {
     if (!water && (amount.present || at.present)) {
         throw bad_input("--amount and --temperature need water-by-mass or water-by-volume");
     }
-    if (!correction && (options.scale.present || options.glass.present)) {
-        throw bad_input("--scale and --glass need correction");
+    if (!correction && (options.scale.typed() || options.glass.typed() || options.correction.typed())) {
+        throw bad_input("--scale, --glass and --correction need correction");
+    }
+    if (!correction) {
+        for (given const* each : {&options.scale, &options.glass, &options.correction}) s.without(*each);
     }
     wording const words{s.words().us && !s.in_json() && !s.in_csv()};  // for machines tables are metric
     side const rows = read_side(down), columns = read_side(across);

@@ -91,7 +91,8 @@ void run(session& s) {
     given const& glass =
         s.option("--glass", "GLASS", "soda-lime, borosilicate, or the flask's cubic expansion: '10e-6 /K'",
                  "soda-lime");
-    given const& balance = s.option("--balance", "MASS", "largest error of each weighing", "0.01 g");
+    given const& balance = s.option(
+        "--balance", "MASS", "largest error of each weighing, or a balance of the settings file", "0.01 g");
     given const& thermometer =
         s.option("--thermometer", "DIFFERENCE", "largest error of each temperature", "0.2 K");
     surroundings const air = s.surroundings_options();

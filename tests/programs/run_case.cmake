@@ -4,6 +4,8 @@
 #   status 0: nothing on standard error, and JSON if that was asked for;
 #   else: nothing on standard output, and on standard error one line that begins with aqueth and the task.
 set(ENV{PATH} "${PROGRAMS}:$ENV{PATH}")
+set(ENV{XDG_CONFIG_HOME} /nonexistent)  # no settings of the person who runs the tests
+unset(ENV{AQUETH_SETTINGS})
 execute_process(COMMAND bash -c "${LINE}" OUTPUT_VARIABLE out ERROR_VARIABLE err RESULT_VARIABLE status)
 
 function(fail what)

@@ -8,13 +8,14 @@
 
 namespace program {
 
-heading const headings[6] = {
+heading const headings[7] = {
     {topic::in_wash, "What is in the wash?"},
     {topic::in_still, "What will the still give?"},
     {topic::how_strong, "How strong is the spirit?"},
     {topic::to_strength, "How do I bring it to the strength I want?"},
     {topic::in_bottles, "What goes into bottles and casks?"},
     {topic::how_sure, "How sure is it?"},
+    {topic::your_own, "Your own instruments"},
 };
 
 service const services[7] = {

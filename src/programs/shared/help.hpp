@@ -28,7 +28,7 @@ struct heading {
     topic of;
     char const* text;
 };
-extern heading const headings[6];
+extern heading const headings[7];
 
 /// A use of aqueth besides its tasks.
 struct service {

@@ -148,7 +148,11 @@ instrument session::instrument_options() {
                                 "%vol at 20 C", "proof");
     given const& glass = option("--glass", "GLASS",
                                 "soda-lime, borosilicate, or its cubic expansion: '25e-6 /K'", "soda-lime");
-    return {scale, glass};
+    given const& correction =
+        option("--correction", "LIST",
+               "what its certificate adds to readings, in units of the scale: '+0.2', or "
+               "'+0.2 at 40, -0.1 at 60'");
+    return {scale, glass, correction};
 }
 
 surroundings session::surroundings_options() {
@@ -197,21 +201,20 @@ std::string session::notes() const {
 void session::parse() {
     app_->add_flag("--json", json_, "answer in JSON, metric and in full precision");
     record_ = &option("--record", "FILE", "append the answer to a record, whose name ends in .md");
+    offer_settings();
     app_->footer(fmt::format("{}\nExample:\n{}\n\n{} --cautions prints more.\n"
                              "The law, local codes and licensed practice come first.",
                              notes(), about_.example, vapour_caution));
     if (only_describes_) throw described();
     parse_command_line();
+    take_from_answers();
+    apply_settings();
+    require_all();
     if (json_ && csv_) throw bad_input("give either --json or --csv");
     if (us_ && (json_ || csv_))
         throw bad_input("--us cannot be used with --json or --csv, which are always metric");
     if (us_ && metric_) throw bad_input("give either --us or --metric");
-    auto const customary = [](given const& g) { return g.present && is_us_customary(g.text); };
-    if (offers_us_ && !metric_) {
-        us_ = us_ || std::any_of(options_.begin(), options_.end(), customary);
-        for (std::vector<given> const& all : repeats_)
-            us_ = us_ || std::any_of(all.begin(), all.end(), customary);
-    }
+    if (offers_us_ && !metric_) us_ = us_ || us_customary_typed();
     if (us_) {
         for (auto const& [option, standard] : us_standards_) {
             if (!option->present) option->text = standard;
@@ -219,7 +222,28 @@ void session::parse() {
     }
 }
 
-/// Parses, but lets an earlier answer give what is required.
+void session::offer_settings() {
+    // --glass alone is that of a flask, not of a stem.
+    auto const offers = [&](kind_of_table kind) {
+        std::span<setting_key const> const keys = setting_keys();
+        return std::any_of(keys.begin(), keys.end(), [&](setting_key const& key) {
+            return key.in_tables[static_cast<int>(kind)] && !key.plain &&
+                   key.name != std::string_view("glass") &&
+                   app_->get_option_no_throw(fmt::format("--{}", key.name));
+        });
+    };
+    for (kind_of_table const kind : kinds_of_tables)
+        if (offers(kind)) kinds_.push_back(kind);
+    for (kind_of_table const kind : kinds_) {
+        if (kind == kind_of_table::stem) option("--stem", "NAME", "an instrument of the settings file");
+        if (kind == kind_of_table::still) option("--still", "NAME", "a still of the settings file");
+    }
+    digits_given_ = &option("--digits", "NUMBER", "significant digits of volumes and masses in text", "4");
+    settings_file_ = &option("--settings", "FILE", "the settings file ('aqueth settings' explains)");
+    no_settings_ = &flag("--no-settings", "read no settings file");
+}
+
+/// Parses without asking for required options, because an earlier answer or the settings may give them.
 void session::parse_command_line() {
     std::vector<CLI::Option*> const required =
         app_->get_options([](CLI::Option* each) { return each->get_required(); });
@@ -234,11 +258,17 @@ void session::parse_command_line() {
         throw;
     }
     require(true);
-    take_from_answers();
-    for (CLI::Option const* each : required) {
-        bool const filled = std::any_of(taken_.begin(), taken_.end(),
-                                        [&](taken_figure const& t) { return t.option == each->get_name(); });
-        if (each->count() == 0 && !filled) throw CLI::RequiredError(each->get_name());
+}
+
+/// An option that is required comes from the command line, from an earlier answer or from the settings.
+void session::require_all() const {
+    auto const among = [](auto const& filled, CLI::Option const* option) {
+        return std::any_of(filled.begin(), filled.end(),
+                           [&](auto const& each) { return each.option == option->get_name(); });
+    };
+    for (CLI::Option const* each : app_->get_options()) {
+        if (each->get_required() && each->count() == 0 && !among(taken_, each) && !among(used_, each))
+            throw CLI::RequiredError(each->get_name());
     }
 }
 
@@ -254,11 +284,70 @@ void session::take_from_answers() {
     }
 }
 
+void session::apply_settings() {
+    if (*no_settings_ && settings_file_->present) throw bad_input("give either --settings or --no-settings");
+    if (!*no_settings_) file_ = find_settings(*settings_file_);
+
+    // The tables chosen: by name on the command line, or the usual ones of the file.
+    std::vector<settings_table const*> chosen;
+    offered_options options;
+    for (given& each : options_) options.push_back(&each);
+    for (kind_of_table const kind : kinds_) {
+        std::string const name = fmt::format("--{}", name_of(kind));
+        given& choice =
+            **std::find_if(options.begin(), options.end(), [&](given* g) { return g->name == name; });
+        // --balance takes a mass as well.
+        bool const is_name =
+            choice.present &&
+            (kind != kind_of_table::balance || choice.text.find_first_of("0123456789") == std::string::npos ||
+             (file_ && file_->find(kind, choice.text)));
+        if (is_name && !file_)
+            refuse(choice, "no settings file was read; 'aqueth settings' says where it belongs");
+        std::string const& wanted = choice.present ? choice.text
+                                    : file_        ? file_->usual[static_cast<int>(kind)]
+                                                   : "";
+        if (choice.present ? !is_name : wanted.empty()) continue;
+        settings_table const& table = file_->table(kind, wanted);
+        chosen.push_back(&table);
+        if (kind == kind_of_table::balance) choice.present = false;
+    }
+    if (file_) used_ = apply(*file_, chosen, options);
+    digits_ = read_count(*digits_given_, 9, 3);
+    if (json_ || csv_) without(*digits_given_);
+    if (file_ && offers_us_ && !us_ && !metric_) {
+        bool const to_us = file_->units == "US" && !json_ && !csv_;
+        bool const to_metric = file_->units == "metric" && us_customary_typed();
+        us_ = to_us;
+        metric_ = to_metric;
+        if (to_us || to_metric) used_.push_back({"units", file_->units, file_->units_line, "", "", false});
+    }
+}
+
+bool session::us_customary_typed() const {
+    auto const customary = [](given const& g) { return g.typed() && is_us_customary(g.text); };
+    return std::any_of(options_.begin(), options_.end(), customary) ||
+           std::any_of(repeats_.begin(), repeats_.end(), [&](std::vector<given> const& all) {
+               return std::any_of(all.begin(), all.end(), customary);
+           });
+}
+
+void session::without(given const& g) {
+    std::erase_if(used_, [&](used_setting const& each) { return g.name.starts_with(each.option + " "); });
+}
+
 std::string session::answer_in_json(json const& data) const {
     json all{{"task", about_.name}, {"version", aqueth::version}, {"schema", answer_schema}};
     for (taken_figure const& each : taken_) {
         all["taken"].push_back(
             {{"option", each.option}, {"value", each.value}, {"file", each.file}, {"lot", each.lot}});
+    }
+    for (used_setting const& each : used_) {
+        all["settings"].push_back({{"option", each.option},
+                                   {"value", each.value},
+                                   {"file", file_->file},
+                                   {"line", each.line},
+                                   {"table", each.table},
+                                   {"certificate", each.certificate}});
     }
     all.update(data);
     return all.text() + "\n";
@@ -294,6 +383,11 @@ void session::answer(page const& text, json const& data, std::string const& csv)
         from += row.text();
     }
     text_ += from;
+    if (std::string const settings = in_words(used_); !settings.empty()) {
+        page row;
+        row.row("settings", "{} ({})", settings, printable(file_->file));
+        text_ += row.text();
+    }
     output_ = json_ ? answer_in_json(data) : csv_ ? csv : text_;
 }
 

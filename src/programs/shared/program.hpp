@@ -7,6 +7,7 @@
 #include "chain.hpp"
 #include "quantities.hpp"
 #include "record.hpp"
+#include "settings.hpp"
 #include "strengths.hpp"
 #include "wording.hpp"
 
@@ -16,6 +17,7 @@
 #include <deque>
 #include <functional>
 #include <memory>
+#include <optional>
 #include <stdexcept>
 #include <string>
 #include <utility>
@@ -37,7 +39,7 @@ class failure : public std::runtime_error {
 extern void (*clear_away)();
 
 /// The topics of `aqueth help`, in its order.
-enum class topic { in_wash, in_still, how_strong, to_strength, in_bottles, how_sure };
+enum class topic { in_wash, in_still, how_strong, to_strength, in_bottles, how_sure, your_own };
 
 /// The name, the purpose and the example of a task.
 struct about {
@@ -56,6 +58,7 @@ struct described_option {
     std::string type;         ///< of its value; empty for a flag
     std::string description;  ///< with the default
     bool required;
+    std::string standard;  ///< the default
 };
 
 /// The options of a task, for manual pages and completion.
@@ -103,9 +106,16 @@ public:
     void parse();
 
     /// The units of the answer: US units with --us, or if an option is given in US units.
-    wording words() const { return {us_}; }
+    wording words() const { return {us_, digits_}; }
     bool in_json() const { return json_; }  ///< whether JSON was asked for; known once parsed
     bool in_csv() const { return csv_; }    ///< or CSV
+
+    /// The settings file, if one was read; known once parsed.
+    std::optional<settings> const& file() const { return file_; }
+    /// The settings that this run takes from it.
+    std::vector<used_setting> const& used_settings() const { return used_; }
+    /// Says that an option has no part in the answer, so that no setting of it is named there.
+    void without(given const& g);
 
     /// The answer, in the form asked for; printed when the run is over.
     void answer(page const& text, json const& data, std::string const& csv = {});
@@ -138,8 +148,12 @@ private:
     std::string notes() const;
     void parse_command_line();
     void take_from_answers();
+    void require_all() const;
     std::string answer_in_json(json const& data) const;
     record_entry entry() const;
+    void offer_settings();
+    void apply_settings();
+    bool us_customary_typed() const;
     std::string in_plain_words_of_stray(std::string const& stray) const;
 
     about const& about_;
@@ -163,6 +177,12 @@ private:
     std::string output_;  // in the form asked for
     bool keeps_data_ = false;
     json data_;
+    int digits_ = usual_digits;
+    std::vector<kind_of_table> kinds_;  // those of which this task takes something
+    given const *settings_file_ = nullptr, *digits_given_ = nullptr;
+    bool const* no_settings_ = nullptr;
+    std::optional<settings> file_;
+    std::vector<used_setting> used_;
     std::function<void()> last_step_;
 };
 

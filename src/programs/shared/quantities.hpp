@@ -35,6 +35,10 @@ struct given {
     std::string name;      ///< the option, for messages
     std::string text;      ///< what was written, or the default
     bool present = false;  ///< whether it was written
+    bool set = false;      ///< whether it was written in the settings file; then it is present as well
+
+    /// Whether it was written on the command line.
+    bool typed() const { return present && !set; }
 };
 
 /// The option and its text, for the start of a message.

@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <concepts>
 #include <type_traits>
 
@@ -98,6 +99,52 @@ units::cubic_expansion read_expansion(given const& g) {
         g, [&] { return require_range("input", "cubic expansion", q.number, "/K", 0.0, 3e-4) * per_kelvin; });
 }
 
+certificate::certificate(given const& g) {
+    if (g.text.empty()) return;
+    wanted const w{"a correction in units of the scale", "no unit: '+0.2', or '+0.2 at 40, -0.1 at 60'"};
+    std::string_view rest = g.text;
+    do {
+        std::string_view const part = rest.substr(0, rest.find_first_of(",;"));
+        rest.remove_prefix((std::min)(part.size() + 1, rest.size()));
+        number_and_unit const q = read_number(g, part.substr(0, part.find(" at ")), w);
+        if (!squeezed(q.unit).empty()) refuse_unit(g, q.unit, w);
+        bool const at_one_reading = part.find(" at ") != std::string_view::npos;
+        if (!at_one_reading && (!points_.empty() || !rest.empty()))
+            refuse(g, "several corrections need the readings they are for: '+0.2 at 40, -0.1 at 60'");
+        double reading = 0.0;
+        if (at_one_reading) {
+            number_and_unit const at = read_number(g, part.substr(part.find(" at ") + 4), w);
+            if (!squeezed(at.unit).empty()) refuse_unit(g, at.unit, w);
+            reading = at.number;
+        }
+        if (!points_.empty() && !(reading > points_.back().reading)) refuse(g, "the readings must rise");
+        if (!points_.empty() && !(reading + q.number > points_.back().reading + points_.back().correction))
+            refuse(g, "the corrected readings must rise with the readings");
+        points_.push_back({reading, q.number});
+    } while (!rest.empty());
+}
+
+double certificate::correction(double reading) const {
+    if (points_.empty()) return 0.0;
+    auto const above =
+        std::find_if(points_.begin(), points_.end(), [=](point const& p) { return p.reading >= reading; });
+    if (above == points_.begin()) return above->correction;
+    if (above == points_.end()) return points_.back().correction;
+    point const &a = *(above - 1), &b = *above;
+    return a.correction + (b.correction - a.correction) * (reading - a.reading) / (b.reading - a.reading);
+}
+
+double certificate::reading(double corrected) const {
+    if (points_.empty()) return corrected;
+    auto const value = [](point const& p) { return p.reading + p.correction; };
+    auto const above =
+        std::find_if(points_.begin(), points_.end(), [&](point const& p) { return value(p) >= corrected; });
+    if (above == points_.begin()) return corrected - above->correction;
+    if (above == points_.end()) return corrected - points_.back().correction;
+    point const &a = *(above - 1), &b = *above;
+    return a.reading + (b.reading - a.reading) * (corrected - value(a)) / (value(b) - value(a));
+}
+
 namespace {
 /// The scale of an instrument that gave a reading.
 given scale_behind(given const& scale, given const& reading) {
@@ -108,9 +155,9 @@ given scale_behind(given const& scale, given const& reading) {
 }  // namespace
 
 stem::stem(instrument const& options, given const& reading)
-    : stem(instrument{scale_behind(options.scale, reading), options.glass}) {}
+    : stem(instrument{scale_behind(options.scale, reading), options.glass, options.correction}) {}
 
-stem::stem(instrument const& options) {
+stem::stem(instrument const& options) : certified_(options.correction) {
     with_instrument(options, [this]<class Scale>(hydrometer<Scale> const& meter, notation const& scale) {
         scale_ = scale;
         shows_strength_ = strength_basis<Scale>;

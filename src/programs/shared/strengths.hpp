@@ -12,6 +12,7 @@
 #include <string>
 #include <string_view>
 #include <variant>
+#include <vector>
 
 namespace program {
 
@@ -45,6 +46,27 @@ strength read_strength(given const& g);
 struct instrument {
     given const& scale;
     given const& glass;
+    given const& correction;
+};
+
+/// What a certificate adds to the readings of an instrument, between its points along straight lines; beyond
+/// the last points the correction stays the same.
+class certificate {
+public:
+    /// No correction.
+    certificate() = default;
+    /// Reads "+0.2" or "+0.2 at 40, -0.1 at 60", in units of the scale; none if the text is empty.
+    explicit certificate(given const& g);
+
+    double correction(double reading) const;
+    /// The reading that the correction turns into a true one.
+    double reading(double corrected) const;
+
+private:
+    struct point {
+        double reading, correction;
+    };
+    std::vector<point> points_;
 };
 
 units::cubic_expansion read_expansion(given const& g);
@@ -60,11 +82,11 @@ public:
     notation const& scale() const { return scale_; }
     /// @return whether the scale shows a strength; else it shows a density or a gravity
     bool shows_strength() const { return shows_strength_; }
-    /// The number read; the unit must be that of the scale.
+    /// The number read, without the correction; the unit must be that of the scale.
     double number(given const& reading) const;
     /// The mass fraction behind a reading at a temperature.
     mass_fraction composition(given const& reading, units::temperature t) const {
-        return composition_(number(reading), reading, t);
+        return composition_(corrected(reading), reading, t);
     }
     /// The same of a number on the scale; an error names no option.
     mass_fraction composition(double number, units::temperature t) const {
@@ -72,12 +94,14 @@ public:
     }
     /// The density behind a reading at a temperature.
     units::mass_density density(given const& reading, units::temperature t) const {
-        return density_(number(reading), reading, t);
+        return density_(corrected(reading), reading, t);
     }
     /// The reading in a liquid at a temperature.
-    double reading(mass_fraction w, units::temperature t) const { return reading_(w, t); }
+    double reading(mass_fraction w, units::temperature t) const { return certified_.reading(reading_(w, t)); }
     /// The same in a liquid of any kind.
-    double reading(units::mass_density rho, units::temperature t) const { return reading_in_(rho, t); }
+    double reading(units::mass_density rho, units::temperature t) const {
+        return certified_.reading(reading_in_(rho, t));
+    }
 
     /// A number with its unit.
     struct figure {
@@ -88,7 +112,13 @@ public:
     figure strength(mass_fraction w) const { return strength_(w); }
 
 private:
+    double corrected(given const& reading) const {
+        double const read = number(reading);
+        return read + certified_.correction(read);
+    }
+
     notation scale_;
+    certificate certified_;
     bool shows_strength_ = true;
     std::function<void(given const&, double)> check_;
     std::function<mass_fraction(double, given const&, units::temperature)> composition_;

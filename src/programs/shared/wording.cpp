@@ -15,11 +15,13 @@ std::string number(double value, int significant) {
 }
 
 namespace {
-/// The larger unit begins where four digits of the smaller one would show it: no "1000 g".
-constexpr double nearly = 0.99995;
+/// The larger unit begins where the digits of the smaller one would show it: no "1000 g".
+double nearly(int digits) { return 1.0 - 0.5 * std::pow(10.0, -digits); }
 
 /// Gallons are gauged to a tenth (27 CFR part 30), however many there are.
-std::string gallons(double value) { return value < 1000.0 ? number(value, 5) : fmt::format("{:.1f}", value); }
+std::string gallons(double value, int digits) {
+    return value < 1000.0 ? number(value, digits + 1) : fmt::format("{:.1f}", value);
+}
 }  // namespace
 
 units::mass balance_indication_of(parcel const& p) {
@@ -27,8 +29,9 @@ units::mass balance_indication_of(parcel const& p) {
 }
 
 std::string wording::mass(units::mass m) const {
-    if (us) return m < nearly * pound ? number(in(m, ounce)) + " oz" : number(in(m, pound)) + " lb";
-    return m < nearly * kilogram ? number(in(m, gram)) + " g" : number(in(m, kilogram)) + " kg";
+    bool const small = m < nearly(digits) * (us ? pound : kilogram);
+    if (us) return small ? number(in(m, ounce), digits) + " oz" : number(in(m, pound), digits) + " lb";
+    return small ? number(in(m, gram), digits) + " g" : number(in(m, kilogram), digits) + " kg";
 }
 std::string wording::weight(units::mass m, units::mass_density rho) const {
     return mass(balance_indication(m, rho));
@@ -37,10 +40,11 @@ std::string wording::weight(parcel const& p) const { return mass(balance_indicat
 
 std::string wording::volume(units::volume v) const {
     if (us) {
-        return v < nearly * us_gallon ? number(in(v, us_fluid_ounce)) + " US fl oz"
-                                      : gallons(in(v, us_gallon)) + " US gal";
+        return v < nearly(digits) * us_gallon ? number(in(v, us_fluid_ounce), digits) + " US fl oz"
+                                              : gallons(in(v, us_gallon), digits) + " US gal";
     }
-    return v < nearly * litre ? number(in(v, millilitre)) + " mL" : number(in(v, litre)) + " L";
+    return v < nearly(digits) * litre ? number(in(v, millilitre), digits) + " mL"
+                                      : number(in(v, litre), digits) + " L";
 }
 
 std::string wording::temperature(units::temperature t) const {
@@ -94,7 +98,7 @@ std::string wording::pure_alcohol(units::volume at_20_celsius) const {
     // A gallon of pure alcohol at 60 °F, 200 proof, is two proof gallons.
     mass_fraction const pure(1.0);
     double const shrunk = in(aqueth::density(pure, celsius(20)), aqueth::density(pure, fahrenheit(60)));
-    return gallons(2.0 * in(shrunk * at_20_celsius, us_gallon)) + " proof gal";
+    return gallons(2.0 * in(shrunk * at_20_celsius, us_gallon), digits) + " proof gal";
 }
 
 std::string wording::liquid(parcel const& p) const {

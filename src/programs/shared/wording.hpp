@@ -22,12 +22,16 @@ namespace program {
 
 using namespace aqueth;
 
+/// The significant digits of volumes and masses, unless --digits gives others.
+inline constexpr int usual_digits = 4;
+
 /// A number with the given count of significant digits, never with an exponent.
-std::string number(double value, int significant = 4);
+std::string number(double value, int significant = usual_digits);
 
 /// Quantities in text: metric, referred to 20 °C; or US customary, referred to 60 °F as in 27 CFR part 30.
 struct wording {
     bool us = false;
+    int digits = usual_digits;  ///< significant, of volumes and masses
 
     /// @return the temperature to which volumes and strengths are referred
     units::temperature reference_temperature() const { return us ? fahrenheit(60.0) : celsius(20.0); }
