@@ -54,7 +54,7 @@ void run(session& s) {
         s.option("--volume", "VOLUME", "with --target: volume wanted (default: as much as possible)");
     given const& mixture_at = s.option("--mixture-temperature", "TEMP",
                                        "temperature at which the product is measured", "20 C", "60 F");
-    s.carry_on({{given_lots, "--lot", figure::whole_lot}});
+    s.carry_on({{given_lots, "--lot", carried::whole_lot}});
     s.offer_us_units();
     s.offer_csv();
     s.parse();

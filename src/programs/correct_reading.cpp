@@ -30,7 +30,7 @@ void run(session& s) {
     given const& at =
         s.required("--temperature", "TEMP", "temperature of the liquid, with the instrument in it");
     instrument const options = s.instrument_options();
-    s.carry_on({{truth, figure::strength, {reading}}, {at, figure::temperature}});
+    s.carry_on({{truth, carried::strength, {reading}}, {at, carried::temperature}});
     s.offer_us_units();
     s.parse();
     if (reading.present == truth.present) throw bad_input("give either --reading or --strength");
