@@ -76,7 +76,8 @@ void forecast_with_traces(benchmark::State& timing) {
 }
 BENCHMARK(forecast_with_traces)->ArgName("states")->Arg(0)->Arg(1000)->Unit(benchmark::kMillisecond);
 
-// Four plates and a condenser that hold liquid; the run that run_holdup_test.cpp holds against tiny explicit steps.
+// Four plates and a condenser that hold liquid; the run that run_holdup_test.cpp holds against tiny explicit
+// steps.
 void forecast_with_holdup(benchmark::State& timing) {
     still s{{1.5 * kilowatt, units::heat_capacity(), 3.0 * watt_per_kelvin, celsius(20)}};
     s.tower = column::of_plates(4, 0.6).holding(60.0 * millilitre);

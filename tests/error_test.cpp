@@ -123,13 +123,12 @@ TEST(Error, CarriesACodeWhoseWordsAreItsText) {
 // Each quantity has a code, and each code has a name.
 TEST(Error, NoTwoCodesHaveTheSameWords) {
     std::set<std::string> words;
-    int const last = static_cast<int>(argument::warming_of_the_cooling_water);
+    int const last = static_cast<int>(argument::years);
     for (int i = 0; i <= last; ++i) {
         EXPECT_TRUE(words.insert(name_of(static_cast<argument>(i))).second) << i;
     }
     EXPECT_GT(words.size(), 100u);
-    EXPECT_STREQ(name_of(static_cast<argument>(last + 1)), "argument")
-        << "warming_of_the_cooling_water is no longer the last";
+    EXPECT_STREQ(name_of(static_cast<argument>(last + 1)), "argument") << "years is no longer the last";
 }
 
 TEST(Error, TextDoesNotChangeWithTheLocale) {

@@ -17,14 +17,13 @@
 #include <aqueth/correlation/trade_scales.hpp>
 #include <aqueth/metrology/measurement_model.hpp>
 #include <aqueth/model/enthalpy.hpp>
-#include <aqueth/model/traces.hpp>
+#include <aqueth/model/hot_density.hpp>
 #include <aqueth/model/methanol_water.hpp>
 #include <aqueth/model/refraction.hpp>
 #include <aqueth/model/sample_distillation.hpp>
-#include <aqueth/model/sugar_solution.hpp>
 #include <aqueth/model/sound_speed.hpp>
-#include <aqueth/model/viscosity.hpp>
-#include <aqueth/model/hot_density.hpp>
+#include <aqueth/model/sugar_solution.hpp>
+#include <aqueth/model/traces.hpp>
 #include <aqueth/model/vapour_liquid.hpp>
 #include <aqueth/model/viscosity.hpp>
 

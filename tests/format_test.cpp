@@ -37,7 +37,8 @@ TEST(Format, TheFormatIsThatOfANumber) {
 
 TEST(Format, RefusalsAreTheirMessages) {
     EXPECT_EQ(format("{}", aqueth::plain::density_kg_m3(0.4, 95.0).status),
-              "refused: temperature 95 °C is outside -20 to 82.84463 °C (liquid, up to its boiling point at 101.325 kPa)");
+              "refused: temperature 95 °C is outside -20 to 82.84463 °C (liquid, up to its boiling point at "
+              "101.325 kPa)");
     try {
         static_cast<void>(aqueth::by_volume(140));
         ADD_FAILURE() << "140 % vol was accepted";

@@ -27,7 +27,7 @@ TEST(Gauging, VolumeFactorIsOneAt60FahrenheitAndFallsWithWarmth) {
 
 TEST(Gauging, RefusesTemperaturesOutsideTheRange) {
     test::expect_refusal(
-        [] { static_cast<void>(volume_factor_to_60_fahrenheit(proof(190.0), fahrenheit(120.0))); },
+        [] { static_cast<void>(volume_factor_to_60_fahrenheit(proof(190.0), fahrenheit(180.0))); },
         "temperature");
 }
 

@@ -30,7 +30,8 @@ TEST(Io, StreamsTakeQuantities) {
     EXPECT_EQ(streamed(aqueth::water(2 * aqueth::kilogram, aqueth::celsius(15))),
               "2 kg, 0 % vol at 20 °C, 15 °C");
     EXPECT_EQ(streamed(aqueth::plain::density_kg_m3(0.4, 95.0).status),
-              "refused: temperature 95 °C is outside -20 to 82.84463 °C (liquid, up to its boiling point at 101.325 kPa)");
+              "refused: temperature 95 °C is outside -20 to 82.84463 °C (liquid, up to its boiling point at "
+              "101.325 kPa)");
 }
 
 TEST(Io, StreamsTakeRefusals) {

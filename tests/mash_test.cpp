@@ -50,8 +50,8 @@ TEST(Wort, RefusesWhatCannotBe) {
         std::isnan(plain::wort_of_extract(std::numeric_limits<double>::quiet_NaN(), 1.0).value.plato));
 }
 
-// The balance of heat that brewers publish (here with the water's real heat capacity): without slaking, equal heat
-// capacities meet in the middle.
+// The balance of heat that brewers publish (here with the water's real heat capacity): without slaking, equal
+// heat capacities meet in the middle.
 TEST(Strike, BalanceOfHeat) {
     mash m{1.0 * kilogram, 0.4 * kilogram};
     m.moisture = 0.035;  // specific heat 0.40, rise 1.9 K
@@ -88,9 +88,9 @@ TEST(Strike, RefusesWhatBoilingWaterCannotDo) {
     expect_refusal([&] { return strike_temperature(m, celsius(65.0)); }, "temperature of the grain");
 }
 
-// By hand from the heats of combustion: sucrose 5644 - 4*1367 = 176 kJ/mol, 44 for each mole of ethanol; glucose
-// 34.5. In a weak wash a mole of ethanol gives off 10 kJ more as it mixes (measured at infinite dilution: 10.15,
-// DOI 10.1016/j.fluid.2007.06.007).
+// By hand from the heats of combustion: sucrose 5644 - 4*1367 = 176 kJ/mol, 44 for each mole of ethanol;
+// glucose 34.5. In a weak wash a mole of ethanol gives off 10 kJ more as it mixes (measured at infinite
+// dilution: 10.15, DOI 10.1016/j.fluid.2007.06.007).
 TEST(FermentationHeat, ByHandFromHeatsOfCombustion) {
     double const moles = 1000.0 * 0.78924 * 1.0 / 46.068;  // 100 L of 1 % vol
     auto const weak = heat_of_fermentation(100.0 * litre, by_volume(1.0));

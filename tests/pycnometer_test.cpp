@@ -58,8 +58,8 @@ TEST(Pycnometer, FindsTheMixtureBehindTheWeighings) {
     }
 }
 
-// Without the buoyancy of the air the density of a spirit of 40 % vol would be off by 0.06 kg/m3, which is 0.04 %
-// vol; 10 K between the fillings would be 0.24 kg/m3 of glass.
+// Without the buoyancy of the air the density of a spirit of 40 % vol would be off by 0.06 kg/m3, which is
+// 0.04 % vol; 10 K between the fillings would be 0.24 kg/m3 of glass.
 TEST(Pycnometer, BuoyancyAndGlassCount) {
     auto p = scene{}.weighed(by_mass(33.3), 25.0, 15.0);
     double const right = p.density().value();
@@ -107,8 +107,8 @@ TEST(Pycnometer, RefusesImpossibleWeighings) {
     EXPECT_FALSE(plain::mass_fraction_by_pycnometer<double>({0, 0, 20, 0, 20}).status.ok);
 }
 
-// A flask of 100 mL on a balance of 0.01 g, thermometers of 0.2 K: the budget against half a million draws, and the
-// share that matters most.
+// A flask of 100 mL on a balance of 0.01 g, thermometers of 0.2 K: the budget against half a million draws,
+// and the share that matters most.
 TEST(Pycnometer, BudgetAgreesWithDraws) {
     auto const p = scene{}.weighed(by_mass(33.3), 21.0, 19.5).numbers();
     using input = input_quantity;

@@ -31,8 +31,8 @@ TEST(Refraction, GivesWhatThePlainFloorGives) {
               refractive_index_of(by_mass(40.0)));
 }
 
-// The Quillbeck wash of 1.085, measured with a hydrometer and with a refractometer after fermentation: what both
-// together say without the original gravity, and each with it.
+// The Quillbeck wash of 1.085, measured with a hydrometer and with a refractometer after fermentation: what
+// both together say without the original gravity, and each with it.
 TEST(Refraction, AWashMeasuredThreeWays) {
     specific_gravity const original(1.085);
     wash const truth = fermented_wash(25.0 * litre, original, specific_gravity(0.992), celsius(20.0));

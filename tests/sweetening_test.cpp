@@ -123,8 +123,8 @@ TEST(Sweetened, ObscurationIsThatOfTheUsRule) {
     expect_refusal([&] { return reading(meter, liqueur); }, "density it floats by");
 }
 
-// The budget of a distilled sample against draws: 100 mL of a liqueur in a flask, distilled and made up in the
-// same flask, read with an alcoholometer of class II.
+// The budget of a distilled sample against draws: 100 mL of a liqueur in a flask, distilled and made up in
+// the same flask, read with an alcoholometer of class II.
 TEST(DistilledSample, BudgetAgreesWithDraws) {
     using input = input_quantity;
     std::vector<input> const inputs{

@@ -75,7 +75,8 @@ TEST(Text, ARefusalIsItsMessage) {
     }
     EXPECT_EQ(text_of(plain::status()), "accepted");
     EXPECT_EQ(text_of(plain::density_kg_m3(0.4, 95.0).status),
-              "refused: temperature 95 °C is outside -20 to 82.84463 °C (liquid, up to its boiling point at 101.325 kPa)");
+              "refused: temperature 95 °C is outside -20 to 82.84463 °C (liquid, up to its boiling point at "
+              "101.325 kPa)");
 }
 
 }  // namespace

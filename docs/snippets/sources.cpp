@@ -32,12 +32,12 @@
 #include <aqueth/model/ethanol_second_virial.hpp>
 #include <aqueth/model/excess_gibbs.hpp>
 #include <aqueth/model/hot_density.hpp>
-#include <aqueth/model/modified_raoult.hpp>
-#include <aqueth/model/traces.hpp>
 #include <aqueth/model/methanol_water.hpp>
+#include <aqueth/model/modified_raoult.hpp>
 #include <aqueth/model/refraction.hpp>
-#include <aqueth/model/sugar_solution.hpp>
 #include <aqueth/model/sound_speed.hpp>
+#include <aqueth/model/sugar_solution.hpp>
+#include <aqueth/model/traces.hpp>
 #include <aqueth/model/vapour_deviations.hpp>
 #include <aqueth/model/vapour_liquid.hpp>
 #include <aqueth/model/viscosity.hpp>

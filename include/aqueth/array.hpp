@@ -126,8 +126,8 @@ constexpr bits<T> perhaps_not_liquid(T w, T t, T apart = T(0)) {
            bits_of(above_freezing(w, t));
 }
 
-/// The least mass fraction that is certainly liquid at t, where the parabola reaches t. Above 40 °C it is more
-/// than 1, so that every element takes the careful way.
+/// The least mass fraction that is certainly liquid at t, where the parabola reaches t. Above 40 °C it is
+/// more than 1, so that every element takes the careful way.
 template <class T>
 T weakest_liquid(T t) {
     if (t > T(r22::highest_celsius)) return T(2);  // none: R 22 does not reach there
@@ -549,7 +549,8 @@ std::size_t density(W const& mass_fraction, C const& celsius, R&& density, flags
 
 /// Densities, all at one temperature: four to six times as fast.
 /// @param mass_fraction mass fractions of ethanol, 0 to 1
-/// @param t             temperature, -20 °C to the boiling point; mixtures that would be frozen are out of range
+/// @param t             temperature, -20 °C to the boiling point; mixtures that would be frozen are out of
+///                      range
 /// @param density       densities in kg/m3
 /// @param valid         flags, or nothing
 /// @return how many elements were out of range

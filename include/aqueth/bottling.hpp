@@ -21,7 +21,8 @@ inline constexpr units::temperature us_label_temperature = at_60_fahrenheit::tem
 /// Volume to fill so that a bottle holds its label volume at the reference temperature of the label.
 /// @param label_volume        volume on the label, above 0
 /// @param strength            strength of the spirit, in any basis
-/// @param filling_temperature temperature of the spirit while it is filled, where it is liquid, from -20 °C up
+/// @param filling_temperature temperature of the spirit while it is filled, where it is liquid, from -20 °C
+///                            up
 /// @param reference           temperature that the label is meant for, where the spirit is liquid, -20 to 40
 ///                            °C
 /// @return volume to measure out at that temperature (the bottle's own expansion, 0.0025 % per kelvin,

@@ -8,9 +8,9 @@
 
 namespace aqueth::inline AQUETH_ABI {
 
-/// What a cask loses in a year, as parts of the ethanol and of the water that are in it. The strength rises if the
-/// water's part is larger, and falls if the ethanol's is: where the two are equal, it turns. (Dry stores raise the
-/// strength, damp ones lower it: common practice.)
+/// What a cask loses in a year, as parts of the ethanol and of the water that are in it. The strength rises
+/// if the water's part is larger, and falls if the ethanol's is: where the two are equal, it turns. (Dry
+/// stores raise the strength, damp ones lower it: common practice.)
 using cask_rates = plain::cask_rates<double>;
 
 /// a year of 365.25 days

@@ -20,16 +20,16 @@ using plain::density_formulation;
 
 /// Density of a mixture: up to 40 °C by the general formula of OIML R 22, above it by this project's fit.
 /// @param strength strength of the mixture, in any basis
-/// @param t        temperature, from -20 °C, or the freezing point where that is higher (below 29.5 % mass), to
-///                 the boiling point at 101.325 kPa
+/// @param t        temperature, from -20 °C, or the freezing point where that is higher (below 29.5 % mass),
+///                 to the boiling point at 101.325 kPa
 /// @return density in kg/m3
 /// @throws refusal if the temperature is outside that range
 /// @par Accuracy
 /// The legal definition. Against measurements: within 0.1 kg/m3 from 10 to 40 °C (NBS, 1913); below 0 °C only
 /// a refrigeration handbook could be compared, which differs by up to 1.9 kg/m3. The formula's temperature is
 /// on IPTS-68, 0.005 K above ITS-90 at 20 °C; with the temperature of a modern thermometer, as here, the
-/// density is high by less than 0.01 kg/m3 (see @ref temperature_scales). Above 40 °C (ITS-90) no law defines the
-/// density: expanded uncertainty (k = 2) 0.05 % at 50 °C, 0.1 % at 75 °C and 0.15 % at 100 °C (see
+/// density is high by less than 0.01 kg/m3 (see @ref temperature_scales). Above 40 °C (ITS-90) no law defines
+/// the density: expanded uncertainty (k = 2) 0.05 % at 50 °C, 0.1 % at 75 °C and 0.15 % at 100 °C (see
 /// @ref above_40_celsius). At 40 °C the two agree in value and slope.
 /// @par Source
 /// @ref source_oiml_r22; above 40 °C @ref source_hot_density

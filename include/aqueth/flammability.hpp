@@ -19,8 +19,8 @@ inline constexpr auto usual_flammability_margin = 15.0 * kelvins;
 /// @return closed-cup flash point at 101.325 kPa
 /// @throws refusal if the strength is below its range
 /// @par Accuracy
-/// Within 2 K of a published list of ten flash points from 10 to 96 % vol, on average 1.0 K. Below 10 % vol no
-/// figure was read. Standard uncertainty 2 K (`correlation::flammability::standard_uncertainty_kelvins`).
+/// Within 2 K of a published list of ten flash points from 10 to 96 % vol, on average 1.0 K. Below 10 % vol
+/// no figure was read. Standard uncertainty 2 K (`correlation::flammability::standard_uncertainty_kelvins`).
 /// @par Source
 /// @ref source_flammability, @ref source_excess_gibbs
 template <strength_basis Strength>
@@ -61,8 +61,8 @@ template <strength_basis Strength>
     return celsius(detail::answer("lower flammable limit", plain::lower_limit_celsius(w, in(p, kilopascal))));
 }
 
-/// Whether the air over a liquid can be lit. None of the answers means safe: a spill, a mist or a warm surface
-/// changes everything, and local codes decide.
+/// Whether the air over a liquid can be lit. None of the answers means safe: a spill, a mist or a warm
+/// surface changes everything, and local codes decide.
 /// @param strength strength in any basis
 /// @param t        temperature of the liquid, 0.01 to 100 °C
 /// @param p        absolute pressure, 60 to 200 kPa

@@ -80,7 +80,8 @@ struct mash {
 /// @param m      the mash
 /// @param wanted temperature wanted after stirring, 30 to 80 °C
 /// @return temperature of the water before
-/// @throws refusal if an argument is outside its range, or boiling water is too cold: the bounds then give the
+/// @throws refusal if an argument is outside its range, or boiling water is too cold: the bounds then give
+///                 the
 ///         highest temperature that it reaches
 /// @par Accuracy
 /// about 1 K (common practice): rounded figures for malt; losses to the room come on top

@@ -137,7 +137,7 @@ inline refractive_index refractive_index_of(wash const& of_this) {
 /// @ref source_refraction, @ref source_sugar_solution
 inline wash wash_from_gravity_and_index(units::volume volume, specific_gravity gravity,
                                         refractive_index shown, units::temperature temperature) {
-    detail::accept("wash", plain::detail::wash_temperature_range(temperature.celsius()));
+    detail::accept("wash", plain::detail::sweet_temperature_range(temperature.celsius()));
     double const rho = gravity.value() * plain::detail::water_at_20_celsius<double>;
     return detail::typed(plain::wash_from_density_and_index(rho, shown.value()), volume, temperature);
 }
@@ -160,7 +160,7 @@ inline wash wash_from_gravity_and_index(units::volume volume, specific_gravity g
 /// @ref source_balling, @ref source_refraction
 inline wash fermented_wash(units::volume volume, specific_gravity original, brix shown,
                            units::temperature temperature) {
-    detail::accept("fermented wash", plain::detail::wash_temperature_range(temperature.celsius()));
+    detail::accept("fermented wash", plain::detail::sweet_temperature_range(temperature.celsius()));
     return detail::typed(plain::wash_from_original_gravity_and_brix(original.value(), shown.degrees()),
                          volume, temperature);
 }

@@ -11,9 +11,9 @@ namespace aqueth::inline AQUETH_ABI {
 
 using plain::trade_scale;
 
-/// Degrees of British proof (Sikes), by the Act of 1818. 100 is proof spirit, 57.1 % vol at 60 °F; pure ethanol is
-/// 175. ("Proof" of the United States is `us_proof`, another scale. Tralles counts % vol at 60 °F, Gay-Lussac % vol
-/// at 15 °C: `basic_volume_fraction` with these references.)
+/// Degrees of British proof (Sikes), by the Act of 1818. 100 is proof spirit, 57.1 % vol at 60 °F; pure
+/// ethanol is 175. ("Proof" of the United States is `us_proof`, another scale. Tralles counts % vol at 60 °F,
+/// Gay-Lussac % vol at 15 °C: `basic_volume_fraction` with these references.)
 /// @param strength strength in any basis
 /// @return degrees; less 100 they are "over proof", 100 less them "under proof"
 /// @par Accuracy

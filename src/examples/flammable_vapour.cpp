@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// Can the vapour over a spirit be lit in a room of 20 °C, from which temperature on, and how thick is the spirit?
+// Can the vapour over a spirit be lit in a room of 20 °C, from which temperature on, and how thick is the
+// spirit?
 #include <aqueth/flammability.hpp>
 #include <aqueth/transport.hpp>
 

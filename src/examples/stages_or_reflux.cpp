@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 // How little one strength tells of a still, and which second run would tell more.
 #include <aqueth/aqueth.hpp>
+#include <aqueth/still/learning.hpp>
 
 #include <cstdio>
 #include <span>

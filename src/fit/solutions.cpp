@@ -6,8 +6,8 @@
 //   solutions tables report
 //   solutions tables agreement    1 if the library has other constants
 //
-// All forms are linear in their coefficients: see include/aqueth/model/sugar_solution.hpp, refraction.hpp and methanol_water.hpp. Densities of ethanol and
-// sucrose are those of the library.
+// All forms are linear in their coefficients: see include/aqueth/model/sugar_solution.hpp, refraction.hpp and
+// methanol_water.hpp. Densities of ethanol and sucrose are those of the library.
 #include "table.hpp"
 
 #include <aqueth/correlation/oiml_r22.hpp>
@@ -99,7 +99,8 @@ public:
     bool agrees() const;
 
 private:
-    // c (1/rho - (1 - c)/rho_w - c v_sucrose) is linear in the terms; the error of 1/rho is the same everywhere
+    // c (1/rho - (1 - c)/rho_w - c v_sucrose) is linear in the terms; the error of 1/rho is the same
+    // everywhere
     void fit_sugar_volume(std::string const& which) {
         auto const& points = densities_.at(which);
         Eigen::MatrixXd a(static_cast<Eigen::Index>(points.size()), volume_terms);
@@ -147,8 +148,8 @@ private:
         return 1.0 / specific;
     }
 
-    // r = r_w + w (a0 + a1 w + ...) for every solute, with one r_w; d n = 0.55 rho d r nearly, so the error of
-    // r is the same everywhere
+    // r = r_w + w (a0 + a1 w + ...) for every solute, with one r_w; d n = 0.55 rho d r nearly, so the error
+    // of r is the same everywhere
     void fit_refraction() {
         Eigen::Index rows = 0, columns = 1;
         for (auto const& [solute, points] : indices_) {

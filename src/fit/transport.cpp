@@ -5,8 +5,8 @@
 //   transport tables viscosity > include/aqueth/model/viscosity_coefficients.hpp
 //   transport tables sound_speed > include/aqueth/model/sound_speed_coefficients.hpp
 //
-// Both are polynomials in 2w - 1 (w the mass fraction) and in a reduced temperature. Their numbers of terms are
-// those beyond which leaving out each point in turn no longer predicts it better.
+// Both are polynomials in 2w - 1 (w the mass fraction) and in a reduced temperature. Their numbers of terms
+// are those beyond which leaving out each point in turn no longer predicts it better.
 #include "table.hpp"
 
 #include <aqueth/correlation/molar_mass.hpp>

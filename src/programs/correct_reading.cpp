@@ -14,7 +14,8 @@ about const who{
     "The Quillbeck teaching stillhouse reads 84 on its 20 °C alcoholometer; the spirit is at 31 °C:\n"
     "  $ aqueth correct_reading --reading '84 %vol' --temperature '31 C'\n"
     "  True strength 80.76 % vol at 20 °C",
-    {correlation::oiml_r22::cited, correlation::glass_expansion::cited, correlation::freezing_point::cited}};
+    {correlation::oiml_r22::cited, model::hot_density::cited, correlation::glass_expansion::cited,
+     correlation::freezing_point::cited}};
 
 /// The unit of a reading as --reading takes it; null for scales that are not read in %vol or proof.
 json unit_as_written(notation const& n) {
@@ -71,6 +72,11 @@ void run(session& s) {
     text.row("density", "{} at {}, {} at {}", in_words.density(rho), in_words.temperature(t),
              in_words.density(density(w, in_words.reference_temperature())),
              in_words.temperature(in_words.reference_temperature()));
+    bool const hot = density_formulation_at(t) == density_formulation::hot_density;
+    if (hot) {
+        text.row("uncertainty", "{:.2f} % of the density (k = 2); above 40 °C no law defines it",
+                 200.0 * in(hot_density_uncertainty(w, t), rho));
+    }
     text.gap();
     text.say("{}", vapour_caution);
 
@@ -83,7 +89,8 @@ void run(session& s) {
                     {"strength_percent_vol_20C", to<volume_fraction>(w).percent()},
                     {"strength_percent_mass", w.percent()},
                     {"us_proof", to<us_proof>(w).degrees()},
-                    {"density_kg_m3", rho.value()}});
+                    {"density_kg_m3", rho.value()},
+                    {"density_formulation", hot ? "fit_above_40_C" : "oiml_r22"}});
 }
 
 program::task const offered{who, run};

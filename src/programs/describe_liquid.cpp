@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// A mixture at a temperature: its vapour and whether that can be lit, how it flows, and how sound and heat travel in it.
+// A mixture at a temperature: its vapour and whether that can be lit, how it flows, and how sound and heat
+// travel in it.
 #include "program.hpp"
 #include "uncertainty_program.hpp"
 

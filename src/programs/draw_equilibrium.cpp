@@ -18,7 +18,7 @@ using namespace program;
 about const who{
     "draw_equilibrium",
     topic::in_still,
-    "The same as a picture",
+    "Liquid and vapour in equilibrium, as a picture",
     "Draws the equilibrium of ethanol and water at one pressure as an SVG picture: the vapour over the\n"
     "liquid, and the boiling and condensing temperatures; on request with measured points.",
     "The Quillbeck teaching stillhouse, 650 m above the sea, hangs a picture beside its still:\n"

@@ -273,7 +273,7 @@ void run(session& s) {
     page text;
     text.say("{}", headline(words, r, sums, first, cut));
     if (cut) {
-        text.say("That is {} after it began to boil: {} runs, which shows {} at {}; the pot is at {}.",
+        text.say("The cut comes {} after it began to boil: {} runs, which shows {} at {}; the pot is at {}.",
                  in_hours(cut->at.elapsed), words.strength(cut->at.distillate),
                  shown(words, to<mass_fraction>(cut->at.distillate), plan.spout_temperature),
                  words.temperature(plan.spout_temperature), words.rounded(cut->at.boiling));

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// The strength of a liqueur: from a hydrometer and its sugar, or from a distilled sample; and its dry extract.
+// The strength of a liqueur: from a hydrometer and its sugar, or from a distilled sample; and its dry
+// extract.
 #include "sugar_program.hpp"
 #include "uncertainty_program.hpp"
 

@@ -18,7 +18,7 @@ namespace model = measurement_model;
 about const who{
     "judge_uncertainty",
     topic::how_sure,
-    "How sure is a strength, which instrument causes most of it?",
+    "How sure is a strength, and which instrument matters most?",
     "Computes the uncertainty of a strength and of a dilution, and the share of each instrument in it: an\n"
     "uncertainty budget by the GUM, checked by random draws.",
     "The Quillbeck teaching stillhouse reads 84 at 31 °C, and dilutes two litres of that to 45 % vol:\n"

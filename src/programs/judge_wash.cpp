@@ -15,7 +15,7 @@ using namespace program;
 about const who{
     "judge_wash",
     topic::in_wash,
-    "How strong is the wash, how much sugar does the next one need?",
+    "How strong is the wash, how much sugar for the next?",
     "Computes the strength of a wash from its gravities before and after fermentation, or the sugar for a\n"
     "new wash.",
     "The Quillbeck teaching stillhouse has 25 L of sugar wash that fell from 1.085 to 0.992:\n"

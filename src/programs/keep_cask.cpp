@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// A cask over the years, by the parts of its ethanol and of its water that it loses; or these parts from two gaugings.
+// A cask over the years, by the parts of its ethanol and of its water that it loses; or these parts from two
+// gaugings.
 #include "still_program.hpp"
 
 #include <cmath>

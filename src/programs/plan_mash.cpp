@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// Grain and juice: the gravity of a wort, the water for it, the strike water, the space and the heat of a fermentation.
+// Grain and juice: the gravity of a wort, the water for it, the strike water, the space and the heat of a
+// fermentation.
 #include "still_program.hpp"
 #include "uncertainty_program.hpp"
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// What a refractometer shows in spirit, and what its reading means with a density: alcohol and extract of a wash,
-// or methanol in a spirit.
+// What a refractometer shows in spirit, and what its reading means with a density: alcohol and extract of a
+// wash, or methanol in a spirit.
 #include "sugar_program.hpp"
 #include "uncertainty_program.hpp"
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// The method for stiff equations: its coefficients by the order conditions, its steps by closed-form solutions.
+// The method for stiff equations: its coefficients by the order conditions, its steps by closed-form
+// solutions.
 #include <aqueth/numeric/diagonally_implicit.hpp>
 
 #include <gtest/gtest.h>
@@ -33,8 +34,8 @@ double dot(weights const& x, weights const& y) {
     return sum;
 }
 
-/// what the weights of a point at theta miss in the conditions of order one to four (E. Hairer, S. P. Norsett, G.
-/// Wanner, Solving Ordinary Differential Equations I, 2nd ed. 1993, II.2)
+/// what the weights of a point at theta miss in the conditions of order one to four (E. Hairer, S. P.
+/// Norsett, G. Wanner, Solving Ordinary Differential Equations I, 2nd ed. 1993, II.2)
 std::array<double, 8> missed(weights const& b, double theta) {
     weights const one{1.0, 1.0, 1.0, 1.0, 1.0};
     weights const c = times_a(one);

@@ -180,8 +180,8 @@ TEST(PlainBlending, APlanOfAdditionsThatBreaksOffIsNone) {
         expect_refused(plain::dilute_in_additions(strong, 0.5, water_15, steps, bad),
                        argument::number_of_additions, limit::none, bad, 1.0, 1000.0);
     }
-    // Equal additions of hot water to hot strong spirit: liquid after the first one and at the end, boiling on
-    // the way.
+    // Equal additions of hot water to hot strong spirit: liquid after the first one and at the end, boiling
+    // on the way.
     plain::parcel<double> const warm{1.0, 0.95, 77.0};
     plain::liquid<double> const tap{0.0, 90.0};
     ASSERT_TRUE(plain::dilute(warm, 0.05, tap).status.ok);

@@ -34,8 +34,9 @@ TEST(PlainRefraction, BrixIsTheSugarOfASolution) {
 
 TEST(PlainRefraction, TwoReadingsGoThereAndBack) {
     for (double const ethanol : {0.0, 0.001, 0.05, 0.1, 0.3, 0.45}) {
-        for (double const sugar : {0.0, 0.0005, 0.02, 0.1, 0.3}) {
+        for (double const sugar : {0.0, 0.0005, 0.02, 0.1, 0.3, 0.4}) {
             plain::sweet_composition<double> const w{ethanol, sugar};
+            if (sugar > 0.7 * (1.0 - ethanol)) continue;  // more than its water dissolves
             double const rho = plain::sweet_density_kg_m3(w, sweetener::sucrose, 20.0).value;
             double const n = plain::refractive_index(w, sweetener::sucrose).value;
             auto const found = plain::wash_from_density_and_index(rho, n);
@@ -63,7 +64,8 @@ TEST(PlainRefraction, OriginalGravityAndBrixGoThereAndBack) {
     }
 }
 
-// Refraction goes by mass: that of ethanol and water, and what the sugar has in the same water without ethanol.
+// Refraction goes by mass: that of ethanol and water, and what the sugar has in the same water without
+// ethanol.
 TEST(PlainRefraction, RefractionsAreAdded) {
     auto const specific = [](plain::sweet_composition<double> const& w, sweetener kind) {
         double const n = plain::refractive_index(w, kind).value, square = n * n;
@@ -138,8 +140,17 @@ TEST(PlainRefraction, Refuses) {
             expect_refusal(one(plain::wash_from_density_and_index(1000.0, bad)), argument::refractive_index,
                            limit::ethanol_and_sugar_of_this_density, bad);
         if (std::isnan(bad)) continue;
-        EXPECT_TRUE(plain::wash_from_density_and_index(1000.0, why.lower + 1e-10).status.ok);
-        EXPECT_TRUE(plain::wash_from_density_and_index(1000.0, why.upper - 1e-10).status.ok);
+        for (double const end : {why.lower, why.upper})
+            EXPECT_TRUE(plain::wash_from_density_and_index(1000.0, end).status.ok);
+    }
+    // The ends as they are computed, with sugar alone and with as much as dissolves.
+    for (double const ethanol : {0.0, 0.1, 0.3}) {
+        plain::sweet_composition<double> const w{ethanol, 0.7 * (1.0 - ethanol)};
+        double const rho = plain::sweet_density_kg_m3(w, sweetener::sucrose, 20.0).value;
+        double const n = plain::refractive_index(w, sweetener::sucrose).value;
+        auto const found = plain::wash_from_density_and_index(rho, n);
+        EXPECT_TRUE(found.status.ok) << ethanol;
+        EXPECT_NEAR(found.value.ethanol_mass_fraction, ethanol, 1e-6);
     }
     expect_refusal(one(plain::wash_from_original_gravity_and_brix(1.2, 10.0)), argument::original_extract,
                    limit::balling, plain::plato_from_specific_gravity(1.2).value);

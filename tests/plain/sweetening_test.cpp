@@ -289,7 +289,7 @@ TEST(PlainSweetening, ReadingInALiquidOfAnyKind) {
             }
     EXPECT_EQ(meter.reading_in(1010.0, 20.0).status.argument, argument::density_it_floats_by);
     EXPECT_EQ(meter.reading_in(nan, 20.0).status.limit, limit::hydrometer_liquids);
-    EXPECT_EQ(meter.reading_in(990.0, 50.0).status.argument, argument::temperature);
+    EXPECT_EQ(meter.reading_in(990.0, 200.0).status.argument, argument::temperature);
     plain::density_hydrometer<double> const scale({20.0});
     EXPECT_NEAR(scale.reading_in(1057.8, 20.0).value, 1057.8, 1e-12);
     EXPECT_EQ(scale.reading_in(1600.0, 20.0).status.limit, limit::hydrometer_liquids);

@@ -142,3 +142,11 @@ refuses(correct_reading.nothing_behind "aqueth correct_reading --reading '40 %vo
     "^aqueth correct_reading: --temperature needs a value\n$")
 answers(correct_reading.us_density_stem "aqueth correct_reading --us --reading '0.9345 sg' --temperature '80 F'"
     "^True strength 92[.]0 US proof\n")
+
+# Above 40 °C the answer says that no law stands behind it: 0.05 % at 50 °C and 0.1 % at 75 °C make 0.06 % at 55 °C.
+answers(correct_reading.hot "aqueth correct_reading --reading '50 %vol' --temperature '55 C'"
+    "uncertainty +0[.]06 % of the density .*no law")
+answers(correct_reading.hot_json "aqueth correct_reading --reading '50 %vol' --temperature '55 C' --json"
+    "\"density_formulation\": \"fit_above_40_C\"")
+answers(correct_reading.lawful_json "aqueth correct_reading --reading '50 %vol' --temperature '40 C' --json"
+    "\"density_formulation\": \"oiml_r22\"")

@@ -60,7 +60,7 @@ endforeach()
 answers(draw_equilibrium.two_at_once
     "${in_folder} for k in 1 2 3 4; do
 rm -f a.svg
-aqueth draw_equilibrium --output a.svg >one 2>&1 & draw_equilibrium --output a.svg >two 2>&1; wait
+aqueth draw_equilibrium --output a.svg >one 2>&1 & aqueth draw_equilibrium --output a.svg >two 2>&1; wait
 cat one two | grep -cE 'Wrote|exists already'; grep -h exists one two; done; ls"
     "^(2\n[^\n]*--output 'a[.]svg': the file exists already; --replace overwrites it\n)+a[.]svg\none\ntwo\n$")
 set(with_gnuplot_that "${in_folder} mkdir bin && printf '#!/bin/sh\\n%s\\n'")

@@ -8,7 +8,7 @@ set(folder "d=$(mktemp -d) && trap 'rm -r $d' EXIT && cd $d &&")
 answers(fill_jars.all "${run}" "^Together jars 1 to 19: [0-9.]+ L at 5[67][.][0-9]+ % vol[.]\n\n  jar .*\n    1 +500[.]0 mL +77[.][0-9]+ % vol .*\n   19 +3[0-9.]+ mL .*\n  foreshots +200[.]0 mL at 7[78][.][0-9]+ % vol, discarded\n.*never close or leave a running still")
 answers(fill_jars.more_condensed "aqueth fill_jars --charge '20 L' --strength '28 %vol' --power '2 kW' --heat-loss '20 %' --jar '100 mL' --end 'collected 100 mL'"
     "^Together jar 1: 100[.]0 mL at (79|80)[.][0-9]+ % vol")
-answers(fill_jars.average "${run} --average '68 %vol'" "^Take jars 1 to 13 and 37[0-9.]+ mL of jar 14: 6[.]8[0-9]+ L at 68[.]00 % vol[.]\nThat is 1 h 2[0-9] min after it began to boil: 46[.][0-9]+ % vol runs, which shows 46[.][0-9] at 20 °C. the pot is at 94")
+answers(fill_jars.average "${run} --average '68 %vol'" "^Take jars 1 to 13 and 37[0-9.]+ mL of jar 14: 6[.]8[0-9]+ L at 68[.]00 % vol[.]\nThe cut comes 1 h 2[0-9] min after it began to boil: 46[.][0-9]+ % vol runs, which shows 46[.][0-9] at 20 °C. the pot is at 94")
 answers(fill_jars.without_heads "${run} --average '68 %vol' --from-jar 4" "^Take jars 4 to 1[0-9] and .* at 68[.]00 % vol.*\n    3 .* heads .*\n    4 +500[.]0 mL +74[.]8[0-9] % vol +74[.]8 +74[.]8[0-9] % vol ")
 answers(fill_jars.in_the_first_jar "${run} --average '77.3 %vol'" "^Take [0-9.]+ mL of jar 1: [0-9.]+ mL at 77[.]30 % vol")
 answers(fill_jars.warm_spout "${run} --spout-temperature '30 C'" "  jar   volume at 20 °C   strength        shows at 30 °C .*\n    1 +500[.]0 mL +77[.]1[0-9] % vol +80[.][0-9] ")

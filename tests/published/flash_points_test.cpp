@@ -23,7 +23,8 @@ TEST(FlashPoints, PublishedList) {
               row.printed("flash_point_c"));
     }
     EXPECT_EQ(d.cells(), 10);
-    // The list's own strong end is 3 to 5 K above three standards, and it prints 17 °C for 90 and for 96 % vol.
+    // The list's own strong end is 3 to 5 K above three standards, and it prints 17 °C for 90 and for 96 %
+    // vol.
     d.guards({.largest = 1.95, .mean = 1.1});
 }
 

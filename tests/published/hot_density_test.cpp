@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 //
-// Density above 40 °C: the equations of the pure liquids against their publications, the measurements that the
-// fit used, and one that it did not.
+// Density above 40 °C: the equations of the pure liquids against their publications, the measurements that
+// the fit used, and one that it did not.
 #include "published/deviations.hpp"
 #include "published/table.hpp"
 
@@ -134,8 +134,8 @@ TEST(HotDensity, PecarAndDolecek) {
     EXPECT_EQ(hot.cells(), 49);
     warm.fitted({.largest = 0.83});
     hot.fitted({.largest = 1.0});
-    // The claims: 0.05 % at 50 °C and 0.1 % at 75 °C, together with the scatter of the figures, 0.3 kg/m3 (k = 2),
-    // hold for 95 of 100 of them.
+    // The claims: 0.05 % at 50 °C and 0.1 % at 75 °C, together with the scatter of the figures, 0.3 kg/m3 (k
+    // = 2), hold for 95 of 100 of them.
     int outside = 0;
     for (auto const& row : t.rows()) {
         double const t90 = row["temperature_c"];
@@ -169,8 +169,8 @@ TEST(HotDensity, DiluteSolutions) {
 }
 
 // Marsh and Richards, 1980 (abstract; Australian Journal of Chemistry 33, from memory): the excess volume at
-// x = 0.082 is -0.420 cm3/mol and does not change from 5 to 65 °C. Never in the fit. The limit is what the claims
-// for the density are worth in volume.
+// x = 0.082 is -0.420 cm3/mol and does not change from 5 to 65 °C. Never in the fit. The limit is what the
+// claims for the density are worth in volume.
 TEST(HotDensity, ExcessVolumeThatNoTemperatureChanges) {
     for (double t = 5.0; t <= 65.0; t += 5.0) {
         double const volume = 1e6 * molar_volume(by_moles(8.2), celsius(t)).value();

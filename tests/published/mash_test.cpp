@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 //
-// The figures behind strike water and the heat of fermentation are those of their tables, and a published mash.
+// The figures behind strike water and the heat of fermentation are those of their tables, and a published
+// mash.
 #include "published/deviations.hpp"
 #include "published/table.hpp"
 
@@ -21,7 +22,8 @@ TEST(Mash, HeatsOfCombustionAreThoseOfTheTable) {
     EXPECT_EQ(of("glucose"), heat::glucose);
     EXPECT_EQ(of("sucrose"), heat::sucrose);
     EXPECT_EQ(of("ethanol"), heat::ethanol);
-    // fructose ferments to the same ethanol and carbon dioxide: 10 kJ/mol more heat, which the library leaves out
+    // fructose ferments to the same ethanol and carbon dioxide: 10 kJ/mol more heat, which the library leaves
+    // out
     EXPECT_NEAR(of("fructose"), heat::glucose, 10.0);
 }
 
@@ -40,8 +42,9 @@ TEST(Mash, MaltIsThatOfTheTable) {
     }
 }
 
-// The publication's mash: malt of 2 % moisture and 27 °C, 2.68 hL of water of 69 °C for 100 kg. Its own answer is lost
-// in the copy; by its rule, worked by hand, (0.39*27 + 2.68*69)/(0.39 + 2.68) + 2.3 = 65.97 °C.
+// The publication's mash: malt of 2 % moisture and 27 °C, 2.68 hL of water of 69 °C for 100 kg. Its own
+// answer is lost in the copy; by its rule, worked by hand, (0.39*27 + 2.68*69)/(0.39 + 2.68) + 2.3 = 65.97
+// °C.
 TEST(Mash, PublishedMash) {
     mash const m{100.0 * kilogram,       268.0 * kilogram, celsius(27.0),
                  0.0 * joule_per_kelvin, celsius(20.0),    0.02};

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
 //
 // Additive apparent volumes against what was measured: solutions of glucose and fructose (CRC Handbook, 102nd
-// edition), beers (Wahl and Henius, 1901), white wines (Cortez and others, 2009), the US rule of obscuration. Nothing measured above 14
-// % vol or 66 g/L was read.
+// edition), beers (Wahl and Henius, 1901), white wines (Cortez and others, 2009), the US rule of obscuration.
+// Nothing measured above 14 % vol or 66 g/L was read.
 #include "published/deviations.hpp"
 #include "published/table.hpp"
 
@@ -132,8 +132,9 @@ struct regression {
     }
 };
 
-// What the wines hold beside ethanol, water and sugar was not measured: 19 g/L of acids, glycerol and salts raise
-// the density by 6 to 8 kg/m3. If volumes are additive, this rest depends neither on the strength nor on the sugar.
+// What the wines hold beside ethanol, water and sugar was not measured: 19 g/L of acids, glycerol and salts
+// raise the density by 6 to 8 kg/m3. If volumes are additive, this rest depends neither on the strength nor
+// on the sugar.
 TEST(SweetenedSpirit, WhiteWines) {
     published::table const t("white_wines_2009.csv");
     std::vector<std::array<double, 3>> rests;

@@ -62,8 +62,8 @@ TEST(UspAlcoholometricTable, AllColumns) {
     sg_60.guards({.largest = 8.0e-5, .mean = 2.9e-5, .meeting = 57});
 }
 
-// A pycnometer measures such a gravity in air by definition: the same flask, the same temperature, weighed against
-// water. Weighings made up from the printed column must find the printed strength.
+// A pycnometer measures such a gravity in air by definition: the same flask, the same temperature, weighed
+// against water. Weighings made up from the printed column must find the printed strength.
 TEST(UspAlcoholometricTable, WeighingsInAFlask) {
     table const t("usp_29_alcoholometric_table.csv");
     deviations d("usp_pycnometer", "% mass",

@@ -272,7 +272,8 @@ int check_use(std::string const& extension) {
     expect_number(base, "SELECT sum(kg_m3) FROM reading", 935.2 + 998.2, 0.1);
     expect_text(base, "SELECT count(why) || ' of ' || count(*) FROM reading", "2 of 5");
     expect_text(base, "SELECT group_concat(why, '; ') FROM reading",
-                "temperature 99 is outside -20 to 82.84463 (liquid, up to its boiling point at 101.325 kPa); mass_fraction '?' is not a number");
+                "temperature 99 is outside -20 to 82.84463 (liquid, up to its boiling point at 101.325 kPa); "
+                "mass_fraction '?' is not a number");
     base.ask("UPDATE reading SET celsius = 30 WHERE celsius = 99");
     expect_null(base, "SELECT max(why) FROM reading WHERE celsius = 30");
     expect_text(base, "PRAGMA integrity_check", "ok");

@@ -36,8 +36,9 @@ run_point steam() {
 }
 
 // Steam tables (from memory, kJ/kg): evaporation at 100 °C 2256.5; liquid at 15, 20, 45 and 100 °C 62.98,
-// 83.91, 188.43, 419.1; 101.3 kPa boil at 99.97 °C, 419.0. A gram in a second, cooled to 20 °C with water from
-// 15 to 45 °C, gives 2256.5 + 335.1 W, and 2591.6 W/125.45 kJ/kg = 20.66 g/s of water. The library claims 1 %.
+// 83.91, 188.43, 419.1; 101.3 kPa boil at 99.97 °C, 419.0. A gram in a second, cooled to 20 °C with water
+// from 15 to 45 °C, gives 2256.5 + 335.1 W, and 2591.6 W/125.45 kJ/kg = 20.66 g/s of water. The library
+// claims 1 %.
 TEST(Cooling, SteamByTheSteamTables) {
     auto const d =
         demand_of_condenser(steam(), head::none(), {celsius(15), celsius(45), celsius(20)}, sea_level());
@@ -47,8 +48,8 @@ TEST(Cooling, SteamByTheSteamTables) {
     EXPECT_NEAR(d.water_between.celsius(), 15.0 + 335.1 / 20.66 / 4.188, 0.01);
 }
 
-// One temperature on the side of the steam: the textbook's UA = (water's heat capacity) ln[(T - t1)/(T - t2)],
-// here for the part that condenses. The other part has the logarithmic mean of its two ends.
+// One temperature on the side of the steam: the textbook's UA = (water's heat capacity) ln[(T - t1)/(T -
+// t2)], here for the part that condenses. The other part has the logarithmic mean of its two ends.
 TEST(Cooling, AreaOfACondenserWithOneTemperature) {
     for (double const out : {20.0, 45.0, 80.0}) {
         auto const d =
@@ -186,8 +187,9 @@ TEST(Cooling, PartialCondenserBalances) {
     }
 }
 
-// Saturated steam at 101.3 kPa fills 1.673 m3/kg (steam tables, from memory). A gram in a second through 50 mm
-// has 0.852 m/s, and F = 0.852 sqrt(0.5977) = 0.659 Pa^0.5. The definition is every textbook's: w sqrt(rho).
+// Saturated steam at 101.3 kPa fills 1.673 m3/kg (steam tables, from memory). A gram in a second through 50
+// mm has 0.852 m/s, and F = 0.852 sqrt(0.5977) = 0.659 Pa^0.5. The definition is every textbook's: w
+// sqrt(rho).
 TEST(Cooling, LoadOfAColumnBySteam) {
     auto const top = load_at_top(steam(), 50e-3 * metre, sea_level());
     EXPECT_NEAR(1.0 / top.density.value(), 1.673, 0.003);

@@ -17,7 +17,8 @@ namespace {
 
 using test::expect_refusal;
 
-// 8 kWh at 0.35 with an element; over gas of 0.12 a kWh at 40 %: 20 kWh and 2.40. 300 L of water at 4 a m3: 1.20.
+// 8 kWh at 0.35 with an element; over gas of 0.12 a kWh at 40 %: 20 kWh and 2.40. 300 L of water at 4 a m3:
+// 1.20.
 TEST(Cost, ByHand) {
     auto const by_element = cost_of(8.0 * kilowatt_hour, heat_source::electricity(0.35));
     EXPECT_NEAR(by_element.money(), 2.80, 1e-12);
@@ -30,7 +31,8 @@ TEST(Cost, ByHand) {
     EXPECT_NEAR(in(by_gas.bought_per_litre(2.0 * litre), kilowatt_hour), 10.0, 1e-12);
 }
 
-// A bottle of 11 kg propane for 33 holds 11 x 46.4/3.6 = 141.8 kWh, 0.2328 a kWh; at 40 % a kWh of heat is 0.582.
+// A bottle of 11 kg propane for 33 holds 11 x 46.4/3.6 = 141.8 kWh, 0.2328 a kWh; at 40 % a kWh of heat is
+// 0.582.
 TEST(Cost, GasByTheBottle) {
     auto const bottle = heat_source::fuel(3.0, 46.4e6 * joule_per_kilogram, 0.4);
     EXPECT_NEAR(bottle.price_per_kilowatt_hour(), 0.2328, 5e-5);

@@ -29,8 +29,8 @@ run_plan spirit_run() {
 }
 jar_plan half_litres() { return {0.5 * litre, 0.2 * litre}; }
 
-// Masses of ethanol and water in the jars, the foreshots and the residue are those of the charge; the jars are
-// equal but for the last one; the running average is the mixture.
+// Masses of ethanol and water in the jars, the foreshots and the residue are those of the charge; the jars
+// are equal but for the last one; the running average is the mixture.
 TEST(Jars, AddUpToTheRun) {
     auto const r = fill_jars(low_wines(), pot_still(), spirit_run(), half_litres(), sea_level());
     ASSERT_GT(r.jars.size(), 10U);

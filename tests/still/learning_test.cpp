@@ -103,8 +103,8 @@ TEST(Learning, StagesFromTimesAlone) {
     EXPECT_GT(r.figures[0].uncertainty, 0.01);
 }
 
-// The forecast is interpolated between states: the log that was made without interpolation agrees within 0.002
-// % vol, K and min, a hundredth of what a reading is good for.
+// The forecast is interpolated between states: the log that was made without interpolation agrees within
+// 0.002 % vol, K and min, a hundredth of what a reading is good for.
 TEST(Learning, ForecastAtTheRowsIsThatOfTheRun) {
     for (still const& s : {teaching_still(), pot_still()}) {
         run_log const log = log_of(charge(), s, everything, sea_level());
@@ -139,8 +139,9 @@ std::vector<coverage> coverage_of(still const& truth, log_contents const& conten
     return result;
 }
 
-// Of 200 logs, 95 % intervals hold the truth 190 times in the mean; below 180 or above 196 is less likely than
-// one in five hundred (binomial distribution). The mean square of the errors over their uncertainties is 1.
+// Of 200 logs, 95 % intervals hold the truth 190 times in the mean; below 180 or above 196 is less likely
+// than one in five hundred (binomial distribution). The mean square of the errors over their uncertainties is
+// 1.
 TEST(Learning, IntervalsHoldTheTruth) {
     auto const found = coverage_of(pot_still(), {8, 0.4, true, false, false, true, true},
                                    {{figure::neck_share}, {figure::pot_loss}}, {0.1, 3.0}, 200, 10.0);
@@ -160,6 +161,34 @@ TEST(Learning, IntervalsHoldTheTruthOfAColumn) {
     for (coverage const& each : found) {
         EXPECT_GE(each.covered, 53);  // of 57 in the mean; less is rarer than one in a hundred
         EXPECT_NEAR(each.squares, 1.0, 0.5);
+    }
+}
+
+// Liquid on the plates, from a log of a run with holdup; the column takes three minutes to fill, and times count
+// from the first distillate.
+TEST(Learning, FindsTheHoldup) {
+    still s = teaching_still();
+    s.neck = neck::insulated();
+    s.tower = s.tower.holding(60.0 * millilitre);
+    run_log const log = log_of(charge(), s, everything, sea_level());
+    std::vector<still_unknown> const unknowns{{figure::plate_efficiency}, {figure::plate_holdup}};
+    still known = s;
+    known.tower = column::of_plates(4, 0.9);
+    auto const r = learn(known, {log}, unknowns);
+    EXPECT_NEAR(r.figures[0].value, 0.6, 1e-3);
+    EXPECT_NEAR(r.figures[1].value, 60.0, 0.5);
+    EXPECT_GT(r.figures[1].uncertainty, 1.0);
+    EXPECT_LT(r.figures[1].uncertainty, 20.0);
+    EXPECT_NEAR(in(r.found.tower.holdup(), millilitre), r.figures[1].value, 1e-9);
+    // a time at total reflux before is no part of the times
+    run_log waited = log;
+    waited.start = 20.0 * minute;
+    still const at_rest = s;
+    detail::log_forecast const forecast(waited, at_rest, sea_level());
+    for (detail::log_reading const& each : detail::readings_of(waited)) {
+        if (each.what == log_quantity::time) {
+            EXPECT_NEAR(forecast.read(each).value, each.measured, 3.0) << each.row;
+        }
     }
 }
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// Runs of a column whose plates and condenser hold liquid: against an integration with tiny explicit steps, the
-// model without holdup, Fenske's equation, and balances by hand.
+// Runs of a column whose plates and condenser hold liquid: against an integration with tiny explicit steps,
+// the model without holdup, Fenske's equation, and balances by hand.
 #include <aqueth/boiling_curve.hpp>
 #include <aqueth/still/column_limits.hpp>
 #include <aqueth/still/detail/batch_run.hpp>
@@ -51,9 +51,9 @@ run_plan hearts(units::time start = units::time()) {
 double percent(mole_fraction x) { return to<volume_fraction>(x).percent(); }
 double litres(parcel const& p) { return in(p.volume(celsius(20)), litre); }
 
-// Figures of a model that was made independently of this one, in another language. It took the moles held from the
-// first vapour's; its own moles are not known exactly, which explains 0.5 %. Limits: 1 % of the volume, and of
-// the strengths the last digit stated twice.
+// Figures of a model that was made independently of this one, in another language. It took the moles held
+// from the first vapour's; its own moles are not known exactly, which explains 0.5 %. Limits: 1 % of the
+// volume, and of the strengths the last digit stated twice.
 TEST(Holdup, HeartsOfAnIndependentModel) {
     struct {
         double plate, condenser, minutes, volume, strength, first;
@@ -73,12 +73,12 @@ TEST(Holdup, HeartsOfAnIndependentModel) {
     }
 }
 
-/// Four plates with total condenser by the classical method of fourth order with many equal steps of the vapour.
-/// Time by the heat balance over each step: heat contents at its ends, the rest at its middle.
+/// Four plates with total condenser by the classical method of fourth order with many equal steps of the
+/// vapour. Time by the heat balance over each step: heat contents at its ends, the rest at its middle.
 struct fine_run {
     static constexpr std::size_t plates = 4;
-    /// moles in the pot, ethanol there, moles distilled, ethanol in them, heat taken out by condenser and distillate,
-    /// plates, condenser
+    /// moles in the pot, ethanol there, moles distilled, ethanol in them, heat taken out by condenser and
+    /// distillate, plates, condenser
     using unknowns = std::array<double, 5 + plates + 1>;
 
     double plate, condenser;          // volumes held, m3
@@ -180,8 +180,8 @@ TEST(Holdup, AgainstTinyExplicitSteps) {
     }
 }
 
-// What the model leaves out: real plates keep their volume, and hold fewer moles when they become stronger. The
-// limits state the difference; they are of the model, not of its numerics.
+// What the model leaves out: real plates keep their volume, and hold fewer moles when they become stronger.
+// The limits state the difference; they are of the model, not of its numerics.
 TEST(Holdup, ConstantMolesAgainstPlatesThatKeepTheirVolume) {
     for (double const plate : {60.0, 120.0}) {
         double const condenser = plate / 6.0;
@@ -225,8 +225,8 @@ still holding(still s, double plate, double condenser) {
     return s;
 }
 
-// Next to nothing is held: the model without holdup. With plates that hold nothing at all under such a condenser
-// their balances are equations without a derivative.
+// Next to nothing is held: the model without holdup. With plates that hold nothing at all under such a
+// condenser their balances are equations without a derivative.
 TEST(Holdup, WithoutHoldupIsTheQuasiSteadyRun) {
     auto plan = until(condition::still_strength(by_volume(2.0)));
     plan.cuts = {{condition::collected(500.0 * millilitre)}};
@@ -280,7 +280,8 @@ TEST(Holdup, EthanolWaterAndHeatAreConserved) {
     }
 }
 
-// After a long time at total reflux: Fenske's equation for a constant volatility, and the library's own column.
+// After a long time at total reflux: Fenske's equation for a constant volatility, and the library's own
+// column.
 TEST(Holdup, TotalRefluxSettlesToFenskesEquation) {
     run_plan plan = until(condition::collected(1.0 * millilitre));
     plan.start = 300.0 * hour;
@@ -327,9 +328,9 @@ TEST(Holdup, ShorterStepsChangeNothing) {
     }
 }
 
-// At one instant, from the reported liquids alone: what comes to every plate less what leaves it is what it gains
-// in a short time. The same with heat around pot, plates and condenser. Around a single plate equal flows do not
-// balance the heat; the test states by how much, as constant molar overflow leaves it out.
+// At one instant, from the reported liquids alone: what comes to every plate less what leaves it is what it
+// gains in a short time. The same with heat around pot, plates and condenser. Around a single plate equal
+// flows do not balance the heat; the test states by how much, as constant molar overflow leaves it out.
 TEST(Holdup, PlateByPlateBalances) {
     still s = four_plates(60, 10);
     s.neck = neck::condensing(0.1);
@@ -470,8 +471,8 @@ TEST(Holdup, ColumnAndHeadDrainIntoThePot) {
     EXPECT_GT(test::x_of(r.residue.liquid()), r.fractions[0].end.still.value());
 }
 
-// The regulator's range is 1e-5 in the mole fraction of the vapour: so near is the strength, and without holdup the
-// run to that of the steady column.
+// The regulator's range is 1e-5 in the mole fraction of the vapour: so near is the strength, and without
+// holdup the run to that of the steady column.
 TEST(Holdup, RefluxKeepsAStrength) {
     auto plan = until(condition::still_strength(by_volume(1.0)));
     plan.cuts = {{condition::strength_lost()}};

@@ -4,8 +4,8 @@
 #include <aqueth/still/column.hpp>
 #include <aqueth/still/column_limits.hpp>
 #include <aqueth/still/detail/column_solver.hpp>
-#include <aqueth/still/run.hpp>
 #include <aqueth/still/learning.hpp>
+#include <aqueth/still/run.hpp>
 
 #include "runs.hpp"
 #include "test_mixtures.hpp"

@@ -81,7 +81,8 @@ TEST(Season, TheLastLotRepeatsItself) {
     }
 }
 
-// Without anything returned the first lot is the last one: a strip and a spirit run by hand, times their number.
+// Without anything returned the first lot is the last one: a strip and a spirit run by hand, times their
+// number.
 TEST(Season, NothingReturnedIsTheChainByHand) {
     auto plan = two_hundred_litres();
     plan.destinations = {destination::discarded, destination::hearts, destination::discarded};

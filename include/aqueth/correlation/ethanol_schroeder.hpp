@@ -23,8 +23,8 @@ inline constexpr double critical_kelvin = 514.71;      ///< temperature at the c
 inline constexpr double critical_mol_per_m3 = 5930.0;  ///< density at the critical point, mol/m3
 inline constexpr double gas_constant = 8.314472;       ///< as the authors used it, J/(mol K)
 
-/// A term of the residual Helmholtz energy: n delta^d tau^t exp(-delta^l) exp(-alpha (delta - epsilon)^2 - beta
-/// (tau - gamma)^2); without the first exponential if l is 0.
+/// A term of the residual Helmholtz energy: n delta^d tau^t exp(-delta^l) exp(-alpha (delta - epsilon)^2 -
+/// beta (tau - gamma)^2); without the first exponential if l is 0.
 struct term {
     double n;        ///< coefficient
     double t;        ///< power of tau

@@ -140,7 +140,8 @@ constexpr T liquid_density(T const& w, T const& t) {
 
 /// Uncertainty of the density, for the budget of a measurement.
 /// @param t temperature, °C, 40 to 110
-/// @return relative standard uncertainty: 0.005 % at 40 °C, 0.025 % at 50, 0.05 % at 75, 0.075 % at 100, linear
+/// @return relative standard uncertainty: 0.005 % at 40 °C, 0.025 % at 50, 0.05 % at 75, 0.075 % at 100,
+///                  linear
 ///         between and beyond
 template <numeric::real T>
 constexpr T relative_standard_uncertainty(T const& t) {

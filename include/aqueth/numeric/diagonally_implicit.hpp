@@ -10,22 +10,23 @@
 #include <limits>
 #include <vector>
 
-/// Integration of stiff differential equations, also with some that hold at every moment: M dy/dt = g(y) with a
-/// constant diagonal matrix M, some of whose entries may be 0.
+/// Integration of stiff differential equations, also with some that hold at every moment: M dy/dt = g(y) with
+/// a constant diagonal matrix M, some of whose entries may be 0.
 ///
 /// Boost.Odeint's method for stiff equations needs the exact matrix of derivatives, stores it in full, and
 /// cannot take an M. This one leaves the solution of its equations to the caller, who knows their structure.
 namespace aqueth::inline AQUETH_ABI::numeric {
 
-/// The method SDIRK4 of E. Hairer and G. Wanner (Solving Ordinary Differential Equations II, 2nd ed. 1996, IV.6,
-/// equations 6.16 to 6.18; from memory, the tests check the order conditions). Fourth order, L-stable; the last
-/// of its five stages is the end of the step, so that equations without a derivative hold there.
+/// The method SDIRK4 of E. Hairer and G. Wanner (Solving Ordinary Differential Equations II, 2nd ed. 1996,
+/// IV.6, equations 6.16 to 6.18; from memory, the tests check the order conditions). Fourth order, L-stable;
+/// the last of its five stages is the end of the step, so that equations without a derivative hold there.
 namespace sdirk4 {
 
 inline constexpr std::size_t stages = 5;  ///< number of stages
 inline constexpr double gamma = 0.25;     ///< implicit part of each stage
 
-/// explicit part of the stages: stage i uses those before it. The last row and gamma are the weights of the end.
+/// explicit part of the stages: stage i uses those before it. The last row and gamma are the weights of the
+/// end.
 inline constexpr std::array<std::array<double, 4>, stages> before{{
     {},
     {1.0 / 2},
@@ -99,9 +100,9 @@ private:
 
 /// One step by the method `sdirk4`.
 /// @param system with two functions. `bool solve(double const* known, double reach, double* y)` solves M (y -
-///              known) = reach g(y) for y, from the guess that is there; false if it cannot. `void damp(double*
-///              e, double reach)` replaces e by (M - reach J)^-1 M e, J being the derivatives of g at the last
-///              solution: an error that the equations damp at once does not count.
+///              known) = reach g(y) for y, from the guess that is there; false if it cannot. `void
+///              damp(double* e, double reach)` replaces e by (M - reach J)^-1 M e, J being the derivatives of
+///              g at the last solution: an error that the equations damp at once does not count.
 /// @param start unknowns where the step begins
 /// @param slope slopes there times the length of the step, or null: only a guess for the first stage
 /// @param h     length of the step

@@ -130,8 +130,8 @@ template <number T, class Part>
         if (!without_loss.status.ok) return no_answer<answer>(without_loss.status);
         celsius = without_loss.value;
     }
-    // No part that is not empty may freeze there, else the sum has no meaning. A part that would boil is taken
-    // as superheated liquid.
+    // No part that is not empty may freeze there, else the sum has no meaning. A part that would boil is
+    // taken as superheated liquid.
     range = liquid_range(celsius > T(0) ? mass_fraction : weakest, celsius);
     if (!range.ok) {
         range.lower = double(coldest_liquid_celsius(weakest));

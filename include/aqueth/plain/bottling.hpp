@@ -80,7 +80,8 @@ checked<bottles<T>> count_bottles(parcel<T> const& spirit, T label_litres, T fil
 /// @param label_litres      volume on the label, above 0, L
 /// @param mass_fraction     of ethanol, 0 to 1
 /// @param filling_celsius   temperature of the spirit while it is filled, where it is liquid, from -20 °C up
-/// @param reference_celsius temperature that the label is meant for, where the spirit is liquid, from -20 °C up
+/// @param reference_celsius temperature that the label is meant for, where the spirit is liquid, from -20 °C
+///                          up
 /// @return volume to measure out at the filling temperature, L (the bottle's own expansion is left out);
 ///         refuses what is out of range
 /// @par Source
@@ -98,7 +99,8 @@ constexpr checked<T> fill_litres(T label_litres, T mass_fraction, T filling_cels
 /// Fills bottles from a parcel at the parcel's temperature.
 /// @param spirit            the spirit to bottle
 /// @param label_litres      volume on the label, above 0, L
-/// @param reference_celsius temperature that the label is meant for, where the spirit is liquid, from -20 °C up
+/// @param reference_celsius temperature that the label is meant for, where the spirit is liquid, from -20 °C
+///                          up
 /// @return number of bottles, fill of each, remainder; refuses what is out of range, and a label volume so
 ///         small that it fills more than 1e12 bottles (5000 in `float`)
 /// @par Source

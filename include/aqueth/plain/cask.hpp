@@ -10,8 +10,8 @@
 
 namespace aqueth::inline AQUETH_ABI::plain {
 
-/// What a cask loses in a year, as parts of the ethanol and of the water that are in it. A negative loss of water
-/// is a gain, as a damp cellar may bring.
+/// What a cask loses in a year, as parts of the ethanol and of the water that are in it. A negative loss of
+/// water is a gain, as a damp cellar may bring.
 /// @tparam T float or double
 template <number T>
 struct cask_rates {
@@ -36,7 +36,8 @@ constexpr status cask_range(cask_rates<T> const& rates, T years) {
 /// @param filled what was filled in
 /// @param rates  yearly losses
 /// @param years  time in store, 0 to 100; parts of years too
-/// @return what is left, at the same temperature; refuses what is out of range, and liquids that would be frozen
+/// @return what is left, at the same temperature; refuses what is out of range, and liquids that would be
+///              frozen
 /// @par Accuracy
 /// that of the rates. Wood soaks up about 2 % of a first filling beforehand (quoted from industry, read).
 /// @par Source

@@ -44,7 +44,8 @@ constexpr checked<T> density_kg_m3(T mass_fraction, T celsius) {
 /// Uncertainty of a density, of the formula alone.
 /// @param mass_fraction of ethanol, 0 to 1
 /// @param celsius       temperature, above 40 °C to the boiling point at 101.325 kPa
-/// @return standard uncertainty, kg/m3: 0.005 % at 40 °C, 0.025 % at 50, 0.05 % at 75, 0.075 % at 100; refuses
+/// @return standard uncertainty, kg/m3: 0.005 % at 40 °C, 0.025 % at 50, 0.05 % at 75, 0.075 % at 100;
+///                  refuses
 ///         what is out of range, and temperatures where the law defines the density
 /// @par Source
 /// @ref source_hot_density

@@ -126,7 +126,8 @@ checked<T> lower_limit_celsius(T mass_fraction, T kpa) {
 /// @param celsius       temperature of the liquid, 0.01 to 100 °C
 /// @param kpa           absolute pressure, 60 to 200 kPa
 /// @param margin        how many kelvins below the lower limit still count as near it, 0 to 50
-/// @return the hazard; a liquid at its boiling point or above is above the limit; refuses what is out of range
+/// @return the hazard; a liquid at its boiling point or above is above the limit; refuses what is out of
+///             range
 /// @par Accuracy
 /// The model's own error is within the usual margin of 15 K (common practice for mixtures).
 /// @par Source

@@ -58,7 +58,8 @@ inline constexpr double boiling_allowance = 1e-3;
 
 /// @param mass_fraction of ethanol
 /// @param celsius       temperature, °C
-/// @return whether the mass fraction is one, and the mixture is liquid at this temperature: from -20 °C, or the
+/// @return whether the mass fraction is one, and the mixture is liquid at this temperature: from -20 °C, or
+///                 the
 ///         freezing point where that is higher, to the boiling point at 101.325 kPa
 template <number T>
 constexpr status liquid_range(T mass_fraction, T celsius) {

@@ -284,7 +284,8 @@ public:
     /// What the instrument shows in a liquid of any kind.
     /// @param kg_m3   density of the liquid, 500 to 1500 kg/m3
     /// @param celsius temperature of liquid and instrument, -20 to 40 °C
-    /// @return reading; refuses what is out of range, and a liquid that floats it beyond the ends of its scale
+    /// @return reading; refuses what is out of range, and a liquid that floats it beyond the ends of its
+    ///         scale
     constexpr checked<T> reading_in(T kg_m3, T celsius) const {
         status const usable = range_at(celsius);
         if (!usable.ok) return no_answer<T>(usable);
@@ -318,7 +319,8 @@ private:
         return T(1) + glass_per_kelvin_ * (celsius - graduation_.reference_celsius());
     }
 
-    /// the composition if the density is that of water or ethanol, or of no mixture, or above 40 °C; out of line
+    /// the composition if the density is that of water or ethanol, or of no mixture, or above 40 °C; out of
+    /// line
     [[gnu::cold, gnu::noinline]] constexpr checked<T> mass_fraction_at_an_end(T reading, T kg_m3,
                                                                               T celsius) const {
         T const ethanol = model::hot_density::liquid_density(T(1), celsius);

@@ -13,7 +13,8 @@
 
 namespace aqueth::inline AQUETH_ABI::plain {
 
-/// A solution of extract in water: a wort, or a sugar wash before pitching. Not a number where there is no answer.
+/// A solution of extract in water: a wort, or a sugar wash before pitching. Not a number where there is no
+/// answer.
 /// @tparam T float or double
 template <number T>
 struct wort {
@@ -122,7 +123,8 @@ struct mash {
 /// Temperature of the water that brings a mash to a temperature, by a balance of heat.
 /// @param m       the mash
 /// @param celsius temperature wanted after stirring, 30 to 80 °C
-/// @return temperature of the water before, °C; refuses what is out of range, and a mash for which boiling water
+/// @return temperature of the water before, °C; refuses what is out of range, and a mash for which boiling
+///                     water
 ///         is too cold: the upper bound is then what it can reach
 /// @par Accuracy
 /// about 1 K (common practice): rounded figures for malt; losses to the room come on top
@@ -182,12 +184,13 @@ struct fermentation_heat {
 /// @param litres          volume of the fermented wash at 20 °C, above 0
 /// @param volume_fraction alcoholic strength it has reached at 20 °C, 0 to `greatest_wash_volume_fraction`
 /// @param kind            sugar; the sugars of malt count as sucrose
-/// @return heat and warming; refuses what is out of range. The wash is taken to hold no extract, and the gas to
+/// @return heat and warming; refuses what is out of range. The wash is taken to hold no extract, and the gas
+///              to
 ///         carry no heat away.
 /// @par Accuracy
 /// 5 % for sucrose, 12 % for glucose: the heat that dissolving the sugar took up beforehand is left out (from
-/// memory). Brewers reckon with about 590 kJ per kilogram of fermented extract (from memory); here it is about 570 at
-/// Balling's yield.
+/// memory). Brewers reckon with about 590 kJ per kilogram of fermented extract (from memory); here it is
+/// about 570 at Balling's yield.
 /// @par Source
 /// @ref source_fermentation_heat; mixing of the ethanol @ref source_excess_gibbs
 template <number T>

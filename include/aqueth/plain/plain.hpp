@@ -18,12 +18,12 @@
 #include <aqueth/plain/hydrometer.hpp>
 #include <aqueth/plain/mash.hpp>
 #include <aqueth/plain/parcel.hpp>
+#include <aqueth/plain/pycnometer.hpp>
 #include <aqueth/plain/refraction.hpp>
 #include <aqueth/plain/specific_gravity.hpp>
 #include <aqueth/plain/strength.hpp>
-#include <aqueth/plain/traces.hpp>
 #include <aqueth/plain/sweetening.hpp>
-#include <aqueth/plain/pycnometer.hpp>
+#include <aqueth/plain/traces.hpp>
 #include <aqueth/plain/trade_scales.hpp>
 #include <aqueth/plain/transport.hpp>
 #include <aqueth/plain/wash.hpp>

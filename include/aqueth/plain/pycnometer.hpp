@@ -60,7 +60,8 @@ constexpr status pycnometer_range(pycnometer<T> const& p) {
     if (!glass.ok) return glass;
     status const air = within(argument::density_of_the_air, p.air_kg_m3, 0.5, 1.5);
     if (!air.ok) return air;
-    // The contents must weigh something: a flask whose contents are less than a thousandth of it tells nothing.
+    // The contents must weigh something: a flask whose contents are less than a thousandth of it tells
+    // nothing.
     double const least = double(p.empty_kg) * 1.001;
     status const filled = within(argument::indication_with_water, p.with_water_kg, least, unlimited,
                                  limit::heavier_than_the_empty_flask);

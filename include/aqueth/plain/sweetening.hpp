@@ -69,6 +69,13 @@ constexpr bool sweetening_checked(T volume_fraction, T g_per_litre) {
 
 namespace detail {
 
+/// Where OIML R 22 holds and water is liquid: nothing warmer was compared with anything.
+template <number T>
+constexpr status sweet_temperature_range(T celsius) {
+    return within(argument::temperature, celsius, 0.0, correlation::oiml_r22::highest_celsius,
+                  limit::oiml_r22_water_liquid);
+}
+
 /// Mass of sugar over mass of water at the end of the sugar's table.
 template <number T>
 constexpr T most_sugar_per_water(sweetener kind) {
@@ -88,7 +95,7 @@ template <number T>
 constexpr status sweet_range(T ethanol, T sugar, sweetener kind, T celsius) {
     status range = within(argument::mass_fraction, ethanol, 0.0, 1.0);
     if (range.ok) range = within(argument::sugar_in_its_water, sugar, 0.0, 1.0);
-    if (range.ok) range = wash_temperature_range(celsius);
+    if (range.ok) range = sweet_temperature_range(celsius);
     if (!range.ok) return range;
     T const water = T(1) - ethanol - sugar;
     return dissolved_range(sugar, water, kind);  // from 0 °C up every mixture is liquid
@@ -205,7 +212,7 @@ checked<T> sweet_density_kg_m3(sweet_composition<T> const& composition, sweetene
 template <number T>
 constexpr status sweetened_range(sweetened<T> const& of_this) {
     status range = parcel_range(of_this.spirit);
-    if (range.ok) range = detail::wash_temperature_range(of_this.spirit.celsius);
+    if (range.ok) range = detail::sweet_temperature_range(of_this.spirit.celsius);
     if (range.ok) range = within(argument::mass_of_the_sugar, of_this.sugar_kg, 0.0, unlimited);
     if (!range.ok) return range;
     return detail::dissolved_range(
@@ -222,7 +229,7 @@ constexpr status sweetened_range(sweetened<T> const& of_this) {
 template <number T>
 checked<T> sweetened_litres(sweetened<T> const& of_this, T celsius) {
     status range = sweetened_range(of_this);
-    if (range.ok) range = detail::wash_temperature_range(celsius);
+    if (range.ok) range = detail::sweet_temperature_range(celsius);
     if (!range.ok) return no_answer<T>(range);
     auto const without = detail::volume_m3(of_this.spirit, celsius);
     if (!without.status.ok || of_this.sugar_kg == T(0)) return detail::in_litres(without);
@@ -286,7 +293,7 @@ checked<sweet_composition<T>> sweet_composition_from_strength(T volume_fraction,
 /// @ref source_sugar_solution
 template <number T>
 checked<T> strength_behind_sugar(T kg_m3, T celsius, T g_per_litre, sweetener kind) {
-    status const range = detail::wash_temperature_range(celsius);
+    status const range = detail::sweet_temperature_range(celsius);
     if (!range.ok) return no_answer<T>(range);
     if (g_per_litre == T(0)) {  // a plain spirit, to the last digit
         auto const w = mass_fraction_from_density(kg_m3, celsius);
@@ -386,7 +393,7 @@ checked<T> tabarie_extract_g_per_litre(T kg_m3, T volume_fraction) {
 /// @ref source_sugar_solution
 template <number T>
 checked<T> strength_doubt_from_sugar(T volume_fraction, T g_per_litre, sweetener kind, T celsius = T(20)) {
-    status const range = detail::wash_temperature_range(celsius);
+    status const range = detail::sweet_temperature_range(celsius);
     if (!range.ok) return no_answer<T>(range);
     auto const made = detail::sweet_recipe(volume_fraction, g_per_litre, kind);
     if (!made.status.ok) return no_answer<T>(made.status);
@@ -424,7 +431,7 @@ checked<sweetening_plan<T>> sweeten(parcel<T> const& spirit, T volume_fraction, 
                                     sweetener kind) {
     using plan = sweetening_plan<T>;
     status range = parcel_range(spirit);
-    if (range.ok) range = detail::wash_temperature_range(spirit.celsius);
+    if (range.ok) range = detail::sweet_temperature_range(spirit.celsius);
     if (range.ok) range = within(argument::alcoholic_strength_by_volume, volume_fraction, 1e-6, 1.0);
     if (range.ok) range = within(argument::mass_fraction, spirit.mass_fraction, 1e-6, 1.0);
     if (!range.ok) return no_answer<plan>(range);
@@ -483,8 +490,8 @@ checked<T> strength_of_distilled_sample(T sample_litres, T sample_celsius, T dis
     double const least = double((std::numeric_limits<T>::min)());
     status range = within(argument::volume_of_the_sample, sample_litres, least, unlimited);
     if (range.ok) range = within(argument::volume_of_the_distillate, distillate_litres, least, unlimited);
-    if (range.ok) range = detail::wash_temperature_range(sample_celsius);
-    if (range.ok) range = detail::wash_temperature_range(distillate_celsius);
+    if (range.ok) range = detail::sweet_temperature_range(sample_celsius);
+    if (range.ok) range = detail::sweet_temperature_range(distillate_celsius);
     if (range.ok) range = liquid_range(mass_fraction, distillate_celsius);
     if (range.ok) range = within(argument::share_lost_in_distillation, lost, 0.0, 0.1);
     if (!range.ok) return no_answer<T>(range);

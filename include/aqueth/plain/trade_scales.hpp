@@ -10,8 +10,8 @@ namespace aqueth::inline AQUETH_ABI::plain {
 
 namespace detail {
 
-/// Volume fraction of ethanol at 60 °F in British proof spirit: at 51 °F it weighs, in air, 12/13 of an equal measure
-/// of water (Act of 1818).
+/// Volume fraction of ethanol at 60 °F in British proof spirit: at 51 °F it weighs, in air, 12/13 of an equal
+/// measure of water (Act of 1818).
 template <number T>
 constexpr T uk_proof_spirit() {
     gravity_reference<T> const by_the_act{T(95.0 / 9.0), T(95.0 / 9.0), medium::air};  // 51 °F
@@ -22,12 +22,13 @@ constexpr T uk_proof_spirit() {
 
 }  // namespace detail
 
-/// Degrees of British proof (Sikes): the part of proof spirit, in percent, that has as much alcohol in the same
-/// volume at 60 °F. 100 is proof spirit, 57.1 % vol at 60 °F; pure ethanol is 175.
+/// Degrees of British proof (Sikes): the part of proof spirit, in percent, that has as much alcohol in the
+/// same volume at 60 °F. 100 is proof spirit, 57.1 % vol at 60 °F; pure ethanol is 175.
 /// @param mass_fraction of ethanol, 0 to 1
 /// @return degrees; less 100 they are "over proof", 100 less them "under proof"; refuses what is out of range
 /// @par Accuracy
-/// 0.05 degrees of the printed figure for ethanol. Sikes's hydrometer had its own tables, which were not read.
+/// 0.05 degrees of the printed figure for ethanol. Sikes's hydrometer had its own tables, which were not
+/// read.
 /// @par Source
 /// @ref source_uk_proof; densities @ref source_oiml_r22
 template <number T>
@@ -67,8 +68,8 @@ enum class trade_scale {
 
 /// Degrees of a scale of the trade from a specific gravity.
 /// @param scale            the scale
-/// @param specific_gravity in vacuo, at the scale's temperatures: 1 to 2 for liquids denser than water (KMW: to
-///                         1.21), 0.5 to 1 for `baume_below`
+/// @param specific_gravity in vacuo, at the scale's temperatures: 1 to 2 for liquids denser than water (KMW:
+///                         to 1.21), 0.5 to 1 for `baume_below`
 /// @return degrees; refuses what is out of range
 /// @par Accuracy
 /// a definition

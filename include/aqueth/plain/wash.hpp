@@ -145,8 +145,8 @@ constexpr checked<T> plato_from_specific_gravity(T specific_gravity) {
 /// Density of a wash: ethanol, water and dissolved extract, by Tabarie's rule.
 /// @param ethanol_mass_fraction of ethanol in the whole wash, 0 to what the extract leaves
 /// @param plato                 (real) extract in degrees Plato, 0 to 70
-/// @param celsius               temperature, from the freezing point of the liquid to 80 °C; without extract to
-///                              the boiling point
+/// @param celsius               temperature, from the freezing point of the liquid to 80 °C; without extract
+///                              to the boiling point
 /// @return density, kg/m3; refuses what is out of range
 /// @par Accuracy
 /// As `aqueth::wash`; in `float` 0.001 kg/m3 more.

@@ -125,20 +125,21 @@ struct top_of_still {
 
 /// What the total condenser takes at a moment of a run.
 ///
-/// The vapour condenses from its dew point to its bubble point. The condensate then cools: the distillate to the
-/// receiver, the reflux to its own temperature, if it has one. Each part is a counterflow exchanger with the
-/// logarithmic mean of the differences of temperature at its ends. A reflux cools with the distillate, so the
-/// area to cool it is on the safe side.
+/// The vapour condenses from its dew point to its bubble point. The condensate then cools: the distillate to
+/// the receiver, the reflux to its own temperature, if it has one. Each part is a counterflow exchanger with
+/// the logarithmic mean of the differences of temperature at its ends. A reflux cools with the distillate, so
+/// the area to cool it is on the safe side.
 /// @param p     the moment
 /// @param h     the head of the still, for the temperature of its reflux
 /// @param t     temperatures of water and receiver
 /// @param curve the equilibrium of the run
 /// @return heats, water, and the heat transfer coefficient times area that they need
-/// @throws refusal if a temperature is outside its range, the water would leave warmer than the vapour, or the
+/// @throws refusal if a temperature is outside its range, the water would leave warmer than the vapour, or
+///                 the
 ///         receiver would be warmer than the boiling distillate
 /// @par Accuracy
-/// Of the heats 1 %. A condenser that is fouled, or in which the water does not flow against the vapour, needs
-/// more area.
+/// Of the heats 1 %. A condenser that is fouled, or in which the water does not flow against the vapour,
+/// needs more area.
 /// @par Source
 /// @ref source_columns (logarithmic mean)
 inline condenser_demand demand_of_condenser(run_point const& p, head const& h, cooling_temperatures const& t,
@@ -254,8 +255,8 @@ struct [[nodiscard]] vapour_load {
 /// @return velocity and F-factor, to compare with the maker's limits
 /// @throws refusal if the diameter is outside its range
 /// @par Accuracy
-/// Of the flow 1 %, of the vapour's density 0.3 %. Reflux that comes back cold condenses more vapour on the top
-/// plate; the plate below carries that much more.
+/// Of the flow 1 %, of the vapour's density 0.3 %. Reflux that comes back cold condenses more vapour on the
+/// top plate; the plate below carries that much more.
 /// @par Source
 /// @ref source_columns (F-factor); virial coefficients as the equilibrium
 inline vapour_load load_at_top(run_point const& p, units::length diameter, boiling_curve const& curve) {

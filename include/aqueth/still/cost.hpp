@@ -9,10 +9,11 @@ namespace aqueth::inline AQUETH_ABI {
 /// Where the heat comes from, and what it costs. Money is a plain number in any currency.
 class [[nodiscard]] heat_source {
 public:
-    /// Electricity. Everything that the meter counts becomes heat; with an element in the pot all of it arrives.
+    /// Electricity. Everything that the meter counts becomes heat; with an element in the pot all of it
+    /// arrives.
     /// @param price_per_kilowatt_hour price, 0 or more
-    /// @param efficiency              share of it that heats the pot: 1 for an element inside, about 0.7 to 0.8
-    ///                                for a plate under the pot (common practice)
+    /// @param efficiency              share of it that heats the pot: 1 for an element inside, about 0.7 to
+    ///                                0.8 for a plate under the pot (common practice)
     /// @return the source
     /// @throws refusal if an argument is outside its range
     static heat_source electricity(double price_per_kilowatt_hour, double efficiency = 1.0) {
@@ -20,8 +21,8 @@ public:
     }
     /// Gas that is sold by its energy.
     /// @param price_per_kilowatt_hour price for each kWh of gas, 0 or more
-    /// @param efficiency              share of it that heats the pot; common practice for an open burner under
-    ///                                a pot is 0.3 to 0.5
+    /// @param efficiency              share of it that heats the pot; common practice for an open burner
+    ///                                under a pot is 0.3 to 0.5
     /// @return the source
     /// @throws refusal if an argument is outside its range
     static heat_source gas(double price_per_kilowatt_hour, double efficiency) {
@@ -29,8 +30,8 @@ public:
     }
     /// Gas in bottles, or another fuel that is sold by its mass.
     /// @param price_per_kilogram price, 0 or more
-    /// @param heating_value      heat of its combustion without that of the steam, on the supplier's sheet; propane
-    ///                           46.4 MJ/kg (from memory)
+    /// @param heating_value      heat of its combustion without that of the steam, on the supplier's sheet;
+    ///                           propane 46.4 MJ/kg (from memory)
     /// @param efficiency         as above
     /// @return the source
     /// @throws refusal if an argument is outside its range

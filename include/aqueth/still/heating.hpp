@@ -135,8 +135,8 @@ inline units::temperature temperature_in_the_pot(wash const& charge, vessel cons
 /// @param pot    the pot
 /// @param target temperature wanted, from that of the charge to 115 °C; its boiling temperature at most,
 ///               which is not checked here
-/// @param start  temperature of charge and pot, 0 °C or more; unless given that of the charge. A charge that is
-///               filled in hot: `temperature_in_the_pot`
+/// @param start  temperature of charge and pot, 0 °C or more; unless given that of the charge. A charge that
+///               is filled in hot: `temperature_in_the_pot`
 /// @return heat and time; nothing evaporates
 /// @throws refusal if the target is outside that range or out of reach of the pot's power
 /// @par Accuracy
@@ -211,8 +211,8 @@ inline heating heat_to_boiling(wash const& charge, vessel const& pot, units::tem
 /// @param charge     the wash, not empty
 /// @param pot        the pot
 /// @param pressure   absolute pressure, 5 to 170 kPa
-/// @param charged_at temperature with which the charge comes into a pot of the room's temperature, from 0 °C to
-///                   boiling; unless given, charge and pot have the charge's own temperature
+/// @param charged_at temperature with which the charge comes into a pot of the room's temperature, from 0 °C
+///                   to boiling; unless given, charge and pot have the charge's own temperature
 /// @return heat and time
 /// @throws refusal if an argument is outside its range or the pot's power too small
 /// @par Accuracy
@@ -229,8 +229,8 @@ inline heating heat_to_boil(wash const& charge, vessel const& pot, units::pressu
 /// @return volume of the boiling charge
 /// @throws refusal as `boiling_temperature`, or if the charge boils above 110 °C
 /// @par Accuracy
-/// As `density` at that temperature, 0.15 % at 100 °C. Extract is taken to expand as the liquid does: for 10 °P
-/// within 0.3 % (an estimate).
+/// As `density` at that temperature, 0.15 % at 100 °C. Extract is taken to expand as the liquid does: for 10
+/// °P within 0.3 % (an estimate).
 /// @par Source
 /// @ref source_hot_density
 inline units::volume volume_at_boil(wash const& charge, units::pressure pressure) {

@@ -84,7 +84,8 @@ inline constexpr double overfull = 1e-3;
 /// @param mixture  the equilibrium at the pressure of the day
 /// @param progress as for `distil`
 /// @return the run and its jars
-/// @throws refusal as `distil`; if the plan has cuts, the run would fill more than a thousand jars, or all of it
+/// @throws refusal as `distil`; if the plan has cuts, the run would fill more than a thousand jars, or all of
+///                 it
 ///         is foreshots
 /// @par Accuracy
 /// as `distil`; the jars and the residue add up to the charge

@@ -18,7 +18,8 @@
 #include <vector>
 
 /// @file
-/// Learning a still from its earlier runs. This header needs Eigen (3.4 or later), so `aqueth.hpp` leaves it out.
+/// Learning a still from its earlier runs. This header needs Eigen (3.4 or later), so `aqueth.hpp` leaves it
+/// out.
 
 namespace aqueth::inline AQUETH_ABI {
 
@@ -31,8 +32,8 @@ namespace aqueth::inline AQUETH_ABI {
 /// forecast by more than that, all uncertainties are multiplied by the ratio (type A). Intervals then use
 /// Student's t. Readings count as independent: an offset of a thermometer is not one more unknown. The doubt
 /// of the equilibrium is not included; learning again with `curve_with_vapour_shifted` shows its effect.
-/// @param known    the still with the figures that are known; its power does not count, and its unknown figures
-///                 are replaced. For an unknown plate efficiency it has plates
+/// @param known    the still with the figures that are known; its power does not count, and its unknown
+///                 figures are replaced. For an unknown plate efficiency it has plates
 /// @param logs     one or more, all of this still
 /// @param unknowns 1 to 5 different figures; the stages or the plate efficiency, not both
 /// @param u        standard uncertainties of the readings
@@ -41,15 +42,16 @@ namespace aqueth::inline AQUETH_ABI {
 ///                 and the best so far is returned without uncertainties
 /// @return the figures with their uncertainties and correlations, what the logs do not tell apart, and how
 ///         well logs and forecast agree
-/// @throws refusal if there is no log or no reading, an unknown occurs twice or has no column to belong to, an
-///         uncertainty is outside its range, times or volumes fall, a volume is beyond the charge, a row without
-///         a volume has no power, or `distil` refuses a run of the still
+/// @throws refusal if there is no log or no reading, an unknown occurs twice or has no column to belong to,
+///                 an
+///         uncertainty is outside its range, times or volumes fall, a volume is beyond the charge, a row
+///         without a volume has no power, or `distil` refuses a run of the still
 /// @par Accuracy
-/// Of the search: a hundredth of a standard uncertainty. Of the forecast: that of `distil`, interpolated between
-/// 150 states. The intervals hold the true value in 90 to 98 % of simulated runs.
+/// Of the search: a hundredth of a standard uncertainty. Of the forecast: that of `distil`, interpolated
+/// between 150 states. The intervals hold the true value in 90 to 98 % of simulated runs.
 /// @par Source
-/// Least squares after K. Levenberg, Quarterly of Applied Mathematics 2 (1944) 164 and D. Marquardt, Journal of
-/// the Society for Industrial and Applied Mathematics 11 (1963) 431 (from memory); types A and B as
+/// Least squares after K. Levenberg, Quarterly of Applied Mathematics 2 (1944) 164 and D. Marquardt, Journal
+/// of the Society for Industrial and Applied Mathematics 11 (1963) 431 (from memory); types A and B as
 /// `estimate_stages`
 template <boiling_mixture M, std::predicate<learning_progress> Progress>
 learned_still learn_still(still const& known, std::span<run_log const> logs,
@@ -73,7 +75,8 @@ learned_still learn_still(still const& known, std::span<run_log const> logs,
     return learn_still(known, logs, unknowns, u, mixture, [](learning_progress const&) { return true; });
 }
 
-// --- stages from single strengths ---------------------------------------------------------------------------
+// --- stages from single strengths
+// ---------------------------------------------------------------------------
 
 /// Effective stages of a still's column from earlier runs, for the next forecast. They have the least sum of
 /// squares of forecast less measured strength. Pot and neck do not count.

@@ -259,17 +259,18 @@ distillation distil_watched(wash const& charge, still const& s, run_plan const& 
 /// Without a column, with an insulated neck and without a head it is differential (simple) distillation, d ln
 /// n/dx = 1/(y - x) after Rayleigh. @ref distilling lists the limits of the model.
 ///
-/// Without holdup column, neck and head are in a steady state at every moment. That is a good model of a pot, and
-/// of a column that holds little beside its charge. Heat that a column loses on its way up may be counted as loss of
-/// the neck: a model that spreads it over the plates differs by 0.1 %.
+/// Without holdup column, neck and head are in a steady state at every moment. That is a good model of a pot,
+/// and of a column that holds little beside its charge. Heat that a column loses on its way up may be counted
+/// as loss of the neck: a model that spreads it over the plates differs by 0.1 %.
 ///
-/// With holdup the liquids on the plates and in the condenser have balances of their own. When the charge begins to
-/// boil, its first vapour fills them; a time at total reflux begins after that. So the distillate is weak at first and
-/// becomes stronger, and a condition on it waits until it has been stronger. Column and head hold constant moles:
-/// those of the distillate that the steady column would give at the start, in the volumes stated. A reflux that
-/// keeps a strength regulates the vapour at the head, to 1e-5 in its mole fraction. At the end they
-/// drain into the pot and belong to the residue. On a 25 L pot of 11 % vol, four plates with 60 mL each (1 % of the
-/// charge) give 5.5 % more volume above 80 % vol, about half of what they hold, and a first strength 1.0 % vol lower.
+/// With holdup the liquids on the plates and in the condenser have balances of their own. When the charge
+/// begins to boil, its first vapour fills them; a time at total reflux begins after that. So the distillate
+/// is weak at first and becomes stronger, and a condition on it waits until it has been stronger. Column and
+/// head hold constant moles: those of the distillate that the steady column would give at the start, in the
+/// volumes stated. A reflux that keeps a strength regulates the vapour at the head, to 1e-5 in its mole
+/// fraction. At the end they drain into the pot and belong to the residue. On a 25 L pot of 11 % vol, four
+/// plates with 60 mL each (1 % of the charge) give 5.5 % more volume above 80 % vol, about half of what they
+/// hold, and a first strength 1.0 % vol lower.
 /// @param charge   the wash, weaker than the azeotrope, at its temperature
 /// @param s        the still
 /// @param plan     cuts, ends and steps
@@ -277,17 +278,18 @@ distillation distil_watched(wash const& charge, still const& s, run_plan const& 
 /// @param progress callable: run_progress -> void; called after every step and every point
 /// @return fractions, residue, times, heat, balances and the points asked for
 /// @throws refusal if the charge is empty, holds no ethanol or more than the azeotrope; there are too
-///         many cuts, ends, steps or points; the power is not above the pot's heat loss, or would need more than a
-///         million hours to boil the charge away; the greatest reflux cannot keep a strength; more condenses above the
-///         column than it may, or less than is to be taken; holdup is more than half of the ethanol
-///         fills, or meets an enthalpy balance; a cut or an end
+///         many cuts, ends, steps or points; the power is not above the pot's heat loss, or would need more
+///         than a million hours to boil the charge away; the greatest reflux cannot keep a strength; more
+///         condenses above the column than it may, or less than is to be taken; holdup is more than half of
+///         the ethanol fills, or meets an enthalpy balance; a cut or an end
 ///         is already met at its start, or is not met when 2 % of the charge's moles are left (the bounds
 ///         give the reachable values)
 /// @par Accuracy
-/// Of the integration: 1e-8 in the strength of fractions, 2e-8 in what has been collected at a point. Of constant
-/// moles on the plates: up to 1.2 % of a volume above a strength, against plates that keep their volume. Of the
-/// equilibrium: `vapour_uncertainty`, 0.02 in the vapour's mole fraction over a wash and less over spirit; a
-/// `curve_with_vapour_shifted` shows its effect. Stages, heat loss and the pot's loss are the user's figures.
+/// Of the integration: 1e-8 in the strength of fractions, 2e-8 in what has been collected at a point. Of
+/// constant moles on the plates: up to 1.2 % of a volume above a strength, against plates that keep their
+/// volume. Of the equilibrium: `vapour_uncertainty`, 0.02 in the vapour's mole fraction over a wash and less
+/// over spirit; a `curve_with_vapour_shifted` shows its effect. Stages, heat loss and the pot's loss are the
+/// user's figures.
 /// @par Source
 /// @ref source_columns (Rayleigh; McCabe and Thiele; Hairer and Wanner)
 template <boiling_mixture M, std::invocable<run_progress> Progress>

@@ -344,9 +344,9 @@ private:
 /// @param text contents of the file (UTF-8)
 /// @return its rows
 /// @throws text_error with line and column if the text is no such table, a column has an unknown unit or
-///         occurs twice, a reading has no temperature, a row with readings has neither time nor volume, times or
-///         volumes fall, or a number is outside 0 to 1000 h, 0 to 100 % vol, 0 to 120 °C at the head, 0 to 150
-///         °C in the pot, -20 to 40 °C for readings
+///         occurs twice, a reading has no temperature, a row with readings has neither time nor volume, times
+///         or volumes fall, or a number is outside 0 to 1000 h, 0 to 100 % vol, 0 to 120 °C at the head, 0 to
+///         150 °C in the pot, -20 to 40 °C for readings
 /// @par Accuracy
 /// Of the readings: as `hydrometer`. Volumes are taken as volumes at 20 °C: 10 K change them by 1 %.
 /// @par Source

@@ -155,8 +155,8 @@ struct run_plan {
     std::vector<condition> ends;  ///< the run ends with the first of these that is met; 1 to 20
     int points = 0;               ///< states to record, evenly over the moles distilled; 0 or 2 to 100000
     units::temperature product_temperature = celsius(20.0);  ///< final temperature of fractions and residue
-    /// temperature with which the charge comes into a pot of the room's temperature, 0 °C to boiling; if empty,
-    /// both have the charge's own
+    /// temperature with which the charge comes into a pot of the room's temperature, 0 °C to boiling; if
+    /// empty, both have the charge's own
     std::optional<units::temperature> charged_at = std::nullopt;
     /// time at total reflux before anything is taken, 0 to 1000 h; only with a total condenser
     units::time start = units::time();

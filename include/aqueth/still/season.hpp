@@ -31,8 +31,8 @@ enum class destination {
     returned    ///< it goes into the charges of the next cycle
 };
 
-/// How a lot of wash is distilled twice: strips give low wines, spirit runs make hearts of them. What is returned
-/// joins the low wines of the next lot.
+/// How a lot of wash is distilled twice: strips give low wines, spirit runs make hearts of them. What is
+/// returned joins the low wines of the next lot.
 struct season_plan {
     static constexpr double greatest_loss = 0.2;  ///< greatest share that may be lost
     static constexpr int most_runs = 1000;        ///< greatest number of strips, and of spirit runs
@@ -44,8 +44,8 @@ struct season_plan {
     still spirit_still;                    ///< the still with low wines in it
     run_plan spirit_run;                   ///< its plan
     units::volume charge_of_a_spirit_run;  ///< most low wines that go into the pot, volume at 20 °C
-    /// where the fractions of a spirit run go, in their order. If empty: what the plan does not keep is discarded,
-    /// the last of several fractions is returned, the others are hearts.
+    /// where the fractions of a spirit run go, in their order. If empty: what the plan does not keep is
+    /// discarded, the last of several fractions is returned, the others are hearts.
     std::vector<destination> destinations = {};
     /// share of everything that runs off which is lost: evaporated, or left in hoses and vessels; 0 to 0.2
     double lost = 0.0;
@@ -160,14 +160,15 @@ inline parcel times(double factor, parcel const& p) { return p.with_mass(factor 
 
 /// Distils lot after lot of the same wash until one is like the one before.
 ///
-/// A lot is divided into equal strips. Their low wines and what the lot before returned are divided into equal
-/// charges of spirit runs. The number of spirit runs of a lot never falls below that of the lot before.
+/// A lot is divided into equal strips. Their low wines and what the lot before returned are divided into
+/// equal charges of spirit runs. The number of spirit runs of a lot never falls below that of the lot before.
 /// @param lot      all the wash of a lot, at its temperature
 /// @param plan     stills, runs and losses
 /// @param mixture  the equilibrium at the pressure of the day
 /// @param progress callable: season_progress -> void
 /// @return runs, hearts, yields, times and heat
-/// @throws refusal as `distil`; if a figure of the plan is outside its range, there are too many runs, or the lots
+/// @throws refusal as `distil`; if a figure of the plan is outside its range, there are too many runs, or the
+///                 lots
 ///         do not repeat themselves
 /// @par Accuracy
 /// as `distil`; the ledgers close to 1e-9. The last lot differs from the one before by 1e-11 of its ethanol.

@@ -5,9 +5,11 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <filesystem>
 #include <fstream>
 #include <string_view>
+#include <vector>
 
 namespace program {
 
@@ -51,9 +53,39 @@ std::string unfilled(std::string_view text) {
     return fmt::format(".nf\n{}\n.fi\n", plain(trimmed_text));
 }
 
+std::vector<std::string_view> lines_of(std::string_view text) {
+    std::vector<std::string_view> lines;
+    while (!text.empty()) {
+        auto const end = (std::min)(text.find('\n'), text.size());
+        lines.push_back(text.substr(0, end));
+        text.remove_prefix((std::min)(end + 1, text.size()));
+    }
+    return lines;
+}
+
+/// Text that is broken into lines anew. Indented lines, and those behind them, stay apart.
+std::string filled(std::string_view text) {
+    std::string result;
+    bool indented = false;
+    for (std::string_view const line : lines_of(text)) {
+        if (indented && !line.starts_with(' ')) result += ".br\n";
+        indented = line.starts_with(' ');
+        result += plain(line) + "\n";
+    }
+    return result;
+}
+
+/// Lines that are statements of their own.
+std::string apart(std::string_view text) {
+    std::string result;
+    for (std::string_view const line : lines_of(text)) result += ".br\n" + plain(line) + "\n";
+    return result;
+}
+
 /// The first line of a page. The section is 1, for commands.
 std::string title(std::string const& name) {
-    return fmt::format(".TH \"{}\" 1 \"\" \"aqueth {}\" \"aqueth\"\n", plain(name), aqueth::version);
+    return fmt::format(".TH \"{}\" 1 \"\" \"aqueth {}\" \"aqueth\"\n.nh\n.ad l\n", plain(name),
+                       aqueth::version);
 }
 
 std::string see_also(std::vector<std::string> const& pages) {
@@ -63,8 +95,13 @@ std::string see_also(std::vector<std::string> const& pages) {
     return text;
 }
 
-/// The cautions, a paragraph for each of their headings ("Fire. ...").
-std::string cautions() { return fmt::format(".SH CAUTIONS\n{}", unfilled(all_cautions)); }
+/// The cautions, a paragraph for each of their headings. Their other lines are indented.
+std::string cautions() {
+    std::string result = ".SH CAUTIONS\n";
+    for (std::string_view const line : lines_of(all_cautions))
+        result += (line.starts_with(' ') ? "" : ".PP\n") + plain(trimmed(line)) + "\n";
+    return result;
+}
 
 std::string page_of(task const& t) {
     about const& who = t.who();
@@ -84,16 +121,16 @@ std::string page_of(task const& t) {
         }
     }
     if (optional) text += ".RI [ options ]\n";
-    text += fmt::format(".SH DESCRIPTION\n{}", unfilled(who.purpose));
+    text += fmt::format(".SH DESCRIPTION\n{}", filled(who.purpose));
     text += ".SH OPTIONS\n";
     for (described_option const& o : d.options) {
         text += fmt::format(".TP\n.B {}{}{}\n", plain(o.name), o.type.empty() ? "" : " \\fI",
                             o.type.empty() ? "" : plain(o.type) + "\\fR");
         text += fmt::format("{}{}\n", plain(o.description), o.required ? " (required)" : "");
     }
-    text += fmt::format(".SH NOTES\n{}", unfilled(d.notes));
+    text += fmt::format(".SH NOTES\n{}", apart(d.notes));
     text += fmt::format(".SH EXAMPLE\n{}", unfilled(who.example));
-    text += fmt::format(".SH SOURCES\n{}", unfilled(in_words(who.sources)));
+    text += fmt::format(".SH SOURCES\n{}", filled(in_words(who.sources)));
     return text + cautions() + see_also({"aqueth"});
 }
 

@@ -34,8 +34,8 @@ bool is_brix(given const& g);
 /// A density at 20 °C: '992.1 kg/m3', '0.9921 g/cm3', '0.994 sg', or '-1.5 plato' of a saccharometer.
 units::mass_density read_density_at_20(given const& g);
 
-/// A gravity before fermentation: as a density at 20 °C, or '20 brix' of a refractometer, which then shows the
-/// sugar.
+/// A gravity before fermentation: as a density at 20 °C, or '20 brix' of a refractometer, which then shows
+/// the sugar.
 specific_gravity read_original_gravity(given const& g);
 
 /// Says what checks the density of a sweetened spirit, and what the doubt of the sugar's volume is worth.

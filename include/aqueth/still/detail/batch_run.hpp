@@ -584,7 +584,8 @@ private:
 };
 
 /// The course of a run: integrates to its end, and stores the steps, so that the state at any moment is
-/// available. `Batch` is a charged still, without or with holdup; its members say how moments follow each other.
+/// available. `Batch` is a charged still, without or with holdup; its members say how moments follow each
+/// other.
 template <class Batch>
 class batch_history {
 public:
@@ -627,8 +628,8 @@ public:
     /// the moment when the strength to keep was lost, if that happened
     std::optional<point> const& strength_lost() const { return lost_; }
 
-    /// Calls f for every step: with its depth and length, the still in it, and a callable: part of the step, 0 to
-    /// 1 -> point.
+    /// Calls f for every step: with its depth and length, the still in it, and a callable: part of the step,
+    /// 0 to 1 -> point.
     template <class F>
     void for_each_step(F const& f) const {
         for (taken_step const& s : steps_) {
@@ -788,8 +789,8 @@ private:
         }
         return p.seconds() - since.seconds();
     }
-    /// Whether a condition waits until it has not been met: while a column with holdup settles, the distillate
-    /// becomes stronger first.
+    /// Whether a condition waits until it has not been met: while a column with holdup settles, the
+    /// distillate becomes stronger first.
     bool settles(condition const& c, point const& since, point const& p) const {
         using watched = condition::watched;
         bool const of_head = c.what() == watched::distillate_strength ||

@@ -20,12 +20,13 @@
 #include <vector>
 
 /// @file
-/// A column whose plates and condenser hold liquid, over a pot that boils away. Plain numbers: moles, K, J, s.
+/// A column whose plates and condenser hold liquid, over a pot that boils away. Plain numbers: moles, K, J,
+/// s.
 
 namespace aqueth::inline AQUETH_ABI::detail {
 
-// The equations. Flows are in moles per mole of vapour that leaves the pot; equal moles condense and boil on a
-// plate.
+// The equations. Flows are in moles per mole of vapour that leaves the pot; equal moles condense and boil on
+// a plate.
 //
 //     w             moles of vapour that have left the pot; the independent variable
 //     n, m          moles of ethanol and water in the pot, and of ethanol alone; extract is not counted
@@ -56,8 +57,8 @@ namespace aqueth::inline AQUETH_ABI::detail {
 //            Uc dxc/dw = v (1 - s1) (1 - s2) (d2 - xc)       in the condenser
 //            dA/dw     = e xc                                collected
 // Moles.     dn/dw     = -e
-// Where a plate or the condenser holds nothing, U = 0, its balance is an equation without a derivative. Without
-// any holdup these are the equations of `batch_run.hpp`, with e dw = n du.
+// Where a plate or the condenser holds nothing, U = 0, its balance is an equation without a derivative.
+// Without any holdup these are the equations of `batch_run.hpp`, with e dw = n du.
 //
 // Heat, around pot, column and head, J per mole of vapour. All liquids boil.
 //     qn = v (H(yN) - s1 h(l1) - (1 - s1) H(d1))                                     taken out by the neck
@@ -66,19 +67,19 @@ namespace aqueth::inline AQUETH_ABI::detail {
 //     c  = (h(xc) - h(xc, Tc)) v / (qn + qp + qc)                       0 if the reflux boils
 //     (P - k (T - Tr)) dt/dw = (qn + qp + qc)/v + e h(xc) + d(n h(x0) + U1 h(x1) + ... + Uc h(xc))/dw
 //
-// A reflux that keeps the strength ds of the vapour d2 is a regulator with a narrow range b. With eR for the greatest
-// reflux ratio, and e for all that condenses without any,
+// A reflux that keeps the strength ds of the vapour d2 is a regulator with a narrow range b. With eR for the
+// greatest reflux ratio, and e for all that condenses without any,
 //     e = eR + ((1 - s1)(1 - s2) - eR) (d2 - ds) / b           between these two
-// If s1, s2 or v follow from heat they then have a lag w1: w1 ds1/dw = s1 that follows - s1. At once they would answer
-// to e, which answers to them.
+// If s1, s2 or v follow from heat they then have a lag w1: w1 ds1/dw = s1 that follows - s1. At once they
+// would answer to e, which answers to them.
 //
 // The start. The first vapour of the charge condenses and fills plates and condenser; its heat goes to the
 // condenser.
 //
-// Moles held. They are those of the distillate at the start, without holdup, in the volumes at 20 °C: the liquid
-// on the upper plates, where holdup matters most, is nearly distillate. A model whose plates keep their volume
-// gives 1.2 % less to 0.1 % more volume above 80 % vol (4 and 8 plates over charges of 11 to 40 % vol). With the
-// moles of the first vapour the volume would be 0.2 to 3 % above that model's.
+// Moles held. They are those of the distillate at the start, without holdup, in the volumes at 20 °C: the
+// liquid on the upper plates, where holdup matters most, is nearly distillate. A model whose plates keep
+// their volume gives 1.2 % less to 0.1 % more volume above 80 % vol (4 and 8 plates over charges of 11 to 40
+// % vol). With the moles of the first vapour the volume would be 0.2 to 3 % above that model's.
 
 /// Places of the unknowns of a run with holdup. Behind them come x1 to xN, xc and the flows s1, s2, v, e.
 namespace held {
@@ -121,8 +122,8 @@ struct head_flows {
     double returned() const { return condensed() - taken; }
 };
 
-/// The flows that a head wants. A head that keeps a strength takes more the stronger the vapour d2 is; then `taken`
-/// may be outside its limits.
+/// The flows that a head wants. A head that keeps a strength takes more the stronger the vapour d2 is; then
+/// `taken` may be outside its limits.
 struct wanted_flows {
     head_flows flows;
     double gain = 0.0;               ///< de/d(d2)
@@ -214,8 +215,8 @@ public:
         return moment_;
     }
 
-    /// Solves M (y - known) = reach g(y) by Newton's method, from the guess y. Its matrix has the derivatives of
-    /// the ethanol balances; the rest depends on them only weakly or not at all.
+    /// Solves M (y - known) = reach g(y) by Newton's method, from the guess y. Its matrix has the derivatives
+    /// of the ethanol balances; the rest depends on them only weakly or not at all.
     /// @return false if it does not converge
     template <class Rule>
     bool solve(double const* known, double reach, double* y, Rule const& rule, int most = 30) const {
@@ -260,7 +261,8 @@ public:
         }
         return false;
     }
-    /// Replaces errors e by (M - reach J)^-1 M e. The flows follow the liquids and have no errors of their own.
+    /// Replaces errors e by (M - reach J)^-1 M e. The flows follow the liquids and have no errors of their
+    /// own.
     void damp(double* e, double reach) const {
         for (std::size_t k = held::plates; k <= condenser(); ++k) e[k] *= moles(k - held::plates);
         solve_rows(reach, e + held::ethanol);
@@ -417,8 +419,8 @@ private:
         }
         return change;
     }
-    /// How the distillate taken follows a change of yN that it does not cause; its own effect on yN is in it. The
-    /// changes of the liquids by it are in s_ then.
+    /// How the distillate taken follows a change of yN that it does not cause; its own effect on yN is in it.
+    /// The changes of the liquids by it are in s_ then.
     double gain_of_taken(double reach) const {
         for (std::size_t i = 0; i <= number_; ++i) s_[i] = reach * by_taken_[i];
         s_[number_ + 1] = 0.0;
@@ -433,9 +435,9 @@ private:
             change = (1.0 - liquid_.efficiency[i - 1]) * change + slope_[i] * c[i];
         return change;
     }
-    /// Solves (M - reach J) c = r for the changes c of m, x1 ... xN, xc, at the last moment. Each row contains
-    /// only neighbours. Going up, every change is written as a + b c, where c is the change of phi x of the
-    /// plate above, not known yet.
+    /// Solves (M - reach J) c = r for the changes c of m, x1 ... xN, xc, at the last moment. Each row
+    /// contains only neighbours. Going up, every change is written as a + b c, where c is the change of phi x
+    /// of the plate above, not known yet.
     /// @param r from m on; receives the changes
     void solve_rows(double reach, double* r) const {
         double const phi = 1.0 - moment_.flows.taken;
@@ -536,8 +538,8 @@ public:
     /// flows to begin a search with
     head_flows const& first() const { return first_; }
 
-    /// A head that keeps a strength takes more the stronger the top vapour is, from what the greatest reflux leaves
-    /// at that strength to all of it beyond this range, as a regulator of the head's temperature does.
+    /// A head that keeps a strength takes more the stronger the top vapour is, from what the greatest reflux
+    /// leaves at that strength to all of it beyond this range, as a regulator of the head's temperature does.
     static constexpr double band = 1e-5;
     /// where in that range the vapour is: below 0 the strength is not kept
     double margin(column_moment const& m) const { return (m.top - kept_) / band; }
@@ -587,8 +589,8 @@ private:
     head_flows first_;
 };
 
-/// A charged still with holdup, from one step of the plan to the next: moments of its run and steps between them,
-/// for `batch_history`.
+/// A charged still with holdup, from one step of the plan to the next: moments of its run and steps between
+/// them, for `batch_history`.
 template <boiling_mixture M>
 class held_still {
 public:
@@ -613,8 +615,8 @@ public:
         scale_[held::collected] = scale_[held::ethanol] = all * steady_.x();
         scale_[held::seconds] = heat / s.pot.power.value();
         for (std::size_t k = held::plates; k <= column_.condenser(); ++k) scale_[k] = strongest;
-        // A step may err by 1e-8 of the amounts of ethanol; the tests show that 1e-8 of what is reported comes of
-        // it.
+        // A step may err by 1e-8 of the amounts of ethanol; the tests show that 1e-8 of what is reported
+        // comes of it.
         for (std::size_t k = held::ethanol; k <= column_.condenser(); ++k) scale_[k] *= 10.0;
         scale_[held::collected] *= 10.0;
     }
@@ -699,8 +701,8 @@ public:
         y[column_.flows() + 2] = 1.0;
         return {0.0, moles(), 0.0, std::move(y), {}, 0};
     }
-    /// the moment when distillate begins to be taken: plates and condenser have been filled, and so many seconds
-    /// at total reflux have passed
+    /// the moment when distillate begins to be taken: plates and condenser have been filled, and so many
+    /// seconds at total reflux have passed
     /// @param record callable: (point const& from, double length, integration_step const&), told every step
     template <class Record>
     point begin(double seconds, Record const& record) const {
@@ -824,7 +826,8 @@ private:
         double const at_once = 1e-12;
         std::vector<double> known = y;
         if (column.solve(known.data(), at_once, y.data(), rule, 100)) return y;
-        // From too far for Newton's method: liquids that hold next to nothing go there in the course of a time.
+        // From too far for Newton's method: liquids that hold next to nothing go there in the course of a
+        // time.
         y = known;
         for (double pace = 1e-3; pace < 1e12; pace *= 3.0) {
             held_column<M> const eased = column.holding_at_least(at_once / pace);

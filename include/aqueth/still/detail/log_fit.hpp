@@ -26,8 +26,8 @@
 #include <vector>
 
 /// @file
-/// The fit of a still to its logs. The only header that needs Eigen (3.4 or later), beside `learning.hpp`, which
-/// includes it.
+/// The fit of a still to its logs. The only header that needs Eigen (3.4 or later), beside `learning.hpp`,
+/// which includes it.
 
 namespace aqueth::inline AQUETH_ABI::detail {
 
