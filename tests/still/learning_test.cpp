@@ -164,8 +164,8 @@ TEST(Learning, IntervalsHoldTheTruthOfAColumn) {
     }
 }
 
-// Liquid on the plates, from a log of a run with holdup; the column takes three minutes to fill, and times count
-// from the first distillate.
+// Liquid on the plates, from a log of a run with holdup; the column takes three minutes to fill, and times
+// count from the first distillate.
 TEST(Learning, FindsTheHoldup) {
     still s = teaching_still();
     s.neck = neck::insulated();
