@@ -50,7 +50,7 @@ void run(session& s) {
         s.option("--volume", "VOLUME", "with --target: volume wanted (default: as much as possible)");
     given const& mixture_at = s.option("--mixture-temperature", "TEMP",
                                        "temperature at which the product is measured", "20 C", "60 F");
-    s.carry_on({{given_lots, "--lot", figure::whole_lot}});
+    s.carry_on({{given_lots, "--lot", carried::whole_lot}});
     given const& water_at =
         s.option("--water-temperature", "TEMP",
                  "temperature of water, if the lots are too strong or too little", "20 C", "60 F");

@@ -54,9 +54,9 @@ void run(session& s) {
         s.option("--amount", "AMOUNT", "amount of liquid, to compute the heat up to the boil");
     given const& temperature =
         s.option("--temperature", "TEMP", "with --amount: temperature of the cold liquid", "20 C", "60 F");
-    s.carry_on({{liquid, figure::strength, {vapour}},
-                {amount, figure::weighed, {vapour}},
-                fillable(temperature, figure::temperature).beside(amount)});
+    s.carry_on({{liquid, carried::strength, {vapour}},
+                {amount, carried::weighed, {vapour}},
+                fillable(temperature, carried::temperature).beside(amount)});
     s.offer_us_units();
     s.parse();
     if (liquid.present == vapour.present) throw bad_input("give either --strength or --vapour");

@@ -504,9 +504,9 @@ void run(session& s) {
     given const& rule = s.option("--filling", "RULE", "eu (label at 20 C) or us (label at 60 F)", "eu", "us");
     given const& wanted_confidence = s.option("--confidence", "SHARE", "probability wanted", "95 %");
     bool const& list = s.flag("--laws", "list the tolerances and exit");
-    s.carry_on({{label, figure::strength},
-                {readings, "--measured", figure::measured_strength},
-                fillable(bottle, figure::label_volume).beside(contents)});
+    s.carry_on({{label, carried::strength},
+                {readings, "--measured", carried::measured_strength},
+                fillable(bottle, carried::label_volume).beside(contents)});
     s.offer_us_units();
     s.explain("Spirits labels are metric in the United States too: contents in mL, strengths in % vol.\n"
               "An expanded uncertainty of 0.2 with k = 2 is a standard uncertainty of 0.1.");

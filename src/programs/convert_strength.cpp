@@ -148,7 +148,7 @@ void run(session& s) {
     given const& at = s.option("--temperature", "TEMP",
                                "with --all, --json or --csv: temperature of the densities", "20 C");
     bool const& all = s.flag("--all", "print every basis, densities and specific gravities");
-    s.carry_on({{from, figure::strength, {old, must}}});
+    s.carry_on({{from, carried::strength, {old, must}}});
     s.offer_us_units();
     s.offer_csv();
     s.parse();

@@ -73,7 +73,7 @@ void run(session& s) {
     given const& at =
         s.required("--temperature", "TEMP", "temperature of the liquid, with the instrument in it");
     instrument const options = s.instrument_options();
-    s.carry_on({{truth, figure::strength, {reading}}, {at, figure::temperature}});
+    s.carry_on({{truth, carried::strength, {reading}}, {at, carried::temperature}});
     auto const picture = picture_options::offer(s, "corrections of the instrument at other temperatures");
     s.offer_us_units();
     s.parse();

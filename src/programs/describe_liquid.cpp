@@ -60,7 +60,7 @@ void run(session& s) {
     given const& margin =
         s.option("--margin", "DIFFERENCE",
                  "how far below its lower flammable limit a vapour still counts as close to it", "15 K");
-    s.carry_on({{of, figure::strength}, {at, figure::temperature}});
+    s.carry_on({{of, carried::strength}, {at, carried::temperature}});
     s.offer_us_units();
     s.parse();
 

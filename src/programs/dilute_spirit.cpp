@@ -297,9 +297,9 @@ void bring_to(Target target, task& t) {
 
 void run(session& s) {
     task t{s};
-    s.carry_on({{t.amount, figure::weighed, {t.make}},
-                {t.strength, figure::strength, {t.reading}},
-                {t.temperature, figure::temperature}});
+    s.carry_on({{t.amount, carried::weighed, {t.make}},
+                {t.strength, carried::strength, {t.reading}},
+                {t.temperature, carried::temperature}});
     s.offer_us_units();
     s.parse();
     t.check();

@@ -27,7 +27,7 @@ void run(session& s) {
     given const& rule =
         s.option("--filling", "RULE", "rule for the label: eu (volume at 20 C) or us (60 F)", "eu", "us");
     s.carry_on(
-        {{how_much, figure::weighed}, {strength, figure::strength}, {temperature, figure::temperature}});
+        {{how_much, carried::weighed}, {strength, carried::strength}, {temperature, carried::temperature}});
     s.offer_us_units();
     s.parse();
 

@@ -189,7 +189,7 @@ void run(session& s) {
         s.option("--confidence", "SHARE", "coverage probability", "95 %"),
         s.instrument_options()};
     s.explain("Distil slowly and cool well: what evaporates is lost. Open flames do not belong near spirit.");
-    s.carry_on({{o.sugar, figure::sugar, {o.sample}}});
+    s.carry_on({{o.sugar, carried::sugar, {o.sample}}});
     s.parse();
     if (o.sugar.present == o.sample.present && !o.sample.present)
         throw bad_input("give --sugar, or --sample");

@@ -333,9 +333,9 @@ void run(session& s) {
     given const& draws = s.option("--draws", "NUMBER", "number of random draws for the check", "100000");
     bool const& list = s.flag("--instruments", "list the classes of instruments and exit");
     s.explain("Limits of error are plus or minus; every error between them counts as equally likely.");
-    s.carry_on({{shown, "--reading", figure::reading},
-                {at, figure::temperature},
-                fillable(how_much, figure::weighed).beside(target)});
+    s.carry_on({{shown, "--reading", carried::reading},
+                {at, carried::temperature},
+                fillable(how_much, carried::weighed).beside(target)});
     s.offer_us_units();
     s.offer_csv();
     s.parse();

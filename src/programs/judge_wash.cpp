@@ -145,7 +145,7 @@ void run(session& s) {
     s.explain("Gravities: sg (20/20 C in vacuo) or plato, read on a hydrometer or a saccharometer; brix, "
               "read on a\n"
               "refractometer at 20 C. Alcohol bends light too, which is taken into account.");
-    s.carry_on({{volume, figure::volume}});
+    s.carry_on({{volume, carried::volume}});
     s.offer_us_units();
     s.parse();
 

@@ -99,7 +99,8 @@ void run(session& s) {
     s.explain("A loss is the part of the ethanol, or of the water, that is in the cask. 'ethanol legal "
               "spirits' takes\n"
               "the limit of French law. A negative loss of water is a gain.");
-    s.carry_on({{amount_text, figure::weighed, {}}, {strength, figure::strength}, {at, figure::temperature}});
+    s.carry_on(
+        {{amount_text, carried::weighed, {}}, {strength, carried::strength}, {at, carried::temperature}});
     s.offer_us_units();
     s.parse();
     if (law) return list_limits(s);

@@ -292,9 +292,9 @@ void run(session& s) {
         s.option("--gravity-error", "ERROR", "limits of error of the density", "0.5 kg/m3"),
         s.option("--confidence", "SHARE", "coverage probability", "95 %")};
     s.explain("All readings are for 20 C: no index at another temperature could be read in a source.");
-    s.carry_on({{o.strength, figure::strength, {o.reading}},
-                fillable(o.sugar, figure::sugar).beside(o.strength),
-                fillable(o.original, figure::original_gravity).beside(o.reading)});
+    s.carry_on({{o.strength, carried::strength, {o.reading}},
+                fillable(o.sugar, carried::sugar).beside(o.strength),
+                fillable(o.original, carried::original_gravity).beside(o.reading)});
     s.parse();
     if (o.reading.present == o.strength.present) throw bad_input("give either --reading or --strength");
     if (o.strength.present) return predict(s, o);

@@ -24,7 +24,7 @@ answer low_wines blend_lots --from strip.json#strip --from strip.json#strip --fr
 # The spirit run, under the column as an earlier run showed it.
 answer column learn_still --run '25 L, 11 %vol, 100 mL, 1.8 L, 88 %vol' --reflux 3 --heat-loss '5 %'
 answer spirit forecast_run "${spirit_run[@]}" --cuts 'distillate 80 %vol' --draw spirit.svg
-answer jars fill_jars "${spirit_run[@]}" --jar '500 mL' --draw jars.svg
+answer jars fill_jars "${spirit_run[@]}" --jar '400 mL' --draw jars.svg
 
 # The hearts become bottles; the stem, read in the vat on the next day, is held against the label.
 answer vat dilute_spirit --from spirit.json#hearts --target '43 %vol' --portions 2

@@ -50,7 +50,8 @@ void run(session& s) {
     given const& kind =
         s.option("--kind", "SUGAR", "sucrose, glucose, fructose or 'invert sugar'", "sucrose");
     s.explain("Sugar is without water of crystallization. Nothing is said about freezing or boiling.");
-    s.carry_on({{amount, figure::weighed, {make}}, {strength, figure::strength}, {at, figure::temperature}});
+    s.carry_on(
+        {{amount, carried::weighed, {make}}, {strength, carried::strength}, {at, carried::temperature}});
     s.parse();
     if (amount.present == make.present) throw bad_input("give either --amount or --make");
 

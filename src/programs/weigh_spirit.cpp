@@ -99,7 +99,7 @@ void run(session& s) {
     given const& wanted_confidence = s.option("--confidence", "SHARE", "probability of the interval", "95 %");
     given const& draws_text = s.option("--draws", "NUMBER", "number of random draws for the check", "100000");
     s.explain("Limits of error are plus or minus; every error between them counts as equally likely.");
-    s.carry_on({fillable(strength_text, figure::strength).beside(gross)});
+    s.carry_on({fillable(strength_text, carried::strength).beside(gross)});
     s.offer_us_units();
     s.parse();
 

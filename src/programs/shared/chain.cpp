@@ -149,13 +149,13 @@ std::optional<std::string> with_unit(library const& data, char const* key, char 
 /// The figure as an option takes it.
 std::optional<std::string> figure_of(answer_read const& answer, lot_found const* lot,
                                      fillable const& target) {
-    if (target.what == figure::of_the_still) {
+    if (target.what == carried::of_the_still) {
         auto const still = answer.data.find("still");
         if (still == answer.data.end() || !still->is_object()) return std::nullopt;
         std::string const value = text_in(*still, target.option->name.substr(2).c_str());
         return value.empty() ? std::nullopt : std::optional(value);
     }
-    if (target.what == figure::label_volume) return with_unit(answer.data, "label_volume_L", "L");
+    if (target.what == carried::label_volume) return with_unit(answer.data, "label_volume_L", "L");
     if (!lot) return std::nullopt;
     library const& data = *lot->data;
     auto const amount = [&] {
@@ -165,42 +165,42 @@ std::optional<std::string> figure_of(answer_read const& answer, lot_found const*
     auto const strength = with_unit(data, strength_key, "%vol");
     auto const temperature = with_unit(data, "temperature_C", "C");
     switch (target.what) {
-    case figure::weighed: return amount();
-    case figure::volume: return with_unit(data, "volume_L", "L");
-    case figure::strength: return strength;
-    case figure::measured_strength: return data.contains("reading") ? strength : std::nullopt;
-    case figure::temperature: return temperature;
-    case figure::extract: {
+    case carried::weighed: return amount();
+    case carried::volume: return with_unit(data, "volume_L", "L");
+    case carried::strength: return strength;
+    case carried::measured_strength: return data.contains("reading") ? strength : std::nullopt;
+    case carried::temperature: return temperature;
+    case carried::extract: {
         auto const real = with_unit(data, "real_extract_P", "plato");
         return real ? real : with_unit(data, "extract_P", "plato");
     }
-    case figure::sugar: return with_unit(data, "sugar_g_L_20C", "g/L");
-    case figure::original_gravity: return with_unit(data, "original_gravity_20_20C", "sg");
-    case figure::reading: {
+    case carried::sugar: return with_unit(data, "sugar_g_L_20C", "g/L");
+    case carried::original_gravity: return with_unit(data, "original_gravity_20_20C", "sg");
+    case carried::reading: {
         std::string const unit = text_in(data, "reading_unit");
         return unit.empty() ? std::nullopt : with_unit(data, "reading", unit.c_str());
     }
-    case figure::whole_lot: {
+    case carried::whole_lot: {
         auto const how_much = amount();
         if (!how_much || !strength || !temperature) return std::nullopt;
         return fmt::format("{}, {}, {}", *how_much, *strength, *temperature);
     }
-    case figure::label_volume:
-    case figure::of_the_still: break;
+    case carried::label_volume:
+    case carried::of_the_still: break;
     }
     return std::nullopt;
 }
 
 /// Refuses a wash or a liqueur where dissolved solids would be forgotten.
 void refuse_solids(given const& from, library const& data, std::vector<fillable> const& options) {
-    auto const solids = [&](char const* key, std::initializer_list<figure> taken_by) {
+    auto const solids = [&](char const* key, std::initializer_list<carried> taken_by) {
         bool const taken = std::any_of(options.begin(), options.end(), [&](fillable const& each) {
             return std::find(taken_by.begin(), taken_by.end(), each.what) != taken_by.end();
         });
         return number_in(data, key).value_or(0.0) > 0.0 && !taken;
     };
-    if (solids("real_extract_P", {figure::extract}) || solids("extract_P", {figure::extract}) ||
-        solids("sugar_g_L_20C", {figure::sugar})) {
+    if (solids("real_extract_P", {carried::extract}) || solids("extract_P", {carried::extract}) ||
+        solids("sugar_g_L_20C", {carried::sugar})) {
         refuse(from, "the lot has extract or sugar, which this task does not take into account");
     }
 }
@@ -219,7 +219,7 @@ std::vector<taken_figure> figures_from(std::vector<given> const& from, std::vect
         bool const filled_before = std::any_of(taken.begin(), taken.end(), [&](taken_figure const& t) {
             return each.list && t.target.list == each.list;
         });
-        if (each.what != figure::whole_lot && (given_before || filled_before)) return false;
+        if (each.what != carried::whole_lot && (given_before || filled_before)) return false;
         return std::none_of(each.instead.begin(), each.instead.end(), has_value) &&
                (!each.companion || has_value(each.companion)) &&
                (!each.companions || !each.companions->empty());
@@ -232,7 +232,7 @@ std::vector<taken_figure> figures_from(std::vector<given> const& from, std::vect
         answer_read answer = read_answer(each);
         collect_lots(answer.data, "", 0, answer.lots);
         bool const wants_lot = std::any_of(options.begin(), options.end(), [](fillable const& o) {
-            return o.what != figure::of_the_still && o.what != figure::label_volume;
+            return o.what != carried::of_the_still && o.what != carried::label_volume;
         });
         bool const is_still = answer.data.contains("still") && answer.lot.empty();
         lot_found const* const lot = wants_lot && !is_still ? lot_meant(each, answer) : nullptr;
@@ -242,7 +242,7 @@ std::vector<taken_figure> figures_from(std::vector<given> const& from, std::vect
             if (!value) continue;
             holds_any = true;
             if (!is_open(option)) continue;
-            if (option.what == figure::weighed || option.what == figure::whole_lot)
+            if (option.what == carried::weighed || option.what == carried::whole_lot)
                 refuse_solids(each, *lot->data, options);
             fills_any = true;
             taken.push_back({option, option.option ? option.option->name : option.name, *value,

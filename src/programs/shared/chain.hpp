@@ -19,7 +19,7 @@ namespace program {
 inline constexpr char const* answer_schema = "urn:aqueth:answers:1";
 
 /// What an option can take from an earlier answer.
-enum class figure {
+enum class carried {
     weighed,            ///< of a lot, as its balance indication: it does not depend on the temperature
     volume,             ///< of a lot
     strength,           ///< of a lot or a reading
@@ -39,10 +39,10 @@ struct fillable {
     using others = std::initializer_list<std::reference_wrapper<given const>>;
 
     /// @param instead options that take its place: if one of them was given, it stays empty
-    fillable(given const& option_, figure what_, others instead_ = {}) : option(&option_), what(what_) {
+    fillable(given const& option_, carried what_, others instead_ = {}) : option(&option_), what(what_) {
         for (given const& each : instead_) instead.push_back(&each);
     }
-    fillable(std::vector<given> const& list_, char const* name_, figure what_)
+    fillable(std::vector<given> const& list_, char const* name_, carried what_)
         : list(&list_), name(name_), what(what_) {}
     /// The same option, which is filled only if the other one has a value.
     fillable beside(given const& other) const {
@@ -60,7 +60,7 @@ struct fillable {
     given const* option = nullptr;             ///< either an option
     std::vector<given> const* list = nullptr;  ///< or a repeatable one,
     std::string name;                          ///< which has this name
-    figure what;
+    carried what;
     std::vector<given const*> instead;
     given const* companion = nullptr;
     std::vector<given> const* companions = nullptr;

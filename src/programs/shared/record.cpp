@@ -123,7 +123,7 @@ void record_file::append(record_entry const& entry) {
     std::string text = in_markdown(entry, now());
     bool const is_new = fstat(descriptor_, &before) == 0 && before.st_size == 0;
     text.insert(0, is_new ? "# Record\n\n" : "\n");
-    ssize_t const written = write(descriptor_, text.data(), text.size());
+    ssize_t const written = ::write(descriptor_, text.data(), text.size());
     if (written == static_cast<ssize_t>(text.size()) && fsync(descriptor_) == 0) {
         written_ = true;
         return;

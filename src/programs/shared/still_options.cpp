@@ -117,7 +117,7 @@ still_options still_options::offer(session& s) {
                                     "water as 'FLOW, TEMP in, TEMP out'");
     given const& head_holds =
         s.option("--head-holds", "VOLUME", "liquid in condenser and reflux line", "0 mL");
-    constexpr figure learned = figure::of_the_still;
+    constexpr carried learned = carried::of_the_still;
     s.carry_on({{loss, learned},
                 {stages, learned, {plates, packing}},
                 {plates, learned, {stages, packing}},

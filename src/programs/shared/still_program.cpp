@@ -91,7 +91,8 @@ charge_options charge_options::offer(session& s, char const* name, char const* d
     given const& e = s.option("--extract", "EXTRACT", "real extract of the charge, 'N plato'", "0 plato");
     given const& t =
         s.option("--temperature", "TEMP", "temperature of the charge before heating", "20 C", "60 F");
-    s.carry_on({{a, figure::weighed}, {q, figure::strength}, {e, figure::extract}, {t, figure::temperature}});
+    s.carry_on(
+        {{a, carried::weighed}, {q, carried::strength}, {e, carried::extract}, {t, carried::temperature}});
     return {a, q, e, t};
 }
 
