@@ -486,7 +486,9 @@ description session::describe(std::function<void(session&)> const& body) {
     for (CLI::Option const* each : app_->get_options()) {
         bool const takes_value = each->get_items_expected_max() > 0;
         d.options.push_back({each->get_name(), takes_value ? each->get_type_name() : "",
-                             each->get_description(), each->get_required()});
+                             each->get_description(), each->get_required(), ""});
+        for (given const& g : options_)
+            if (g.name == each->get_name()) d.options.back().standard = g.text;
     }
     return d;
 }
