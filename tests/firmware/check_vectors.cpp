@@ -79,14 +79,16 @@ bool same(char const* a, char const* b) {
 }
 
 // Vectors are in double. In float a result may differ by 2e-4 (of 1, or of the result if that is larger):
-// differences of masses and heats lose digits. A bound is a result too.
+// differences of masses and heats lose digits. A bound is a result too. What solves for alcohol and sugar at once divides
+// small differences of densities: its results may differ by 2e-3.
 constexpr bool single = sizeof(number) == sizeof(float);
 
 bool good(vector const& v, outcome const& found) {
     // the one limit that only float has
     if (single && found.status.limit == limit::bottles_counted_in_single_precision) return v.answered;
     if (found.status.ok != v.answered) return false;
-    double const tolerance = single ? 2e-4 : 1e-9;
+    bool const both = same(v.function, "sweeten") || same(v.function, "wash_from_original_gravity_and_brix");
+    double const tolerance = single ? (both ? 2e-3 : 2e-4) : 1e-9;
     if (!v.answered)
         return c::code_of(found.status.argument) == static_cast<int>(v.expected[0]) &&
                c::code_of(found.status.limit) == static_cast<int>(v.expected[1]) &&
