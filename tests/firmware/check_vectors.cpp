@@ -79,8 +79,8 @@ bool same(char const* a, char const* b) {
 }
 
 // Vectors are in double. In float a result may differ by 2e-4 (of 1, or of the result if that is larger):
-// differences of masses and heats lose digits. A bound is a result too. What solves for alcohol and sugar at once divides
-// small differences of densities: its results may differ by 2e-3.
+// differences of masses and heats lose digits. A bound is a result too. What solves for alcohol and sugar at
+// once divides small differences of densities: its results may differ by 2e-3.
 constexpr bool single = sizeof(number) == sizeof(float);
 
 bool good(vector const& v, outcome const& found) {
