@@ -206,10 +206,7 @@ void run(session& s) {
     surroundings const air = s.surroundings_options();
     given const& picture = s.option("--draw", "FILE", "bar chart, drawn with gnuplot; its name ends in .svg");
     bool const& replace = s.flag("--replace", "overwrite an existing picture");
-    s.explain(
-        "Powers: W, kW. Heat capacity: J/K, kJ/K; heat loss: W/K. Heights: m, cm, mm, ft. Times: s, min, "
-        "h.");
-    s.explain(conditions_explained);
+    s.explain(runs_explained);
     s.offer_us_units();
     s.offer_csv();
     s.parse();

@@ -372,10 +372,7 @@ void run(session& s) {
     given const& picture =
         s.option("--draw", "FILE", "picture file, drawn with gnuplot; its name ends in .svg");
     bool const& replace = s.flag("--replace", "overwrite an existing picture");
-    s.explain(
-        "Powers: W, kW. Heat capacity: J/K, kJ/K; heat loss: W/K. Heights: m, cm, mm, ft. Times: s, min, "
-        "h.");
-    s.explain(conditions_explained);
+    s.explain(runs_explained);
     s.explain("A neck that loses heat, and a partial condenser, condense a part of the vapour, which runs "
               "back. Of the\n"
               "rest, a total condenser returns --reflux.");
