@@ -17,7 +17,7 @@ common='-std=c++20 -Iinclude -Wall -Wextra -Werror'
 # Macros of these names come from a well-known system header. Here they are defined behind all headers of others that
 # ours include, so that they can only hurt ours. (Formats are included only where there are any.)
 {
-    grep --no-filename '^#include <' -r include "$source" | grep --invert-match -e '<aqueth/' -e '<format>' -e '<fmt/' | sort --unique
+    grep --no-filename '^#include <' -r include "$source" | grep --invert-match -e '<aqueth/' -e '<format>' -e '<fmt/' -e '<Eigen/' | sort --unique
     echo '#define min(a, b) (((a) < (b)) ? (a) : (b))'
     echo '#define max(a, b) (((a) > (b)) ? (a) : (b))'
 } >"$work/macros.hpp"

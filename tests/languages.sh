@@ -38,7 +38,7 @@ if [[ -f $build/src/sqlite/aqueth_sqlite.so ]]; then
     size=$(($(stat -c %s "$build/src/sqlite/aqueth_sqlite.so") / 1000))
     row "SQLite $(sqlite3 --version | cut -d' ' -f1)" "$version" "$size" "$call" "-" "$(asked '^sqlite[.]vectors$')"
 fi
-if ctest --test-dir "$build" --show-only | grep -q 'firmware[.]vectors_double'; then
+if grep -q 'firmware[.]vectors_double' < <(ctest --test-dir "$build" --show-only); then
     size=$(awk '$1 == "double" && $2 == "-O2" && $3 == "table" { printf "%.0f", $4 / 1000 }' docs/firmware_report.txt)
     count=$(awk '$1 == "double" && $2 == "-O2" && $3 == "table" { print $7 }' docs/firmware_report.txt)
     row "C++ on a Cortex-M4F, double" "$version" "$size" "$count*" "-" "$(asked '^firmware[.]vectors_double$')"

@@ -87,7 +87,7 @@ inline brix brix_of(refractive_index index) {
 /// At 20 °C, whatever its temperature.
 /// @par Accuracy
 /// Root mean square 0.00005 for ethanol and 0.00004 for sugars against the handbook, whose last digit is
-/// 0.0001. That ethanol and sugar do not change each other's refraction is an assumption.
+/// 0.0001. The model assumes that ethanol and sugar do not change each other's refraction.
 /// @par Source
 /// @ref source_refraction
 /// @{

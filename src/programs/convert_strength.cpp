@@ -75,19 +75,23 @@ std::vector<line> every_basis(mass_fraction w, units::temperature t) {
 }
 
 /// A number and the name behind it, in small letters.
-number_and_unit read_degrees(given const& g, char const* scales) {
-    number_and_unit q = read_quantity(g, g.text, {"degrees of a scale", scales});
-    q.unit = squeezed(q.unit);
-    return q;
+struct number_and_scale {
+    double number;
+    std::string scale;
+};
+
+number_and_scale read_degrees(given const& g, char const* scales) {
+    number_and_unit const q = read_quantity(g, g.text, {"degrees of a scale", scales});
+    return {q.number, squeezed(q.unit)};
 }
 
 /// The spirit behind degrees of an old hydrometer.
 mass_fraction read_old_degrees(given const& g) {
     constexpr char const* scales = "UK proof, or Baume (lighter than water)";
-    number_and_unit const q = read_degrees(g, scales);
+    number_and_scale const q = read_degrees(g, scales);
     return on_behalf_of(g, [&] {
-        if (q.unit == "ukproof" || q.unit == "sikes") return by_uk_proof(q.number);
-        if (q.unit != "baume") refuse(g, fmt::format("expected degrees of {}", scales));
+        if (q.scale == "ukproof" || q.scale == "sikes") return by_uk_proof(q.number);
+        if (q.scale != "baume") refuse(g, fmt::format("expected degrees of {}", scales));
         return mass_fraction_from_specific_gravity(gravity_on(trade_scale::baume_below, q.number),
                                                    {fahrenheit(60), fahrenheit(60)});
     });
@@ -96,13 +100,13 @@ mass_fraction read_old_degrees(given const& g) {
 /// A must or a wort on every scale that counts its sugar.
 void convert_must(session& s, given const& must) {
     constexpr char const* scales = "Oechsle, KMW, Baume, Plato, Balling or sg";
-    number_and_unit const q = read_degrees(must, scales);
+    number_and_scale const q = read_degrees(must, scales);
     specific_gravity const gravity = on_behalf_of(must, [&] {
-        if (q.unit == "oechsle") return gravity_on(trade_scale::oechsle, q.number);
-        if (q.unit == "kmw" || q.unit == "babo") return gravity_on(trade_scale::kmw, q.number);
-        if (q.unit == "plato" || q.unit == "balling") return specific_gravity_of(extract(q.number));
-        if (q.unit == "sg") return specific_gravity(q.number);
-        if (q.unit != "baume") refuse(must, fmt::format("expected degrees of {}", scales));
+        if (q.scale == "oechsle") return gravity_on(trade_scale::oechsle, q.number);
+        if (q.scale == "kmw" || q.scale == "babo") return gravity_on(trade_scale::kmw, q.number);
+        if (q.scale == "plato" || q.scale == "balling") return specific_gravity_of(extract(q.number));
+        if (q.scale == "sg") return specific_gravity(q.number);
+        if (q.scale != "baume") refuse(must, fmt::format("expected degrees of {}", scales));
         // Baumé is of 60/60 °F; a solution of the same extract has nearly the same gravity at 20/20 °C
         return gravity_on(trade_scale::baume_above, q.number);
     });

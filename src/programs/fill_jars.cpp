@@ -208,10 +208,7 @@ void run(session& s) {
         s.option("--from-jar", "NUMBER", "first jar that is taken; those before it are heads", "1");
     surroundings const air = s.surroundings_options();
     auto const picture = picture_options::offer(s, "bar chart");
-    s.explain(
-        "Powers: W, kW. Heat capacity: J/K, kJ/K; heat loss: W/K. Heights: m, cm, mm, ft. Times: s, min, "
-        "h.");
-    s.explain(conditions_explained);
+    s.explain(runs_explained);
     s.offer_us_units();
     s.offer_csv();
     s.parse();

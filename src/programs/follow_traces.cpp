@@ -244,9 +244,7 @@ void run(session& s) {
         "Traces: " + known_names() +
         ".\nAmounts: g/hL, for each hectolitre of pure alcohol; mg/L, for each litre of the charge.";
     s.explain(traces_explained.c_str());
-    s.explain(
-        "Powers: W, kW. Heat capacity: J/K, kJ/K; heat loss: W/K. Heights: m, cm, mm, ft. Times: s, min, h.");
-    s.explain(conditions_explained);
+    s.explain(runs_explained);
     s.offer_csv();
     s.parse();
 

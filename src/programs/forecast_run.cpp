@@ -366,10 +366,7 @@ void run(session& s) {
     given const& points =
         s.option("--points", "NUMBER", "states recorded for --csv, --json and --draw", "200");
     auto const picture = picture_options::offer(s, "strengths and temperatures");
-    s.explain(
-        "Powers: W, kW. Heat capacity: J/K, kJ/K; heat loss: W/K. Heights: m, cm, mm, ft. Times: s, min, "
-        "h.");
-    s.explain(conditions_explained);
+    s.explain(runs_explained);
     s.explain("A neck that loses heat, and a partial condenser, condense a part of the vapour, which runs "
               "back. Of the\n"
               "rest, a total condenser returns --reflux.");

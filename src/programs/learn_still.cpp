@@ -47,7 +47,7 @@ past_run read_run(given const& g, wording const& words) {
     parcel const charge = make_parcel(read_amount(parts[0]), composition(read_strength(parts[1])),
                                       words.reference_temperature());
     mass_fraction const collected = composition(read_strength(parts[4]));
-    // The library takes volumes at 20 °C. What was discarded grows like what was collected, to a thousandth.
+    // The library takes volumes at 20 °C. The discarded volume grows like the collected one, to a thousandth.
     auto const at_20_celsius = [&](given const& volume) {
         return parcel::of(read_volume(volume), collected, words.reference_temperature()).volume(celsius(20));
     };

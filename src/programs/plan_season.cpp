@@ -123,10 +123,8 @@ void run(session& s) {
     s.explain(
         "Strips are made in the pot with its neck alone. Spirit runs have column and head as well. --cuts, "
         "--discard,\n--end, --total-reflux and --steps are for spirit runs. The hearts are all fractions but "
-        "what "
-        "--discard says and\nthe last one, which is returned to the next lot.\n"
-        "Powers: W, kW. Heat capacity: J/K, kJ/K; heat loss: W/K. Heights: m, cm, mm, ft. Times: s, min, h.");
-    s.explain(conditions_explained);
+        "what --discard says and\nthe last one, which is returned to the next lot.");
+    s.explain(runs_explained);
     s.offer_us_units();
     s.parse();
 
@@ -199,7 +197,9 @@ void run(session& s) {
                                     : words.volume(alcohol(r.ethanol.hearts)) + " of pure alcohol";
     text.say("Hearts of a lot: {}, {} ({:.0f} %).", liquid_in_words(words, last.hearts), in_hearts,
              100.0 * r.yield());
-    text.say("{} strips and {} spirit runs, {} in all.", r.strips, last.spirit_runs, in_hours(r.duration));
+    auto const plural = [](int count) { return count == 1 ? "" : "s"; };
+    text.say("{} strip{} and {} spirit run{}, {} in all.", r.strips, plural(r.strips), last.spirit_runs,
+             plural(last.spirit_runs), in_hours(r.duration));
     text.gap();
     say_lots(text, words, r);
     text.gap();

@@ -38,3 +38,7 @@ refuses(plan_season.strip_keeps "aqueth plan_season --wash '200 L' --strength '9
 refuses(plan_season.stray_price "${run} --water-price 4" "--water-price needs --water-in, --water-out or --receiver")
 refuses(plan_season.diluted_to_water "${run} --dilute-to '0.5 %vol'" "--dilute-to '0.5 %vol': strongest charge 0[.]5 % vol at 20 °C is outside 1 to 100")
 refuses(plan_season.no_wash "aqueth plan_season --wash '0 L' --strength '9 %vol' --pot-charge '24 L' --strip-end 'distillate 3 %vol' --power '2 kW' ${cut}" "--wash '0 L': volume 0 L is outside")
+
+# A pot that takes the whole lot: one of each.
+answers(plan_season.one_of_each "aqueth plan_season --wash '20 L' --strength '9 %vol' --pot-charge '25 L' --strip-end 'distillate 3 %vol' --power '2 kW' --end 'distillate 10 %vol'"
+    "\n1 strip and 1 spirit run, ")

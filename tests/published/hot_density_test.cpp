@@ -101,11 +101,11 @@ TEST(HotDensity, EthanolEquationAsPrinted) {
             double const slope = (residual(delta + h, tau) - residual(delta - h, tau)) / (2.0 * h);
             double const expected = mol_per_m3 * 8.314472 * kelvin * (1.0 + delta * slope);
             auto const at = ethanol::pressure(kelvin, mol_per_m3);
-            EXPECT_NEAR(at.pascal, expected, 1e-7 * mol_per_m3 * 8.314472 * kelvin)
+            EXPECT_NEAR(at.pressure, expected, 1e-7 * mol_per_m3 * 8.314472 * kelvin)
                 << kelvin << " " << mol_per_m3;
             double const step = 1e-4 * mol_per_m3;
-            double const steep = ethanol::pressure(kelvin, mol_per_m3 + step).pascal -
-                                 ethanol::pressure(kelvin, mol_per_m3 - step).pascal;
+            double const steep = ethanol::pressure(kelvin, mol_per_m3 + step).pressure -
+                                 ethanol::pressure(kelvin, mol_per_m3 - step).pressure;
             EXPECT_NEAR(at.per_density / (steep / (2.0 * step)), 1.0, 1e-4) << kelvin << " " << mol_per_m3;
         }
     }

@@ -129,7 +129,7 @@ std::vector<pin> const pins{
     {"viscosity_2007.csv", "read", 22, 0xdcab2b6bU, {6554.3, 12.1314, 36.271}},
     {"voutsas_2011.csv", "read", 45, 0x046ca8d3U, {29.667, 10.21, 14275.54, 972.65}},
     {"vrbka_2005_infinite_dilution.csv", "read", 13, 0xd0f6a7dcU, {4245.15, 63.48}},
-    {"wahl_henius_beers.csv", "read", 14, 0x8917d9baU, {55.82, 183.46, 52.81, 78.86}},
+    {"wahl_henius_beers.csv", "read", 14, 0xf7e74b9fU, {55.82, 183.46, 52.81, 78.86}},
     {"white_wines_2009.csv", "read", 118, 0xd827534cU, {1274.5, 881.55, 117.25747}},
     {"worked_examples.csv", "read", 14, 0x2c03f95fU, {56512.2521689894}},
     {"worked_examples_from_memory.csv", "memory", 2, 0xbf4b910dU, {55.57}},

@@ -524,6 +524,11 @@ TEST(Apparatus, RefusesWhatCannotBe) {
     plan.spout_temperature = celsius(20);
     plan.steps = {{condition::collected(0.1 * litre), reflux::constant(2.0)}};
     expect_refusal([&] { return run(pot(), plan); }, "reflux ratio");
+    plan.steps = {{condition::collected(0.1 * litre), reflux::of_take_off(10.0 * millilitre / minute)}};
+    expect_refusal([&] { return run(pot(), plan); }, "take-off rate");
+    auto const of_a_pot =
+        expect_refusal([] { return head::none().reflux_at(celsius(40)); }, "temperature of the reflux");
+    EXPECT_EQ(of_a_pot.upper(), 0.0) << "bounds that a person can read: " << of_a_pot.what();
     plan.steps = {{condition::collected(0.1 * litre), std::nullopt, 200.0 * watt}};
     expect_refusal([&] { return run(four_plates(), plan); }, "power");
     plan.steps = {{condition::collected(0.1 * litre), reflux::constant_strength(by_volume(96), 5.0)}};

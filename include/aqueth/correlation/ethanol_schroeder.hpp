@@ -66,7 +66,7 @@ inline constexpr std::array<term, 25> terms{{
 
 /// Pressure and its slope.
 struct pressure_and_slope {
-    double pascal;       ///< pressure, Pa
+    double pressure;     ///< pressure, Pa
     double per_density;  ///< its change per mol/m3
 };
 
@@ -99,7 +99,7 @@ inline double liquid_density(double t, double p = 1e5) {
     double density = 3.2 * critical_mol_per_m3;  // above that of the liquid: Newton's method descends to it
     for (int i = 0; i < 50; ++i) {
         auto const at = pressure(t + 273.15, density);
-        double const step = (p - at.pascal) / at.per_density;
+        double const step = (p - at.pressure) / at.per_density;
         density += step;
         if (std::abs(step) < 1e-10 * density) break;
     }

@@ -187,7 +187,7 @@ inline input_quantity vapour_error(double x) {
 /// Error of the refractive index of the model, for `measurement_model::from_density_and_index` and the like.
 /// @return input quantity of estimate 0, normal: the root mean square against the fitted handbook
 /// @par Accuracy
-/// That ethanol and sugar do not change each other's refraction was not measured, and is not in it.
+/// It leaves out that ethanol and sugar may change each other's refraction: we know of no measurement.
 /// @par Source
 /// @ref source_refraction
 inline input_quantity refraction_error() {

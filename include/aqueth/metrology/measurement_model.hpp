@@ -158,13 +158,13 @@ struct alcohol_and_extract {
 /// steps with the slopes at a given place.
 /// @param rho  density
 /// @param n    refractive index
-/// @param near a place within 0.02 of the answer: that of the estimates, from the checked function
+/// @param start a place within 0.02 of the answer: that of the estimates, from the checked function
 /// @return alcohol and extract
 /// @par Source
 /// @ref source_refraction, @ref source_sugar_solution
 template <class T>
 alcohol_and_extract<T> from_density_and_index(T const& rho, T const& n,
-                                              alcohol_and_extract<double> const& near) {
+                                              alcohol_and_extract<double> const& start) {
     double const h = 1e-5;
     auto const density = [](auto const& a, auto const& e) {
         using number = std::remove_cvref_t<decltype(a)>;
@@ -173,7 +173,7 @@ alcohol_and_extract<T> from_density_and_index(T const& rho, T const& n,
     auto const index = [](auto const& a, auto const& e) {
         return model::refraction::index(a, e, sweetener::sucrose);
     };
-    double const a = near.alcohol, e = near.extract;
+    double const a = start.alcohol, e = start.extract;
     double const rho_a = (density(a + h, e) - density(a - h, e)) / (2.0 * h);
     double const rho_e = (density(a, e + h) - density(a, e - h)) / (2.0 * h);
     double const n_a = (index(a + h, e) - index(a - h, e)) / (2.0 * h);

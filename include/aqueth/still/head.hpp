@@ -146,10 +146,9 @@ public:
     /// @return the head
     /// @throws refusal if the temperature is outside that range, or the head returns no reflux of its own
     head reflux_at(units::temperature t) const {
-        bool const returns = kind_ == kind::total_condenser;
-        require_range("head", argument::temperature_of_the_reflux, t.celsius(), "°C", 0.0,
-                      returns ? 100.0 : -unlimited,
-                      returns ? "" : "only a total condenser has a reflux line");
+        require_total(argument::temperature_of_the_reflux, t.celsius(), "°C",
+                      "only a total condenser has a reflux line");
+        require_range("head", argument::temperature_of_the_reflux, t.celsius(), "°C", 0.0, 100.0);
         head result = *this;
         result.reflux_temperature_ = t;
         return result;
@@ -157,12 +156,14 @@ public:
     /// The same total condenser with another reflux.
     /// @param returned what it returns
     /// @return the head
-    /// @throws refusal if the head is not a total condenser
+    /// @throws refusal if something is to be returned and the head is not a total condenser
     head returning(reflux const& returned) const {
-        bool const returns = kind_ == kind::total_condenser;
-        require_range("head", argument::reflux_ratio, returned.ratio(), "", 0.0,
-                      returns ? 1000.0 : -unlimited,
-                      returns ? "" : "only a total condenser returns a reflux that can be set");
+        constexpr char const* reason = "only a total condenser returns a reflux that can be set";
+        if (returned.follows_take_off()) {
+            require_total(argument::take_off_rate, returned.take_off().value() * 6e7, "mL/min", reason);
+        } else if (returned.ratio() > 0.0) {
+            require_total(argument::reflux_ratio, returned.ratio(), "", reason);
+        }
         head result = *this;
         result.returned_ = returned;
         return result;
@@ -196,6 +197,11 @@ public:
 
 private:
     head(kind what, reflux const& returned, double share) : kind_(what), returned_(returned), share_(share) {}
+
+    /// refuses a figure of a reflux for a head that has none
+    void require_total(argument what, double value, char const* unit, char const* reason) const {
+        if (kind_ != kind::total_condenser) raise_error(refusal("head", what, value, unit, 0.0, 0.0, reason));
+    }
 
     kind kind_;
     reflux returned_;

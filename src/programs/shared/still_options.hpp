@@ -33,8 +33,9 @@ struct asked_condition {
 /// Reads a list of conditions: 'distillate 80 %vol, pot 99 C'.
 std::vector<asked_condition> read_conditions(given const& g);
 
-/// The help about conditions.
-inline constexpr char const* conditions_explained =
+/// The help about units and conditions of runs.
+inline constexpr char const* runs_explained =
+    "Powers: W, kW. Heat capacity: J/K, kJ/K; heat loss: W/K. Heights: m, cm, mm, ft. Times: s, min, h.\n"
     "Cuts and ends, separated by commas or semicolons:\n"
     "  'distillate STRENGTH', 'pot STRENGTH': the strength has fallen to this value\n"
     "  'spout STRENGTH': an alcoholometer in the distillate, not corrected, has fallen to it\n"

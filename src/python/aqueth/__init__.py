@@ -13,4 +13,4 @@ from .refusal import Reasons, Refusal, reasons
 
 __all__ = [name for name in vars(_core) if name in _core._ufuncs or name.endswith("Result")]
 __all__ += ["Argument", "AzeotropeSide", "Limit", "Medium", "Parcel", "Reasons", "Refusal", "Strength", "StrengthScale",
-            "Sugar", "__version__", "reasons", "ufuncs"]
+            "Sugar", "Sweetener", "__version__", "reasons", "ufuncs"]

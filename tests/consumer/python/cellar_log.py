@@ -15,7 +15,7 @@ if pathlib.Path(sys.argv[1]).resolve() not in home.parents:
     sys.exit(f"aqueth comes from {home}, not from {sys.argv[1]}")
 
 reading = np.array([0.612, 0.598, 0.571, 0.533])
-celsius = np.array([18.5, 18.0, 17.5, 61.0])
+celsius = np.array([18.5, 18.0, 17.5, 99.0])
 strength = aqueth.strength_from_reading(reading, celsius, aqueth.StrengthScale.volume_fraction_at_20_celsius, 2.5e-5)
 for number, refusal in aqueth.reasons(aqueth.strength_from_reading, reading, celsius, 2, 2.5e-5).refusals():
     print(f"reading {number[0] + 1}: {refusal.text}")

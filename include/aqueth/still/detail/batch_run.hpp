@@ -103,7 +103,8 @@ struct batch_point {
 //     k, kn      heat losses of the pot and of the neck in W/K
 //     T, Tn, Tr  temperatures of the pot, of the vapour that leaves the neck, and of the room in K
 //
-// Neck and partial condenser. What runs back is in equilibrium with what goes on, so v1 = y(l1), d = y(l2):
+// Neck and partial condenser. The liquid that runs back is in equilibrium with the vapour that goes on:
+//     v1 = y(l1), d = y(l2)
 //     v  = s1 l1 + (1 - s1) v1                       ethanol balance of the neck
 //     v1 = s2 l2 + (1 - s2) d                        of the partial condenser
 // Without a column v is y(x). The liquids run into the column, which gives v over x (column_solver). All
