@@ -89,7 +89,8 @@ refuses(learn_still.no_file "aqueth learn_still --log 'nothing.csv, 25 L, 11 %vo
 refuses(learn_still.only_a_file "aqueth learn_still --log 'nothing.csv' --reflux 3" "expected FILE, charge, its strength")
 refuses(learn_still.no_log "aqueth learn_still --log '${PROJECT_SOURCE_DIR}/tables/proof_spirit.csv, 25 L, 11 %vol' --reflux 3" "no column holds time or volume")
 function(refuses_log name rows err)
-  refuses(learn_still.${name} "printf '${rows}' >${CMAKE_CURRENT_BINARY_DIR}/${name}.csv; aqueth learn_still --log \"${CMAKE_CURRENT_BINARY_DIR}/${name}.csv, 25 L, 11 %vol\" --reflux 3; s=$?; rm ${CMAKE_CURRENT_BINARY_DIR}/${name}.csv; exit $s" "${name}[.]csv.*: ${err}")
+  # from the file's own folder: a message cuts a long path
+  refuses(learn_still.${name} "cd ${CMAKE_CURRENT_BINARY_DIR}; printf '${rows}' >${name}.csv; aqueth learn_still --log '${name}.csv, 25 L, 11 %vol' --reflux 3; s=$?; rm ${name}.csv; exit $s" "${name}[.]csv.*: ${err}")
 endfunction()
 refuses_log(log_falls "collected_ml,strength_percent_vol\\n200,80\\n100,79\\n" "line 3, column collected_ml: 100 is less than in a line before")
 refuses_log(log_words "collected_ml,strength_percent_vol\\n200,strong\\n" "line 2, column strength_percent_vol: 'strong' is not a number")
