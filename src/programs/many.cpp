@@ -228,7 +228,7 @@ results answer_all(task const& asked, question const& q, rows_file const& rows,
                    std::vector<std::string> const& wanted) {
     results all{wanted, {}, {}, {}};
     std::size_t const count = rows.rows().size();
-    progress_line progress("aqueth many");
+    progress_line progress("many");
     std::vector<std::string_view> cells;
     std::set<std::string> known(wanted.begin(), wanted.end()), answered;
     auto const ask = [&](std::size_t k) {

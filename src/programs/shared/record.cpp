@@ -34,7 +34,7 @@ constexpr std::string_view doubts[] = {"uncertainty", "assumed", "equilibrium", 
 /// A text for a cell of a table: one line, without marks that Markdown would read.
 std::string in_cell(std::string_view text) {
     std::string cell;
-    for (char const c : printable(text)) {
+    for (char const c : on_one_line(text)) {
         if (c == '|' || c == '\\' || c == '`' || c == '*' || c == '<' || c == '[') cell += '\\';
         cell += c;
     }
