@@ -2,7 +2,7 @@
 # The day's record: what a person files.
 set(reading "aqueth correct_reading --reading '84 %vol' --temperature '31 C' --glass borosilicate")
 answers(record "rm -f day1.md; ${reading} --record day1.md && cat day1.md; rm day1.md"
-    "^True strength 80[.].*# Record\n\n## correct_reading, 20[0-9-]+ [0-9:]+ [+-][0-9]+\n\n[|] [|] [|]\n[|] --- [|] --- [|]\n[|] question [|] How strong.*\n[|] input --reading [|] 84 %vol [|]\n[|] input --temperature [|] 31 C [|]\n[|] instrument --glass [|] borosilicate [|]\n[|] caution [|] spirit and its vapour catch fire[.] Keep flames and sparks away; let in fresh air[.] [|]\n.*\n[|] source [|] OIML R 22.*accuracy: .*\n[|] computed by [|] aqueth ${PROJECT_VERSION} [|]\n[|] place [|] *[|]\n[|] signature [|] *[|]\n\n```text\nTrue strength 80")
+    "^True strength 80[.].*# Record\n\n## correct_reading, 20[0-9-]+ [0-9:]+ [+-][0-9]+\n\n[|] [|] [|]\n[|] --- [|] --- [|]\n[|] question [|] How strong.*\n[|] input --reading [|] 84 %vol [|]\n[|] input --temperature [|] 31 C [|]\n[|] instrument --glass [|] borosilicate [|]\n[|] caution [|] spirit and its vapour catch fire[.] Keep flames and sparks away; let in fresh air[.] [|]\n[|] source [|] OIML R 22.*accuracy: .*\n[|] computed by [|] aqueth ${PROJECT_VERSION} [|]\n[|] place [|] *[|]\n[|] signature [|] *[|]\n\n```text\nTrue strength 80")
 answers(record.appends "echo 'My own words' >day2.md; ${reading} --record day2.md >/dev/null && ${reading} --record day2.md >/dev/null && head -n 1 day2.md && grep -c '^## correct_reading' day2.md; rm day2.md"
     "^My own words\n2\n$")
 answers(record.page_beside_json "rm -f day3.md; ${reading} --json --record day3.md | grep -c True; grep -c '^True strength' day3.md; rm day3.md" "^0\n1\n$")
