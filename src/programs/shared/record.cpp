@@ -41,16 +41,6 @@ std::string in_cell(std::string_view text) {
     return cell;
 }
 
-std::vector<std::string_view> lines_of(std::string_view text) {
-    std::vector<std::string_view> lines;
-    while (!text.empty()) {
-        auto const end = (std::min)(text.find('\n'), text.size());
-        lines.push_back(text.substr(0, end));
-        text.remove_prefix((std::min)(end + 1, text.size()));
-    }
-    return lines;
-}
-
 std::string now() {
     std::time_t const t = std::time(nullptr);
     std::array<char, 40> date{};
