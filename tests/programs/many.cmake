@@ -18,6 +18,12 @@ answers(many.dilutions "printf 'amount [L];strength [%%vol]\\n3,5;70\\n2,0;60,5\
     "^aqueth many: cells are read and written with semicolons between them, numbers with decimal commas\n.*;refused\n3,5;70;.*\n2,0;60,5;.*;\n$")
 answers(many.repeated_options "printf 'lot,lot\\n\"3 L, 60 %%vol, 20 C\",\"2 L, 40 %%vol, 20 C\"\\n' | aqueth many blend_lots --rows - | tail -n 1" "^\"3 L, 60 %vol, 20 C\",\"2 L, 40 %vol, 20 C\",.*,\n$")
 
+# Settings apply to every row, also to those that the loops answer; hot rows say so.
+answers(many.settings "printf 'reading [%%vol],temperature [C]\\n84,31\\n84,31\\n84,31\\n' | AQUETH_SETTINGS=${PROJECT_SOURCE_DIR}/src/programs/settings_example.toml ${many} --results true_strength | tail -n 3"
+    "^(84,31,80[.]70782876,\n)+$")
+answers(many.hot "printf 'reading [%%vol],temperature [C]\\n60,20\\n60,40\\n60,41\\n' | ${many} --results density_formulation"
+    "60,20,oiml_r22,\n60,40,oiml_r22,\n60,41,fit_above_40_C,\n$")
+
 # RFC 4180: quotes, line breaks in them, CRLF and the byte order mark come out as they went in.
 answers(many.as_they_were "printf '\\xef\\xbb\\xbfnote,reading [%%vol],temperature [C]\\r\\n\"a \"\"b\"\",\\n c\",\"84\",31\\r\\nlast,84,31' | \
     ${many} --results true_strength | cat -A"

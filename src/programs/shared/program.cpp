@@ -414,7 +414,9 @@ int session::run(std::function<void(session&)> const& body) {
 outcome session::ask(std::function<void(session&)> const& body) {
     keeps_data_ = true;
     auto [status, complaint] = attempt([&] { body(*this); });
-    return {std::move(data_), status == 0 ? "" : complaint};
+    std::map<std::string, std::string> from_settings;
+    for (used_setting const& each : used_) from_settings[each.option] = each.value;
+    return {std::move(data_), status == 0 ? "" : complaint, std::move(from_settings)};
 }
 
 std::pair<int, std::string> session::attempt(std::function<void()> const& step) {

@@ -16,6 +16,7 @@
 
 #include <deque>
 #include <functional>
+#include <map>
 #include <memory>
 #include <optional>
 #include <stdexcept>
@@ -71,6 +72,8 @@ struct description {
 struct outcome {
     json data;              ///< the answer
     std::string complaint;  ///< why there is none; else empty
+    std::map<std::string, std::string> settings =
+        {};  ///< options that the settings file gave, and their values
 };
 
 /// One run: options in, one answer out.
