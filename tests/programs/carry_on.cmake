@@ -10,7 +10,7 @@ answers(carry_on.as_typed
     aqueth dilute_spirit --amount '3 L' --strength '70 %vol' --temperature '20 C' --target '43 %vol' | diff carried - && rm carried && echo same"
     "^same\n$")
 answers(carry_on.says_so "${hearts} | aqueth dilute_spirit --from '-#product' --target '43 %vol'"
-    "  taken +--amount '2[.]65[0-9]+ kg' from -#product\n +--strength '70 %vol' from -#product\n +--temperature '20 C' from -#product\n$")
+    "  taken +--amount '2[.]65[0-9]+ kg' from -#product\n +--strength '70 %vol' from -#product\n +--temperature '20 C' from -#product\n\nThe product .*\nCaution: [^\n]+\n$")
 answers(carry_on.option_wins "${hearts} | aqueth dilute_spirit --from - --amount '1 L' --target '43 %vol' --json"
     "\"option\": \"--strength\".*\"volume_L\": 1[.]0,")
 answers(carry_on.instead "${hearts} | aqueth dilute_spirit --from - --make '1 L' --target '43 %vol' --json | grep -c amount; true" "^0\n$")

@@ -40,7 +40,7 @@ answers(settings.not_at_one_temperature "${high} aqueth equilibrium_table --temp
 # The certificate adds 0.2 at 50 and -0.1 at 90, so -0.055 at 84.
 answers(settings.same_as_typed "${mine} a=$(aqueth correct_reading --reading '84 %vol' --temperature '31 C' | head -1); \
     [ \"$a\" = \"$(aqueth correct_reading --reading '83.945 %vol' --temperature '31 C' --no-settings | head -1)\" ] && echo same" "^same\n$")
-answers(settings.names_the_stem "${mine} aqueth correct_reading --reading '84 %vol' --temperature '31 C'" "\n  settings +stem no7 .*toml.\n$")
+answers(settings.names_the_stem "${mine} aqueth correct_reading --reading '84 %vol' --temperature '31 C'" "\n  settings +stem no7 .*toml.\n\nCaution: ")
 answers(settings.not_the_glass_of_a_flask "${mine} aqueth weigh_spirit --empty '58.42 g' --with-water '158.13 g' --with-spirit '149.61 g' \
     --temperature '21 C' --json | grep -c -e --glass; true" "^0\n$")
 answers(settings.table_over_plain "f=$(mktemp -d)/s.toml; trap 'rm -r $(dirname $f)' EXIT; printf 'pressure = \"100 kPa\"\\n[still.hill]\\naltitude = \"2000 m\"\\npower = \"1 kW\"\\n' >$f; \

@@ -369,25 +369,34 @@ record_entry session::entry() const {
     return entry;
 }
 
+/// Where more rows go: above the last lines, which hold the caution.
+static std::size_t end_of_rows(std::string const& text) {
+    auto const caution = text.rfind("\nCaution: ");
+    if (caution == std::string::npos) return text.size();
+    auto const gap = text.rfind("\n\n", caution);
+    bool const rows_in_between = gap == std::string::npos || text.compare(gap + 2, 2, "  ") == 0;
+    return rows_in_between ? caution + 1 : gap + 1;
+}
+
 void session::answer(page const& text, json const& data, std::string const& csv) {
     if (keeps_data_) {
         data_ = data;
         return;
     }
     text_ = text.text();
-    std::string from;
+    std::string from;  // where figures come from: rows below the others, above the caution
     for (taken_figure const& each : taken_) {
         page row;
         row.row(from.empty() ? "taken" : "", "{} '{}' from {}{}{}", each.option, each.value,
                 printable(each.file), each.lot.empty() ? "" : "#", printable(each.lot));
         from += row.text();
     }
-    text_ += from;
     if (std::string const settings = in_words(used_); !settings.empty()) {
         page row;
         row.row("settings", "{} ({})", settings, printable(file_->file));
-        text_ += row.text();
+        from += row.text();
     }
+    text_.insert(end_of_rows(text_), from);
     output_ = json_ ? answer_in_json(data) : csv_ ? csv : text_;
 }
 
