@@ -55,7 +55,7 @@ struct instrument {
     given const& correction;
 };
 
-/// What a certificate adds to the readings of an instrument, between its points along straight lines; beyond
+/// The corrections of a certificate to the readings of an instrument, between its points along straight lines; beyond
 /// the last points the correction stays the same.
 class certificate {
 public:
