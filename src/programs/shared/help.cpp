@@ -22,7 +22,7 @@ service const services[7] = {
     {"help", "Print this list"},
     {"help <task>", "Print the options of a task, with an example"},
     {"write_manual <folder>", "Write manual pages into the folder"},
-    {"write_completion <shell>", "Print the completion of command lines for bash or zsh"},
+    {"write_completion <shell>", "Print the completion script for bash or zsh"},
     {"--version", "Print the version"},
     {"--sources", "Print the publications behind all results"},
     {"--cautions", "Print the usual cautions in full"},
