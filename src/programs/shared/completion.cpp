@@ -32,17 +32,6 @@ std::string joined(std::vector<std::string> const& words, char const* between) {
     return fmt::format("{}", fmt::join(words, between));
 }
 
-/// The first words that aqueth takes besides tasks.
-std::vector<std::string> first_words() {
-    std::vector<std::string> words;
-    for (service const& each : services) {
-        std::string const all = each.words;
-        std::string const word = all.substr(0, all.find(' '));
-        if (std::find(words.begin(), words.end(), word) == words.end()) words.push_back(word);
-    }
-    return words;
-}
-
 std::vector<std::string> names_of_tasks() {
     std::vector<std::string> names;
     for (task const* each : task::all()) names.emplace_back(each->who().name);
@@ -97,7 +86,7 @@ _aqueth() {{
 }}
 complete -F _aqueth aqueth
 )",
-                       quoted(joined(names_of_tasks(), " ")), joined(first_words(), " "), cases);
+                       quoted(joined(names_of_tasks(), " ")), joined(words_of_services(), " "), cases);
 }
 
 /// A description in the square brackets of zsh's _arguments.
@@ -127,7 +116,7 @@ std::string for_zsh() {
         cases += "\n        ;;\n";
     }
     std::string own;
-    for (std::string const& word : first_words()) {
+    for (std::string const& word : words_of_services()) {
         auto const* const it = std::find_if(std::begin(services), std::end(services), [&](service const& s) {
             return std::string_view(s.words).starts_with(word);
         });
