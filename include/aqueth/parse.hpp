@@ -94,18 +94,24 @@ inline std::string well_formed(std::string_view text) {
     return result;
 }
 
+/// @param text any text
+/// @return it on one line: well formed, with a question mark for each control character
+inline std::string on_one_line(std::string_view text) {
+    std::string line = well_formed(text);
+    for (char& c : line) {
+        if (is_control(c)) c = '?';
+    }
+    return line;
+}
+
 /// @param any_text any text
-/// @return it for a one-line message: well formed, without control characters, at most 60 bytes
+/// @return it for a one-line message: as on_one_line, at most 60 bytes
 inline std::string printable(std::string_view any_text) {
-    std::string const text = well_formed(any_text);
+    std::string const text = on_one_line(any_text);
     std::size_t longest = 60;
     while (longest < text.size() && (static_cast<unsigned char>(text[longest]) & 0xc0) == 0x80)
         --longest;  // UTF-8
-    std::string safe = text.substr(0, longest);
-    for (char& c : safe) {
-        if (is_control(c)) c = '?';
-    }
-    return text.size() > longest ? safe + "..." : safe;
+    return text.size() > longest ? text.substr(0, longest) + "..." : text;
 }
 
 /// @param text any text

@@ -228,7 +228,7 @@ results answer_all(task const& asked, question const& q, rows_file const& rows,
                    std::vector<std::string> const& wanted) {
     results all{wanted, {}, {}, {}};
     std::size_t const count = rows.rows().size();
-    progress_line progress("aqueth many");
+    progress_line progress("many");
     std::vector<std::string_view> cells;
     std::set<std::string> known(wanted.begin(), wanted.end()), answered;
     auto const ask = [&](std::size_t k) {
@@ -347,16 +347,6 @@ std::vector<std::string> read_names(given const& g) {
     return names;
 }
 
-std::filesystem::path read_new_path(given const& g, bool replace) {
-    std::filesystem::path const path(g.text);
-    std::error_code ignored;
-    auto const there = std::filesystem::symlink_status(path, ignored);
-    if (std::filesystem::is_directory(there)) refuse(g, "this is a folder, not a file");
-    if (std::filesystem::exists(there) && !replace)
-        refuse(g, "the file exists already; --replace overwrites it");
-    return path;
-}
-
 void run(session& s) {
     given const& name = s.argument("task", "task to answer; its other options apply to every row");
     given const& file = s.required("--rows", "FILE", "CSV file of the rows, or - for standard input");
@@ -393,7 +383,7 @@ void run(session& s) {
     if (!out.present) return s.answer_rows(std::move(text));
     page report;
     report.say("{} rows answered, {} refused, in {}", count - refused, refused, printable(out.text));
-    put_picture(s, out, path, replace, text);
+    put_file(s, out, path, replace, text);
     s.answer(report,
              {{"rows", count}, {"answered", count - refused}, {"refused", refused}, {"file", out.text}});
 }

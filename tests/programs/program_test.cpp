@@ -337,10 +337,10 @@ TEST(Quantities, TellUsCustomaryUnits) {
 }
 
 TEST(Instruments, ReadOnlyTheirOwnScale) {
-    given const glass = option("soda-lime");
+    given const glass = option("soda-lime"), uncorrected = option("");
     auto const kind_of = [&](std::string const& scale) {
         given const g = option(scale);
-        stem const meter({g, glass});
+        stem const meter({g, glass, uncorrected});
         return fmt::format("{}, {:.2f}", name_of(meter.scale()), meter.scale().reference.celsius());
     };
     EXPECT_EQ(kind_of("%vol"), "% vol at 20 °C, 20.00");
@@ -355,13 +355,13 @@ TEST(Instruments, ReadOnlyTheirOwnScale) {
     EXPECT_EQ(kind_of("sg 60/60 F in air"), "specific gravity 60 °F/60 °F in air, 15.56");
 
     given const proof_scale = option("proof");
-    stem const meter({proof_scale, glass});
+    stem const meter({proof_scale, glass, uncorrected});
     EXPECT_NE(
         refusal([&](given const& g) { return meter.number(g); }, "84 %vol").find("the scale is US proof"),
         std::string::npos);
     EXPECT_EQ(meter.number(option("90 proof")), 90.0);
     given const per_cubic_centimetre = option("g/cm3");
-    EXPECT_EQ(stem({per_cubic_centimetre, glass}).number(option("935 kg/m3")), 0.935);
+    EXPECT_EQ(stem({per_cubic_centimetre, glass, uncorrected}).number(option("935 kg/m3")), 0.935);
 }
 
 TEST(Instruments, HaveGlass) {
