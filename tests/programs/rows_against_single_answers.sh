@@ -19,17 +19,17 @@ aqueth many correct_reading --rows single.csv --results \
     temperature_C,true_strength,strength_percent_vol_20C,strength_percent_mass,us_proof,density_kg_m3 --out singly.csv
 head -n 1 answers.csv
 awk -F, '
-    FNR == 1 { file++; next }
+    FNR == 1 { file++; for (k = 4; k <= NF; k++) at[file, $k] = k; for (k = 4; k <= 9; k++) if (file == 1) name[k] = $k
+               next }
     file == 1 { split($2, reading, " "); split($3, degrees, " ")
                 for (k = 4; k <= 9; k++) answer[reading[1] + 0, degrees[1] + 0, k] = $k + 0
                 known[reading[1] + 0, degrees[1] + 0] = 1; next }
     $NF != "" { refused++; next }
-    { answered++; sum += $6
+    { answered++; sum += $at[2, "true_strength"]
       key = ($2 + 0) SUBSEP ($3 + 0)
       if (!(key in known)) next
       compared++
-      split($5 "," $6 "," $8 "," $9 "," $10 "," $11, here, ",")
-      for (k = 4; k <= 9; k++) { d = here[k - 3] - answer[key, k]; if (d < 0) d = -d; if (d > largest) largest = d } }
+      for (k = 4; k <= 9; k++) { d = $at[2, name[k]] - answer[key, k]; if (d < 0) d = -d; if (d > largest) largest = d } }
     END { printf "%d answered, %d refused, %d compared, sum %.0f, largest difference %s\n", answered, refused, compared,
                  sum, largest < 2e-7 ? "below 2e-7" : largest }' singly.csv answers.csv
 cat counted
