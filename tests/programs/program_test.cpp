@@ -327,8 +327,9 @@ TEST(Wording, KnowsThatABalanceStandsInAir) {
 }
 
 TEST(Quantities, TellUsCustomaryUnits) {
-    for (char const* text : {"190 proof", "3 gal", "2 US gal", "81000 lb", "16 fl oz",
-                             "3.2 gal, 62 %vol, 18 C", "80 to 100 proof by 5", "proof", "12.oz"})
+    for (char const* text :
+         {"190 proof", "3 gal", "2 US gal", "3 gal.", "1½ gal", "½ gal", "12 fl. oz.", "12 floz", "81000 lb",
+          "16 fl oz", "3.2 gal, 62 %vol, 18 C", "80 to 100 proof by 5", "proof", "12.oz"})
         EXPECT_TRUE(is_us_customary(text)) << text;
     for (char const* text : {"3 L", "2 imp gal", "45 %vol at 60 F", "65 F", "pounds.csv", "waterproof",
                              "3 galaxies", "80 %vol", ""})

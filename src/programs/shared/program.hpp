@@ -220,7 +220,7 @@ extern char const* const all_cautions;
 /// @return each publication with its range of validity and its accuracy
 std::string in_words(std::vector<correlation::source> const& sources);
 
-/// @return the nearest of the words, if it is like the one that was written; else nothing
+/// @return the only word that begins with what was written; else the nearest, if it is like it; else nothing
 std::string nearest(std::string const& written, std::vector<std::string> const& words);
 
 /// Prints the answer on standard output.
