@@ -99,7 +99,28 @@ public:
     }
 
     std::vector<use> const& uses() const { return uses_; }
-    std::map<std::string, std::string> const& shared() const { return shared_; }
+
+    /// The options that all rows have in common, with those that the task takes from the settings.
+    std::map<std::string, std::string> in_common(std::optional<settings> const& file) const {
+        std::map<std::string, std::string> all = shared_;
+        all.erase("--settings");
+        all.erase("--no-settings");
+        auto const take = [&](setting const& line) {
+            std::string const name = "--" + line.key;
+            bool const is_column = std::any_of(uses_.begin(), uses_.end(),
+                                               [&](use const& each) { return each.option.name == name; });
+            // Digits are for text, and answers to rows are JSON.
+            if (options_.contains(name) && !is_column && name != "--digits") all.emplace(name, line.value);
+        };
+        if (!file) return all;
+        for (kind_of_table const kind : kinds_of_tables) {
+            std::string const& usual = file->usual[static_cast<int>(kind)];
+            if (usual.empty() || !options_.contains(fmt::format("--{}", name_of(kind)))) continue;
+            for (setting const& line : file->table(kind, usual).entries) take(line);
+        }
+        for (setting const& line : file->plain) take(line);
+        return all;
+    }
 
     /// The answer to one row.
     outcome ask(std::vector<std::string_view> const& cells, rows_file const& rows) const {
@@ -195,7 +216,8 @@ std::string unit_of(use const& u, rows_file const& rows) {
 }
 
 /// Answers what loops can answer.
-std::optional<quick_answers> answer_quickly(task const& asked, question const& q, rows_file const& rows) {
+std::optional<quick_answers> answer_quickly(task const& asked, question const& q, rows_file const& rows,
+                                            std::optional<settings> const& file) {
     std::map<std::string, column_of_numbers> columns;
     std::vector<column_of_numbers*> of_use;
     for (use const& each : q.uses()) {
@@ -215,7 +237,7 @@ std::optional<quick_answers> answer_quickly(task const& asked, question const& q
                                          : std::numeric_limits<double>::quiet_NaN();
         }
     }
-    return answer_quickly(asked.who().name, columns, q.shared());
+    return answer_quickly(asked.who().name, columns, q.in_common(file));
 }
 
 /// Whether the loops give every result.
@@ -225,7 +247,7 @@ bool gives_all(quick_answers const& quick, std::vector<std::string> const& names
 }
 
 results answer_all(task const& asked, question const& q, rows_file const& rows,
-                   std::vector<std::string> const& wanted) {
+                   std::vector<std::string> const& wanted, std::optional<settings> const& file) {
     results all{wanted, {}, {}, {}};
     std::size_t const count = rows.rows().size();
     progress_line progress("many");
@@ -260,7 +282,7 @@ results answer_all(task const& asked, question const& q, rows_file const& rows,
     if (next < count && next < 1000) {
         ++next;
         require_results();
-        all.quick = answer_quickly(asked, q, rows);
+        all.quick = answer_quickly(asked, q, rows, file);
         if (all.quick && !gives_all(*all.quick, all.names)) all.quick.reset();
     }
     for (; next < count; ++next) {
@@ -366,10 +388,13 @@ void run(session& s) {
     std::vector<std::string> const wanted = read_names(chosen);
     std::filesystem::path const path = out.present ? read_new_path(out, replace) : std::filesystem::path();
 
-    question q(asked, s.rest());
+    // Every row takes its settings from the file that this task has read.
+    std::vector<std::string> shared = s.rest();
+    shared.push_back(s.file() ? "--settings=" + s.file()->file : "--no-settings");
+    question q(asked, shared);
     rows_file const rows(file, read_all(file));
     q.find_columns(file, rows);
-    results const all = answer_all(asked, q, rows, wanted);
+    results const all = answer_all(asked, q, rows, wanted, s.file());
     std::string text = written(all, rows);
 
     if (rows.separator() != ',') {

@@ -39,6 +39,8 @@ public:
             arrays::to<Target, Source>(strength, result, valid);
         });
     }
+    /// Leaves a row to the task itself.
+    void leave(std::size_t row) { all_[row] = false; }
     void put(std::string const& name, quick_column column) { answers_.columns[name] = std::move(column); }
     quick_answers take() {
         answers_.answered = std::move(all_);
@@ -109,8 +111,14 @@ std::optional<quick_answers> correct_readings(columns_by_option const& columns,
         loops.put("true_strength", times(std::move(strength), 100.0));
         loops.put("true_strength_unit", scale_type::unit);
     });
+    for (std::size_t i = 0; i < celsius.size(); ++i) {
+        if (density_formulation_at(aqueth::celsius(celsius[i])) != density_formulation::oiml_r22)
+            loops.leave(i);
+    }
+    loops.put("density_formulation", "oiml_r22");
     loops.put("scale", name_of(scale));
     loops.put("reading", reading.numbers);
+    loops.put("reading_unit", fmt::format("%vol at {:.10g} C", scale.reference.celsius()));
     loops.put("temperature_C", celsius);
     return loops.take();
 }
