@@ -22,7 +22,7 @@ answers(describe_liquid.us "aqueth describe_liquid --strength '80 proof' --tempe
 answers(describe_liquid.us_asked_for "aqueth describe_liquid --us --strength '80 proof'"
     "at 60 °F.*liquid +80[.]0 US proof.*density +7[.]926[45] lb/US gal in air\n")
 answers(describe_liquid.us_range "aqueth describe_liquid --us --strength '12.94 %mol' --temperature '77 F'"
-    "conducts heat +not offered here, only for a temperature of [0-9.]+ to 68 °F\n")
+    "conducts heat +not offered here, only for a temperature of [-0-9.]+ to 68 °F\n")
 answers(describe_liquid.us_boiling "aqueth describe_liquid --us --strength '8 %vol' --temperature '203 F'"
     "vapour +not offered here, only for a pressure of [0-9.]+ to [0-9.]+ inHg .*below it the liquid boils")
 answers(describe_liquid.json "aqueth describe_liquid --strength '40 %vol' --temperature '18 C' --json"

@@ -5,10 +5,10 @@ set(spirit "--reading '81.5 %vol' --temperature '28 C'")
 
 answers(judge_uncertainty.dilution "aqueth judge_uncertainty ${spirit} --amount '1.85 L' --target '43 %vol'"
     [[^The product will have 43[.]00 % vol, give or take 0[.]33 [(]95 %[)][.]
-Add 1[.]600 kg of water by the balance.*50 % of the variance comes from limits of error quoted from memory.*strength of the spirit: 79[.]10 % vol, standard uncertainty 0[.]19 % vol
-.*error of the alcoholometer in halves, verified +0[.]14 % vol +1[.]038[0-9]* +0[.]15 +62[.]1 %
-.*temperature scale +0[.]0045 K .*expansion[^%]*%
-.*100000 draws: standard uncertainty 0[.]19, interval 78[.]7.*water to add: 1[.]602 kg, standard uncertainty 0[.]013 kg
+Add 1[.]600 kg of water by the balance.*54 % of the variance comes from limits of error quoted from memory.*strength of the spirit: 79[.]10 % vol, standard uncertainty 0[.]19 % vol
+.*error of the alcoholometer in halves, verified +0[.]14 % vol +1[.]024[89]* +0[.]15 +61[.]4 %
+.*temperature scale +0[.]0041 K .*expansion[^%]*%
+.*100000 draws: standard uncertainty 0[.]19, interval 78[.]7.*water to add: 1[.]602 kg, standard uncertainty 0[.]014 kg
 .*strength of the product: 43[.]00 % vol, standard uncertainty 0[.]1[67] % vol
 .*alcoholometer in halves, verified: ±0[.]25 % vol, read: Reichsgesetzblatt 1885.*an old rule: alcoholometers sold today are of the classes I to III.*measuring cylinder, 2000 mL, class B: ±20 mL, from memory: ISO 4788.*local law]])
 answers(judge_uncertainty.strength "aqueth judge_uncertainty ${spirit}"

@@ -18,7 +18,7 @@ answers(sweeten_spirit.weak_is_checked "aqueth sweeten_spirit --make '1 L' --str
 # shows 2.085 (OIML D 28). The same with a target in proof or --us: JSON stays metric.
 set(us_liqueur "--make '1 gal' --strength '150 proof' --target '56 proof' --sugar '250 g/L'")
 answers(sweeten_spirit.us "aqueth sweeten_spirit ${us_liqueur}"
-    "^Add 2[.]085 lb of sucrose and [0-9.]+ lb of water by the balance[.].*spirit +[0-9.]+ lb, [0-9.]+ US fl oz at 60 °F, 150[.]0 US proof\n +liqueur +1[.]0000 US gal of 56[.]0 US proof with 250[.]0 g/L [(]33[.]38 oz/US gal[)] at 68 °F\n +density +8[.]83[0-9]* lb/US gal in air at 68 °F.*At 60 °F instruments show.*proof hydrometer +nothing: .*refractometer +[0-9.]+ °Bx at 68 °F.*wrong by 2[.]3 US proof")
+    "^Add 2[.]085 lb of sucrose and [0-9.]+ lb of water by the balance[.].*spirit +[0-9.]+ lb, [0-9.]+ US fl oz at 60 °F, 150[.]0 US proof\n +liqueur +1[.]0000 US gal of 56[.]0 US proof with 250[.]0 g/L [(]33[.]38 oz/US gal[)] at 68 °F\n +density +8[.]83[0-9]* lb/US gal in air at 68 °F.*At 60 °F instruments show.*proof hydrometer +nothing: .*refractometer +[0-9.]+ °Bx at 68 °F.*wrong by 2[.]4 US proof")
 answers(sweeten_spirit.us_asked_for "aqueth sweeten_spirit --us --make '3.785411784 L' ${liqueur}"
     "^Add 2[.]085 lb of sucrose.*liqueur +1[.]0000 US gal of 55[.]9 US proof with 250[.]0 g/L [(]33[.]38 oz/US gal[)] at 68 °F")
 answers(sweeten_spirit.us_json "aqueth sweeten_spirit ${us_liqueur} --json" "\"sugar_kg\": 0[.]94635[0-9]*,.*\"volume_L_20C\": 3[.]78541[0-9]*,")
