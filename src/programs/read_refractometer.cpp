@@ -87,7 +87,7 @@ void say_density(page& text, wording const& words, units::mass_density rho) {
              at_20(words));
 }
 
-/// The unit of the strength of a wash, which nothing but its volume refers to a temperature.
+/// The unit of the strength of a wash, which judge_wash gives in % vol, too: proof is for spirits.
 char const* strength_unit(wording const& words) { return words.us ? "% vol at 60 °F" : "% vol"; }
 
 json brix_or_null(refractive_index n) {

@@ -1,6 +1,7 @@
 # SPDX-License-Identifier: BSL-1.0
-# The estimates are those of correct_reading and dilute_spirit; the uncertainties are held by tests/measurement_model_test.cpp, and by hand:
-# alcoholometer 0.25 / sqrt(3) = 0.1443 and reading 0.125 / sqrt(3) = 0.0722 at 20 °C, where the sensitivity is 1.
+# The estimates are those of correct_reading and dilute_spirit. The uncertainties are held by
+# tests/measurement_model_test.cpp, and by hand: alcoholometer 0.25 / sqrt(3) = 0.1443 and reading
+# 0.125 / sqrt(3) = 0.0722 at 20 °C, where the sensitivity is 1.
 set(spirit "--reading '81.5 %vol' --temperature '28 C'")
 
 answers(judge_uncertainty.dilution "aqueth judge_uncertainty ${spirit} --amount '1.85 L' --target '43 %vol'"
