@@ -21,10 +21,10 @@ about const who{
     "How sure is a strength, and which instrument matters most?",
     "Computes the uncertainty of a strength and of a dilution, and the share of each instrument in it: an\n"
     "uncertainty budget by the GUM, checked by random draws.",
-    "The Quillbeck teaching stillhouse reads 84 at 31 °C, and dilutes two litres of that to 45 % vol:\n"
-    "  $ aqueth judge_uncertainty --reading '84 %vol' --temperature '31 C' --amount '2 L' --target '45 "
+    "The Quillbeck teaching stillhouse reads 81.5 at 28 °C, and dilutes 1.85 L of that to 43 % vol:\n"
+    "  $ aqueth judge_uncertainty --reading '81.5 %vol' --temperature '28 C' --amount '1.85 L' --target '43 "
     "%vol'\n"
-    "  The product will have 45.00 % vol, give or take 0.33 (95 %).",
+    "  The product will have 43.00 % vol, give or take 0.33 (95 %).",
     {gum_cited, jcgm_101_cited, correlation::oiml_r22::cited, correlation::its90::cited,
      correlation::glass_expansion::cited}};
 

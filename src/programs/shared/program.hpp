@@ -198,7 +198,7 @@ public:
     /// @return the exit status
     int run(int argc, char** argv) const;
     description describe() const;
-    /// @param options "--reading=84 %vol"
+    /// @param options "--reading=81.5 %vol"
     /// @return the answer to them; nothing is printed
     outcome ask(std::vector<std::string> options) const;
 
