@@ -506,6 +506,7 @@ void run(session& s) {
     bool const& list = s.flag("--laws", "list the tolerances and exit");
     s.carry_on({{label, carried::strength},
                 {readings, "--measured", carried::measured_strength},
+                {uncertainty, carried::uncertainty},
                 fillable(bottle, carried::label_volume).beside(contents)});
     s.offer_us_units();
     s.explain("Spirits labels are metric in the United States too: contents in mL, strengths in % vol.\n"

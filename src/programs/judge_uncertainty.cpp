@@ -315,6 +315,7 @@ void run(session& s) {
     given const& meter_class =
         s.option("--alcoholometer", "CLASS", "a class (--instruments), or limits of error: '0.2 %vol'",
                  "alcoholometer-halves");
+    given const& correction = s.correction_option();
     given const& step = s.option("--read-to", "STEP",
                                  "smallest step read: '0.1 %vol' (default half a division of the class)");
     given const& thermometer_class =
@@ -360,12 +361,14 @@ void run(session& s) {
                              correlation::oiml_r22::lowest_celsius, correlation::oiml_r22::highest_celsius,
                              "OIML R 22");
     });
-    std::vector<double> percents;
+    certificate const certified(correction);
+    std::vector<double> percents;  // corrected
     for (given const& each : shown) {
         strength const mark = read_strength(each);
         if (!std::holds_alternative<volume_fraction>(mark))
             refuse(each, "expected the reading of a 20 °C alcoholometer: %vol");
-        percents.push_back(std::get<volume_fraction>(mark).percent());
+        double const percent = std::get<volume_fraction>(mark).percent();
+        percents.push_back(percent + certified.correction(percent));
         static_cast<void>(on_behalf_of({{argument::temperature, at}, {argument::reading, each}}, [&] {
             return alcoholometer{}.composition(by_volume(percents.back()), t);
         }));

@@ -29,6 +29,7 @@ enum class carried {
     sugar,              ///< of a liqueur
     original_gravity,   ///< of a wash
     reading,            ///< of a hydrometer
+    uncertainty,        ///< standard uncertainty of a strength that was judged
     label_volume,       ///< of a bottle
     whole_lot,          ///< 'amount, strength, temperature': a list gets one more lot
     of_the_still        ///< what was learned of a still, under the name of the option

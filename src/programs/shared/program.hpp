@@ -95,6 +95,8 @@ public:
     /// An option without a value.
     bool const& flag(char const* name, char const* description);
     instrument instrument_options();
+    /// The last of them alone, for a task whose instrument has a fixed scale.
+    given const& correction_option();
     surroundings surroundings_options();
     /// Offers --from: an earlier answer fills these options if they are not given.
     void carry_on(std::vector<fillable> const& options);
