@@ -4,8 +4,8 @@
 # pkg-config and CMake, and the program aqueth. The root sees neither the sources nor the network.
 #   tests/packages.sh [<build directory>] [--clean-root]
 # The build directory (build/packages) may be one that holds the program already. The root is this machine's own file
-# system under a layer that is thrown away; with --clean-root it is a Debian with compilers and nothing else, made by
-# debootstrap (minutes, network) in build/clean_root, and kept there. Where the system lets no layer be mounted, as in
+# system under a layer that is thrown away; with --clean-root it is a Debian with compilers, man and zsh and nothing else,
+# made by debootstrap (minutes, network) in build/clean_root, and kept there. Where the system lets no layer be mounted, as in
 # some containers, the packages are unpacked in a directory instead and used from there.
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
@@ -76,7 +76,8 @@ if [[ -n $clean ]]; then
     if [[ ! -f $lower/complete ]]; then
         ((EUID == 0)) || fail "debootstrap needs root"
         rm -rf "$lower"
-        debootstrap --variant=minbase --include=g++,cmake,make,pkg-config,libboost-dev,libfmt9 \
+        debootstrap --variant=minbase \
+            --include=g++,cmake,make,pkg-config,libboost-dev,libfmt9,man-db,bash-completion,zsh \
             bookworm "$lower" >"$build/debootstrap.log" || fail "debootstrap: $build/debootstrap.log"
         touch "$lower/complete"
     fi
@@ -88,6 +89,7 @@ rm -rf "$room"
 mkdir -p "$room/bring"
 cp "$build"/*.deb "$room/bring"
 cp -r tests/consumer "$room/bring/consumer"
+cp tests/programs/rows_of_readings.sh src/programs/settings_example.toml "$room/bring"
 cat >"$room/bring/inside.sh" <<'INSIDE'
 set -euo pipefail
 version=$1 unpacked=${2:-}
@@ -102,6 +104,8 @@ said() { # said <name> <extended regular expression> <command>...
     printf '  %-44s %s\n' "$name" "$line"
 }
 dilution='^add 3\.[0-9]+ kg of water: [67]\.[0-9]+ L$'
+named_so() { find /usr /etc /var -xdev -name '*aqueth*' ! -path '/var/lib/dpkg/*' ! -path '/var/log/*' | sort; }
+before=$(named_so)
 [[ ! -e /usr/include/aqueth && ! -e /usr/local/include/aqueth ]] || fail "aqueth is there before it is installed"
 cd "$(dirname "${BASH_SOURCE[0]}")"
 if [[ -z $unpacked ]]; then
@@ -152,27 +156,84 @@ manual=$unpacked/usr/share/man
 for page in aqueth "${tasks[@]/#/aqueth-}"; do
     [[ -s $manual/man1/$page.1.gz ]] || fail "no manual page $page"
     if command -v man >/dev/null; then
-        man -M "$manual" "$page" 2>&1 | grep -q '^CAUTIONS' || fail "man $page"
+        MANPATH=$manual man -P cat "$page" >page 2>&1 || fail "man $page: $(cat page)"
+        grep -q '^CAUTIONS' page || fail "man $page has no cautions"
     fi
 done
-command -v man >/dev/null || echo "  man is not here: the pages are only looked for"
+if command -v man >/dev/null; then
+    said "man aqueth" 'AQUETH\(1\)' env MANPATH="$manual" man -P cat aqueth
+    said "man aqueth-correct_reading" 'AQUETH-CORRECT_READING\(1\)' env MANPATH="$manual" man -P cat aqueth-correct_reading
+else
+    echo "  man is not here: the pages are only looked for"
+fi
+
+export AQUETH_SETTINGS=$PWD/settings_example.toml
+bash_file=$unpacked/usr/share/bash-completion/completions/aqueth
 completed() { # completed <word>...: what bash offers for the last word
     bash -euc 'source "$1"; shift; eval "$(complete -p aqueth | sed "s/.*-F \([^ ]*\).*/offer() { \1; }/")"
-        COMP_WORDS=("$@") COMP_CWORD=$(($# - 1)); offer aqueth "${!#}"; echo "${COMPREPLY[@]}"' \
-        bash "$unpacked/usr/share/bash-completion/completions/aqueth" "$@"
+        COMP_WORDS=("$@") COMP_CWORD=$(($# - 1)); offer aqueth "${!#}"; echo "${COMPREPLY[@]}"' bash "$bash_file" "$@"
 }
-said "completion of a task" '^correct_reading$' completed aqueth corr
-said "completion of an option" '^--temperature$' completed aqueth correct_reading --te
+said "bash completes a task" '^correct_reading$' completed aqueth corr
+said "bash completes an option" '^--temperature$' completed aqueth correct_reading --te
+said "bash completes a value" '^borosilicate$' completed aqueth correct-reading --glass b
+said "bash completes an instrument of the settings" '^no7 proof$' completed aqueth correct_reading --stem ''
+said "bash completes a file" '^settings_example[.]toml$' completed aqueth correct_reading --settings settings_e
+said "bash completes the task of many" '^correct_reading$' completed aqueth many corr
+said "bash completes its options" '^--glass$' completed aqueth many correct_reading --rows rows.csv --gl
+if [[ -z $unpacked && -f /usr/share/bash-completion/bash_completion ]]; then
+    # As an interactive shell finds it: by the name of the command.
+    said "bash-completion finds the file" '_aqueth aqueth$' bash -c '
+        source /usr/share/bash-completion/bash_completion; _completion_loader aqueth; complete -p aqueth'
+fi
 zsh_file=$unpacked/usr/share/zsh/vendor-completions/_aqueth
 [[ -s $zsh_file ]] || fail "no completion for zsh"
-if command -v zsh >/dev/null; then zsh -n "$zsh_file" || fail "zsh does not read $zsh_file"; fi
+if command -v zsh >/dev/null; then
+    zsh -n "$zsh_file" || fail "zsh does not read $zsh_file"
+    cat >zsh_asks <<'ZSH'
+# zsh_asks <folder of _aqueth or nothing> <line>: what zsh offers at the end of a line, in a terminal of its own
+zmodload zsh/zpty
+zpty shell zsh -f -i
+zpty -w shell "PS1= PS2= RPS1=; TERM=dumb; [[ -z '$1' ]] || fpath=('$1' \$fpath); autoload -Uz compinit; compinit -u -d ./zcompdump"
+zpty -w shell "zstyle ':completion:*' list-separator '|'; LISTMAX=10000; COLUMNS=200; bindkey '^X' list-choices; print rea''dy"
+zpty -r shell said '*ready*'
+zpty -n -w shell "$2"$'\t\x18'
+sleep 1
+zpty -n -w shell $'\x15print en''d\n'
+zpty -r shell said '*end*end*' || zpty -r shell said
+print -r -- "${said//$'\r'/}" | tr '\n' ' ' | sed 's/\x1b[^a-zA-Z]*[a-zA-Z]//g; s/\a//g'
+print
+ZSH
+    asked() { zsh -f zsh_asks "${unpacked:+$(dirname "$zsh_file")}" "$1"; }
+fi
+unset AQUETH_SETTINGS
+
+# A million rows in under 2 s of processor time, and a start in under 10 ms.
+processor_time() { # processor_time <command>...: in seconds
+    local TIMEFORMAT='%U %S' time
+    time=$({ time "$@" >/dev/null 2>&1; } 2>&1)
+    awk '{ print $1 + $2 }' <<<"$time"
+}
+starts() { for _ in {1..100}; do "$@"; done; }
+bash rows_of_readings.sh 1000000 >rows.csv
+seconds=$(processor_time aqueth many correct_reading --rows rows.csv --out answered.csv)
+refused=$(awk -F, 'NR > 1 && !/,$/' answered.csv | wc -l)
+[[ $refused == 10 && $(wc -l <answered.csv) == 1000001 ]] || fail "of a million rows with ten bad ones, $refused are refused"
+awk -v t="$seconds" 'BEGIN { exit !(t < 2) }' || fail "a million rows take $seconds s"
+printf '  %-44s %s\n' "a million rows, ten refused" "$seconds s"
+for task in "correct_reading --reading 84%vol --temperature 31C" --version help \
+    "correct_reading --reading 84%vol --temperature 31C --stem no7 --settings settings_example.toml"; do
+    # shellcheck disable=SC2086
+    milliseconds=$(processor_time starts aqueth $task | awk '{ print $1 * 10 }')
+    awk -v t="$milliseconds" 'BEGIN { exit !(t < 10) }' || fail "aqueth $task takes $milliseconds ms"
+    printf '  %-44s %s\n' "aqueth ${task:0:36}" "$milliseconds ms"
+done
 
 [[ -z $unpacked ]] || exit 0
 dpkg --purge aqueth libaqueth-dev >dpkg.log 2>&1 || fail "dpkg: $(cat dpkg.log)"
 said "C, with the development package removed" "$dilution" ./c
 dpkg --purge libaqueth"${version%%.*}" >dpkg.log 2>&1 || fail "dpkg: $(cat dpkg.log)"
-! ls -d /usr/include/aqueth /usr/lib/*/libaqueth* /usr/share/doc/*aqueth* /usr/share/man/man1/aqueth* /usr/share/bash-completion/completions/aqueth \
-    /usr/share/zsh/vendor-completions/_aqueth 2>/dev/null || fail "files are left behind"
+left=$(comm -13 <(echo "$before") <(named_so))
+[[ -z $left ]] || fail "files are left behind: $left"
 INSIDE
 
 as_root=()

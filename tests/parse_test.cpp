@@ -73,6 +73,14 @@ TEST(Parse, ReadsNumbersAsPeopleWriteThem) {
     EXPECT_EQ(parse<units::volume>("1234,567 L"), 1234.567 * litre) << "thousands would be 1,234,567";
     EXPECT_EQ(parse<units::temperature>("-3,5 C"), celsius(-3.5));
     EXPECT_EQ(parse<units::volume>("1 1/2 gal"), 1.5 * us_gallon);
+    EXPECT_EQ(parse<units::volume>("1½ gal."), 1.5 * us_gallon);
+    EXPECT_EQ(parse<units::volume>("-¾L"), -0.75 * litre);
+    EXPECT_EQ(parse<units::volume>("12 fl. oz."), 12.0 * us_fluid_ounce);
+    EXPECT_EQ(parse<units::mass>("4 lb. 6¼ oz."), 4.0 * pound + 6.25 * ounce);
+    EXPECT_EQ(parse<units::mass>("5 kgs"), 5.0 * kilogram);
+    EXPECT_EQ(parse<volume_fraction>("43 % vol."), parse<volume_fraction>("43 %vol"));
+    EXPECT_EQ(parse<volume_fraction>("0.95 sg 15.56/15.56 C"),
+              parse<volume_fraction>("0.95 sg 15.56 C/15.56 C"));
     EXPECT_EQ(parse<units::volume>("1/2gal"), 0.5 * us_gallon);
     EXPECT_EQ(parse<units::volume>("2 qt"), 0.5 * us_gallon);
     EXPECT_EQ(parse<units::volume>("1 pint"), 0.125 * us_gallon);

@@ -94,18 +94,24 @@ inline std::string well_formed(std::string_view text) {
     return result;
 }
 
+/// @param text any text
+/// @return it on one line: well formed, with a question mark for each control character
+inline std::string on_one_line(std::string_view text) {
+    std::string line = well_formed(text);
+    for (char& c : line) {
+        if (is_control(c)) c = '?';
+    }
+    return line;
+}
+
 /// @param any_text any text
-/// @return it for a one-line message: well formed, without control characters, at most 60 bytes
+/// @return it for a one-line message: as on_one_line, at most 60 bytes
 inline std::string printable(std::string_view any_text) {
-    std::string const text = well_formed(any_text);
+    std::string const text = on_one_line(any_text);
     std::size_t longest = 60;
     while (longest < text.size() && (static_cast<unsigned char>(text[longest]) & 0xc0) == 0x80)
         --longest;  // UTF-8
-    std::string safe = text.substr(0, longest);
-    for (char& c : safe) {
-        if (is_control(c)) c = '?';
-    }
-    return text.size() > longest ? safe + "..." : safe;
+    return text.size() > longest ? text.substr(0, longest) + "..." : text;
 }
 
 /// @param text any text
@@ -118,7 +124,8 @@ inline std::string_view trimmed(std::string_view text) {
 }
 
 /// @param unit a unit as written
-/// @return its plain spelling: lower case, without spaces, degree signs and superscripts
+/// @return its plain spelling: lower case, without spaces, degree signs, superscripts and the full stops of
+///         abbreviations
 inline std::string squeezed(std::string_view unit) {
     struct {
         std::string_view from, to;
@@ -134,6 +141,11 @@ inline std::string squeezed(std::string_view unit) {
     }
     for (char& c : text) {
         if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+    }
+    for (std::size_t k = text.size(); k-- > 1;) {
+        bool const behind_a_letter = text[k - 1] >= 'a' && text[k - 1] <= 'z';
+        bool const is_decimal = k + 1 < text.size() && is_digit(text[k + 1]);
+        if (text[k] == '.' && behind_a_letter && !is_decimal) text.erase(k, 1);  // "fl. oz."
     }
     return text;
 }
@@ -209,10 +221,16 @@ struct common_fraction {
     std::size_t length;  ///< of its text; 0 if there is none
 };
 
-/// @param text "1/2 gal"
+/// @param text "1/2 gal", "½ gal"
 /// @return the fraction
 /// @throws text_error if it divides by zero
 inline common_fraction fraction_at_head(std::string_view text) {
+    struct {
+        std::string_view character;
+        double value;
+    } constexpr characters[] = {{"¼", 0.25}, {"½", 0.5}, {"¾", 0.75}};
+    for (auto const& each : characters)
+        if (text.starts_with(each.character)) return {each.value, each.character.size()};
     std::size_t const above = length_of_digits(text);
     if (above == 0 || above == text.size() || text[above] != '/') return {0.0, 0};
     std::size_t const below = length_of_digits(text.substr(above + 1));
@@ -226,8 +244,8 @@ inline common_fraction fraction_at_head(std::string_view text) {
 
 }  // namespace detail
 
-/// Reads the number at the head of a text, the same in every locale: "43.5", "43,5", "1/2", "1 1/2". There is
-/// no thousands separator; "1,234" has two readings and is refused with both.
+/// Reads the number at the head of a text, the same in every locale: "43.5", "43,5", "1/2", "1 1/2", "1½". There
+/// is no thousands separator; "1,234" has two readings and is refused with both.
 /// @param text what to read
 /// @param w    what is expected, for messages
 /// @return the number, and the text behind it
@@ -239,11 +257,11 @@ inline number_and_unit read_number(std::string_view text, wanted const& w) {
     auto const digit = [](std::string_view s) { return !s.empty() && is_digit(s[0]); };
     bool const negative = text.starts_with('-');
     std::string_view const magnitude = text.substr(negative ? 1 : 0);
-    if (!digit(magnitude) && !(magnitude.starts_with('.') && digit(magnitude.substr(1)))) {
+    auto const [value, length] = detail::fraction_at_head(magnitude);
+    if (length == 0 && !digit(magnitude) && !(magnitude.starts_with('.') && digit(magnitude.substr(1)))) {
         refuse("not a number; " + w.text());  // also "nan" and "inf"
     }
-    if (auto const [value, length] = detail::fraction_at_head(magnitude); length > 0)
-        return {negative ? -value : value, trimmed(magnitude.substr(length))};
+    if (length > 0) return {negative ? -value : value, trimmed(magnitude.substr(length))};
     std::string written(text.substr(0, detail::length_of_number(text)));
     std::string_view unit = trimmed(text.substr(written.size()));
     bool const ends = !unit.starts_with(',') && !unit.starts_with('.') && !unit.starts_with('\'');
@@ -323,7 +341,7 @@ struct notation_names {
 
 /// The notations of strengths; and specific gravity, which begins with "sg".
 inline constexpr notation_names notations[] = {
-    {"%vol %vol. vol% %v/v %abv abv %byvolume l/hl", basis::volume, 1.0},
+    {"%vol vol% %v/v %abv abv %byvolume l/hl", basis::volume, 1.0},
     {"%mass mass% %m/m %w/w wt% %wt %bymass %byweight", basis::mass, 1.0},
     {"%mol mol%", basis::moles, 1.0},
     {"mol/mol", basis::moles, 100.0},

@@ -48,16 +48,16 @@ struct unit_table<units::volume> {
     static constexpr printed_unit printed{"L", litre.value()};        ///< written
     /// read
     static constexpr unit_names rows[] = {
-        {"ml cc cm3", millilitre.value()},
+        {"ml cc cm3 millilitre millilitres milliliter milliliters", millilitre.value()},
         {"cl", centilitre.value()},
         {"dl", 1e-4},
-        {"l litre litres liter liters", litre.value()},
+        {"l ltr ltrs litre litres liter liters", litre.value()},
         {"hl", hectolitre.value()},
         {"m3", cubic_metre.value()},
         {"floz usfloz", us_fluid_ounce.value()},
         {"pt pint pints uspt", us_gallon.value() / 8},
         {"qt quart quarts usqt", us_gallon.value() / 4},
-        {"gal gallon gallons usgal", us_gallon.value()},
+        {"gal gals gallon gallons usgal", us_gallon.value()},
         {"impgal ukgal", imperial_gallon.value()},
     };
 };
@@ -70,7 +70,7 @@ struct unit_table<units::mass> {
     /// read
     static constexpr unit_names rows[] = {
         {"g gram grams", gram.value()},
-        {"kg", kilogram.value()},
+        {"kg kgs kilogram kilograms", kilogram.value()},
         {"oz ounce ounces", ounce.value()},
         {"lb lbs pound pounds", pound.value()},
     };

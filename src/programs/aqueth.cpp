@@ -42,8 +42,10 @@ int dispatch(std::vector<char*> const& words) {
         if (first == "--version") return print("aqueth", fmt::format("aqueth {}\n", aqueth::version));
         if (first == "--sources") return print("aqueth", in_words(all_sources()));
         if (first == "--cautions") return print("aqueth", all_cautions);
-        throw bad_input(
-            fmt::format("there is no option {}; 'aqueth help' lists the tasks", printable(words[0])));
+        std::string const alike = nearest(first, words_of_services());
+        throw bad_input(fmt::format("there is no option {}; {}", printable(words[0]),
+                                    alike.empty() ? "'aqueth help' lists the tasks"
+                                                  : fmt::format("did you mean {}?", alike)));
     }
     return find_task(words[0]).run(static_cast<int>(words.size()), std::vector<char*>(words).data());
 }

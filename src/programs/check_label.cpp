@@ -176,25 +176,26 @@ struct judgement {
         }
     }
 
-    json data() const {
-        json d{{"measured", result.estimate},
-               {"standard_uncertainty", result.standard_uncertainty},
+    /// @param unit the end of the names of numbers, such as "_mL"
+    json data(std::string const& unit) const {
+        json d{{"measured" + unit, result.estimate},
+               {"standard_uncertainty" + unit, result.standard_uncertainty},
                {"effective_degrees_of_freedom", finite(result.degrees_of_freedom)},
                {"readings", seen.series.count},
-               {"permitted", {finite(tolerance.lower), finite(tolerance.upper)}},
+               {"permitted" + unit, {finite(tolerance.lower), finite(tolerance.upper)}},
                {"probability_of_conformity", probability},
                {"confidence_wanted", confidence},
                {"decision", verdict(decision)},
-               {"acceptance", json()},
-               {"needed_standard_uncertainty", json()},
+               {"acceptance" + unit, json()},
+               {"needed_standard_uncertainty" + unit, json()},
                {"needed_readings", json()}};
         try {
             tolerance_interval const a = acceptance_interval(tolerance, result.standard_uncertainty,
                                                              confidence, result.degrees_of_freedom);
-            d["acceptance"] = {finite(a.lower), finite(a.upper)};
+            d["acceptance" + unit] = {finite(a.lower), finite(a.upper)};
         } catch (refusal const&) {  // no measured value would do
         }
-        if (needed_uncertainty) d["needed_standard_uncertainty"] = *needed_uncertainty;
+        if (needed_uncertainty) d["needed_standard_uncertainty" + unit] = *needed_uncertainty;
         if (needed_readings) d["needed_readings"] = *needed_readings;
         return d;
     }
@@ -258,7 +259,7 @@ json check_strength(page& text, given const& label, std::vector<given> const& re
                  : verdict(j.decision),
              j.how_sure());
     j.rows(text, {us ? "% vol at 60 °F" : "% vol", 2, "the mean", "readings"});
-    json data = j.data();
+    json data = j.data(us ? "_percent_vol_60F" : "_percent_vol_20C");
     text.row("tolerance", "±{:g} % vol: {}", law->percent_vol, law->citation);
     if (*law->remark) text.row("", "{}", law->remark);
     data["tolerance_percent_vol"] = law->percent_vol;
@@ -328,7 +329,7 @@ void say_european_contents(page& text, json& data, fill_limits const& limits,
             text.say("Contents: {}.", average);
         }
         j.rows(text, as);
-        data["average"] = j.data();
+        data["average"] = j.data("_mL");
         text.row("shortest bottle", "{} mL, {}", sized(worst.contents, u), bottle_in_words(worst, label, u));
     }
     char const* const which = all.size() > 1 ? "the shortest is" : "it is";

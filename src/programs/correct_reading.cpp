@@ -21,13 +21,6 @@ about const who{
     {correlation::oiml_r22::cited, model::hot_density::cited, correlation::glass_expansion::cited,
      correlation::freezing_point::cited}};
 
-/// The unit of a reading as --reading takes it; null for scales that are not read in %vol or proof.
-json unit_as_written(notation const& n) {
-    if (n.kind == basis::proof) return "proof";
-    if (n.kind != basis::volume) return nullptr;
-    return fmt::format("%vol at {:.10g} C", n.reference.celsius());
-}
-
 /// "stem no7, with its certificate": the instrument as the title of its chart names it.
 std::string whose_chart(session const& s, instrument const& options) {
     std::string name = "a hydrometer";
@@ -103,6 +96,8 @@ void run(session& s) {
     stem::figure const strength = meter.strength(w);
     units::mass_density const rho = density(w, t);
 
+    std::string const unit = unit_as_written(scale);
+
     page text;
     if (reading.present && in_words.us && !meter.shows_strength()) {
         text.say("True strength {}", in_words.strength(w));
@@ -141,7 +136,7 @@ void run(session& s) {
 
     s.answer(text, {{"scale", name_of(scale)},
                     {"reading", shown},
-                    {"reading_unit", unit_as_written(scale)},
+                    {"reading_unit", unit.empty() ? json() : json(unit)},
                     {"temperature_C", t.celsius()},
                     {"true_strength", strength.number},
                     {"true_strength_unit", strength.unit},
@@ -149,7 +144,7 @@ void run(session& s) {
                     {"strength_percent_mass", w.percent()},
                     {"us_proof", to<us_proof>(w).degrees()},
                     {"density_kg_m3", rho.value()},
-                    {"density_formulation", hot ? "fit_above_40_C" : "oiml_r22"}});
+                    {"density_formulation", name_of(density_formulation_at(t))}});
 }
 
 program::task const offered{who, run};

@@ -169,7 +169,7 @@ stepwise_dilution in_steps(Target target, task const& t, parcel const& spirit, l
     return ladder;
 }
 
-/// What the stem shows, or nothing if it is off its scale.
+/// The reading of the stem, or nothing if it is off its scale.
 std::optional<double> shown(stem const& meter, parcel const& p) {
     try {
         return meter.reading(p.composition(), p.temperature());

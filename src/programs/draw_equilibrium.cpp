@@ -172,7 +172,7 @@ void run(session& s) {
     wording const words = s.words();
     std::string const commands =
         on_behalf_of(air.decisive(), [&] { return script(path, p, axis, words, measured); });
-    put_picture(s, output, path, replace, picture_by_gnuplot(path, commands));
+    put_file(s, output, path, replace, picture_by_gnuplot(path, commands));
 
     page text;
     text.say("Wrote {}: equilibrium of ethanol and water under {}.", printable(output.text),

@@ -181,7 +181,7 @@ void run(session& s) {
             turned ? fmt::format("after {:.4g} years, at {}", turned->years, words.strength(turned->strength))
                    : std::string("where a year takes equal parts of ethanol and water"));
         data["periods"] = steps;
-        data["alcohol_lost"] = lost;
+        data["share_of_alcohol_lost"] = lost;
         data["turns_after_years"] = turned ? json(turned->years) : json();
     }
     text.gap();

@@ -195,7 +195,9 @@ std::string unit_of(use const& u, rows_file const& rows) {
 }
 
 /// Answers what loops can answer.
-std::optional<quick_answers> answer_quickly(task const& asked, question const& q, rows_file const& rows) {
+/// @param settings the options that the settings file gave to a row
+std::optional<quick_answers> answer_quickly(task const& asked, question const& q, rows_file const& rows,
+                                            std::map<std::string, std::string> const& settings) {
     std::map<std::string, column_of_numbers> columns;
     std::vector<column_of_numbers*> of_use;
     for (use const& each : q.uses()) {
@@ -215,7 +217,11 @@ std::optional<quick_answers> answer_quickly(task const& asked, question const& q
                                          : std::numeric_limits<double>::quiet_NaN();
         }
     }
-    return answer_quickly(asked.who().name, columns, q.shared());
+    std::map<std::string, std::string> fixed = q.shared();
+    fixed.insert(settings.begin(), settings.end());
+    for (char const* const spent : {"--settings", "--no-settings", "--stem"}) fixed.erase(spent);
+    for (char const* const only_in_text : {"units", "--digits", "digits"}) fixed.erase(only_in_text);
+    return answer_quickly(asked.who().name, columns, fixed);
 }
 
 /// Whether the loops give every result.
@@ -228,12 +234,14 @@ results answer_all(task const& asked, question const& q, rows_file const& rows,
                    std::vector<std::string> const& wanted) {
     results all{wanted, {}, {}, {}};
     std::size_t const count = rows.rows().size();
-    progress_line progress("aqueth many");
+    progress_line progress("many");
     std::vector<std::string_view> cells;
     std::set<std::string> known(wanted.begin(), wanted.end()), answered;
+    std::map<std::string, std::string> settings;
     auto const ask = [&](std::size_t k) {
         rows.split(rows.rows()[k], cells);
         outcome const one = q.ask(cells, rows);
+        settings = one.settings;
         if (!one.complaint.empty()) {
             all.refused[k] = one.complaint;
             return false;
@@ -260,7 +268,7 @@ results answer_all(task const& asked, question const& q, rows_file const& rows,
     if (next < count && next < 1000) {
         ++next;
         require_results();
-        all.quick = answer_quickly(asked, q, rows);
+        all.quick = answer_quickly(asked, q, rows, settings);
         if (all.quick && !gives_all(*all.quick, all.names)) all.quick.reset();
     }
     for (; next < count; ++next) {
@@ -284,10 +292,12 @@ std::string written(results const& all, rows_file const& rows) {
     }
     std::string_view const line_end = rows.head().line_end.empty() ? "\n" : rows.head().line_end;
     std::vector<std::vector<double> const*> numbers;
+    std::vector<std::vector<char const*> const*> words;
     std::vector<std::string> texts;
     for (std::string const& name : names) {
         quick_column const* const column = all.quick ? &all.quick->columns.at(name) : nullptr;
         numbers.push_back(column ? std::get_if<std::vector<double>>(column) : nullptr);
+        words.push_back(column ? std::get_if<std::vector<char const*>>(column) : nullptr);
         auto const* const text = column ? std::get_if<std::string>(column) : nullptr;
         texts.push_back(text ? cell_of(*text, separator) : "");
     }
@@ -320,6 +330,8 @@ std::string written(results const& all, rows_file const& rows) {
                 out += cell_of(text, separator);
             } else if (numbers[i]) {
                 append_number(out, (*numbers[i])[k], sign);
+            } else if (words[i]) {
+                out += (*words[i])[k];
             } else {
                 out += texts[i];
             }
@@ -345,16 +357,6 @@ std::vector<std::string> read_names(given const& g) {
         if (end != std::string_view::npos) rest.remove_prefix(end + 1);
     }
     return names;
-}
-
-std::filesystem::path read_new_path(given const& g, bool replace) {
-    std::filesystem::path const path(g.text);
-    std::error_code ignored;
-    auto const there = std::filesystem::symlink_status(path, ignored);
-    if (std::filesystem::is_directory(there)) refuse(g, "this is a folder, not a file");
-    if (std::filesystem::exists(there) && !replace)
-        refuse(g, "the file exists already; --replace overwrites it");
-    return path;
 }
 
 void run(session& s) {
@@ -393,7 +395,7 @@ void run(session& s) {
     if (!out.present) return s.answer_rows(std::move(text));
     page report;
     report.say("{} rows answered, {} refused, in {}", count - refused, refused, printable(out.text));
-    put_picture(s, out, path, replace, text);
+    put_file(s, out, path, replace, text);
     s.answer(report,
              {{"rows", count}, {"answered", count - refused}, {"refused", refused}, {"file", out.text}});
 }

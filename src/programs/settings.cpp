@@ -98,7 +98,7 @@ void run(session& s) {
                      usual ? " (usual)" : "", table.line,
                      table.certificate.empty()
                          ? ""
-                         : fmt::format("; certificate: {}", printable(table.certificate)));
+                         : fmt::format("; certificate: {}", on_one_line(table.certificate)));
             json entries = json::object();
             for (setting const& each : table.entries) {
                 text.row(each.key, "{}", printable(each.value));

@@ -10,10 +10,10 @@ answers(carry_on.as_typed
     aqueth dilute_spirit --amount '3 L' --strength '70 %vol' --temperature '20 C' --target '43 %vol' | diff carried - && rm carried && echo same"
     "^same\n$")
 answers(carry_on.says_so "${hearts} | aqueth dilute_spirit --from '-#product' --target '43 %vol'"
-    "  taken +--amount '2[.]65[0-9]+ kg' from -#product\n +--strength '70 %vol' from -#product\n +--temperature '20 C' from -#product\n$")
+    "  taken +--amount '2[.]65[0-9]+ kg' from -#product\n +--strength '70 %vol' from -#product\n +--temperature '20 C' from -#product\n\nThe product .*\nCaution: [^\n]+\n$")
 answers(carry_on.option_wins "${hearts} | aqueth dilute_spirit --from - --amount '1 L' --target '43 %vol' --json"
     "\"option\": \"--strength\".*\"volume_L\": 1[.]0,")
-answers(carry_on.instead "${hearts} | aqueth dilute_spirit --from - --make '1 L' --target '43 %vol' --json | grep -c amount" "^0\n$")
+answers(carry_on.instead "${hearts} | aqueth dilute_spirit --from - --make '1 L' --target '43 %vol' --json | grep -c amount; true" "^0\n$")
 # A litre is a litre at its temperature only; the balance shows the same when the lot has cooled.
 answers(carry_on.cooled "${hearts} | aqueth fill_bottles --from - --temperature '10 C' --bottle '500 mL' --json"
     "\"volume_L\": 2[.]97[0-9]+,")
@@ -30,7 +30,7 @@ answers(carry_on.reading "aqueth correct_reading --reading '84 %vol' --temperatu
 answers(carry_on.lots "${hearts} >lots.json; aqueth blend_lots --from lots.json --from 'lots.json#lot 1' --lot '1 L, 40 %vol, 20 C' --json; rm lots.json"
     "\"lots\": .*\"name\": \"lot 3\"")
 answers(carry_on.still "aqueth learn_still --run '25 L, 11 %vol, 100 mL, 1.8 L, 88 %vol' --reflux 3 --json | aqueth forecast_run --from - --charge '25 L' --strength '11 %vol' --power '2 kW' --end 'distillate 20 %vol'"
-    "--stages '2[.][0-9]+' from -\n +.*--reflux '3'")
+    "--stages '[23][.0-9]*' from -\n +.*--reflux '3'")
 
 # What cannot be carried on is refused, and what is there is named.
 refuses(carry_on.no_such_lot "${dilution} | aqueth convert_strength --from '-#heads'" "there is no lot 'heads'; the answer of dilute_spirit has: spirit, .*product")

@@ -15,7 +15,8 @@ def example(task):
     """The command of a task's example, with --json."""
     text = subprocess.run(["aqueth", task, "--help"], capture_output=True, text=True, check=True).stdout
     command = re.search(r"\n  \$ ((?:[^\n]*\\\n)*[^\n]*)\n", text).group(1)
-    return command + " --json"
+    files = " --out rows.csv --replace" if task == "many" else ""  # its rows are CSV, and JSON counts them
+    return command + " --json" + files
 
 
 def fault(validator, text):

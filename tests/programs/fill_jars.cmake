@@ -36,5 +36,5 @@ refuses(fill_jars.hot_spout "${run} --spout-temperature '60 C'" "--spout-tempera
 refuses(fill_jars.past_already "${pot} --jar '500 mL' --end 'pot 40 %vol'" "--end 'pot 40 %vol': strength in the still 40 % vol")
 refuses(fill_jars.keeps_nothing "${pot} --jar '500 mL' --end 'strength lost'" "--end 'strength lost': needs --keep-strength")
 refuses(fill_jars.stray_replace "${run} --replace" "--replace needs --draw")
-refuses(fill_jars.drawing_png "${run} --draw a.png" "SVG")
+refuses(fill_jars.drawing_pdf "${run} --draw a.pdf" "SVG or PNG")
 refuses(fill_jars.not_a_number "${run} --average 'nan %vol'" "--average 'nan %vol'")

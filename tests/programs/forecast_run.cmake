@@ -85,7 +85,7 @@ foreach(form "" --csv --json)  # an answer that cannot be written leaves no pict
       "^$" "standard output cannot be written: No space left")
 endforeach()
 refuses(forecast_run.drawing_there "${folder} echo old > a.svg; ${run} --end 'collected 1 L' --draw a.svg" "the file exists already; --replace")
-refuses(forecast_run.drawing_png "${run} --end 'collected 1 L' --draw a.png" "SVG")
+refuses(forecast_run.drawing_pdf "${run} --end 'collected 1 L' --draw a.pdf" "SVG or PNG")
 
 refuses(forecast_run.more_than_there_is "${run} --end 'collected 30 L'"
     "collected volume 30 L is outside 0 to 24[.]5[0-9]* L .*no still is boiled dry")

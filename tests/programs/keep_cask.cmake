@@ -15,7 +15,7 @@ answers(keep_cask.law "aqueth keep_cask --law" "spirits +6 % in wood, 1[.]5 % in
 answers(keep_cask.us "aqueth keep_cask --amount '13 gal' --strength '124 proof' --temperature '60 F' --period '4 years, ethanol 4 %, water 2 %'"
     "^After 4 years the cask holds 11[.]4[0-9]* US gal of 1(19|20)[.][0-9] US proof")
 answers(keep_cask.json "aqueth keep_cask --amount '50 L' --strength '62 %vol' --period '4 years, ethanol 4 %, water 2 %' --json"
-    "\"periods\".*\"alcohol_lost\": 0[.]1506.*\"turns_after_years\": null")
+    "\"periods\".*\"share_of_alcohol_lost\": 0[.]1506.*\"turns_after_years\": null")
 
 refuses(keep_cask.nothing "aqueth keep_cask" "give --amount and --strength")
 refuses(keep_cask.no_question "aqueth keep_cask --amount '50 L' --strength '62 %vol'" "give either --period or --later-amount")

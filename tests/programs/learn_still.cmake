@@ -109,5 +109,11 @@ refuses(learn_still.certain_temperatures "aqueth learn_still ${monday} --reflux 
 answers(learn_still.log_progress
     "line=\"aqueth learn_still ${monday} ${friday} --plates 4 --learn 'plate-efficiency, reflux, heat-loss, pot-loss'\"; for i in {1..14}; do line+=\" ${friday}\"; done; script -qc \"$line\" /dev/null | tr '\\r' '\\n' | grep -m 1 forecast,"
     "^aqueth learn_still: [0-9]+ runs forecast, chi-squared [0-9.]+")
+answers(learn_still.with_holdup
+    "aqueth learn_still ${monday} --plates 4 --learn 'plate-efficiency, plate-holds' --reflux 3.2 --heat-loss '6 %' --pot-loss '3.5 W/K' --head-holds '10 mL'"
+    "plate efficiency +0[.].*holdup of a plate +[0-9]+ mL, standard uncertainty .*forecast_run .* --head-holds '10 mL'")
+answers(learn_still.after_total_reflux
+    "aqueth learn_still --log '${logs}/quillbeck_monday.csv, 25 L, 11 %vol, 1.5 kW, total reflux 30 min' --plates 4 --reflux 3.2 --plate-holds '20 mL' --reflux-temperature '40 C'"
+    "plate efficiency +0[.].*--plate-holds '20 mL' --reflux-temperature '40 C'")
 refuses(learn_still.holdup_of_a_pot "aqueth learn_still ${monday} --stages 0 --learn 'plate-holds' --reflux 3" "number of plates 0 .*efficiency and holdup need a column")
 refuses(learn_still.holdup_too_large "aqueth learn_still ${monday} --reflux 3 --head-holds '2000 L'" "--head-holds '2000 L': holdup 2000 L is outside 0 to 1000 L")

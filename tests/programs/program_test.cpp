@@ -327,8 +327,9 @@ TEST(Wording, KnowsThatABalanceStandsInAir) {
 }
 
 TEST(Quantities, TellUsCustomaryUnits) {
-    for (char const* text : {"190 proof", "3 gal", "2 US gal", "81000 lb", "16 fl oz",
-                             "3.2 gal, 62 %vol, 18 C", "80 to 100 proof by 5", "proof", "12.oz"})
+    for (char const* text :
+         {"190 proof", "3 gal", "2 US gal", "3 gal.", "1½ gal", "½ gal", "12 fl. oz.", "12 floz", "81000 lb",
+          "16 fl oz", "3.2 gal, 62 %vol, 18 C", "80 to 100 proof by 5", "proof", "12.oz"})
         EXPECT_TRUE(is_us_customary(text)) << text;
     for (char const* text : {"3 L", "2 imp gal", "45 %vol at 60 F", "65 F", "pounds.csv", "waterproof",
                              "3 galaxies", "80 %vol", ""})
@@ -336,10 +337,10 @@ TEST(Quantities, TellUsCustomaryUnits) {
 }
 
 TEST(Instruments, ReadOnlyTheirOwnScale) {
-    given const glass = option("soda-lime");
+    given const glass = option("soda-lime"), uncorrected = option("");
     auto const kind_of = [&](std::string const& scale) {
         given const g = option(scale);
-        stem const meter({g, glass});
+        stem const meter({g, glass, uncorrected});
         return fmt::format("{}, {:.2f}", name_of(meter.scale()), meter.scale().reference.celsius());
     };
     EXPECT_EQ(kind_of("%vol"), "% vol at 20 °C, 20.00");
@@ -354,13 +355,13 @@ TEST(Instruments, ReadOnlyTheirOwnScale) {
     EXPECT_EQ(kind_of("sg 60/60 F in air"), "specific gravity 60 °F/60 °F in air, 15.56");
 
     given const proof_scale = option("proof");
-    stem const meter({proof_scale, glass});
+    stem const meter({proof_scale, glass, uncorrected});
     EXPECT_NE(
         refusal([&](given const& g) { return meter.number(g); }, "84 %vol").find("the scale is US proof"),
         std::string::npos);
     EXPECT_EQ(meter.number(option("90 proof")), 90.0);
     given const per_cubic_centimetre = option("g/cm3");
-    EXPECT_EQ(stem({per_cubic_centimetre, glass}).number(option("935 kg/m3")), 0.935);
+    EXPECT_EQ(stem({per_cubic_centimetre, glass, uncorrected}).number(option("935 kg/m3")), 0.935);
 }
 
 TEST(Instruments, HaveGlass) {

@@ -20,7 +20,7 @@ if(STATUS EQUAL 0)
   if(NOT err STREQUAL "")
     fail("standard error should be empty")
   endif()
-  if(LINE MATCHES "--json")
+  if(LINE MATCHES "--json[^|]*$")  # what is printed, not what another command read
     string(JSON type ERROR_VARIABLE not_json TYPE "${out}")
     if(NOT type STREQUAL OBJECT)
       fail("standard output should be JSON: ${not_json}")

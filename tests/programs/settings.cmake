@@ -30,7 +30,7 @@ answers(settings.no_settings "${high} aqueth settings --no-settings" "none is re
 
 # A task says which settings it took; an option on the command line wins, and displaces what it excludes.
 # 2000 m are 79.495 kPa in the ICAO standard atmosphere.
-answers(settings.text "${high} aqueth boiling_point --strength '10 %vol'" "79[.]50 kPa.*\n  settings +--altitude 2000 m .*s[.]toml.\n$")
+answers(settings.text "${high} aqueth boiling_point --strength '10 %vol'" "79[.]50 kPa.*\n  settings +--altitude 2000 m .*s[.]toml.\n\n")
 answers(settings.in_the_answer "${high} aqueth boiling_point --strength '10 %vol' --json"
     "\"settings\": .\n +.\n +\"option\": \"--altitude\",\n +\"value\": \"2000 m\",\n +\"file\": \"[^\n]*s[.]toml\",\n +\"line\": 1,")
 answers(settings.option_wins "${high} a=$(aqueth boiling_point --strength '10 %vol' --altitude '0 m'); \
@@ -40,7 +40,7 @@ answers(settings.not_at_one_temperature "${high} aqueth equilibrium_table --temp
 # The certificate adds 0.2 at 50 and -0.1 at 90, so -0.055 at 84.
 answers(settings.same_as_typed "${mine} a=$(aqueth correct_reading --reading '84 %vol' --temperature '31 C' | head -1); \
     [ \"$a\" = \"$(aqueth correct_reading --reading '83.945 %vol' --temperature '31 C' --no-settings | head -1)\" ] && echo same" "^same\n$")
-answers(settings.names_the_stem "${mine} aqueth correct_reading --reading '84 %vol' --temperature '31 C'" "\n  settings +stem no7 .*toml.\n$")
+answers(settings.names_the_stem "${mine} aqueth correct_reading --reading '84 %vol' --temperature '31 C'" "\n  settings +stem no7 .*toml.\n\nCaution: ")
 answers(settings.not_the_glass_of_a_flask "${mine} aqueth weigh_spirit --empty '58.42 g' --with-water '158.13 g' --with-spirit '149.61 g' \
     --temperature '21 C' --json | grep -c -e --glass; true" "^0\n$")
 answers(settings.table_over_plain "f=$(mktemp -d)/s.toml; trap 'rm -r $(dirname $f)' EXIT; printf 'pressure = \"100 kPa\"\\n[still.hill]\\naltitude = \"2000 m\"\\npower = \"1 kW\"\\n' >$f; \
@@ -52,8 +52,9 @@ answers(settings.still_as_typed "${mine} a=$(${run} --still quillbeck | head -1)
     b=$(${run} --no-settings --power '1.5 kW' --pot-heat '4 kJ/K' --pot-loss '1.2 W/K' --plates 4 --plate-efficiency 0.6 \
         --plate-holds '60 mL' --reflux 2 --head-holds '40 mL' --altitude '310 m' | head -1); [ -n \"$a\" ] && [ \"$a\" = \"$b\" ] && echo same" "^same\n$")
 answers(settings.stages_for_plates "${mine} aqueth settings --still quillbeck --stages 3" "stages +3 +command line\nplates +- +not set\nplate-efficiency +[-0-9.]+ +(built in|not set)\nplate-holds +60 mL +line 40")
+# The water for diluting is not the water in the flask.
 answers(settings.balance "${mine} aqueth weigh_spirit --empty '58.42 g' --with-water '158.13 g' --with-spirit '149.61 g' \
-    --temperature '21 C' --balance bench" "settings +balance bench.*settings_example[.]toml.\n$")
+    --temperature '21 C' --balance bench" "flask holds +[0-9.]+ mL at 20 °C.*settings +balance bench, --altitude 310 m [^\n]*settings_example[.]toml.\n\n")
 answers(settings.balance_as_mass "${mine} aqueth weigh_spirit --empty '58.42 g' --with-water '158.13 g' --with-spirit '149.61 g' \
     --temperature '21 C' --balance '0.02 g' | grep -c 'balance bench'; true" "^0\n$")
 answers(settings.required "${mine} ${run} --still pot" "\n  settings +still pot, --altitude 310 m")

@@ -32,43 +32,59 @@ std::string joined(std::vector<std::string> const& words, char const* between) {
     return fmt::format("{}", fmt::join(words, between));
 }
 
-/// The first words that aqueth takes besides tasks.
-std::vector<std::string> first_words() {
-    std::vector<std::string> words;
-    for (service const& each : services) {
-        std::string const all = each.words;
-        std::string const word = all.substr(0, all.find(' '));
-        if (std::find(words.begin(), words.end(), word) == words.end()) words.push_back(word);
-    }
-    return words;
-}
-
 std::vector<std::string> names_of_tasks() {
     std::vector<std::string> names;
     for (task const* each : task::all()) names.emplace_back(each->who().name);
     return names;
 }
 
+/// Values that are words. "$(...)" asks the settings file for its names.
+std::vector<std::string> words_for(described_option const& o) {
+    for (kind_of_table const kind : kinds_of_tables)
+        if (o.name == fmt::format("--{}", name_of(kind)))
+            return {fmt::format("$(_aqueth_names {})", name_of(kind))};
+    if (o.name == "--glass") return {"soda-lime", "borosilicate"};
+    if (o.name == "--flows") return {"constant", "enthalpy"};
+    return {};
+}
+
+/// A function of both shells: the names of one kind in the settings file.
+constexpr char const* names_function = R"(_aqueth_names() {
+    command aqueth settings 2>/dev/null | sed -n "s/^$1 \([^ ,]*\).*/\1/p"
+}
+)";
+
 std::string for_bash() {
-    std::string cases;
+    std::string cases, choices;
+    std::vector<std::string> chosen;
     for (task const* each : task::all()) {
         std::vector<std::string> options, values, files;
         for (described_option const& o : each->describe().options) {
             if (!is_option(o)) continue;
             options.push_back(o.name);
             if (!o.type.empty()) (takes_file(o) ? files : values).push_back(o.name);
+            std::string const words = joined(words_for(o), " ");
+            if (words.empty() || std::find(chosen.begin(), chosen.end(), o.name) != chosen.end()) continue;
+            chosen.push_back(o.name);
+            choices += fmt::format("    {}) mapfile -t COMPREPLY < <(compgen -W \"{}\" -- \"$word\") ;;\n",
+                                   o.name, words);
         }
-        cases += fmt::format("    {})\n        options={}\n        values={}\n        files={}\n        ;;\n",
-                             each->who().name, quoted(joined(options, " ")), quoted(joined(values, " ")),
-                             quoted(joined(files, " ")));
+        cases +=
+            fmt::format("    {})\n        options+={}\n        values+={}\n        files+={}\n        ;;\n",
+                        each->who().name, quoted(joined(options, " ") + " "),
+                        quoted(joined(values, " ") + " "), quoted(joined(files, " ") + " "));
     }
     return fmt::format(R"(# Completion of aqueth for bash, written by `aqueth write_completion bash`.
+{0}_aqueth_options() {{ # adds those of a task
+    case ${{1//-/_}} in
+{3}    esac
+}}
 _aqueth() {{
-    local word=${{COMP_WORDS[COMP_CWORD]}} before=${{COMP_WORDS[COMP_CWORD-1]}} options values files
-    local tasks={}
+    local word=${{COMP_WORDS[COMP_CWORD]}} before=${{COMP_WORDS[COMP_CWORD-1]}} options=' ' values=' ' files=' '
+    local tasks={1}
     COMPREPLY=()
     if ((COMP_CWORD == 1)); then
-        COMPREPLY=($(compgen -W "$tasks {}" -- "$word"))
+        COMPREPLY=($(compgen -W "$tasks {2}" -- "$word"))
         return
     fi
     case ${{COMP_WORDS[1]//-/_}} in
@@ -81,23 +97,35 @@ _aqueth() {{
         return
         ;;
     write_manual)
-        if ((COMP_CWORD == 2)); then COMPREPLY=($(compgen -d -- "$word")); fi
+        if ((COMP_CWORD == 2)); then mapfile -t COMPREPLY < <(compgen -d -- "$word"); fi
         return
         ;;
-{}    *) return ;;
+    many)
+        if ((COMP_CWORD == 2)); then
+            COMPREPLY=($(compgen -W "$tasks" -- "$word"))
+            return
+        fi
+        _aqueth_options "${{COMP_WORDS[2]}}"
+        ;;
     esac
-    if [[ " $files " == *" $before "* ]]; then
-        compopt -o filenames 2>/dev/null
-        COMPREPLY=($(compgen -f -- "$word"))
-    elif [[ " $values " == *" $before "* ]]; then
-        return
-    elif [[ $word == -* || -z $word ]]; then
-        COMPREPLY=($(compgen -W "$options" -- "$word"))
-    fi
+    _aqueth_options "${{COMP_WORDS[1]}}"
+    case $before in
+{4}    *)
+        if [[ $files == *" $before "* ]]; then
+            compopt -o filenames 2>/dev/null
+            mapfile -t COMPREPLY < <(compgen -f -- "$word")
+        elif [[ $values == *" $before "* ]]; then
+            return
+        elif [[ $word == -* || -z $word ]]; then
+            COMPREPLY=($(compgen -W "$options" -- "$word"))
+        fi
+        ;;
+    esac
 }}
 complete -F _aqueth aqueth
 )",
-                       quoted(joined(names_of_tasks(), " ")), joined(first_words(), " "), cases);
+                       names_function, quoted(joined(names_of_tasks(), " ")),
+                       joined(words_of_services(), " "), cases, choices);
 }
 
 /// A description in the square brackets of zsh's _arguments.
@@ -111,23 +139,32 @@ std::string in_brackets(std::string const& text) {
 }
 
 std::string for_zsh() {
-    std::string tasks, cases;
+    std::string tasks, cases, of_many;
     for (task const* each : task::all()) {
         tasks +=
             fmt::format("        {}\n", quoted(fmt::format("{}:{}", each->who().name, each->who().question)));
-        cases += fmt::format("    {})\n        _arguments -S", each->who().name);
+        std::string options;
         for (described_option const& o : each->describe().options) {
             if (!is_option(o)) continue;
+            std::string const words = joined(words_for(o), " ");
+            std::string const action = takes_file(o)            ? "_files"
+                                       : words.starts_with('$') ? fmt::format("_aqueth_{}s", o.name.substr(2))
+                                       : words.empty()          ? " "
+                                                                : fmt::format("({})", words);
             std::string const value =
-                o.type.empty() ? ""
-                               : fmt::format(":{}:{}", in_brackets(o.type), takes_file(o) ? "_files" : " ");
-            cases += fmt::format(" \\\n            {}",
-                                 quoted(fmt::format("*{}[{}]{}", o.name, in_brackets(o.description), value)));
+                o.type.empty() ? "" : fmt::format(":{}:{}", in_brackets(o.type), action);
+            std::string const specification =
+                quoted(fmt::format("*{}[{}]{}", o.name, in_brackets(o.description), value));
+            options += fmt::format("            {}\n", specification);
         }
-        cases += "\n        ;;\n";
+        if (each->who().name == std::string_view("many"))
+            of_many = options;
+        else
+            cases += fmt::format("    {})\n        options=(\n{}        )\n        ;;\n", each->who().name,
+                                 options);
     }
     std::string own;
-    for (std::string const& word : first_words()) {
+    for (std::string const& word : words_of_services()) {
         auto const* const it = std::find_if(std::begin(services), std::end(services), [&](service const& s) {
             return std::string_view(s.words).starts_with(word);
         });
@@ -135,8 +172,11 @@ std::string for_zsh() {
     }
     return fmt::format(R"(#compdef aqueth
 # Completion of aqueth for zsh, written by `aqueth write_completion zsh`.
+{}_aqueth_stems() {{ compadd "$@" -- $(_aqueth_names stem) }}
+_aqueth_balances() {{ compadd "$@" -- $(_aqueth_names balance) }}
+_aqueth_stills() {{ compadd "$@" -- $(_aqueth_names still) }}
 _aqueth() {{
-    local -a tasks own
+    local -a tasks own shared options
     tasks=(
 {}    )
     own=(
@@ -149,15 +189,24 @@ _aqueth() {{
     local task=${{words[2]//-/_}}
     shift words
     ((CURRENT--))
+    if [[ $task == many ]] && ((CURRENT > 2)); then
+        shared=(
+{}        )
+        task=${{words[2]//-/_}}
+        shift words
+        ((CURRENT--))
+    fi
     case $task in
+    many) ((CURRENT == 2)) && _describe -t tasks 'task' tasks ;;
     help) ((CURRENT == 2)) && _describe -t tasks 'task' tasks ;;
     write_completion) ((CURRENT == 2)) && _values 'shell' bash zsh ;;
     write_manual) ((CURRENT == 2)) && _files -/ ;;
 {}    esac
+    ((!$#options)) || _arguments -S $shared $options
 }}
 _aqueth "$@"
 )",
-                       tasks, own, cases);
+                       names_function, tasks, own, of_many, cases);
 }
 
 }  // namespace

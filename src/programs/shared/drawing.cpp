@@ -347,14 +347,12 @@ std::filesystem::path picture_options::read() const {
 
 void picture_options::draw(session& s, page& text, std::filesystem::path const& path,
                            std::string const& script) const {
-    put_picture(s, file, path, replace, picture_by_gnuplot(path, script));
+    put_file(s, file, path, replace, picture_by_gnuplot(path, script));
     text.row("drawing", "{}", printable(file.text));
 }
 
-std::filesystem::path read_picture_path(given const& g, bool replace) {
+std::filesystem::path read_new_path(given const& g, bool replace) {
     std::filesystem::path const path(g.text);
-    if (path.extension() != ".svg" && !is_png(path))
-        refuse(g, "the picture is an SVG or PNG file: its name must end in .svg or .png");
     std::error_code ignored;
     auto const there = std::filesystem::symlink_status(path, ignored);
     if (std::filesystem::is_directory(there)) refuse(g, "this is a folder, not a file");
@@ -363,9 +361,16 @@ std::filesystem::path read_picture_path(given const& g, bool replace) {
     return path;
 }
 
-void put_picture(session& s, given const& g, std::filesystem::path const& path, bool replace,
-                 std::string_view picture) {
-    auto const file = std::make_shared<coming_file>(g, path, replace, picture);
+std::filesystem::path read_picture_path(given const& g, bool replace) {
+    std::filesystem::path const path(g.text);
+    if (path.extension() != ".svg" && !is_png(path))
+        refuse(g, "the picture is an SVG or PNG file: its name must end in .svg or .png");
+    return read_new_path(g, replace);
+}
+
+void put_file(session& s, given const& g, std::filesystem::path const& path, bool replace,
+              std::string_view text) {
+    auto const file = std::make_shared<coming_file>(g, path, replace, text);
     if (!replace) file->appear();
     s.once_answered([file, replace] { replace ? file->replace() : file->keep(); });
 }

@@ -2,7 +2,7 @@
 #pragma once
 
 /// @file
-/// Pictures drawn by gnuplot. A file is written completely or not at all.
+/// Pictures drawn by gnuplot, and files that are written completely or not at all.
 
 #include "program.hpp"
 
@@ -28,6 +28,9 @@ std::string svg_by_gnuplot(std::string const& script,
 /// The same for a PNG picture; the terminal is pngcairo, which not every gnuplot has.
 std::string png_by_gnuplot(std::string const& script,
                            std::chrono::milliseconds limit = std::chrono::minutes(1));
+
+/// Reads the path of a file that may not exist yet, unless it may be replaced.
+std::filesystem::path read_new_path(given const& g, bool replace);
 
 /// Reads the path of a picture: a new .svg or .png file, or with replace an existing one.
 std::filesystem::path read_picture_path(given const& g, bool replace);
@@ -58,14 +61,14 @@ struct picture_options {
     void draw(session& s, page& text, std::filesystem::path const& path, std::string const& script) const;
 };
 
-/// Writes a picture. A new file is created at once and removed if the session fails; an existing file is
+/// Writes a file. A new one is created at once and removed if the session fails; an existing file is
 /// replaced after the answer is printed. Signals that end the program leave no temporary file.
 /// @param s       the session
 /// @param g       option that names the file, for messages
 /// @param path    the file
 /// @param replace whether a file that is there may be replaced; it keeps its permissions
-/// @param picture contents
-void put_picture(session& s, given const& g, std::filesystem::path const& path, bool replace,
-                 std::string_view picture);
+/// @param text    contents
+void put_file(session& s, given const& g, std::filesystem::path const& path, bool replace,
+              std::string_view text);
 
 }  // namespace program

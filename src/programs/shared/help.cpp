@@ -22,7 +22,7 @@ service const services[7] = {
     {"help", "Print this list"},
     {"help <task>", "Print the options of a task, with an example"},
     {"write_manual <folder>", "Write manual pages into the folder"},
-    {"write_completion <shell>", "Print the completion of command lines for bash or zsh"},
+    {"write_completion <shell>", "Print the completion script for bash or zsh"},
     {"--version", "Print the version"},
     {"--sources", "Print the publications behind all results"},
     {"--cautions", "Print the usual cautions in full"},
@@ -49,6 +49,16 @@ std::string list_of_tasks() {
     return text.text();
 }
 
+std::vector<std::string> words_of_services() {
+    std::vector<std::string> words;
+    for (service const& each : services) {
+        std::string_view const all = each.words;
+        std::string const word(all.substr(0, all.find(' ')));
+        if (std::find(words.begin(), words.end(), word) == words.end()) words.push_back(word);
+    }
+    return words;
+}
+
 std::string task_name(std::string const& word) {
     std::string name = word;
     if (!name.starts_with('-')) std::replace(name.begin(), name.end(), '-', '_');
@@ -63,13 +73,16 @@ task const& find_task(std::string const& word) {
         if (name == each->who().name) return *each;
         names.emplace_back(each->who().name);
     }
+    std::vector<std::string> const others = words_of_services();
+    names.insert(names.end(), others.begin(), others.end());
     std::string alike = nearest(name, names);
+    if (alike.empty()) alike = nearest(fmt::format("--{}", name), others);  // "version"
     for (std::string const& each : names) {  // "dilute" is a part of dilute_spirit
         if (alike.empty() && name.size() > 2 && each.find(name) != std::string::npos) alike = each;
     }
     throw bad_input(fmt::format("there is no task {}; {}", printable(word),
-                                alike.empty() ? "'aqueth help' lists the tasks"
-                                              : fmt::format("did you mean {}?", alike)));
+                                alike.empty() || alike == name ? "'aqueth help' lists the tasks"
+                                                               : fmt::format("did you mean {}?", alike)));
 }
 
 std::vector<correlation::source> all_sources() {

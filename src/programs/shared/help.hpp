@@ -37,4 +37,7 @@ struct service {
 };
 extern service const services[7];
 
+/// @return their first words, each once: "help", "--version"
+std::vector<std::string> words_of_services();
+
 }  // namespace program

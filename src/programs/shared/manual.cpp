@@ -5,7 +5,6 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
 #include <filesystem>
 #include <fstream>
 #include <string_view>
@@ -51,16 +50,6 @@ std::string plain(std::string_view text) {
 std::string unfilled(std::string_view text) {
     std::string_view const trimmed_text = text.substr(0, text.find_last_not_of('\n') + 1);
     return fmt::format(".nf\n{}\n.fi\n", plain(trimmed_text));
-}
-
-std::vector<std::string_view> lines_of(std::string_view text) {
-    std::vector<std::string_view> lines;
-    while (!text.empty()) {
-        auto const end = (std::min)(text.find('\n'), text.size());
-        lines.push_back(text.substr(0, end));
-        text.remove_prefix((std::min)(end + 1, text.size()));
-    }
-    return lines;
 }
 
 /// Text that is broken into lines anew. Indented lines, and those behind them, stay apart.

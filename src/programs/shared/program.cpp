@@ -371,25 +371,34 @@ record_entry session::entry() const {
     return entry;
 }
 
+/// Where more rows go: above the last lines, which hold the caution.
+static std::size_t end_of_rows(std::string const& text) {
+    auto const caution = text.rfind("\nCaution: ");
+    if (caution == std::string::npos) return text.size();
+    auto const gap = text.rfind("\n\n", caution);
+    bool const rows_in_between = gap == std::string::npos || text.compare(gap + 2, 2, "  ") == 0;
+    return rows_in_between ? caution + 1 : gap + 1;
+}
+
 void session::answer(page const& text, json const& data, std::string const& csv) {
     if (keeps_data_) {
         data_ = data;
         return;
     }
     text_ = text.text();
-    std::string from;
+    std::string from;  // where figures come from: rows below the others, above the caution
     for (taken_figure const& each : taken_) {
         page row;
         row.row(from.empty() ? "taken" : "", "{} '{}' from {}{}{}", each.option, each.value,
                 printable(each.file), each.lot.empty() ? "" : "#", printable(each.lot));
         from += row.text();
     }
-    text_ += from;
     if (std::string const settings = in_words(used_); !settings.empty()) {
         page row;
         row.row("settings", "{} ({})", settings, printable(file_->file));
-        text_ += row.text();
+        from += row.text();
     }
+    text_.insert(end_of_rows(text_), from);
     output_ = json_ ? answer_in_json(data) : csv_ ? csv : text_;
 }
 
@@ -416,7 +425,9 @@ int session::run(std::function<void(session&)> const& body) {
 outcome session::ask(std::function<void(session&)> const& body) {
     keeps_data_ = true;
     auto [status, complaint] = attempt([&] { body(*this); });
-    return {std::move(data_), status == 0 ? "" : complaint};
+    std::map<std::string, std::string> from_settings;
+    for (used_setting const& each : used_) from_settings[each.option] = each.value;
+    return {std::move(data_), status == 0 ? "" : complaint, std::move(from_settings)};
 }
 
 std::pair<int, std::string> session::attempt(std::function<void()> const& step) {
@@ -455,20 +466,43 @@ std::pair<int, std::string> session::attempt(std::function<void()> const& step) 
 /// The message for a word that no option takes: a misspelt option, or a value without quotes.
 std::string session::in_plain_words_of_stray(std::string const& stray) const {
     std::string const shown = printable(stray);
+    std::vector<std::string> names;
+    for (CLI::Option const* each : app_->get_options()) names.push_back(each->get_name());
+    auto const nearest_to = [&](std::string option) {
+        std::replace(option.begin(), option.end(), '_', '-');
+        return nearest(option, names);
+    };
     if (stray.starts_with('-')) {
-        std::vector<std::string> names;
-        for (CLI::Option const* each : app_->get_options()) names.push_back(each->get_name());
-        std::string const alike = nearest(stray, names);
+        auto const blank = stray.find(' ');
+        std::string const alike = nearest_to(stray.substr(0, blank));
+        if (!alike.empty() && blank != std::string::npos) {
+            return fmt::format("'{}' is one word: put quotes round the value alone: {} '{}'", shown, alike,
+                               printable(trimmed(std::string_view(stray).substr(blank))));
+        }
         return fmt::format("there is no option {}; {}", shown,
                            alike.empty() ? "--help lists the options"
                                          : fmt::format("did you mean {}?", alike));
     }
+    std::string_view const dashes[] = {"—", "–", "−", ""};  // a word processor makes long ones
+    std::string_view word = stray;
+    for (std::string_view const dash : dashes) {
+        if (!word.starts_with(dash)) continue;
+        word.remove_prefix(dash.size());
+        break;
+    }
+    std::string const alike = word.size() < 4 ? "" : nearest_to(fmt::format("--{}", word));
     for (int k = 2; k < argc_; ++k) {
         std::string_view const before = argv_[k - 1];
-        if (argv_[k] == stray && !before.starts_with("--"))
-            return fmt::format("'{}' is not expected: put quotes round '{} {}'", shown, printable(before),
-                               shown);
+        if (argv_[k] != stray || before.starts_with("--")) continue;
+        for (std::string_view const quote : {"‘", "’", "“", "”", "„"}) {
+            if (before.starts_with(quote))
+                return fmt::format("'{}' is not expected: quotes must be straight: ' or \"", shown);
+        }
+        bool const is_number = before.find_first_of("0123456789") < 2 && before.find(' ') == before.npos;
+        if (!is_number && !alike.empty()) continue;
+        return fmt::format("'{}' is not expected: put quotes round '{} {}'", shown, printable(before), shown);
     }
+    if (!alike.empty()) return fmt::format("'{}' is not expected; did you mean {}?", shown, alike);
     return fmt::format("'{}' is not expected; --help lists the options", shown);
 }
 
@@ -537,6 +571,9 @@ std::string in_words(std::vector<correlation::source> const& sources) {
 }
 
 std::string nearest(std::string const& written, std::vector<std::string> const& words) {
+    auto const begins = [&](std::string const& word) { return word.starts_with(written); };
+    if (written.size() > 3 && std::count_if(words.begin(), words.end(), begins) == 1)
+        return *std::find_if(words.begin(), words.end(), begins);
     auto const distance = [&](std::string const& word) { return letters_between(written, word); };
     auto const best =
         std::min_element(words.begin(), words.end(), [&](std::string const& a, std::string const& b) {

@@ -16,6 +16,7 @@
 
 #include <deque>
 #include <functional>
+#include <map>
 #include <memory>
 #include <optional>
 #include <stdexcept>
@@ -71,6 +72,8 @@ struct description {
 struct outcome {
     json data;              ///< the answer
     std::string complaint;  ///< why there is none; else empty
+    std::map<std::string, std::string> settings =
+        {};  ///< options that the settings file gave, and their values
 };
 
 /// One run: options in, one answer out.
@@ -219,7 +222,7 @@ extern char const* const all_cautions;
 /// @return each publication with its range of validity and its accuracy
 std::string in_words(std::vector<correlation::source> const& sources);
 
-/// @return the nearest of the words, if it is like the one that was written; else nothing
+/// @return the only word that begins with what was written; else the nearest, if it is like it; else nothing
 std::string nearest(std::string const& written, std::vector<std::string> const& words);
 
 /// Prints the answer on standard output.

@@ -18,8 +18,7 @@ void write(std::string const& text) {
 
 }  // namespace
 
-progress_line::progress_line(char const* program)
-    : program_(program), terminal_(isatty(STDERR_FILENO) == 1) {}
+progress_line::progress_line(char const* task) : task_(task), terminal_(isatty(STDERR_FILENO) == 1) {}
 
 progress_line::~progress_line() {
     if (!shown_.empty()) write(std::string(shown_.size(), ' ') + "\r");
@@ -27,7 +26,7 @@ progress_line::~progress_line() {
 
 void progress_line::put(std::string const& done) {
     next_ = clock::now() + std::chrono::milliseconds(200);
-    shown_ = fmt::format("{:<{}}", fmt::format("{}: {}", program_, done), shown_.size());
+    shown_ = fmt::format("{:<{}}", fmt::format("aqueth {}: {}", task_, done), shown_.size());
     write(shown_ + "\r");
 }
 

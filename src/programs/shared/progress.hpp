@@ -10,7 +10,7 @@ namespace program {
 /// A progress line on standard error: only on a terminal, only for long work, and erased at the end.
 class progress_line {
 public:
-    explicit progress_line(char const* program);
+    explicit progress_line(char const* task);
     ~progress_line();
     progress_line(progress_line const&) = delete;
     progress_line& operator=(progress_line const&) = delete;
@@ -25,7 +25,7 @@ private:
     using clock = std::chrono::steady_clock;
     void put(std::string const& done);
 
-    char const* program_;
+    char const* task_;
     bool terminal_;
     clock::time_point next_ = clock::now() + std::chrono::seconds(1);
     std::string shown_;

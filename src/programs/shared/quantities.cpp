@@ -20,20 +20,23 @@ refusal named_after(given const& g, refusal const& e) {
 void refuse(given const& g, std::string const& why) { throw bad_input(fmt::format("{}: {}", label(g), why)); }
 
 bool is_us_customary(std::string_view text) {
-    static constexpr std::string_view names =
-        " proof gal gallon gallons qt quart quarts pt pint pints fl lb lbs pound pounds oz ounce ounces ";
+    static constexpr std::string_view names = " proof gal gals gallon gallons qt quart quarts pt pint pints "
+                                              "fl floz lb lbs pound pounds oz ounce ounces ";
     auto const is_letter = [](char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); };
     bool behind_a_number = false;
     for (std::size_t at = 0; at < text.size();) {
         if (!is_letter(text[at])) {
-            if (text[at] != ' ') behind_a_number = is_digit(text[at]) || text[at] == '.';
-            ++at;
+            bool const is_fraction = text.substr(at).starts_with("¼") || text.substr(at).starts_with("½") ||
+                                     text.substr(at).starts_with("¾");
+            if (text[at] != ' ') behind_a_number = is_digit(text[at]) || text[at] == '.' || is_fraction;
+            at += is_fraction ? 2 : 1;
             continue;
         }
         std::size_t const begin = at;
         while (at < text.size() && is_letter(text[at])) ++at;
         std::string const word = squeezed(text.substr(begin, at - begin));
-        bool const ends = at == text.size() || text[at] == ' ' || text[at] == ',' || text[at] == ';';
+        bool const ends =
+            at == text.size() || text[at] == ' ' || text[at] == ',' || text[at] == ';' || text[at] == '.';
         bool const is_unit = names.find(" " + word + " ") != std::string_view::npos;
         if (ends && is_unit && (behind_a_number || text == word)) return true;
         behind_a_number = behind_a_number && word == "us";

@@ -79,7 +79,7 @@ std::string or_standard(texts_by_option const& fixed, std::string const& name, c
 std::optional<quick_answers> correct_readings(columns_by_option const& columns,
                                               texts_by_option const& fixed) {
     bool const fits = has_only(columns, {"--reading", "--temperature"}) && columns.size() == 2 &&
-                      has_only(fixed, {"--scale", "--glass"});
+                      has_only(fixed, {"--scale", "--glass", "--correction"});
     if (!fits) return {};
     column_of_numbers const& reading = columns.at("--reading");
     notation const written = text::read_notation(reading.unit);
@@ -88,13 +88,15 @@ std::optional<quick_answers> correct_readings(columns_by_option const& columns,
     if (scale.kind != basis::volume || !same) return {};
     auto const glass =
         read_expansion({"--glass", or_standard(fixed, "--glass", "soda-lime"), fixed.contains("--glass")});
+    certificate const certified({"--correction", or_standard(fixed, "--correction", ""), true});
     numbers const celsius = in_celsius(columns.at("--temperature"));
 
     answers_of_loops loops(celsius.size());
     with_reference(scale.reference, [&](auto tag) {
         using scale_type = basic_volume_fraction<decltype(tag)>;
         hydrometer<scale_type> const meter(glass);
-        numbers const shown = times(reading.numbers, 0.01);
+        numbers shown = reading.numbers;
+        for (double& each : shown) each = 0.01 * (each + certified.correction(each));
         numbers strength = loops.run([&](numbers& result, std::span<bool> valid) {
             arrays::strength(meter, shown, celsius, result, valid);
         });
@@ -111,6 +113,11 @@ std::optional<quick_answers> correct_readings(columns_by_option const& columns,
     });
     loops.put("scale", name_of(scale));
     loops.put("reading", reading.numbers);
+    loops.put("reading_unit", unit_as_written(scale));
+    std::vector<char const*> formulations;
+    for (double const each : celsius)
+        formulations.push_back(name_of(density_formulation_at(aqueth::celsius(each))));
+    loops.put("density_formulation", std::move(formulations));
     loops.put("temperature_C", celsius);
     return loops.take();
 }

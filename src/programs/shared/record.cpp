@@ -34,21 +34,11 @@ constexpr std::string_view doubts[] = {"uncertainty", "assumed", "equilibrium", 
 /// A text for a cell of a table: one line, without marks that Markdown would read.
 std::string in_cell(std::string_view text) {
     std::string cell;
-    for (char const c : printable(text)) {
+    for (char const c : on_one_line(text)) {
         if (c == '|' || c == '\\' || c == '`' || c == '*' || c == '<' || c == '[') cell += '\\';
         cell += c;
     }
     return cell;
-}
-
-std::vector<std::string_view> lines_of(std::string_view text) {
-    std::vector<std::string_view> lines;
-    while (!text.empty()) {
-        auto const end = (std::min)(text.find('\n'), text.size());
-        lines.push_back(text.substr(0, end));
-        text.remove_prefix((std::min)(end + 1, text.size()));
-    }
-    return lines;
 }
 
 std::string now() {

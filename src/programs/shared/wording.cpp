@@ -24,6 +24,16 @@ std::string gallons(double value, int digits) {
 }
 }  // namespace
 
+std::vector<std::string_view> lines_of(std::string_view text) {
+    std::vector<std::string_view> lines;
+    while (!text.empty()) {
+        auto const end = (std::min)(text.find('\n'), text.size());
+        lines.push_back(text.substr(0, end));
+        text.remove_prefix((std::min)(end + 1, text.size()));
+    }
+    return lines;
+}
+
 units::mass balance_indication_of(parcel const& p) {
     return balance_indication(p.mass(), density(p.composition(), p.temperature()));
 }

@@ -17,6 +17,7 @@
 #include <string>
 #include <string_view>
 #include <utility>
+#include <vector>
 
 namespace program {
 
@@ -108,6 +109,9 @@ public:
 private:
     std::string text_;
 };
+
+/// @return the lines of a text, without their ends
+std::vector<std::string_view> lines_of(std::string_view text);
 
 /// Rows and values of every mixture.
 void say_blend(page& text, wording const& in_words, blend const& b);
