@@ -29,10 +29,10 @@ enum class carried {
     sugar,              ///< of a liqueur
     original_gravity,   ///< of a wash
     reading,            ///< of a hydrometer
-    uncertainty,        ///< standard uncertainty of a strength that was judged
     label_volume,       ///< of a bottle
     whole_lot,          ///< 'amount, strength, temperature': a list gets one more lot
-    of_the_still        ///< what was learned of a still, under the name of the option
+    of_the_still,       ///< what was learned of a still, under the name of the option
+    uncertainty         ///< standard uncertainty of a strength that was judged
 };
 
 /// An option that an earlier answer can fill.
