@@ -25,7 +25,7 @@ about const who{
     "The Quillbeck teaching stillhouse has 1.85 L of spirit at 28 °C; its alcoholometer shows 81.5:\n"
     "  $ aqueth dilute_spirit --amount '1.85 L' --reading '81.5 %vol' --temperature '28 C' --target '43 "
     "%vol'\n"
-    "  Add 1.638 kg of water by the balance, or 1.643 L of it at 20 °C.",
+    "  Add 1.600 kg of water by the balance, or 1.605 L of it at 20 °C.",
     {correlation::oiml_r22::cited, correlation::glass_expansion::cited, correlation::air_buoyancy::cited,
      correlation::freezing_point::cited}};
 

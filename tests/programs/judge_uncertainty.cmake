@@ -96,5 +96,5 @@ refuses(judge_uncertainty.too_sure_for_the_draws "aqueth judge_uncertainty --rea
 # The certificate of the stem corrects the reading, as in correct_reading: 81.5 + 0.2 at 28 °C.
 answers(judge_uncertainty.certificate
     "for q in 'judge_uncertainty --reading 81.5%vol --correction +0.2' 'judge_uncertainty --reading 81.7%vol'; do \
-    aqueth $q --temperature '28 C' --draws 0 | head -1; done | uniq -c" "^ *2 The spirit has 79[.]30 % vol, ")
+    aqueth $q --temperature '28 C' --draws 10000 | head -1; done | uniq -c" "^ *2 The spirit has 79[.]30 % vol, ")
 refuses(judge_uncertainty.bad_certificate "aqueth judge_uncertainty --reading '81.5 %vol' --temperature '28 C' --correction '0.2 K'" "--correction '0.2 K'")
