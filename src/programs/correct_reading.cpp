@@ -15,24 +15,33 @@ about const who{
     topic::how_strong,
     "How strong is warm or cold spirit by its hydrometer?",
     "Corrects a hydrometer reading to the true strength, or predicts the reading for a true strength.",
-    "The Quillbeck teaching stillhouse reads 84 on its 20 °C alcoholometer; the spirit is at 31 °C:\n"
-    "  $ aqueth correct_reading --reading '84 %vol' --temperature '31 C'\n"
-    "  True strength 80.76 % vol at 20 °C",
+    "The Quillbeck teaching stillhouse reads 81.5 on its 20 °C alcoholometer; the spirit is at 28 °C:\n"
+    "  $ aqueth correct_reading --reading '81.5 %vol' --temperature '28 C'\n"
+    "  True strength 79.10 % vol at 20 °C",
     {correlation::oiml_r22::cited, model::hot_density::cited, correlation::glass_expansion::cited,
      correlation::freezing_point::cited}};
 
+/// "stem no7, with its certificate": the instrument as the title of its chart names it.
+std::string whose_chart(session const& s, instrument const& options) {
+    std::string name = "a hydrometer";
+    for (used_setting const& each : s.used_settings()) {
+        if (each.table.starts_with("stem ")) name = each.table;
+    }
+    return name + (options.correction.present ? ", with its certificate" : "");
+}
+
 /// True strength less reading of the stem against the temperature: at the reading, at 10 below and at 10 above
 /// it. The reading itself is marked.
-std::string picture_of(std::filesystem::path const& path, wording const& words, stem const& meter,
-                       double shown, double strength, units::temperature t) {
+std::string picture_of(std::filesystem::path const& path, wording const& words, std::string const& whose,
+                       stem const& meter, double shown, double strength, units::temperature t) {
     std::string script =
-        picture_head(path, 960, 600, "Correction of readings: " + name_of(meter.scale())) +
-        fmt::format("set xlabel 'temperature of the spirit, {}'\nset ylabel 'true strength less "
-                    "reading'\nset xzeroaxis linecolor '#444444'\n",
-                    words.temperature_unit());
+        picture_head(path, 960, 600, "Correction of readings: " + whose) +
+        fmt::format("set xlabel 'temperature of the spirit, {}'\nset ylabel 'true strength less reading, "
+                    "{}'\nset xzeroaxis linecolor '#444444'\n",
+                    words.temperature_unit(), name_of(meter.scale()));
     std::string plots;
     std::size_t count = 0;
-    for (double const away : {0.0, -10.0, 10.0}) {
+    for (double const away : {-10.0, 0.0, 10.0}) {
         std::string lines;
         for (int k = 0; k <= 80; ++k) {
             units::temperature const at = celsius(0.5 * k);
@@ -120,7 +129,8 @@ void run(session& s) {
     }
     if (picture.wanted())
         picture.draw(s, text, path,
-                     picture_of(path, in_words, meter, shown, strength.number / scale.factor, t));
+                     picture_of(path, in_words, whose_chart(s, options), meter, shown,
+                                strength.number / scale.factor, t));
     text.gap();
     text.say("{}", vapour_caution);
 

@@ -25,7 +25,7 @@ about const who{
     "Answers a task for every row of a CSV file: columns are named like the task's options, with the unit\n"
     "in the name or in the cells. The same rows come out with the results behind them.",
     "The Quillbeck teaching stillhouse has a day's readings in a file:\n"
-    "  $ printf 'jar,reading [%%vol],temperature [C]\\n1,84,31\\n2,,30\\n' | \\\n"
+    "  $ printf 'jar,reading [%%vol],temperature [C]\\n1,81.5,28\\n2,,27\\n' | \\\n"
     "        aqueth many correct_reading --rows - --results true_strength\n"
     "  jar,reading [%vol],temperature [C],true_strength,refused",
     {correlation::oiml_r22::cited}};

@@ -157,3 +157,8 @@ answers(correct_reading.drawing "${in_folder} aqueth correct_reading --reading '
 refuses(correct_reading.drawing_of_a_gravity "aqueth correct_reading --reading '0.95 sg 20/20 C' --temperature '28 C' --draw a.svg"
     "only a scale of strength has corrections to draw")
 refuses(correct_reading.stray_replace "aqueth correct_reading --reading '81.5 %vol' --temperature '28 C' --replace" "--replace needs --draw")
+
+# The curves of a chart hold the certificate: +2 lifts their axis, which else goes down to -8.
+answers(correct_reading.chart_of_the_stem "${in_folder} aqueth correct_reading --reading '81.5 %vol' --temperature '28 C' --draw a.svg >/dev/null && \
+    aqueth correct_reading --reading '81.5 %vol' --temperature '28 C' --correction '+2' --draw b.svg >/dev/null && \
+    for f in a b; do grep -c 'with its certificate' $f.svg; grep -c '>-8<\\| -8<' $f.svg; done | paste -s -d ' '" "^0 1 1 0\n$")

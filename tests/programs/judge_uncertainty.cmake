@@ -93,3 +93,9 @@ answers(judge_uncertainty.draws_with_an_exponent "aqueth judge_uncertainty --rea
 refuses(judge_uncertainty.half_a_draw "aqueth judge_uncertainty --reading '81.5 %vol' --temperature '28 C' --draws 10000.5" "expected a whole number")
 refuses(judge_uncertainty.too_sure_for_the_draws "aqueth judge_uncertainty --reading '81.5 %vol' --temperature '28 C' --confidence '99.9999 %'"
     "--confidence '99[.]9999 %': .*more --draws")
+
+# The certificate of the stem corrects the reading, as in correct_reading: 81.5 + 0.2 at 28 °C.
+answers(judge_uncertainty.certificate
+    "for q in 'judge_uncertainty --reading 81.5%vol --correction +0.2' 'judge_uncertainty --reading 81.7%vol'; do \
+    aqueth $q --temperature '28 C' --draws 10000 | head -1; done | uniq -c" "^ *2 The spirit has 79[.]30 % vol, ")
+refuses(judge_uncertainty.bad_certificate "aqueth judge_uncertainty --reading '81.5 %vol' --temperature '28 C' --correction '0.2 K'" "--correction '0.2 K'")

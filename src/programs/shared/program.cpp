@@ -148,11 +148,13 @@ instrument session::instrument_options() {
                                 "%vol at 20 C", "proof");
     given const& glass = option("--glass", "GLASS",
                                 "soda-lime, borosilicate, or its cubic expansion: '25e-6 /K'", "soda-lime");
-    given const& correction =
-        option("--correction", "LIST",
-               "what its certificate adds to readings, in units of the scale: '+0.2', or "
-               "'+0.2 at 40, -0.1 at 60'");
-    return {scale, glass, correction};
+    return {scale, glass, correction_option()};
+}
+
+given const& session::correction_option() {
+    return option("--correction", "LIST",
+                  "what its certificate adds to readings, in units of the scale: '+0.2', or "
+                  "'+0.2 at 40, -0.1 at 60'");
 }
 
 surroundings session::surroundings_options() {

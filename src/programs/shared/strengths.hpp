@@ -94,9 +94,9 @@ public:
     mass_fraction composition(given const& reading, units::temperature t) const {
         return composition_(corrected(reading), reading, t);
     }
-    /// The same of a number on the scale; an error names no option.
+    /// The same of a number read, without the correction; an error names no option.
     mass_fraction composition(double number, units::temperature t) const {
-        return composition_(number, {}, t);
+        return composition_(number + certified_.correction(number), {}, t);
     }
     /// The density behind a reading at a temperature.
     units::mass_density density(given const& reading, units::temperature t) const {
