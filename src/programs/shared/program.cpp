@@ -404,7 +404,12 @@ void session::answer(page const& text, json const& data, std::string const& csv)
 
 void session::leave_rest() { app_->allow_extras(); }
 
-std::vector<std::string> session::rest() const { return app_->remaining(); }
+std::vector<std::string> session::rest() const {
+    std::vector<std::string> options = app_->remaining();
+    if (settings_file_->present) options.push_back("--settings=" + settings_file_->text);
+    if (*no_settings_) options.emplace_back("--no-settings");
+    return options;
+}
 
 int session::run(std::function<void(session&)> const& body) {
     std::optional<record_file> record;

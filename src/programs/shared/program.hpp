@@ -130,7 +130,7 @@ public:
 
     /// Leaves options that are not of this task, and their values, to `rest`.
     void leave_rest();
-    /// @return them, once parsed
+    /// @return them, once parsed, and the choice of the settings file, which is of both tasks
     std::vector<std::string> rest() const;
 
     /// Sets the last step, which runs only after the answer is printed.
