@@ -161,8 +161,8 @@ for page in aqueth "${tasks[@]/#/aqueth-}"; do
     fi
 done
 if command -v man >/dev/null; then
-    said "man aqueth" 'AQUETH\(1\)' env MANPATH="$manual" man -P cat aqueth
-    said "man aqueth-correct_reading" 'AQUETH-CORRECT_READING\(1\)' env MANPATH="$manual" man -P cat aqueth-correct_reading
+    said "man aqueth" '^aqueth\(1\)' env MANPATH="$manual" man -P cat aqueth
+    said "man aqueth-correct_reading" '^aqueth-correct_reading\(1\)' env MANPATH="$manual" man -P cat aqueth-correct_reading
 else
     echo "  man is not here: the pages are only looked for"
 fi
@@ -170,7 +170,7 @@ fi
 export AQUETH_SETTINGS=$PWD/settings_example.toml
 bash_file=$unpacked/usr/share/bash-completion/completions/aqueth
 completed() { # completed <word>...: what bash offers for the last word
-    bash -euc 'source "$1"; shift; eval "$(complete -p aqueth | sed "s/.*-F \([^ ]*\).*/offer() { \1; }/")"
+    bash -uc 'source "$1"; shift; eval "$(complete -p aqueth | sed "s/.*-F \([^ ]*\).*/offer() { \1; }/")"
         COMP_WORDS=("$@") COMP_CWORD=$(($# - 1)); offer aqueth "${!#}"; echo "${COMPREPLY[@]}"' bash "$bash_file" "$@"
 }
 said "bash completes a task" '^correct_reading$' completed aqueth corr

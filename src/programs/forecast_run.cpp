@@ -63,13 +63,6 @@ json to_json(run_point const& p) {
     return data;
 }
 
-/// The volume collected, at the temperature to which the answer refers volumes.
-units::volume volume_collected(wording const& words, run_point const& p) {
-    if (!words.us || !(p.collected > units::volume())) return p.collected;
-    auto const strength = volume_fraction((std::min)(1.0, in(p.pure_alcohol, p.collected)));
-    return parcel::of(p.collected, strength, celsius(20)).volume(words.reference_temperature());
-}
-
 /// Strength and temperature against what has been collected, with a line where a fraction ends.
 std::string picture_of(std::filesystem::path const& path, wording const& words, distillation const& r,
                        std::vector<std::string> const& names) {

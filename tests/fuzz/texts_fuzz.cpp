@@ -49,15 +49,16 @@ void parse(int which, given const& g) {
     }
     case 11: HOSTILE_WITHIN(read_expansion(g).value(), 0.0, 3e-4); return;
     case 12: {
-        given const glass{"--glass", "soda-lime", false};
-        stem const meter({g, glass});
+        given const glass{"--glass", "soda-lime", false}, none{"--correction", "", false};
+        stem const meter({g, glass, none});
         HOSTILE_REQUIRE(std::isfinite(meter.scale().reference.celsius()));
         HOSTILE_REQUIRE(!on_scale(meter.scale(), 1.0).empty());
         return;
     }
     case 13: {
         given const scale{"--scale", "%vol", false}, glass{"--glass", "soda-lime", false};
-        HOSTILE_REQUIRE(std::isfinite(stem({scale, glass}).number(g)));
+        given const none{"--correction", "", false};
+        HOSTILE_REQUIRE(std::isfinite(stem({scale, glass, none}).number(g)));
         return;
     }
     case 14: HOSTILE_WITHIN(read_confidence(g), 0.51, 0.999999); return;
@@ -88,6 +89,15 @@ void parse(int which, given const& g) {
         HOSTILE_REQUIRE(std::isfinite(read_as<units::mass>(g).value()));
         return;
     }
+    case 23: {
+        certificate const certified(g);
+        for (double const reading : {-10.0, 0.0, 40.0, 100.0}) {
+            double const correction = certified.correction(reading);
+            HOSTILE_REQUIRE(std::isfinite(correction));
+            HOSTILE_REQUIRE(std::isfinite(certified.reading(reading)));
+        }
+        return;
+    }
     default:
         for (given const& part : parts_of(g)) HOSTILE_REQUIRE(part.text.find(';') == std::string::npos);
         return;
@@ -98,7 +108,7 @@ void parse(int which, given const& g) {
 
 extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size) {
     bytes in(data, size);
-    int const which = in.choice(24);
+    int const which = in.choice(25);
     given const g{"--option", std::string(in.rest()), true};
     try {
         parse(which, g);

@@ -79,6 +79,10 @@ answer_read read_answer(given const& from) {
     }
     std::string const text =
         result.from.text == "-" ? standard_input(from) : read_file(result.from, "an answer");
+    if (trimmed(text).empty()) {
+        refuse(result.from, fmt::format("{} is empty; --json writes an answer",
+                                        result.from.text == "-" ? "standard input" : "the file"));
+    }
     try {
         result.data = library::parse(text);
     } catch (library::parse_error const& error) {
