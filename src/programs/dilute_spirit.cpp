@@ -219,7 +219,7 @@ std::string picture_of(std::filesystem::path const& path, wording const& words, 
                         above ? high - 5.0 * (high - low) : low, above ? high : low + 5.0 * (high - low));
     }
     script += fmt::format("set xrange [{:.6g}:{:.6g}]\nset yrange [0:{}]\n", first - 0.05 * width,
-                          last + 0.2 * width, top);
+                          last + 0.23 * width, top);
     script += strengths + "EOD\n$warmth << EOD\n" + warmth + "EOD\n";
     script += fmt::format("plot $strengths using 1:2 with linespoints {} pointtype 7 pointsize 0.8 "
                           "title 'strength', "

@@ -113,7 +113,7 @@ void run(session& s) {
         }
         if (!s.file()->tables.empty()) text.gap();
     }
-    text.say("{:<20} {:<22} {}", "option", "value", "from");
+    text.say("{:<18} {:<34} {}", "option", "value", "from");
     for (std::size_t k = 0; k < known.size(); ++k) {
         given const& g = *options[k];
         std::string from = "built in";
@@ -121,18 +121,18 @@ void run(session& s) {
         for (used_setting const& each : s.used_settings())
             if (each.option == known[k].name) from = each.place();
         std::string const value = g.text.empty() ? "-" : printable(g.text);
-        text.say("{:<20} {:<22} {}", known[k].key->name, value, g.text.empty() ? "not set" : from);
+        text.say("{:<18} {:<34} {}", known[k].key->name, value, g.text.empty() ? "not set" : from);
         data["options"].push_back({{"option", known[k].name},
                                    {"value", g.text.empty() ? json(nullptr) : json(g.text)},
                                    {"from", g.text.empty() ? "not set" : from}});
     }
-    text.say("{:<20} {:<22} {}", "units", s.words().us ? "US" : "metric",
+    text.say("{:<18} {:<34} {}", "units", s.words().us ? "US" : "metric",
              s.file() && !s.file()->units.empty() ? fmt::format("line {}", s.file()->units_line)
                                                   : "built in");
     std::string digits_from = "built in or command line";
     for (used_setting const& each : s.used_settings())
         if (each.option == "--digits") digits_from = each.place();
-    text.say("{:<20} {:<22} {}", "digits", s.words().digits, digits_from);
+    text.say("{:<18} {:<34} {}", "digits", s.words().digits, digits_from);
     text.gap();
     text.say("'aqueth help settings' lists the keys. An option on the command line always wins.");
     s.answer(text, data);
