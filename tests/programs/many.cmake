@@ -38,7 +38,7 @@ answers(many.rows_and_single_answers "${CMAKE_CURRENT_SOURCE_DIR}/rows_against_s
 # What comes from the settings is the same for every row, also where loops answer; above 40 C the task answers.
 set(set_up "printf 'stem.usual = \"no7\"\\ndigits = 5\\n[stem.no7]\\ncorrection = \"+0 at 50, +0.2 at 60\"\\n' >many.toml; \
     printf 'reading [%%vol],temperature [C]\\n45,20\\n70,20\\n70,45\\n70,20\\n' >many_set.csv")
-answers(many.settings "${set_up}; aqueth many correct_reading --rows many_set.csv --settings many.toml --results true_strength,density_formulation; rm many.toml many_set.csv"
+answers(many.settings_in_loops "${set_up}; aqueth many correct_reading --rows many_set.csv --settings many.toml --results true_strength,density_formulation; rm many.toml many_set.csv"
     "\n45,20,45,oiml_r22,\n70,20,70[.]2,oiml_r22,\n70,45,[.0-9]+,fit_above_40_C,\n70,20,70[.]2,oiml_r22,\n$")
 answers(many.no_settings "${set_up}; export AQUETH_SETTINGS=many.toml; aqueth many correct_reading --rows many_set.csv --no-settings --results true_strength; rm many.toml many_set.csv"
     "\n45,20,45,\n70,20,70,\n70,45,[.0-9]+,\n70,20,70,\n$")
