@@ -40,7 +40,7 @@ pasted() {
             return $found[0] =~ s/^$indent//mgr;
         }
         sub language_of {
-            my %languages = (c => "c", csv => "text", cmake => "cmake", sql => "sql", toml => "text", txt => "text");
+            my %languages = (c => "c", csv => "text", cmake => "cmake", sh => "sh", sql => "sql", toml => "text", txt => "text");
             return $_[0] =~ m{(^|/)CMakeLists.txt$} ? "cmake" : $_[0] =~ /\.(\w+)$/ && $languages{$1} || "cpp";
         }
         sub block {

@@ -10,13 +10,13 @@ int main() {
     // [body]
     using namespace aqueth;
     std::vector<input_quantity> const inputs{
-        input_quantity::normal("strength of the spirit", "% vol", 80.76, 0.2),
-        input_quantity::normal("temperature of the spirit", "°C", 31.0, 0.5),
-        input_quantity::normal("temperature of the water", "°C", 15.0, 0.5),
+        input_quantity::normal("strength of the spirit", "% vol", 79.10, 0.2),
+        input_quantity::normal("temperature of the spirit", "°C", 28.0, 0.5),
+        input_quantity::normal("temperature of the water", "°C", 14.0, 0.5),
     };
     auto const warmth = [](std::span<double const> x) {
-        auto const spirit = parcel::of(2.0 * litre, by_volume(x[0]), celsius(x[1]));
-        return dilute(spirit, by_volume(45.0), water_at(celsius(x[2]))).product.temperature().celsius();
+        auto const spirit = parcel::of(1.85 * litre, by_volume(x[0]), celsius(x[1]));
+        return dilute(spirit, by_volume(43.0), water_at(celsius(x[2]))).product.temperature().celsius();
     };
     auto const budget = propagate_by_differences(warmth, inputs);
     for (auto const& line : budget.lines) {

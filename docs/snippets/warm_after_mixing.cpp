@@ -9,9 +9,9 @@ int main() {
     // [body]
     using namespace aqueth;
     auto const meter = alcoholometer{};
-    auto const spirit = parcel::of(2.00 * litre, by_volume(80.8), celsius(20.0));
+    auto const spirit = parcel::of(1.85 * litre, by_volume(79.1), celsius(20.0));
     auto const plan =
-        dilute(spirit, by_volume(45.0), water_at(celsius(20.0)));  // no temperature of the mixture given
+        dilute(spirit, by_volume(43.0), water_at(celsius(20.0)));  // no temperature of the mixture given
     parcel const fresh = plan.product;
     parcel const cooled = fresh.at(celsius(20.0));
 
@@ -22,17 +22,17 @@ int main() {
     std::printf("alcoholometer  fresh %.1f, cooled %.1f\n", meter.reading(fresh).percent(),
                 meter.reading(cooled).percent());
 
-    // Who trusts the fresh reading adds water until the meter shows 45 in the warm liquid:
-    double const too_weak = meter.strength(by_volume(45.0), fresh.temperature()).percent();
-    std::printf("45 in the warm liquid means %.1f %% vol\n", too_weak);
+    // Who trusts the fresh reading adds water until the meter shows 43 in the warm liquid:
+    double const too_weak = meter.strength(by_volume(43.0), fresh.temperature()).percent();
+    std::printf("43 in the warm liquid means %.1f %% vol\n", too_weak);
 
     // The same with the water from the cellar
-    auto const cool = dilute(spirit, by_volume(45.0), water_at(celsius(8.0))).product;
+    auto const cool = dilute(spirit, by_volume(43.0), water_at(celsius(8.0))).product;
     std::printf("with water of 8 °C the mixture is at %.1f °C\n", cool.temperature().celsius());
 
     // Lots of nearly one strength hardly warm each other
-    auto const weak = mix({parcel::of(1.0 * litre, by_volume(45.0), celsius(20.0)),
-                           parcel::of(1.0 * litre, by_volume(40.0), celsius(20.0))});
-    std::printf("45 and 40 %% vol at 20 °C together: %.2f °C\n", weak.product.temperature().celsius());
+    auto const weak = mix({parcel::of(1.0 * litre, by_volume(43.0), celsius(20.0)),
+                           parcel::of(1.0 * litre, by_volume(38.0), celsius(20.0))});
+    std::printf("43 and 38 %% vol at 20 °C together: %.2f °C\n", weak.product.temperature().celsius());
     // [body]
 }

@@ -12,16 +12,16 @@ int main() {
     using namespace aqueth;
     auto const meter = alcoholometer{};
     auto const spirit =
-        parcel::of(2.00 * litre, meter.strength(by_volume(84.0), celsius(31.0)), celsius(31.0));
-    auto const water = water_at(celsius(15.0));
+        parcel::of(1.85 * litre, meter.strength(by_volume(81.5), celsius(28.0)), celsius(28.0));
+    auto const water = water_at(celsius(14.0));
     auto const mixture_at = celsius(22.0);
-    auto const plan = dilute(spirit, by_volume(45.0), water, mixture_at);
+    auto const plan = dilute(spirit, by_volume(43.0), water, mixture_at);
 
     auto const on_balance =
         balance_indication(plan.addition.mass(), density(water.composition(), water.temperature()));
     std::printf("water, mass          %.1f g\n", in(plan.addition.mass(), gram));
     std::printf("  a balance shows    %.1f g\n", in(on_balance, gram));
-    std::printf("  or measure         %.1f mL at 15 °C\n", in(plan.addition.volume(), millilitre));
+    std::printf("  or measure         %.1f mL at 14 °C\n", in(plan.addition.volume(), millilitre));
     std::printf("spirit               %.1f g of %.2f %% vol\n", in(spirit.mass(), gram),
                 spirit.strength().percent());
     std::printf("product              %.1f g of %.2f %% vol\n", in(plan.product.mass(), gram),

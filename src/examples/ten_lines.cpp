@@ -7,9 +7,9 @@
 int main() {
     using namespace aqueth;
     auto const meter = alcoholometer{};                                   // % vol at 20 °C, soda-lime glass
-    auto const actual = meter.strength(by_volume(84.0), celsius(31.0));   // it shows 84 in spirit of 31 °C
-    auto const spirit = parcel::of(2.00 * litre, actual, celsius(31.0));  // two litres of it, still warm
-    auto const plan = dilute(spirit, by_volume(45.0), water_at(celsius(15.0)), celsius(22.0));
+    auto const actual = meter.strength(by_volume(81.5), celsius(28.0));   // it shows 81.5 in spirit of 28 °C
+    auto const spirit = parcel::of(1.85 * litre, actual, celsius(28.0));  // 1.85 L of it, still warm
+    auto const plan = dilute(spirit, by_volume(43.0), water_at(celsius(14.0)), celsius(22.0));
 
     std::printf("true strength      %.2f %% vol\n", actual.percent());
     std::printf("mass of water      %.3f kg\n", in(plan.addition.mass(), kilogram));

@@ -11,11 +11,11 @@
 int main() {
     // [body]
     using namespace aqueth;
-    double const readings[] = {84.0, 84.1, 83.9, 84.1, 83.9};
+    double const readings[] = {81.5, 81.6, 81.4, 81.6, 81.4};
     std::vector<input_quantity> const inputs{
         input_quantity::repeated("reading", "% vol", readings),
         error_of(*find_instrument_class("alcoholometer-fifths")),
-        input_quantity::normal("temperature", "°C", 31.0, 0.1),
+        input_quantity::normal("temperature", "°C", 28.0, 0.1),
         input_quantity::expanded("correction of the thermometer", "°C", 0.2, 0.1, 2.0),  // its certificate
     };
     auto const strength = [](auto const& x) {  // once, for numbers and for differentiation

@@ -26,42 +26,42 @@ show() {
 cat <<'TEXT'
 A bottling day at the Quillbeck teaching stillhouse
 ===================================================
-2.00 L of spirit are to become bottles of half a litre at 45 % vol. The stillhouse measures the
+1.85 L of spirit are to become bottles of 350 mL at 43 % vol. The stillhouse measures the
 volumes, readings and temperatures on the day; everything else is computed from them.
 Local law and licensed practice decide what may be distilled and sold.
 TEXT
 
 tell <<'TEXT'
-1. What is it? The alcoholometer, made for 20 °C, shows 84. But the spirit is at 31 °C: warm
+1. What is it? The alcoholometer, made for 20 °C, shows 81.5. But the spirit is at 28 °C: warm
    spirit is lighter, the stem sinks deeper, and it reads too high.
 TEXT
-show "aqueth correct_reading --reading '84 %vol' --temperature '31 C'" spirit.json
+show "aqueth correct_reading --reading '81.5 %vol' --temperature '28 C'" spirit.json
 
 tell <<'TEXT'
-2. How much water? The water in the jug is at 15 °C. The distiller weighs it, because masses add
+2. How much water? The water in the jug is at 14 °C. The distiller weighs it, because masses add
    up and volumes do not, and adds it in two halves, stirred in between. The volume lost in mixing
    is listed below. Mixing makes heat: the mixture is nearly as warm as the spirit was.
 TEXT
-show "aqueth dilute_spirit --from spirit.json --amount '2.00 L' --target '45 %vol' \\
-      --water-temperature '15 C' --portions 2" vat.json
+show "aqueth dilute_spirit --from spirit.json --amount '1.85 L' --target '43 %vol' \\
+      --water-temperature '14 C' --portions 2" vat.json
 
 tell <<'TEXT'
-3. Is it right? After an hour the vat is still at 27 °C. If it holds 45 % vol, the alcoholometer
-   shows more than 45 in it, and that is no reason to add more water:
+3. Is it right? After an hour the vat is still at 26 °C. If it holds 43 % vol, the alcoholometer
+   shows more than 43 in it, and that is no reason to add more water:
 TEXT
-show "aqueth correct_reading --from vat.json --temperature '27 C'"
+show "aqueth correct_reading --from vat.json --temperature '26 C'"
 
 tell <<'TEXT'
-   In the evening it is at 22 °C, the bubbles are gone, and the alcoholometer shows 45.8:
+   In the evening it is at 22 °C, the bubbles are gone, and the alcoholometer shows 43.8:
 TEXT
-show "aqueth correct_reading --reading '45.8 %vol' --temperature '22 C'" evening.json
+show "aqueth correct_reading --reading '43.8 %vol' --temperature '22 C'" evening.json
 
 tell <<'TEXT'
-4. Into bottles. The vat holds 3.55 L at 22 °C. A label means 20 °C, and the spirit is warmer, so
-   each bottle takes a little more than half a litre.
+4. Into bottles. The vat holds 3.37 L at 22 °C. A label means 20 °C, and the spirit is warmer, so
+   each bottle takes a little more than its label says.
 TEXT
-show "aqueth fill_bottles --from evening.json --amount '3.55 L' --bottle '500 mL'"
+show "aqueth fill_bottles --from evening.json --amount '3.37 L' --bottle '350 mL'"
 
 tell <<'TEXT'
-Seven bottles, and a sample for the shelf.
+Nine bottles, and a sample for the shelf.
 TEXT

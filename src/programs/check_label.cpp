@@ -20,8 +20,8 @@ about const who{
     "Does the bottle match its label?",
     "Decides whether measurements show, with the confidence wanted, that the strength or the contents of a\n"
     "bottle match its label within the tolerance. Also: which uncertainty and how many readings are enough.",
-    "The Quillbeck teaching stillhouse labels 45 % vol and measures 45.12, standard uncertainty 0.08:\n"
-    "  $ aqueth check_label --label '45 %vol' --measured '45.12 %vol' --uncertainty '0.08 %vol'\n"
+    "The Quillbeck teaching stillhouse labels 43 % vol and measures 43.12, standard uncertainty 0.08:\n"
+    "  $ aqueth check_label --label '43 %vol' --measured '43.12 %vol' --uncertainty '0.08 %vol'\n"
     "  Strength: within the tolerance, with 98.8 % probability (95 % wanted).",
     {jcgm_106_cited, gum_cited, correlation::oiml_r22::cited}};
 
@@ -507,6 +507,7 @@ void run(session& s) {
     bool const& list = s.flag("--laws", "list the tolerances and exit");
     s.carry_on({{label, carried::strength},
                 {readings, "--measured", carried::measured_strength},
+                {uncertainty, carried::uncertainty},
                 fillable(bottle, carried::label_volume).beside(contents)});
     s.offer_us_units();
     s.explain("Spirits labels are metric in the United States too: contents in mL, strengths in % vol.\n"

@@ -12,9 +12,9 @@ about const who{
     "What is a strength in % vol, % mass, proof, moles?",
     "Converts a strength; with --all, to every basis that the trade uses. Also degrees of old hydrometers\n"
     "and of must scales.",
-    "The Quillbeck teaching stillhouse wants to know its 45 % vol by mass and in proof:\n"
-    "  $ aqueth convert_strength --strength '45 %vol'\n"
-    "  45 %vol is 45.00 % vol at 20 °C, 37.80 % mass, 89.9 US proof",
+    "The Quillbeck teaching stillhouse wants to know its 43 % vol by mass and in proof:\n"
+    "  $ aqueth convert_strength --strength '43 %vol'\n"
+    "  43 %vol is 43.00 % vol at 20 °C, 35.99 % mass, 85.9 US proof",
     {correlation::oiml_r22::cited, correlation::molar_mass::cited, correlation::air_buoyancy::cited,
      correlation::freezing_point::cited, correlation::trade_scales::cited,
      correlation::sucrose_density::cited}};

@@ -15,31 +15,33 @@ about const who{
     topic::how_strong,
     "How strong is warm or cold spirit by its hydrometer?",
     "Corrects a hydrometer reading to the true strength, or predicts the reading for a true strength.",
-    "The Quillbeck teaching stillhouse reads 84 on its 20 °C alcoholometer; the spirit is at 31 °C:\n"
-    "  $ aqueth correct_reading --reading '84 %vol' --temperature '31 C'\n"
-    "  True strength 80.76 % vol at 20 °C",
+    "The Quillbeck teaching stillhouse reads 81.5 on its 20 °C alcoholometer; the spirit is at 28 °C:\n"
+    "  $ aqueth correct_reading --reading '81.5 %vol' --temperature '28 C'\n"
+    "  True strength 79.10 % vol at 20 °C",
     {correlation::oiml_r22::cited, model::hot_density::cited, correlation::glass_expansion::cited,
      correlation::freezing_point::cited}};
 
-/// The unit of a reading as --reading takes it; null for scales that are not read in %vol or proof.
-json unit_as_written(notation const& n) {
-    if (n.kind == basis::proof) return "proof";
-    if (n.kind != basis::volume) return nullptr;
-    return fmt::format("%vol at {:.10g} C", n.reference.celsius());
+/// "stem no7, with its certificate": the instrument as the title of its chart names it.
+std::string whose_chart(session const& s, instrument const& options) {
+    std::string name = "a hydrometer";
+    for (used_setting const& each : s.used_settings()) {
+        if (each.table.starts_with("stem ")) name = each.table;
+    }
+    return name + (options.correction.present ? ", with its certificate" : "");
 }
 
 /// True strength less reading of the stem against the temperature: at the reading, at 10 below and at 10 above
 /// it. The reading itself is marked.
-std::string picture_of(std::filesystem::path const& path, wording const& words, stem const& meter,
-                       double shown, double strength, units::temperature t) {
+std::string picture_of(std::filesystem::path const& path, wording const& words, std::string const& whose,
+                       stem const& meter, double shown, double strength, units::temperature t) {
     std::string script =
-        picture_head(path, 960, 600, "Correction of readings: " + name_of(meter.scale())) +
-        fmt::format("set xlabel 'temperature of the spirit, {}'\nset ylabel 'true strength less "
-                    "reading'\nset xzeroaxis linecolor '#444444'\n",
-                    words.temperature_unit());
+        picture_head(path, 960, 600, "Correction of readings: " + whose) +
+        fmt::format("set xlabel 'temperature of the spirit, {}'\nset ylabel 'true strength less reading, "
+                    "{}'\nset xzeroaxis linecolor '#444444'\n",
+                    words.temperature_unit(), name_of(meter.scale()));
     std::string plots;
     std::size_t count = 0;
-    for (double const away : {0.0, -10.0, 10.0}) {
+    for (double const away : {-10.0, 0.0, 10.0}) {
         std::string lines;
         for (int k = 0; k <= 80; ++k) {
             units::temperature const at = celsius(0.5 * k);
@@ -94,6 +96,8 @@ void run(session& s) {
     stem::figure const strength = meter.strength(w);
     units::mass_density const rho = density(w, t);
 
+    std::string const unit = unit_as_written(scale);
+
     page text;
     if (reading.present && in_words.us && !meter.shows_strength()) {
         text.say("True strength {}", in_words.strength(w));
@@ -125,13 +129,14 @@ void run(session& s) {
     }
     if (picture.wanted())
         picture.draw(s, text, path,
-                     picture_of(path, in_words, meter, shown, strength.number / scale.factor, t));
+                     picture_of(path, in_words, whose_chart(s, options), meter, shown,
+                                strength.number / scale.factor, t));
     text.gap();
     text.say("{}", vapour_caution);
 
     s.answer(text, {{"scale", name_of(scale)},
                     {"reading", shown},
-                    {"reading_unit", unit_as_written(scale)},
+                    {"reading_unit", unit.empty() ? json() : json(unit)},
                     {"temperature_C", t.celsius()},
                     {"true_strength", strength.number},
                     {"true_strength_unit", strength.unit},
@@ -139,7 +144,7 @@ void run(session& s) {
                     {"strength_percent_mass", w.percent()},
                     {"us_proof", to<us_proof>(w).degrees()},
                     {"density_kg_m3", rho.value()},
-                    {"density_formulation", hot ? "fit_above_40_C" : "oiml_r22"}});
+                    {"density_formulation", name_of(density_formulation_at(t))}});
 }
 
 program::task const offered{who, run};

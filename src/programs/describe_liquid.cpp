@@ -4,7 +4,8 @@
 #include "program.hpp"
 #include "uncertainty_program.hpp"
 
-#include <optional>
+#include <string>
+#include <tuple>
 
 namespace {
 
@@ -24,22 +25,30 @@ about const who{
      correlation::thermal_conductivity_melinder::cited}};
 
 /// Where a property is known, for an answer without it.
-std::string where_known(refusal const& e) {
-    return fmt::format("not offered here, only for a {} of {:.4g} to {:.4g} {}{}", e.argument(), e.lower(),
-                       e.upper(), e.unit(),
-                       e.code() == argument::pressure ? fmt::format(" ({})", e.reason()) : "");
+std::string where_known(wording const& words, refusal const& e) {
+    std::string const why = e.code() == argument::pressure ? fmt::format(" ({})", e.reason()) : "";
+    auto const [lower, upper, unit] = [&]() -> std::tuple<double, double, std::string> {
+        if (words.us && e.unit() == "°C")
+            return {celsius(e.lower()).fahrenheit(), celsius(e.upper()).fahrenheit(), "°F"};
+        if (words.us && e.unit() == "kPa")
+            return {words.pressure_number(e.lower() * kilopascal),
+                    words.pressure_number(e.upper() * kilopascal), words.pressure_unit()};
+        return {e.lower(), e.upper(), e.unit()};
+    }();
+    return fmt::format("not offered here, only for a {} of {:.4g} to {:.4g} {}{}", e.argument(), lower, upper,
+                       unit, why);
 }
 
 /// One property, or why it is not known here.
 template <class F>
-void say_property(page& text, json& data, char const* label, char const* key, char const* unit, int decimals,
-                  char const* accuracy, F const& value) {
+void say_property(page& text, json& data, wording const& words, char const* label, char const* key,
+                  char const* unit, int decimals, char const* accuracy, F const& value) {
     try {
         double const found = value();
         text.row(label, "{:.{}f} {}{}", found, decimals, unit, accuracy);
         data[key] = found;
     } catch (refusal const& e) {
-        text.row(label, "{}", where_known(e));
+        text.row(label, "{}", where_known(words, e));
         data[key] = nullptr;
     }
 }
@@ -99,29 +108,29 @@ void run(session& s) {
                      words.difference(correlation::flammability::standard_uncertainty_kelvins * kelvins));
             data[key] = found.celsius();
         } catch (refusal const& e) {
-            text.row(label, "{}", where_known(e));
+            text.row(label, "{}", where_known(words, e));
             data[key] = nullptr;
         }
     };
     say_temperature("flash point", "flash_point_C", [&] { return flash_point(w); });
     say_temperature("lower limit from", "lower_limit_temperature_C",
                     [&] { return lower_flammable_temperature(w, p); });
-    say_property(text, data, "vapour", "saturated_vapour_percent", "% by volume in still air", 2,
+    say_property(text, data, words, "vapour", "saturated_vapour_percent", "% by volume in still air", 2,
                  "; it burns from 3.1 to 19 %", [&] { return 100.0 * saturated_vapour_fraction(w, t, p); });
     try {
         auto const rho = density(w, t);
         text.row("density", "{}", words.density(rho));
         data["density_kg_m3"] = rho.value();
     } catch (refusal const& e) {
-        text.row("density", "{}", where_known(e));
+        text.row("density", "{}", where_known(words, e));
         data["density_kg_m3"] = nullptr;
     }
-    say_property(text, data, "viscosity", "viscosity_mPa_s", "mPa s", 3, ", within 2 %",
+    say_property(text, data, words, "viscosity", "viscosity_mPa_s", "mPa s", 3, ", within 2 %",
                  [&] { return in(viscosity(w, t), millipascal_second); });
-    say_property(text, data, "sound travels", "speed_of_sound_m_s", "m/s", 1, ", within 0.1 to 0.3 %",
+    say_property(text, data, words, "sound travels", "speed_of_sound_m_s", "m/s", 1, ", within 0.1 to 0.3 %",
                  [&] { return in(speed_of_sound(w, t), metre_per_second); });
-    say_property(text, data, "conducts heat", "thermal_conductivity_W_mK", "W/(m K)", 3, ", within 4 to 7 %",
-                 [&] { return in(thermal_conductivity(w, t), watt_per_metre_kelvin); });
+    say_property(text, data, words, "conducts heat", "thermal_conductivity_W_mK", "W/(m K)", 3,
+                 ", within 4 to 7 %", [&] { return in(thermal_conductivity(w, t), watt_per_metre_kelvin); });
     text.gap();
     text.say(
         "These figures are for ethanol and water at rest. A spill, a mist, a wick or a hot surface burns\n"

@@ -4,6 +4,7 @@
 #include "program.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <filesystem>
 #include <optional>
 #include <string>
@@ -21,9 +22,10 @@ about const who{
     "Computes how much water, or stronger spirit, brings a spirit to a wanted strength.\n"
     "With --make: how much spirit and water make a wanted volume. With --steps or --portions: what to add,\n"
     "what the scale shows and what the stem shows after each step.",
-    "The Quillbeck teaching stillhouse has 2.00 L of spirit at 31 °C; its alcoholometer shows 84 in it:\n"
-    "  $ aqueth dilute_spirit --amount '2.00 L' --reading '84 %vol' --temperature '31 C' --target '45 %vol'\n"
-    "  Add 1.638 kg of water by the balance, or 1.643 L of it at 20 °C.",
+    "The Quillbeck teaching stillhouse has 1.85 L of spirit at 28 °C; its alcoholometer shows 81.5:\n"
+    "  $ aqueth dilute_spirit --amount '1.85 L' --reading '81.5 %vol' --temperature '28 C' --target '43 "
+    "%vol'\n"
+    "  Add 1.600 kg of water by the balance, or 1.605 L of it at 20 °C.",
     {correlation::oiml_r22::cited, correlation::glass_expansion::cited, correlation::air_buoyancy::cited,
      correlation::freezing_point::cited}};
 
@@ -167,7 +169,7 @@ stepwise_dilution in_steps(Target target, task const& t, parcel const& spirit, l
     return ladder;
 }
 
-/// What the stem shows, or nothing if it is off its scale.
+/// The reading of the stem, or nothing if it is off its scale.
 std::optional<double> shown(stem const& meter, parcel const& p) {
     try {
         return meter.reading(p.composition(), p.temperature());
@@ -183,26 +185,41 @@ std::string picture_of(std::filesystem::path const& path, wording const& words, 
     double const last = (std::max)(in(d.steps().back().scale_shows, unit), 1.001 * first);
     double const width = last - first;
     std::string script = picture_head(path, 960, 640, "A dilution in steps: strength and warmth");
-    script += fmt::format("set y2tics\nset xlabel 'the scale shows, {}'\nset ylabel 'strength, {}'\n"
+    script += fmt::format("set xlabel 'the scale shows, {}'\nset ylabel 'strength, {}'\n"
                           "set y2label 'temperature just after mixing, {}'\n",
                           words.us ? "lb" : "kg", words.strength_unit(), words.temperature_unit());
-    script +=
-        fmt::format("set xrange [{:.6g}:{:.6g}]\nset yrange [0:{}]\nset y2range {}\n", first - 0.05 * width,
-                    last + 0.15 * width, words.us ? 200 : 100, words.us ? "[32:122]" : "[0:50]");
     std::string strengths = fmt::format("$strengths << EOD\n{:.8g} {:.8g} \"spirit\"\n", first,
                                         words.strength_number(d.spirit().composition()));
     std::string warmth;
-    std::size_t const every = 1 + d.steps().size() / 12;
+    std::vector<double> temperatures;
+    std::size_t const every = 1 + d.steps().size() / 7;  // more labels would overlap
     for (std::size_t k = 0; k < d.steps().size(); ++k) {
         dilution_step const& step = d.steps()[k];
         double const scale = in(step.scale_shows, unit);
-        bool const labelled = k % every == 0 || k + 1 == d.steps().size();
+        double const strength = words.strength_number(step.product.composition());
+        bool const labelled = (d.steps().size() - 1 - k) % every == 0;
         strengths +=
-            fmt::format("{:.8g} {:.8g} \"{}\"\n", scale, words.strength_number(step.product.composition()),
-                        labelled ? "+ " + words.weight(step.addition) : "");
-        if (step.at_once)
-            warmth += fmt::format("{:.8g} {:.6g}\n", scale, words.temperature_number(*step.at_once));
+            fmt::format("{:.8g} {:.8g} \"{}\"\n", scale, strength,
+                        labelled ? fmt::format("{:.1f}, + {}", strength, words.weight(step.addition)) : "");
+        if (step.at_once) {
+            temperatures.push_back(words.temperature_number(*step.at_once));
+            warmth += fmt::format("{:.8g} {:.6g}\n", scale, temperatures.back());
+        }
     }
+    // The temperatures lie in the lower fifth of the picture, or above strengths that end there.
+    double const top = words.us ? 200.0 : 100.0;
+    double const grid = words.us ? 10.0 : 5.0;
+    if (!temperatures.empty()) {
+        auto const [least, most] = std::minmax_element(temperatures.begin(), temperatures.end());
+        double const low = grid * std::floor(*least / grid);
+        double const high = (std::max)(grid * std::ceil(*most / grid), low + grid);
+        bool const above = words.strength_number(d.steps().back().product.composition()) < 0.3 * top;
+        script +=
+            fmt::format("set y2tics {}\nset y2range [{}:{}]\n", high - low,
+                        above ? high - 5.0 * (high - low) : low, above ? high : low + 5.0 * (high - low));
+    }
+    script += fmt::format("set xrange [{:.6g}:{:.6g}]\nset yrange [0:{}]\n", first - 0.05 * width,
+                          last + 0.2 * width, top);
     script += strengths + "EOD\n$warmth << EOD\n" + warmth + "EOD\n";
     script += fmt::format("plot $strengths using 1:2 with linespoints {} pointtype 7 pointsize 0.8 "
                           "title 'strength', "

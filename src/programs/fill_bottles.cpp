@@ -12,9 +12,9 @@ about const who{
     "How many bottles, and how full?",
     "Computes how much to fill into each bottle so that it holds its label volume at the temperature\n"
     "of the label, and the number of bottles.",
-    "The Quillbeck teaching stillhouse fills 3.55 L of 45 % vol at 22 °C into half-litre bottles:\n"
-    "  $ aqueth fill_bottles --amount '3.55 L' --strength '45 %vol' --temperature '22 C' --bottle '500 mL'\n"
-    "  Fill 500.8 mL at 22 °C, or 469.2 g, into each bottle: 7 bottles.",
+    "The Quillbeck teaching stillhouse fills 3.37 L of 43 % vol at 22 °C into bottles of 350 mL:\n"
+    "  $ aqueth fill_bottles --amount '3.37 L' --strength '43 %vol' --temperature '22 C' --bottle '350 mL'\n"
+    "  Fill 350.5 mL at 22 °C, or 329.7 g, into each bottle: 9 bottles.",
     {correlation::oiml_r22::cited, correlation::air_buoyancy::cited, correlation::freezing_point::cited}};
 
 void run(session& s) {

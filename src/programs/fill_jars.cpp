@@ -90,10 +90,12 @@ std::string picture_of(std::filesystem::path const& path, wording const& words, 
             average +=
                 fmt::format("{:.5g} {:.5g}\n", number + 1.0, strength(sums[static_cast<std::size_t>(place)]));
         double const least = words.us ? 16.0 : 8.0;  // a lower bar has no room for its number
-        if (r.jars.size() <= 26 && height > least)
+        bool const mostly_taken = share >= 0.5;
+        if (r.jars.size() <= 26 && height > least)  // at the foot, where no line crosses it
             script +=
                 fmt::format("set label '{:.0f}' at {:.5g}, {:.5g} center font ',11' front textcolor '{}'\n",
-                            height, number + 0.5, height - 0.4 * least, share > 0.6 ? "#ffffff" : "#333333");
+                            height, mostly_taken ? 0.5 * (from + middle) : 0.5 * (middle + to), 0.4 * least,
+                            mostly_taken ? "#ffffff" : "#333333");
     }
     // An empty block would be an error; a bar without width is not seen.
     script += taken + "0 0 0 0 0 0\nEOD\n" + left + "0 0 0 0 0 0\nEOD\n" + average + "EOD\n";

@@ -167,20 +167,25 @@ std::string csv_of(traced_distillation const& r) {
 }
 
 /// Traces in the distillate against the volume collected, with bands, on a logarithmic scale.
-std::string picture_of(std::filesystem::path const& path, traced_distillation const& r,
+std::string picture_of(std::filesystem::path const& path, wording const& words, traced_distillation const& r,
                        std::vector<std::string> const& names) {
     double greatest = 0.0;
     for (trace_course const& t : r.traces)
         for (trace_point const& p : t.points)
             greatest = (std::max)(greatest, milligrams_per_litre(p.in_distillate.upper));
     double const top = std::pow(10.0, std::ceil(std::log10((std::max)(greatest, 1e-3))));
+    auto const collected = [&](run_point const& p) {
+        return in(volume_collected(words, p), words.one_volume());
+    };
     std::string script = picture_head(path, 960, 640, "Traces in the distillate, with their bands") +
                          "set tmargin 6\nset logscale y\n"
                          "set style fill transparent solid 0.18 noborder\n"
-                         "set xlabel 'collected, L at 20 °C'\nset ylabel 'in the distillate, mg/L'\n";
+                         "set ylabel 'in the distillate, mg/L'\n";
+    script += fmt::format("set xlabel 'collected, {} at {}'\n", words.us ? "US gal" : "L",
+                          words.temperature(words.reference_temperature()));
     script += fmt::format("set yrange [{:g}:{:g}]\n$run << EOD\n", 1e-4 * top, top);
     for (std::size_t k = 0; k < r.run.points.size(); ++k) {
-        script += fmt::format("{:.6g}", in(r.run.points[k].collected, litre));
+        script += fmt::format("{:.6g}", collected(r.run.points[k]));
         for (trace_course const& t : r.traces) {
             auto const& d = t.points[k].in_distillate;
             for (units::mass_density const& each : {d.expected, d.lower, d.upper})
@@ -193,11 +198,11 @@ std::string picture_of(std::filesystem::path const& path, traced_distillation co
         script +=
             fmt::format("set arrow from first {0:.6g}, graph 0 to first {0:.6g}, graph 1 nohead dashtype 2 "
                         "linecolor '#888888'\n",
-                        in(r.run.fractions[k].end.collected, litre));
+                        collected(r.run.fractions[k].end));
     }
     for (std::size_t k = 0; k < r.run.fractions.size(); ++k) {
-        double const from = in(r.run.fractions[k].begin.collected, litre);
-        double const to = in(r.run.fractions[k].end.collected, litre);
+        double const from = collected(r.run.fractions[k].begin);
+        double const to = collected(r.run.fractions[k].end);
         script +=
             fmt::format("set label {} at first {:.6g}, graph 1.025 left rotate by 25 textcolor '#444444'\n",
                         in_quotes(names[k]), 0.5 * (from + to));
@@ -245,6 +250,7 @@ void run(session& s) {
         ".\nAmounts: g/hL, for each hectolitre of pure alcohol; mg/L, for each litre of the charge.";
     s.explain(traces_explained.c_str());
     s.explain(runs_explained);
+    s.offer_us_units();
     s.offer_csv();
     s.parse();
 
@@ -312,7 +318,7 @@ void run(session& s) {
     }
     text.gap();
     assumed.say(text);
-    if (picture.wanted()) picture.draw(s, text, path, picture_of(path, r, names));
+    if (picture.wanted()) picture.draw(s, text, path, picture_of(path, words, r, names));
     text.gap();
     say_cautions(text, traces);
     s.answer(text, s.in_json() ? to_json(charge, r, names, assumed) : json(), s.in_csv() ? csv_of(r) : "");

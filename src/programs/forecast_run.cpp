@@ -63,13 +63,6 @@ json to_json(run_point const& p) {
     return data;
 }
 
-/// The volume collected, at the temperature to which the answer refers volumes.
-units::volume volume_collected(wording const& words, run_point const& p) {
-    if (!words.us || !(p.collected > units::volume())) return p.collected;
-    auto const strength = volume_fraction((std::min)(1.0, in(p.pure_alcohol, p.collected)));
-    return parcel::of(p.collected, strength, celsius(20)).volume(words.reference_temperature());
-}
-
 /// Strength and temperature against what has been collected, with a line where a fraction ends.
 std::string picture_of(std::filesystem::path const& path, wording const& words, distillation const& r,
                        std::vector<std::string> const& names) {
@@ -106,11 +99,15 @@ std::string picture_of(std::filesystem::path const& path, wording const& words, 
                               in_quotes(names[k]), 0.5 * (from + to),
                               to - from > letters ? "center" : "left rotate by 25");
     }
-    return script + fmt::format("plot $run using 1:2 with lines {1} title 'distillate', "
-                                "$run using 1:3 with lines {2} title 'in the pot', "
-                                "$run using 1:4 axes x1y2 with lines {3} title 'head, {0}', "
-                                "$run using 1:5 axes x1y2 with lines {4} title 'pot, {0}'\n",
-                                degrees, line_style(0), line_style(1), line_style(2), line_style(3));
+    std::pair<char const*, std::string> const curves[] = {{"1:2", "distillate"},
+                                                          {"1:3", "in the pot"},
+                                                          {"1:4 axes x1y2", fmt::format("head, {}", degrees)},
+                                                          {"1:5 axes x1y2", fmt::format("pot, {}", degrees)}};
+    for (std::size_t k = 0; k < std::size(curves); ++k) {
+        script += fmt::format("{} $run using {} with lines {} title '{}'", k == 0 ? "plot" : ",",
+                              curves[k].first, line_style(k), curves[k].second);
+    }
+    return script + "\n";
 }
 
 json to_json(run_fraction const& f, std::string const& name) {

@@ -38,6 +38,7 @@ void run(session& s) {
     given const& dip = s.required("--dip", "LENGTH", "depth of the liquid, in the depths of the table");
     given const& strength = s.required("--strength", "STRENGTH", "true strength of the spirit");
     given const& at = s.required("--temperature", "TEMP", "temperature of the spirit");
+    s.carry_on({{strength, carried::strength}, {at, carried::temperature}});
     s.explain("A dip table is a CSV file. Its first line names the columns: depth_mm (or _cm, _m, _in) and "
               "volume_l\n"
               "(or _ml, _hl, _m3, _gal). Each depth is above the one before. Between two lines the volume is "

@@ -60,34 +60,37 @@ void undo_obscuration(session& s, options const& o) {
     volume_fraction const strength = attributed([&] { return strength_behind_sugar(rho, t, sugar, kind); });
     auto const liqueur = sweetened::of(litre, strength, sugar, t, kind);
     double const doubt = 100.0 * liqueur.strength_doubt();
-    std::optional<double> plain_strength;  // what the reading would mean without the sugar
+    std::optional<mass_fraction> plain;  // what the reading would mean without the sugar
     try {
-        plain_strength = to<volume_fraction>(mass_fraction_from_density(rho, t)).percent();
+        plain = mass_fraction_from_density(rho, t);
     } catch (refusal const&) {  // denser than water
     }
     wording const words = s.words();
     page text;
-    text.say("The liqueur has {:.1f} % vol, give or take {:.2g} for the sugar's volume.", strength.percent(),
-             doubt);
+    double const shown = words.strength_number(to<mass_fraction>(strength));
+    text.say("The liqueur has {:.1f} {}, give or take {:.2g} for the sugar's volume.", shown,
+             words.strength_unit(), (words.us ? 2.0 : 1.0) * doubt);
     text.gap();
     text.row("reading", "{} at {}", on_scale(meter.scale(), meter.number(o.reading)), words.temperature(t));
     text.row("density", "{} at {}", words.density(rho), words.temperature(t));
-    text.row("sugar", "{:.1f} g/L of {} at 20 °C", sugar.value(), name_of(kind));
-    if (plain_strength) {
-        text.row("obscuration", "{:.2f} % vol: without sugar the reading would mean {:.2f} % vol",
-                 strength.percent() - *plain_strength, *plain_strength);
+    text.row("sugar", "{} of {} at {}", in_words(words, sugar), name_of(kind),
+             words.temperature(celsius(20.0)));
+    if (plain) {
+        text.row("obscuration", "{:.{}f} {}: without sugar the reading would mean {}",
+                 shown - words.strength_number(*plain), words.us ? 1 : 2, words.strength_unit(),
+                 words.strength(*plain));
     }
     text.gap();
-    say_sugar_doubt(text, liqueur);
+    say_sugar_doubt(text, words, liqueur);
     text.say("{}", vapour_caution);
-    s.answer(text,
-             {{"strength_percent_vol_20C", strength.percent()},
-              {"strength_doubt_percent_vol", doubt},
-              {"checked_by_analyses", liqueur.checked_by_analyses()},
-              {"density_kg_m3", rho.value()},
-              {"temperature_C", t.celsius()},
-              {"sugar_g_L_20C", sugar.value()},
-              {"strength_without_sugar_percent_vol_20C", plain_strength ? json(*plain_strength) : json()}});
+    s.answer(text, {{"strength_percent_vol_20C", strength.percent()},
+                    {"strength_doubt_percent_vol", doubt},
+                    {"checked_by_analyses", liqueur.checked_by_analyses()},
+                    {"density_kg_m3", rho.value()},
+                    {"temperature_C", t.celsius()},
+                    {"sugar_g_L_20C", sugar.value()},
+                    {"strength_without_sugar_percent_vol_20C",
+                     plain ? json(to<volume_fraction>(*plain).percent()) : json()}});
 }
 
 void judge_sample(session& s, options const& o) {
@@ -136,8 +139,10 @@ void judge_sample(session& s, options const& o) {
 
     wording const words = s.words();
     page text;
-    text.say("The liqueur has {} % vol, give or take {} ({:g} %).", sized(strength.percent(), half),
-             sized(half, half), 100.0 * confidence);
+    double const half_shown = (words.us ? 2.0 : 1.0) * half;
+    text.say("The liqueur has {} {}, give or take {} ({:g} %).",
+             sized(words.strength_number(to<mass_fraction>(strength)), half_shown), words.strength_unit(),
+             sized(half_shown, half_shown), 100.0 * confidence);
     text.gap();
     text.row("sample", "{} at {}", words.volume(sample), words.temperature(t));
     text.row("distillate", "{} of {}", words.volume(made_up), words.strength(w));
@@ -150,12 +155,12 @@ void judge_sample(session& s, options const& o) {
         units::mass_density const sugar =
             on_behalf_of(o.rho, [&] { return sugar_behind_density(rho, strength, kind); });
         auto const liqueur = sweetened::of(litre, strength, sugar, celsius(20.0), kind);
-        text.row("dry extract", "{:.1f} g/L, as {}, by added volumes", sugar.value(), name_of(kind));
+        text.row("dry extract", "{}, as {}, by added volumes", in_words(words, sugar), name_of(kind));
         data["extract_g_L_20C"] = sugar.value();
         data["checked_by_analyses"] = liqueur.checked_by_analyses();
         try {
             units::mass_density const tabarie = tabarie_extract(rho, strength);
-            text.row("", "{:.1f} g/L, as sucrose, by Tabarie's relation", tabarie.value());
+            text.row("", "{}, as sucrose, by Tabarie's relation", in_words(words, tabarie));
             data["extract_by_tabarie_g_L_20C"] = tabarie.value();
         } catch (refusal const& e) {
             text.row("", "Tabarie's relation is for at most 18 % mass of ethanol");
@@ -190,6 +195,7 @@ void run(session& s) {
         s.instrument_options()};
     s.explain("Distil slowly and cool well: what evaporates is lost. Open flames do not belong near spirit.");
     s.carry_on({{o.sugar, carried::sugar, {o.sample}}});
+    s.offer_us_units();
     s.parse();
     if (o.sugar.present == o.sample.present && !o.sample.present)
         throw bad_input("give --sugar, or --sample");

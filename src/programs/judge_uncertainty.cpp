@@ -21,10 +21,10 @@ about const who{
     "How sure is a strength, and which instrument matters most?",
     "Computes the uncertainty of a strength and of a dilution, and the share of each instrument in it: an\n"
     "uncertainty budget by the GUM, checked by random draws.",
-    "The Quillbeck teaching stillhouse reads 84 at 31 °C, and dilutes two litres of that to 45 % vol:\n"
-    "  $ aqueth judge_uncertainty --reading '84 %vol' --temperature '31 C' --amount '2 L' --target '45 "
+    "The Quillbeck teaching stillhouse reads 81.5 at 28 °C, and dilutes 1.85 L of that to 43 % vol:\n"
+    "  $ aqueth judge_uncertainty --reading '81.5 %vol' --temperature '28 C' --amount '1.85 L' --target '43 "
     "%vol'\n"
-    "  The product will have 45.00 % vol, give or take 0.33 (95 %).",
+    "  The product will have 43.00 % vol, give or take 0.33 (95 %).",
     {gum_cited, jcgm_101_cited, correlation::oiml_r22::cited, correlation::its90::cited,
      correlation::glass_expansion::cited}};
 
@@ -315,6 +315,7 @@ void run(session& s) {
     given const& meter_class =
         s.option("--alcoholometer", "CLASS", "a class (--instruments), or limits of error: '0.2 %vol'",
                  "alcoholometer-halves");
+    given const& correction = s.correction_option();
     given const& step = s.option("--read-to", "STEP",
                                  "smallest step read: '0.1 %vol' (default half a division of the class)");
     given const& thermometer_class =
@@ -360,12 +361,14 @@ void run(session& s) {
                              correlation::oiml_r22::lowest_celsius, correlation::oiml_r22::highest_celsius,
                              "OIML R 22");
     });
-    std::vector<double> percents;
+    certificate const certified(correction);
+    std::vector<double> percents;  // corrected
     for (given const& each : shown) {
         strength const mark = read_strength(each);
         if (!std::holds_alternative<volume_fraction>(mark))
             refuse(each, "expected the reading of a 20 °C alcoholometer: %vol");
-        percents.push_back(std::get<volume_fraction>(mark).percent());
+        double const percent = std::get<volume_fraction>(mark).percent();
+        percents.push_back(percent + certified.correction(percent));
         static_cast<void>(on_behalf_of({{argument::temperature, at}, {argument::reading, each}}, [&] {
             return alcoholometer{}.composition(by_volume(percents.back()), t);
         }));

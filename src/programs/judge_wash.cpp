@@ -197,10 +197,7 @@ void run(session& s) {
     };
     wording const words = s.words();
     units::temperature const reference = words.reference_temperature();
-    // From % vol at 20 °C to those at the temperature that the answer refers volumes to.
-    mass_fraction const pure(1.0);
-    double const to_reference = in(density(pure, celsius(20)), density(pure, reference)) *
-                                in(now.volume(celsius(20)), now.volume(reference));
+    double const to_reference = program::to_reference(words, now);
     double const strength = to_reference * now.strength().percent();
     page text;
     if (words.us) {

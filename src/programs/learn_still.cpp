@@ -460,6 +460,12 @@ log_given read_log(given const& g, wording const& words) {
     } catch (text_error const& e) {
         refuse(file, e.what());
     }
+    bool const all_volumes = std::all_of(rows.rows.begin(), rows.rows.end(),
+                                         [](log_row const& row) { return row.collected.has_value(); });
+    if (!power && !all_volumes) {
+        refuse(file, "the power is missing: a row without a volume needs the power of its run, "
+                     "as in 'FILE, 25 L, 11 %vol, 2 kW'");
+    }
     return {g,
             parts[0].text,
             {charge, std::move(rows.rows), power, ratio, start.value_or(units::time()), {}},

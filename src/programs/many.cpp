@@ -25,7 +25,7 @@ about const who{
     "Answers a task for every row of a CSV file: columns are named like the task's options, with the unit\n"
     "in the name or in the cells. The same rows come out with the results behind them.",
     "The Quillbeck teaching stillhouse has a day's readings in a file:\n"
-    "  $ printf 'jar,reading [%%vol],temperature [C]\\n1,84,31\\n2,,30\\n' | \\\n"
+    "  $ printf 'jar,reading [%%vol],temperature [C]\\n1,81.5,28\\n2,,27\\n' | \\\n"
     "        aqueth many correct_reading --rows - --results true_strength\n"
     "  jar,reading [%vol],temperature [C],true_strength,refused",
     {correlation::oiml_r22::cited}};
@@ -99,28 +99,7 @@ public:
     }
 
     std::vector<use> const& uses() const { return uses_; }
-
-    /// The options that all rows have in common, with those that the task takes from the settings.
-    std::map<std::string, std::string> in_common(std::optional<settings> const& file) const {
-        std::map<std::string, std::string> all = shared_;
-        all.erase("--settings");
-        all.erase("--no-settings");
-        auto const take = [&](setting const& line) {
-            std::string const name = "--" + line.key;
-            bool const is_column = std::any_of(uses_.begin(), uses_.end(),
-                                               [&](use const& each) { return each.option.name == name; });
-            // Digits are for text, and answers to rows are JSON.
-            if (options_.contains(name) && !is_column && name != "--digits") all.emplace(name, line.value);
-        };
-        if (!file) return all;
-        for (kind_of_table const kind : kinds_of_tables) {
-            std::string const& usual = file->usual[static_cast<int>(kind)];
-            if (usual.empty() || !options_.contains(fmt::format("--{}", name_of(kind)))) continue;
-            for (setting const& line : file->table(kind, usual).entries) take(line);
-        }
-        for (setting const& line : file->plain) take(line);
-        return all;
-    }
+    std::map<std::string, std::string> const& shared() const { return shared_; }
 
     /// The answer to one row.
     outcome ask(std::vector<std::string_view> const& cells, rows_file const& rows) const {
@@ -216,8 +195,9 @@ std::string unit_of(use const& u, rows_file const& rows) {
 }
 
 /// Answers what loops can answer.
+/// @param settings the options that the settings file gave to a row
 std::optional<quick_answers> answer_quickly(task const& asked, question const& q, rows_file const& rows,
-                                            std::optional<settings> const& file) {
+                                            std::map<std::string, std::string> const& settings) {
     std::map<std::string, column_of_numbers> columns;
     std::vector<column_of_numbers*> of_use;
     for (use const& each : q.uses()) {
@@ -237,7 +217,11 @@ std::optional<quick_answers> answer_quickly(task const& asked, question const& q
                                          : std::numeric_limits<double>::quiet_NaN();
         }
     }
-    return answer_quickly(asked.who().name, columns, q.in_common(file));
+    std::map<std::string, std::string> fixed = q.shared();
+    fixed.insert(settings.begin(), settings.end());
+    for (char const* const spent : {"--settings", "--no-settings", "--stem"}) fixed.erase(spent);
+    for (char const* const only_in_text : {"units", "--digits", "digits"}) fixed.erase(only_in_text);
+    return answer_quickly(asked.who().name, columns, fixed);
 }
 
 /// Whether the loops give every result.
@@ -247,15 +231,17 @@ bool gives_all(quick_answers const& quick, std::vector<std::string> const& names
 }
 
 results answer_all(task const& asked, question const& q, rows_file const& rows,
-                   std::vector<std::string> const& wanted, std::optional<settings> const& file) {
+                   std::vector<std::string> const& wanted) {
     results all{wanted, {}, {}, {}};
     std::size_t const count = rows.rows().size();
     progress_line progress("many");
     std::vector<std::string_view> cells;
     std::set<std::string> known(wanted.begin(), wanted.end()), answered;
+    std::map<std::string, std::string> settings;
     auto const ask = [&](std::size_t k) {
         rows.split(rows.rows()[k], cells);
         outcome const one = q.ask(cells, rows);
+        settings = one.settings;
         if (!one.complaint.empty()) {
             all.refused[k] = one.complaint;
             return false;
@@ -282,7 +268,7 @@ results answer_all(task const& asked, question const& q, rows_file const& rows,
     if (next < count && next < 1000) {
         ++next;
         require_results();
-        all.quick = answer_quickly(asked, q, rows, file);
+        all.quick = answer_quickly(asked, q, rows, settings);
         if (all.quick && !gives_all(*all.quick, all.names)) all.quick.reset();
     }
     for (; next < count; ++next) {
@@ -306,10 +292,12 @@ std::string written(results const& all, rows_file const& rows) {
     }
     std::string_view const line_end = rows.head().line_end.empty() ? "\n" : rows.head().line_end;
     std::vector<std::vector<double> const*> numbers;
+    std::vector<std::vector<char const*> const*> words;
     std::vector<std::string> texts;
     for (std::string const& name : names) {
         quick_column const* const column = all.quick ? &all.quick->columns.at(name) : nullptr;
         numbers.push_back(column ? std::get_if<std::vector<double>>(column) : nullptr);
+        words.push_back(column ? std::get_if<std::vector<char const*>>(column) : nullptr);
         auto const* const text = column ? std::get_if<std::string>(column) : nullptr;
         texts.push_back(text ? cell_of(*text, separator) : "");
     }
@@ -342,6 +330,8 @@ std::string written(results const& all, rows_file const& rows) {
                 out += cell_of(text, separator);
             } else if (numbers[i]) {
                 append_number(out, (*numbers[i])[k], sign);
+            } else if (words[i]) {
+                out += (*words[i])[k];
             } else {
                 out += texts[i];
             }
@@ -388,13 +378,10 @@ void run(session& s) {
     std::vector<std::string> const wanted = read_names(chosen);
     std::filesystem::path const path = out.present ? read_new_path(out, replace) : std::filesystem::path();
 
-    // Every row takes its settings from the file that this task has read.
-    std::vector<std::string> shared = s.rest();
-    shared.push_back(s.file() ? "--settings=" + s.file()->file : "--no-settings");
-    question q(asked, shared);
+    question q(asked, s.rest());
     rows_file const rows(file, read_all(file));
     q.find_columns(file, rows);
-    results const all = answer_all(asked, q, rows, wanted, s.file());
+    results const all = answer_all(asked, q, rows, wanted);
     std::string text = written(all, rows);
 
     if (rows.separator() != ',') {

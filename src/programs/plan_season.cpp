@@ -2,6 +2,8 @@
 // A lot of wash, distilled twice: strips, spirit runs, hours, yields, until the lots repeat themselves.
 #include "still_options.hpp"
 
+#include <algorithm>
+#include <array>
 #include <cstddef>
 #include <optional>
 #include <string>
@@ -84,21 +86,24 @@ json to_json(season const& r, json const& cost) {
 
 /// The lots that differ to the eye: the first ones, and the one that repeats itself.
 void say_lots(page& text, wording const& words, season const& r) {
-    text.say(
-        "  lot   spirit runs   charge of each           hearts                   returned to the next lot");
-    std::string before;
-    for (std::size_t k = 0; k < r.cycles.size(); ++k) {
+    std::vector<std::array<std::string, 4>> rows{
+        {"spirit runs", "charge of each", "hearts", "returned to the next lot"}};
+    bool repeats = false;
+    for (std::size_t k = 0; k < r.cycles.size() && !repeats; ++k) {
         season_cycle const& c = r.cycles[k];
-        std::string const line =
-            fmt::format("{:>11}   {:<24} {:<24} {}", c.spirit_runs, liquid_in_words(words, c.charge),
-                        liquid_in_words(words, c.hearts), liquid_in_words(words, c.returned));
-        if (line == before) {
-            text.say("  and so on");
-            break;
-        }
-        text.say("  {:>3}   {}", k + 1, line);
-        before = line;
+        std::array<std::string, 4> row{fmt::format("{:>11}", c.spirit_runs), liquid_in_words(words, c.charge),
+                                       liquid_in_words(words, c.hearts), liquid_in_words(words, c.returned)};
+        repeats = row == rows.back();
+        if (!repeats) rows.push_back(std::move(row));
     }
+    std::array<std::size_t, 2> widths{};
+    for (auto const& row : rows)
+        for (std::size_t i = 0; i < 2; ++i) widths[i] = (std::max)(widths[i], row[i + 1].size());
+    for (std::size_t k = 0; k < rows.size(); ++k) {
+        text.say("  {:>3}   {}   {:<{}}   {:<{}}   {}", k == 0 ? "lot" : std::to_string(k), rows[k][0],
+                 rows[k][1], widths[0], rows[k][2], widths[1], rows[k][3]);
+    }
+    if (repeats) text.say("  and so on");
 }
 
 void run(session& s) {

@@ -183,13 +183,20 @@ std::vector<row_of_cells> fill(content const& table, side const& rows, asker con
     return result;
 }
 
+/// A unit as a picture shows it: "% vol" and "°C" for '%vol' and 'C' of the command line.
+std::string in_picture(std::string unit) {
+    if (unit == "C" || unit == "F") return "°" + unit;
+    if (unit.size() > 1 && unit[0] == '%') unit.insert(1, " ");
+    return unit;
+}
+
 /// A line for each column of the table.
 std::string picture_of(std::filesystem::path const& path, content const& table, side const& rows,
                        side const& columns, std::vector<row_of_cells> const& cells) {
-    std::string script =
-        picture_head(path, 960, 640, table.caption) +
-        fmt::format("set xlabel {}\nset ylabel {}\n", in_quotes(fmt::format("{}, {}", table.down, rows.unit)),
-                    in_quotes(table.caption));
+    std::string script = picture_head(path, 960, 640, table.caption) +
+                         fmt::format("set xlabel {}\nset ylabel {}\n",
+                                     in_quotes(fmt::format("{}, {}", table.down, in_picture(rows.unit))),
+                                     in_quotes(table.caption));
     std::string plots;
     for (std::size_t k = 0; k < columns.numbers.size(); ++k) {
         std::string lines;
@@ -200,7 +207,7 @@ std::string picture_of(std::filesystem::path const& path, content const& table, 
         script += fmt::format("$column{} << EOD\n{}EOD\n", k, lines);
         plots += fmt::format("{}$column{} using 1:2 with linespoints {} pointtype {} pointsize 0.5 title {}",
                              plots.empty() ? "plot " : ", ", k, line_style(k), k + 4,
-                             in_quotes(fmt::format("{:g} {}", columns.numbers[k], columns.unit)));
+                             in_quotes(fmt::format("{:g} {}", columns.numbers[k], in_picture(columns.unit))));
     }
     return script + plots + "\n";
 }

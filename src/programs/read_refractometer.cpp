@@ -72,11 +72,23 @@ double density_error(given const& g) {
     });
 }
 
-void say_index(page& text, refractive_index n) {
+/// The temperature of all readings, 20 °C.
+std::string at_20(wording const& words) { return words.temperature(celsius(20.0)); }
+
+void say_index(page& text, wording const& words, refractive_index n) {
     if (n < refractive_index_of(brix(0.0))) return;
-    text.row("refractometer", "{:.2f} °Bx, refractive index {:.5f} (20 °C, 589 nm)", brix_of(n).degrees(),
-             n.value());
+    text.row("refractometer", "{:.2f} °Bx, refractive index {:.5f} ({}, 589 nm)", brix_of(n).degrees(),
+             n.value(), at_20(words));
 }
+
+/// A density with as many digits as a refractometer needs beside it.
+void say_density(page& text, wording const& words, units::mass_density rho) {
+    text.row("density", "{} at {}", words.us ? words.density(rho) : fmt::format("{:.2f} kg/m3", rho.value()),
+             at_20(words));
+}
+
+/// The unit of the strength of a wash, which judge_wash gives in % vol, too: proof is for spirits.
+char const* strength_unit(wording const& words) { return words.us ? "% vol at 60 °F" : "% vol"; }
 
 json brix_or_null(refractive_index n) {
     return n < refractive_index_of(brix(0.0)) ? json() : json(brix_of(n).degrees());
@@ -102,15 +114,16 @@ void predict(session& s, options const& o) {
                      [&] { return sweetened::of(litre, strength, sugar, celsius(20.0), kind); });
     refractive_index const n = on_behalf_of(o.strength, [&] { return refractive_index_of(liquid); });
     brix const shown = on_behalf_of(o.strength, [&] { return brix_of(n); });
+    wording const words = s.words();
     page text;
-    text.say("A refractometer shows {:.2f} °Bx at 20 °C.", shown.degrees());
+    text.say("A refractometer shows {:.2f} °Bx at {}.", shown.degrees(), at_20(words));
     text.gap();
-    text.row("refractive index", "{:.5f} at 20 °C, 589 nm", n.value());
-    text.row("liquid", "{:.2f} % vol with {:.1f} g/L of {}", strength.percent(), sugar.value(),
-             name_of(kind));
-    text.row("density", "{:.2f} kg/m3 at 20 °C", liquid.density().value());
+    text.row("refractive index", "{:.5f} at {}, 589 nm", n.value(), at_20(words));
+    text.row("liquid", "{} with {} of {}", words.strength(to<mass_fraction>(strength)),
+             in_words(words, sugar), name_of(kind));
+    say_density(text, words, liquid.density());
     text.gap();
-    if (sugar.value() > 0.0) say_sugar_doubt(text, liquid);
+    if (sugar.value() > 0.0) say_sugar_doubt(text, words, liquid);
     text.say("The same reading fits other mixtures: alone it gives no strength.");
     text.say("{}", vapour_caution);
     s.answer(text, {{"refractometer_Bx", shown.degrees()},
@@ -140,6 +153,7 @@ void find_it(session& s, options const& o, refractive_index n) {
         on_behalf_of({{argument::density, o.gravity}, {argument::refractive_index, o.reading}},
                      [&] { return propagate_by_differences(share, inputs); });
     double const half = budget.expanded_uncertainty(confidence);
+    wording const words = s.words();
     page text;
     if (budget.estimate - half > 0.0) {
         text.say("Methanol is {} % of the alcohol by mass, give or take {} ({:g} %). Do not drink it.",
@@ -150,8 +164,8 @@ void find_it(session& s, options const& o, refractive_index n) {
     }
     text.gap();
     text.row("alcohols", "{:.2f} % mass together", found.alcohol.percent());
-    say_index(text, n);
-    text.row("density", "{:.2f} kg/m3 at 20 °C", rho.value());
+    say_index(text, words, n);
+    say_density(text, words, rho);
     text.row("sensitivity", "0.0001 in the index is {:.2f} % of the alcohol", 0.01 * found.share_per_index);
     text.gap();
     text.say(
@@ -193,14 +207,17 @@ void by_two_readings(session& s, options const& o, refractive_index n) {
     uncertainty_budget const alcohol = propagate(strength, inputs), solids = propagate(extract, inputs);
     double const half = alcohol.expanded_uncertainty(confidence),
                  half_solids = solids.expanded_uncertainty(confidence);
+    wording const words = s.words();
+    double const per_percent = to_reference(words, found), half_shown = per_percent * half;
     page text;
-    text.say("The wash holds {} % vol and {} °P, give or take {} and {} ({:g} %).",
-             sized(alcohol.estimate, half), sized(solids.estimate, half_solids), sized(half, half),
+    text.say("The wash holds {} {} and {} °P, give or take {} and {} ({:g} %).",
+             sized(per_percent * alcohol.estimate, half_shown), strength_unit(words),
+             sized(solids.estimate, half_solids), sized(half_shown, half_shown),
              sized(half_solids, half_solids), 100.0 * confidence);
     text.gap();
     text.row("alcohol", "{:.2f} % mass", alcohol.estimate * pure / rho.value());
-    say_index(text, n);
-    text.row("density", "{:.2f} kg/m3 at 20 °C", rho.value());
+    say_index(text, words, n);
+    say_density(text, words, rho);
     for (auto const& line : alcohol.lines)
         if (line.share > 0.005)
             text.row("uncertainty", "{:.0f} % from the {}", 100.0 * line.share, line.input.name());
@@ -223,10 +240,12 @@ void by_two_readings(session& s, options const& o, refractive_index n) {
         auto const by_index = on_behalf_of(
             {{argument::refractometer_reading, o.reading}, {argument::original_extract, o.original}},
             [&] { return fermented_wash(litre, original, brix_of(n), celsius(20.0)); });
-        text.row("original, gravity", "{:.2f} % vol and {:.2f} °P, without the refractometer",
-                 by_gravity.strength().percent(), by_gravity.extract().degrees());
-        text.row("original, index", "{:.2f} % vol and {:.2f} °P, without the gravity",
-                 by_index.strength().percent(), by_index.extract().degrees());
+        text.row("original, gravity", "{:.2f} {} and {:.2f} °P, without the refractometer",
+                 to_reference(words, by_gravity) * by_gravity.strength().percent(), strength_unit(words),
+                 by_gravity.extract().degrees());
+        text.row("original, index", "{:.2f} {} and {:.2f} °P, without the gravity",
+                 to_reference(words, by_index) * by_index.strength().percent(), strength_unit(words),
+                 by_index.extract().degrees());
         data["by_original_and_gravity_percent_vol_20C"] = by_gravity.strength().percent();
         data["by_original_and_reading_percent_vol_20C"] = by_index.strength().percent();
     }
@@ -258,13 +277,16 @@ void by_original(session& s, options const& o, refractive_index n) {
                                    {argument::specific_gravity, o.original},
                                    {argument::original_extract, o.original}},
                                   [&] { return fermented_wash(litre, original, brix_of(n), celsius(20.0)); });
+    wording const words = s.words();
     page text;
-    text.say("The wash holds {:.1f} % vol and {:.1f} °P.", now.strength().percent(), now.extract().degrees());
+    text.say("The wash holds {:.1f} {} and {:.1f} °P.", to_reference(words, now) * now.strength().percent(),
+             strength_unit(words), now.extract().degrees());
     text.gap();
-    say_index(text, n);
+    say_index(text, words, n);
     text.row("before", "{:.2f} °P, gravity {:.4f}", apparent_extract_of(original).degrees(),
              original.value());
-    text.row("gravity now", "{:.4f}, as a hydrometer would show at 20 °C", now.specific_gravity().value());
+    text.row("gravity now", "{:.4f}, as a hydrometer would show at {}", now.specific_gravity().value(),
+             at_20(words));
     if (std::optional<double> const slope = tenth_of_a_degree(original, brix_of(n), now))
         text.row("0.1 °Bx", "is {:.2g} % vol", *slope);
     text.gap();
@@ -295,6 +317,7 @@ void run(session& s) {
     s.carry_on({{o.strength, carried::strength, {o.reading}},
                 fillable(o.sugar, carried::sugar).beside(o.strength),
                 fillable(o.original, carried::original_gravity).beside(o.reading)});
+    s.offer_us_units();
     s.parse();
     if (o.reading.present == o.strength.present) throw bad_input("give either --reading or --strength");
     if (o.strength.present) return predict(s, o);

@@ -2,6 +2,7 @@
 // Water and sugar for a liqueur, and what instruments show in it.
 #include "sugar_program.hpp"
 
+#include <concepts>
 #include <string>
 #include <variant>
 
@@ -27,7 +28,9 @@ template <class Scale>
 std::string shown(hydrometer<Scale> const& meter, sweetened const& liqueur, char const* unit) {
     try {
         Scale const mark = reading(meter, liqueur);
-        if constexpr (strength_basis<Scale>) {
+        if constexpr (std::same_as<Scale, us_proof>) {
+            return fmt::format("{:.1f} {}", mark.degrees(), unit);
+        } else if constexpr (strength_basis<Scale>) {
             return fmt::format("{:.1f} {}", mark.percent(), unit);
         } else {
             return fmt::format("{:.1f} {}", in(mark, kilogram_per_cubic_metre), unit);
@@ -43,7 +46,8 @@ void run(session& s) {
     given const& make =
         s.option("--make", "VOLUME", "instead of --amount: wanted volume of the liqueur at 20 C");
     given const& strength = s.required("--strength", "STRENGTH", "true strength of the spirit");
-    given const& at = s.option("--temperature", "TEMP", "temperature of the spirit, 0 to 40 C", "20 C");
+    given const& at =
+        s.option("--temperature", "TEMP", "temperature of the spirit, 0 to 40 C", "20 C", "60 F");
     given const& target = s.required("--target", "STRENGTH", "strength wanted, of the whole");
     given const& sugar =
         s.required("--sugar", "CONCENTRATION", "sugar wanted at 20 C: 'N g/L' or 'N g/100 mL'");
@@ -52,6 +56,7 @@ void run(session& s) {
     s.explain("Sugar is without water of crystallization. Nothing is said about freezing or boiling.");
     s.carry_on(
         {{amount, carried::weighed, {make}}, {strength, carried::strength}, {at, carried::temperature}});
+    s.offer_us_units();
     s.parse();
     if (amount.present == make.present) throw bad_input("give either --amount or --make");
 
@@ -81,24 +86,33 @@ void run(session& s) {
              name_of(which), words.weight(plan.water, water));
     text.gap();
     text.row("spirit", "{}", words.liquid(plan.spirit));
-    text.row("liqueur", "{} of {:.2f} % vol with {:.1f} g/L at 20 °C", words.volume(liqueur.volume()),
-             liqueur.strength().percent(), liqueur.sugar_concentration().value());
-    text.row("density", "{} at 20 °C", words.density(liqueur.density()));
+    text.row("liqueur", "{} of {} with {} at {}", words.volume(liqueur.volume()),
+             words.strength(to<mass_fraction>(liqueur.strength())),
+             in_words(words, liqueur.sugar_concentration()), words.temperature(liqueur.temperature()));
+    text.row("density", "{} at {}", words.density(liqueur.density()),
+             words.temperature(liqueur.temperature()));
     text.row("lost in mixing", "{}", words.volume(plan.contraction));
     text.row("sugar adds", "{}", words.volume(plan.volume_of_the_sugar));
     text.gap();
-    text.say("At 20 °C instruments show, if the volumes are right:");
-    text.row("alcoholometer", "{}", shown(alcoholometer{}, liqueur, "% vol"));
-    text.row("density meter", "{}", shown(density_hydrometer(celsius(20.0)), liqueur, "kg/m3"));
+    text.say("At {} instruments show, if the volumes are right:",
+             words.temperature(words.reference_temperature()));
+    if (words.us) {
+        text.row("proof hydrometer", "{}",
+                 shown(proof_hydrometer{}, liqueur.at(words.reference_temperature()), "US proof"));
+    } else {
+        text.row("alcoholometer", "{}", shown(alcoholometer{}, liqueur, "% vol"));
+        text.row("density meter", "{}", shown(density_hydrometer(celsius(20.0)), liqueur, "kg/m3"));
+    }
     json refractometer;
     try {
         refractive_index const n = refractive_index_of(liqueur);
-        text.row("refractometer", "{:.1f} °Bx (alcohol bends light too)", brix_of(n).degrees());
+        text.row("refractometer", "{:.1f} °Bx{} (alcohol bends light too)", brix_of(n).degrees(),
+                 words.us ? " at 68 °F" : "");
         refractometer = brix_of(n).degrees();
     } catch (refusal const&) {  // beyond the tables of the index
     }
     text.gap();
-    say_sugar_doubt(text, liqueur);
+    say_sugar_doubt(text, words, liqueur);
     text.say("{}", vapour_caution);
     s.answer(text, {{"name", "liqueur"},
                     {"sugar", name_of(which)},

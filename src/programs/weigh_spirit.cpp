@@ -80,7 +80,7 @@ void run(session& s) {
     given const& empty = s.option("--empty", "MASS", "indication with the empty, dry flask");
     given const& with_water = s.option("--with-water", "MASS", "indication with water to the mark");
     given const& water_at =
-        s.option("--water-temperature", "TEMP", "temperature of the water", "20 C", "68 F");
+        s.option("--temperature-with-water", "TEMP", "temperature of the water in the flask", "20 C", "68 F");
     given const& with_spirit = s.option("--with-spirit", "MASS", "indication with spirit to the mark");
     given const& gross = s.option("--gross", "MASS", "instead of a flask: indication with the full vessel");
     given const& tare = s.option("--tare", "MASS", "with --gross: indication with the empty vessel");

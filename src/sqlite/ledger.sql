@@ -19,7 +19,7 @@ CREATE TABLE ledger (
 CREATE INDEX ledger_by_strength ON ledger (strength);
 
 INSERT INTO ledger (day, vessel, kg, reading_percent, celsius) VALUES
-    ('2031-03-03', 'hearts jar', 2.310, 84.0, 31.0),
+    ('2031-03-03', 'hearts jar', 2.310, 83.4, 29.0),
     ('2031-03-03', 'tails jar', 1.742, 38.5, 29.5),
     ('2031-03-04', 'hearts jar', 2.284, 83.2, 27.0),
     ('2031-03-04', 'tails jar', 1.655, 41.0, 26.0),

@@ -10,7 +10,7 @@ answers(carry_on.as_typed
     aqueth dilute_spirit --amount '3 L' --strength '70 %vol' --temperature '20 C' --target '43 %vol' | diff carried - && rm carried && echo same"
     "^same\n$")
 answers(carry_on.says_so "${hearts} | aqueth dilute_spirit --from '-#product' --target '43 %vol'"
-    "  taken +--amount '2[.]65[0-9]+ kg' from -#product\n +--strength '70 %vol' from -#product\n +--temperature '20 C' from -#product\n$")
+    "  taken +--amount '2[.]65[0-9]+ kg' from -#product\n +--strength '70 %vol' from -#product\n +--temperature '20 C' from -#product\n\nThe product .*\nCaution: [^\n]+\n$")
 answers(carry_on.option_wins "${hearts} | aqueth dilute_spirit --from - --amount '1 L' --target '43 %vol' --json"
     "\"option\": \"--strength\".*\"volume_L\": 1[.]0,")
 answers(carry_on.instead "${hearts} | aqueth dilute_spirit --from - --make '1 L' --target '43 %vol' --json | grep -c amount; true" "^0\n$")
@@ -25,8 +25,8 @@ answers(carry_on.fraction
 answers(carry_on.jar
     "aqueth fill_jars --charge '25 L' --strength '11 %vol' --power '2 kW' --jar '1 L' --end 'collected 3 L' --json | aqueth convert_strength --from '-#jar 2'"
     "from -#jar 2\n$")
-answers(carry_on.reading "aqueth correct_reading --reading '84 %vol' --temperature '31 C' --json | aqueth judge_uncertainty --from - --draws 10000"
-    "--reading '84 %vol at 20 C' from -.*--temperature '31 C'")
+answers(carry_on.reading "aqueth correct_reading --reading '81.5 %vol' --temperature '28 C' --json | aqueth judge_uncertainty --from - --draws 10000"
+    "--reading '81.5 %vol at 20 C' from -.*--temperature '28 C'")
 answers(carry_on.lots "${hearts} >lots.json; aqueth blend_lots --from lots.json --from 'lots.json#lot 1' --lot '1 L, 40 %vol, 20 C' --json; rm lots.json"
     "\"lots\": .*\"name\": \"lot 3\"")
 answers(carry_on.still "aqueth learn_still --run '25 L, 11 %vol, 100 mL, 1.8 L, 88 %vol' --reflux 3 --json | aqueth forecast_run --from - --charge '25 L' --strength '11 %vol' --power '2 kW' --end 'distillate 20 %vol'"
@@ -40,6 +40,8 @@ refuses(carry_on.still_missing "aqueth convert_strength --strength '43 %vol' --j
 refuses(carry_on.nothing_taken "${hearts} | aqueth convert_strength --from - --strength '40 %vol'" "nothing is taken from it")
 refuses(carry_on.extract_forgotten "${wash} | aqueth dilute_spirit --from - --target '5 %vol'" "has extract or sugar, which this task does not take into account")
 refuses(carry_on.no_json "echo spirit | aqueth convert_strength --from -" "no JSON: an error in line 1")
+refuses(carry_on.empty_file "aqueth convert_strength --from /dev/null" "--from '/dev/null': the file is empty; --json writes an answer\n$")
+refuses(carry_on.empty_input "printf '\n' | aqueth convert_strength --from -" "--from '-': standard input is empty; --json writes an answer\n$")
 refuses(carry_on.other_json "echo '{}' | aqueth convert_strength --from -" "no answer of aqueth")
 refuses(carry_on.other_schema "${hearts} | sed 's/answers:1/answers:9/' | aqueth convert_strength --from -" "has schema 'urn:aqueth:answers:9', expected")
 refuses(carry_on.no_file "aqueth convert_strength --from nothing.json" "--from 'nothing.json': cannot be read")

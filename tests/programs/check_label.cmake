@@ -154,3 +154,9 @@ answers(check_label.us_batch "aqueth check_label --us --label '40 %vol' --bottle
     "^Contents: the worst bottle is within the tolerance, .*; the batch must have about as many bottles over as under the label.*0 over the label, 2 under")
 answers(check_label.difference_in_proof "aqueth check_label --us --label '90 proof' --measured '90.1 proof' --uncertainty '0.1 proof'"
     "^Strength: within the tolerance, .*standard uncertainty 0[.]05[0]* % vol")
+
+# The standard uncertainty of a strength that was judged is carried on, and nothing else of that answer.
+answers(check_label.judged "cd $(mktemp -d) && aqueth correct_reading --reading '43.8 %vol' --temperature '22 C' --json >reading.json && \
+    aqueth judge_uncertainty --from reading.json --json >doubt.json && \
+    aqueth check_label --label '43 %vol' --from reading.json --from doubt.json | cat"
+    "measured +43[.]0[0-9]* % vol, standard uncertainty 0[.][0-9]+ .*--uncertainty '0[.][0-9]+ %vol' from doubt[.]json")

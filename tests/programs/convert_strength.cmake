@@ -109,5 +109,5 @@ refuses(convert_strength.long [[aqueth convert_strength --strength "43 $(printf 
     "unknown unit 'very.*[.][.][.]'; expected a strength")
 # 27 CFR 30.11: proof is twice the % vol at 60 °F.
 answers(convert_strength.us "aqueth convert_strength --strength '90 proof'" "^90 proof is 45[.]00 % vol at 60 °F, .*90[.]0 US proof")
-answers(convert_strength.us_wanted "aqueth convert_strength --strength '45 %vol' --us" "^45 %vol is 44[.]94 % vol at 60 °F")
+answers(convert_strength.us_wanted "aqueth convert_strength --strength '43 %vol' --us" "^43 %vol is 42[.]93 % vol at 60 °F")
 answers(convert_strength.metric "aqueth convert_strength --strength '90 proof' --metric" "^90 proof is 45[.]06 % vol at 20 °C")

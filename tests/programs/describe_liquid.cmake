@@ -18,6 +18,13 @@ answers(describe_liquid.altitude "aqueth describe_liquid --strength '40 %vol' --
     "^The vapour can be lit")
 answers(describe_liquid.us "aqueth describe_liquid --strength '80 proof' --temperature '79 F'"
     "^The vapour can be lit at 79 °F.*flash point +8[01][.][0-9] °F")
+# By hand from R 22: 80 proof has 950.86 kg/m3 at 60 °F, 7.9265 lb in 231 cubic inches in air. 20 °C are 68 °F.
+answers(describe_liquid.us_asked_for "aqueth describe_liquid --us --strength '80 proof'"
+    "at 60 °F.*liquid +80[.]0 US proof.*density +7[.]926[45] lb/US gal in air\n")
+answers(describe_liquid.us_range "aqueth describe_liquid --us --strength '12.94 %mol' --temperature '77 F'"
+    "conducts heat +not offered here, only for a temperature of [-0-9.]+ to 68 °F\n")
+answers(describe_liquid.us_boiling "aqueth describe_liquid --us --strength '8 %vol' --temperature '203 F'"
+    "vapour +not offered here, only for a pressure of [0-9.]+ to [0-9.]+ inHg .*below it the liquid boils")
 answers(describe_liquid.json "aqueth describe_liquid --strength '40 %vol' --temperature '18 C' --json"
     [=["vapour_hazard": "near_lower_limit".*"speed_of_sound_m_s": null.*"thermal_conductivity_W_mK": 0[.]3[6-9]]=])
 answers(describe_liquid.water "aqueth describe_liquid --strength '0 %vol'"

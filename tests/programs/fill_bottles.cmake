@@ -1,10 +1,10 @@
 # SPDX-License-Identifier: BSL-1.0
-set(spirit "--amount '3.55 L' --strength '45 %vol' --temperature '22 C'")
+set(spirit "--amount '3.37 L' --strength '43 %vol' --temperature '22 C'")
 
 answers(fill_bottles.half_litres "aqueth fill_bottles ${spirit} --bottle '500 mL'"
-    [[^Fill 500[.]8 mL at 22 °C, or 469[.]2 g, into each bottle: 7 bottles[.]
-.*pure alcohol +225[.]0 mL at 20 °C per bottle
-.*left over .* 44[.]62 mL at 22 °C.*room +the bottle must hold 508 mL to the cork: .*bursts]])
+    [[^Fill 500[.]7 mL at 22 °C, or 471[.]0 g, into each bottle: 6 bottles[.]
+.*pure alcohol +215[.]0 mL at 20 °C per bottle
+.*left over .* 365[.]5 mL at 22 °C.*room +the bottle must hold 508 mL to the cork: .*bursts]])
 answers(fill_bottles.at_20
     "aqueth fill_bottles --amount '2.1 L' --strength '40 %vol' --temperature '20 C' --bottle '70 cl'"
     "^Fill 700[.]0 mL at 20 °C, or 662[.]9 g, into each bottle: 3 bottles[.]")
@@ -12,7 +12,7 @@ answers(fill_bottles.one
     "aqueth fill_bottles --amount '1 L' --strength '40 %vol' --temperature '20 C' --bottle '0.7L'"
     ": 1 bottle[.]")
 answers(fill_bottles.json "aqueth fill_bottles ${spirit} --bottle '500 mL' --json"
-    [["bottles": 7.0,.*"fill_volume_L": 0[.]50076831.*"fill_mass_kg": 0[.]4697710.*"fill_balance_indication_kg": 0[.]46924]])
+    [["bottles": 6.0,.*"fill_volume_L": 0[.]50074576.*"fill_mass_kg": 0[.]4715282.*"fill_balance_indication_kg": 0[.]47099]])
 answers(fill_bottles.us
     "aqueth fill_bottles --amount '2 gal' --strength '90 proof' --temperature '68 F' --bottle '750 mL' --us"
     "^Fill 25[.]4[45] US fl oz at 68 °F.*: 10 bottles.*label volume +750 mL at 60 °F.*from memory")

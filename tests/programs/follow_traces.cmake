@@ -10,6 +10,18 @@ answers(follow_traces.pot "${run} --trace 'methanol 50 g/hL' --trace 'ethyl acet
     ethyl acetate +4[0-9][0-9] .*left in the still, share of the charge
     methanol +[0-9.]+ % .*Methanol comes over with all fractions: no cut removes it.*No measured run was found.*never close]])
 answers(follow_traces.upper_bound "${run} --trace 'acetaldehyde 20 g/hL'" "Acetaldehyde is an upper bound")
+# By hand: of 8.246 L of 31.83 % vol and 100.0 mL of 57.96 % vol at 20 °C, R 22 makes 8.225 L and 99.62 mL at 60 °F:
+# 2.173 gallons of 3.785412 L, and 3.368 of their 128 parts. The proof is twice the % vol at 60 °F, 31.76 and 57.90.
+answers(follow_traces.us "${run} --us --temperature '20 C' --trace 'methanol 50 g/hL' --discard '100 mL'"
+    [[^Hearts: 46[.]5 to 47[.]8 g/hL of methanol, the charge 50[.]0[.]
+.*  foreshots, 3[.]368 US fl oz at 115[.]8 US proof
+.*  hearts, 2[.]17(2[5-9]|3[0-3]) US gal at 63[.]5 US proof
+]])
+answers(follow_traces.us_by_its_charge "aqueth follow_traces --charge '6.6 gal' --strength '22 proof' --power '2 kW' --end 'distillate 10 proof' --trace 'methanol 50 g/hL'"
+    "at [0-9.]+ US proof")
+answers(follow_traces.us_drawing
+    "${folder} ${run} --us --trace 'methanol 50 g/hL' --draw traces.svg >/dev/null && grep -c 'collected, US gal at 60 °F' traces.svg | sed 's/.*/{\"labels\": &}/'"
+    [[^{"labels": 1}]])
 # Every gram of the charge is in a fraction or in the residue.
 answers(follow_traces.conserves
     "${run} --plates 4 --reflux 3 --cuts 'distillate 80 %vol' --trace '3-methyl-1-butanol 100 g/hL' --json | sed 's/[{},]/ /g' | awk '/\"charge_g\"/ {all = $2} /\"mass_g\"/ {want = 1} /\"residue_g\"/ {want = 1} /\"expected\"/ && want {sum += $2; want = 0} END {d = sum / all - 1; printf \"{\\\"kept\\\": %d}\", (d < 1e-9 && d > -1e-9)}'"

@@ -19,3 +19,8 @@ refuses(gauge_tank.falling "aqueth gauge_tank --table <(printf 'depth_mm,volume_
 refuses(gauge_tank.one_row "aqueth gauge_tank --table <(printf 'depth_mm,volume_l\\n5,2\\n') --dip '5 mm' ${spirit}" "at least two rows")
 refuses(gauge_tank.no_length "${in_tank} --dip '5 L' ${spirit}" "--dip '5 L'")
 refuses(gauge_tank.boiling "${in_tank} --dip '400 mm' --strength '62 %vol' --temperature '95 C'" "--temperature '95 C'")
+
+# Strength and temperature of a reading are carried on.
+answers(gauge_tank.from_a_reading "cd $(mktemp -d) && printf 'depth_mm,volume_l\\n400,120.0\\n500,150.4\\n' >dip.csv && \
+    aqueth correct_reading --reading '62 %vol' --temperature '17 C' --json | aqueth gauge_tank --table dip.csv --dip '432 mm' --from -"
+    "^The tank holds 129[.]7 L at 17 .*--strength '[0-9.]+ %vol' from -")

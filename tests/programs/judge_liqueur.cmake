@@ -17,6 +17,16 @@ answers(judge_liqueur.recipe_read_back "aqueth judge_liqueur --reading '1059.6 k
 answers(judge_liqueur.obscuration "aqueth judge_liqueur --reading '39 %vol' --temperature '20 C' --sugar '5 g/L'"
     "obscuration +1[.][0-3][0-9] % vol: without sugar the reading would mean 39[.]00 % vol")
 answers(judge_liqueur.no_sugar "aqueth judge_liqueur --reading '84 %vol' --temperature '31 C' --sugar '0 g/L'" "^The liqueur has 80[.]8 % vol, give or take 0 ")
+# US proof is twice the % vol at 60 °F, so half the volume has half the proof; the limits of error count twice, too:
+# 0.15 % vol / sqrt(3) * 1.96 alone would be 0.34.
+answers(judge_liqueur.us "aqueth judge_liqueur --sample '4 fl oz' --made-up '4 fl oz' --reading '50 proof' --temperature '60 F' --loss '0 %'"
+    "^The liqueur has 50[.]0?0 US proof, give or take 0[.]5[0-9] [(]95 %[)][.].*sample +4[.]000 US fl oz at 60 °F\n +distillate +4[.]000 US fl oz of 50[.]0 US proof")
+answers(judge_liqueur.us_twice_as_much "aqueth judge_liqueur --sample '8 fl oz' --made-up '4 fl oz' --reading '50 proof' --temperature '60 F' --loss '0 %'"
+    "^The liqueur has 25[.]0")
+# By hand: 5 g in a litre are 18.927 g in 3.785412 L, 0.6676 oz. At 60 °F a hydrometer is right: without sugar 78 is 78.
+answers(judge_liqueur.us_obscuration "aqueth judge_liqueur --reading '78 proof' --temperature '60 F' --sugar '5 g/L'"
+    "^The liqueur has 80[.][0-7] US proof, give or take 0[.]0[0-9]+ for.*reading +78[.]0+ at 60 °F\n +density +[0-9.]+ lb/US gal in air at 60 °F\n +sugar +5[.]0 g/L [(]0[.]6676 oz/US gal[)] of sucrose at 68 °F\n +obscuration +2[.][0-7] US proof: without sugar the reading would mean 78[.]0 US proof\n.*wrong by 0[.]0[0-9]+ US proof")
+answers(judge_liqueur.us_extract "aqueth judge_liqueur --us ${sample} --density '1060 kg/m3'" "dry extract +24[0-9][.][0-9] g/L [(]3[23][.][0-9]+ oz/US gal[)], as sucrose")
 refuses(judge_liqueur.neither "aqueth judge_liqueur --reading '39 %vol' --temperature '20 C'" "give --sugar, or --sample")
 refuses(judge_liqueur.both "aqueth judge_liqueur ${sample} --sugar '5 g/L'" "--sugar '5 g/L': is not needed with --sample")
 refuses(judge_liqueur.half "aqueth judge_liqueur --sample '100 mL' --reading '25 %vol' --temperature '20 C'" "--sample needs --made-up")

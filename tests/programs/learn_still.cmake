@@ -96,7 +96,7 @@ refuses_log(log_falls "collected_ml,strength_percent_vol\\n200,80\\n100,79\\n" "
 refuses_log(log_words "collected_ml,strength_percent_vol\\n200,strong\\n" "line 2, column strength_percent_vol: 'strong' is not a number")
 refuses_log(log_no_unit "collected,strength_percent_vol\\n200,80\\n" "line 1, column collected: the name has no known unit")
 refuses_log(log_too_much "collected_l,strength_percent_vol\\n30,80\\n" "collected volume 30 L is outside 0 to 24[.]")
-refuses_log(log_needs_power "time_min,strength_percent_vol\\n30,80\\n" "power .*a row without a volume needs the power")
+refuses_log(log_needs_power "time_min,strength_percent_vol\\n30,80\\n" "the power is missing: a row without a volume needs the power of its run, as in 'FILE, 25 L, 11 %vol, 2 kW'\n$")
 refuses(learn_still.two_powers "aqueth learn_still --log '${logs}/quillbeck_monday.csv, 25 L, 11 %vol, 1 kW, 2 kW' --reflux 3" "'2 kW' is a second figure of its kind")
 refuses(learn_still.unknown_figure "aqueth learn_still ${monday} --learn 'colour' --reflux 3" "--learn 'colour': expected of: stages, plate-efficiency")
 refuses(learn_still.figure_twice "aqueth learn_still ${monday} --learn 'stages, stages' --reflux 3" "named twice")

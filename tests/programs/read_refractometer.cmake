@@ -14,6 +14,17 @@ answers(read_refractometer.json "aqueth read_refractometer --reading 1.34254 --g
 answers(read_refractometer.spirit "aqueth read_refractometer --strength '40 %vol'" "^A refractometer shows 14[.]7[0-9] °Bx at 20 °C[.].*refractive index +1[.]355[0-9]+.*alone it gives no strength")
 # The same: sucrose of 20 % mass has 1.3639.
 answers(read_refractometer.sugar "aqueth read_refractometer --strength '0 %vol' --sugar '216.2 g/L'" "^A refractometer shows (19[.]9|20[.]0)[0-9] °Bx.*1[.]363[89]")
+# By hand from R 22: 80 proof has 947.94 kg/m3 at 20 °C, which is 7.9021 lb in 231 cubic inches of it in air.
+answers(read_refractometer.us "aqueth read_refractometer --strength '80 proof'"
+    "^A refractometer shows 14[.]7[0-9] °Bx at 68 °F[.].*refractive index +1[.]355[0-9]+ at 68 °F, 589 nm\n +liquid +80[.]0 US proof with 0[.]0 g/L [(]0 oz/US gal[)] of sucrose\n +density +7[.]902[01] lb/US gal in air at 68 °F")
+# Ethanol shrinks by 0.48 % from 20 °C to 60 °F, this wash by 0.1: 12.41 % vol become 12.36 or 12.37 (as in judge_wash).
+answers(read_refractometer.us_wash "aqueth read_refractometer --us --reading '6.5 brix' --gravity '0.992 sg' --original '1.085 sg'"
+    "^The wash holds 12[.]3[56] % vol at 60 °F and 2[.]17 °P, give or take 0[.]40 and 0[.]13 .*[(]68 °F, 589 nm[)]\n +density +8[.]25[45][0-9] lb/US gal in air at 68 °F.*original, gravity 12[.]3[67] % vol at 60 °F and 2[.]18 °P")
+answers(read_refractometer.us_original "aqueth read_refractometer --us --reading '6.5 brix' --original '1.085 sg'"
+    "^The wash holds 12[.]4 % vol at 60 °F and 2[.]2 °P[.].*gravity now +0[.]9919, as a hydrometer would show at 68 °F")
+answers(read_refractometer.us_methanol "aqueth read_refractometer --us --methanol --reading 1.3530 --gravity '948.0 kg/m3'"
+    "^Methanol is 16[.]5 % of the alcohol by mass.*density +7[.]902[56] lb/US gal in air at 68 °F")
+answers(read_refractometer.us_json "aqueth read_refractometer --strength '80 proof' --json" "\"density_kg_m3_20C\": 947[.]9.*\"strength_percent_vol_20C\": 40[.]06")
 answers(read_refractometer.methanol "aqueth read_refractometer --methanol --reading 1.3530 --gravity '948.0 kg/m3'"
     "^Methanol is 16[.]5 % of the alcohol by mass, give or take 2[.]8 [(]95 %[)][.] Do not drink it[.].*not the limits of law.*far below.*no test of safety.*laboratory")
 answers(read_refractometer.no_methanol "aqueth read_refractometer --methanol --reading 1.3553 --gravity '948.0 kg/m3'"

@@ -30,17 +30,17 @@ answers(settings.no_settings "${high} aqueth settings --no-settings" "none is re
 
 # A task says which settings it took; an option on the command line wins, and displaces what it excludes.
 # 2000 m are 79.495 kPa in the ICAO standard atmosphere.
-answers(settings.text "${high} aqueth boiling_point --strength '10 %vol'" "79[.]50 kPa.*\n  settings +--altitude 2000 m .*s[.]toml.\n$")
+answers(settings.text "${high} aqueth boiling_point --strength '10 %vol'" "79[.]50 kPa.*\n  settings +--altitude 2000 m .*s[.]toml.\n\n")
 answers(settings.in_the_answer "${high} aqueth boiling_point --strength '10 %vol' --json"
     "\"settings\": .\n +.\n +\"option\": \"--altitude\",\n +\"value\": \"2000 m\",\n +\"file\": \"[^\n]*s[.]toml\",\n +\"line\": 1,")
 answers(settings.option_wins "${high} a=$(aqueth boiling_point --strength '10 %vol' --altitude '0 m'); \
     [ \"$a\" = \"$(aqueth boiling_point --strength '10 %vol' --altitude '0 m' --no-settings)\" ] && echo same" "^same\n$")
 answers(settings.pressure_wins "${high} aqueth boiling_point --strength '10 %vol' --pressure '100 kPa'" "100[.]0 kPa.*[.]\n$")
 answers(settings.not_at_one_temperature "${high} aqueth equilibrium_table --temperature '80 C' --liquids '50 %mol' | grep -c settings; true" "^0\n$")
-# The certificate adds 0.2 at 50 and -0.1 at 90, so -0.055 at 84.
-answers(settings.same_as_typed "${mine} a=$(aqueth correct_reading --reading '84 %vol' --temperature '31 C' | head -1); \
-    [ \"$a\" = \"$(aqueth correct_reading --reading '83.945 %vol' --temperature '31 C' --no-settings | head -1)\" ] && echo same" "^same\n$")
-answers(settings.names_the_stem "${mine} aqueth correct_reading --reading '84 %vol' --temperature '31 C'" "\n  settings +stem no7 .*toml.\n$")
+# The certificate adds 0.2 at 50 and -0.1 at 90, so -0.03625 at 81.5.
+answers(settings.same_as_typed "${mine} a=$(aqueth correct_reading --reading '81.5 %vol' --temperature '28 C' | head -1); \
+    [ \"$a\" = \"$(aqueth correct_reading --reading '81.46375 %vol' --temperature '28 C' --no-settings | head -1)\" ] && echo same" "^same\n$")
+answers(settings.names_the_stem "${mine} aqueth correct_reading --reading '81.5 %vol' --temperature '28 C'" "\n  settings +stem no7 .*toml.\n\nCaution: ")
 answers(settings.not_the_glass_of_a_flask "${mine} aqueth weigh_spirit --empty '58.42 g' --with-water '158.13 g' --with-spirit '149.61 g' \
     --temperature '21 C' --json | grep -c -e --glass; true" "^0\n$")
 answers(settings.table_over_plain "f=$(mktemp -d)/s.toml; trap 'rm -r $(dirname $f)' EXIT; printf 'pressure = \"100 kPa\"\\n[still.hill]\\naltitude = \"2000 m\"\\npower = \"1 kW\"\\n' >$f; \
@@ -52,8 +52,9 @@ answers(settings.still_as_typed "${mine} a=$(${run} --still quillbeck | head -1)
     b=$(${run} --no-settings --power '1.5 kW' --pot-heat '4 kJ/K' --pot-loss '1.2 W/K' --plates 4 --plate-efficiency 0.6 \
         --plate-holds '60 mL' --reflux 2 --head-holds '40 mL' --altitude '310 m' | head -1); [ -n \"$a\" ] && [ \"$a\" = \"$b\" ] && echo same" "^same\n$")
 answers(settings.stages_for_plates "${mine} aqueth settings --still quillbeck --stages 3" "stages +3 +command line\nplates +- +not set\nplate-efficiency +[-0-9.]+ +(built in|not set)\nplate-holds +60 mL +line 40")
+# The water for diluting is not the water in the flask.
 answers(settings.balance "${mine} aqueth weigh_spirit --empty '58.42 g' --with-water '158.13 g' --with-spirit '149.61 g' \
-    --temperature '21 C' --balance bench" "settings +balance bench.*settings_example[.]toml.\n$")
+    --temperature '21 C' --balance bench" "flask holds +[0-9.]+ mL at 20 °C.*settings +balance bench, --altitude 310 m [^\n]*settings_example[.]toml.\n\n")
 answers(settings.balance_as_mass "${mine} aqueth weigh_spirit --empty '58.42 g' --with-water '158.13 g' --with-spirit '149.61 g' \
     --temperature '21 C' --balance '0.02 g' | grep -c 'balance bench'; true" "^0\n$")
 answers(settings.required "${mine} ${run} --still pot" "\n  settings +still pot, --altitude 310 m")
@@ -62,6 +63,11 @@ refuses(settings.still_required "${mine} ${run}" "--power is required")
 # Units and digits.
 with_file(american "units = \"US\"\\ndigits = 6\\n")
 answers(settings.units "${american} aqueth boiling_point --strength '10 %vol'" "°F")
+answers(settings.units_of_a_liqueur "${american} aqueth sweeten_spirit --make '1 L' --strength '75 %vol' --target '28 %vol' --sugar '250 g/L'" "liqueur +33[.]8140 US fl oz of 55[.]9 US proof.*\n  settings +--digits 6, units US")
+answers(settings.units_behind_the_sugar "${american} aqueth judge_liqueur --reading '39 %vol' --temperature '20 C' --sugar '5 g/L'" "^The liqueur has 80[.][0-9] US proof.*\n  settings +--digits 6, units US")
+answers(settings.units_of_a_refractometer "${american} aqueth read_refractometer --strength '40 %vol'" "liquid +79[.]9 US proof.*\n  settings +--digits 6, units US")
+answers(settings.units_of_a_liquid "${american} aqueth describe_liquid --strength '40 %vol'" "at 60 °F.*liquid +79[.]9 US proof.*\n  settings +--digits 6, units US")
+answers(settings.units_of_traces "${american} aqueth follow_traces --charge '25 L' --strength '11 %vol' --power '2 kW' --end 'distillate 5 %vol' --trace 'methanol 50 g/hL'" "US gal at [0-9.]+ US proof.*\n  settings +--digits 6, units US")
 answers(settings.metric_wins "${american} aqueth boiling_point --strength '10 %vol' --metric | grep -c '°F'; true" "^0\n$")
 answers(settings.json_stays_metric "${american} aqueth boiling_point --strength '10 %vol' --json" "_C\"")
 answers(settings.digits "aqueth dilute_spirit --amount '3 L' --strength '80 %vol' --temperature '20 C' --target '40 %vol' --digits 7"
@@ -84,7 +90,7 @@ function(refuses_file name text err)
 endfunction()
 refuses_file(unknown_key "\\naltitud = \"300 m\"\\n" "2: there is no setting altitud; did you mean altitude[?]\n$")
 refuses_file(unknown_key_of_a_table "[still.quillbeck]\\npowr = \"1 kW\"\\n" "2: .still.quillbeck.: there is no setting powr; did you mean power[?]\n$")
-refuses_file(key_of_no_setting "reading = \"84 %%vol\"\\n" "1: there is no setting reading; ")
+refuses_file(key_of_no_setting "reading = \"81.5 %%vol\"\\n" "1: there is no setting reading; ")
 refuses_file(key_in_the_wrong_table "[stem.no7]\\npower = \"1 kW\"\\n" "2: .stem.no7.: there is no setting power in a table of this kind")
 refuses_file(key_outside_of_its_table "power = \"1 kW\"\\n" "1: there is no setting power outside of a table")
 refuses_file(wrong_unit "altitude = \"300 L\"\\n" "1: altitude '300 L': .*m, ft")

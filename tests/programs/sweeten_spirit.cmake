@@ -14,6 +14,17 @@ answers(sweeten_spirit.no_sugar_by_dilution "aqueth dilute_spirit --amount '2 L'
     "^Add 2[.]071 kg of water")
 answers(sweeten_spirit.weak_is_checked "aqueth sweeten_spirit --make '1 L' --strength '20 %vol' --target '12 %vol' --sugar '3 g/100 mL' --kind 'invert sugar'"
     "of invert sugar.*with 30[.]0 g/L.*alcoholometer +[0-9].*This liquid is within that")
+# By hand: 3.785412 L hold 946.35 g at 250 g/L, which are 33.38 oz of 28.349523 g; 2.0866 lb, of which a balance in air
+# shows 2.085 (OIML D 28). The same with a target in proof or --us: JSON stays metric.
+set(us_liqueur "--make '1 gal' --strength '150 proof' --target '56 proof' --sugar '250 g/L'")
+answers(sweeten_spirit.us "aqueth sweeten_spirit ${us_liqueur}"
+    "^Add 2[.]085 lb of sucrose and [0-9.]+ lb of water by the balance[.].*spirit +[0-9.]+ lb, [0-9.]+ US fl oz at 60 °F, 150[.]0 US proof\n +liqueur +1[.]0000 US gal of 56[.]0 US proof with 250[.]0 g/L [(]33[.]38 oz/US gal[)] at 68 °F\n +density +8[.]83[0-9]* lb/US gal in air at 68 °F.*At 60 °F instruments show.*proof hydrometer +nothing: .*refractometer +[0-9.]+ °Bx at 68 °F.*wrong by 2[.]4 US proof")
+answers(sweeten_spirit.us_asked_for "aqueth sweeten_spirit --us --make '3.785411784 L' ${liqueur}"
+    "^Add 2[.]085 lb of sucrose.*liqueur +1[.]0000 US gal of 55[.]9 US proof with 250[.]0 g/L [(]33[.]38 oz/US gal[)] at 68 °F")
+answers(sweeten_spirit.us_json "aqueth sweeten_spirit ${us_liqueur} --json" "\"sugar_kg\": 0[.]94635[0-9]*,.*\"volume_L_20C\": 3[.]78541[0-9]*,")
+# 27 CFR 30.32 counts 0.4 degrees of proof for 100 mg in 100 mL: 2 for 5 g/L.
+answers(sweeten_spirit.us_obscuration "aqueth sweeten_spirit --make '1 gal' --strength '150 proof' --target '80 proof' --sugar '5 g/L'"
+    "of 80[.]0 US proof.*proof hydrometer +7[78][.][0-9] US proof")
 refuses(sweeten_spirit.too_strong "aqueth sweeten_spirit --make '5 L' --strength '40 %vol' --target '39 %vol' --sugar '250 g/L'"
     "--target '39 %vol': alcoholic strength by volume 39 % vol is outside 0 to 3[0-9][.][0-9]+ % vol [(]what this spirit reaches with this much sugar[)]")
 refuses(sweeten_spirit.too_sweet "aqueth sweeten_spirit --make '5 L' --strength '75 %vol' --target '28 %vol' --sugar '2000 g/L'"

@@ -2,7 +2,7 @@
 # USP 29 (2006), Alcoholometric Table: 32 % mass (38.46 % vol at 60 °F) has a specific gravity in air of 0.9498 at
 # 25/25 °C; half a digit of that is 0.03 % mass. A flask weighed against water measures that gravity by definition.
 answers(weigh_spirit.published_gravity
-    "aqueth weigh_spirit --empty '45 g' --with-water '145 g' --with-spirit '139.98 g' --water-temperature '25 C' --temperature '25 C'"
+    "aqueth weigh_spirit --empty '45 g' --with-water '145 g' --with-spirit '139.98 g' --temperature-with-water '25 C' --temperature '25 C'"
     "^The spirit has 38[.][45][0-9] % vol, give or take 0[.]1[0-9] .95 %.*, (31[.]9[7-9]|32[.]0[0-3]) % mass.*flask holds +100[.]4")
 # Water weighed as a spirit: no alcohol, to the digit.
 answers(weigh_spirit.water_is_water "aqueth weigh_spirit --empty '45 g' --with-water '145 g' --with-spirit '145 g'"

@@ -79,6 +79,10 @@ answer_read read_answer(given const& from) {
     }
     std::string const text =
         result.from.text == "-" ? standard_input(from) : read_file(result.from, "an answer");
+    if (trimmed(text).empty()) {
+        refuse(result.from, fmt::format("{} is empty; --json writes an answer",
+                                        result.from.text == "-" ? "standard input" : "the file"));
+    }
     try {
         result.data = library::parse(text);
     } catch (library::parse_error const& error) {
@@ -156,6 +160,14 @@ std::optional<std::string> figure_of(answer_read const& answer, lot_found const*
         return value.empty() ? std::nullopt : std::optional(value);
     }
     if (target.what == carried::label_volume) return with_unit(answer.data, "label_volume_L", "L");
+    if (target.what == carried::uncertainty) {
+        if (!answer.data.contains("results")) return std::nullopt;
+        for (library const& each : answer.data["results"]) {
+            if (each.is_object() && text_in(each, "quantity") == "strength of the spirit")
+                return with_unit(each, "standard_uncertainty", "%vol");
+        }
+        return std::nullopt;
+    }
     if (!lot) return std::nullopt;
     library const& data = *lot->data;
     auto const amount = [&] {
@@ -186,6 +198,7 @@ std::optional<std::string> figure_of(answer_read const& answer, lot_found const*
         return fmt::format("{}, {}, {}", *how_much, *strength, *temperature);
     }
     case carried::label_volume:
+    case carried::uncertainty:
     case carried::of_the_still: break;
     }
     return std::nullopt;
@@ -232,7 +245,8 @@ std::vector<taken_figure> figures_from(std::vector<given> const& from, std::vect
         answer_read answer = read_answer(each);
         collect_lots(answer.data, "", 0, answer.lots);
         bool const wants_lot = std::any_of(options.begin(), options.end(), [](fillable const& o) {
-            return o.what != carried::of_the_still && o.what != carried::label_volume;
+            return o.what != carried::of_the_still && o.what != carried::label_volume &&
+                   o.what != carried::uncertainty;
         });
         bool const is_still = answer.data.contains("still") && answer.lot.empty();
         lot_found const* const lot = wants_lot && !is_still ? lot_meant(each, answer) : nullptr;

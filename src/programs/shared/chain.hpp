@@ -31,7 +31,8 @@ enum class carried {
     reading,            ///< of a hydrometer
     label_volume,       ///< of a bottle
     whole_lot,          ///< 'amount, strength, temperature': a list gets one more lot
-    of_the_still        ///< what was learned of a still, under the name of the option
+    of_the_still,       ///< what was learned of a still, under the name of the option
+    uncertainty         ///< standard uncertainty of a strength that was judged
 };
 
 /// An option that an earlier answer can fill.

@@ -44,7 +44,7 @@ std::string list_of_tasks() {
     }
     text.say("\nAbout the program");
     for (service const& each : services) text.say("  {:<25} {}", each.words, each.what);
-    text.say("\nExample: aqueth correct_reading --reading '84 %vol' --temperature '31 C'\n\n{}",
+    text.say("\nExample: aqueth correct_reading --reading '81.5 %vol' --temperature '28 C'\n\n{}",
              vapour_caution);
     return text.text();
 }

@@ -148,11 +148,13 @@ instrument session::instrument_options() {
                                 "%vol at 20 C", "proof");
     given const& glass = option("--glass", "GLASS",
                                 "soda-lime, borosilicate, or its cubic expansion: '25e-6 /K'", "soda-lime");
-    given const& correction =
-        option("--correction", "LIST",
-               "what its certificate adds to readings, in units of the scale: '+0.2', or "
-               "'+0.2 at 40, -0.1 at 60'");
-    return {scale, glass, correction};
+    return {scale, glass, correction_option()};
+}
+
+given const& session::correction_option() {
+    return option("--correction", "LIST",
+                  "what its certificate adds to readings, in units of the scale: '+0.2', or "
+                  "'+0.2 at 40, -0.1 at 60'");
 }
 
 surroundings session::surroundings_options() {
@@ -369,25 +371,34 @@ record_entry session::entry() const {
     return entry;
 }
 
+/// Where more rows go: above the last lines, which hold the caution.
+static std::size_t end_of_rows(std::string const& text) {
+    auto const caution = text.rfind("\nCaution: ");
+    if (caution == std::string::npos) return text.size();
+    auto const gap = text.rfind("\n\n", caution);
+    bool const rows_in_between = gap == std::string::npos || text.compare(gap + 2, 2, "  ") == 0;
+    return rows_in_between ? caution + 1 : gap + 1;
+}
+
 void session::answer(page const& text, json const& data, std::string const& csv) {
     if (keeps_data_) {
         data_ = data;
         return;
     }
     text_ = text.text();
-    std::string from;
+    std::string from;  // where figures come from: rows below the others, above the caution
     for (taken_figure const& each : taken_) {
         page row;
         row.row(from.empty() ? "taken" : "", "{} '{}' from {}{}{}", each.option, each.value,
                 printable(each.file), each.lot.empty() ? "" : "#", printable(each.lot));
         from += row.text();
     }
-    text_ += from;
     if (std::string const settings = in_words(used_); !settings.empty()) {
         page row;
         row.row("settings", "{} ({})", settings, printable(file_->file));
-        text_ += row.text();
+        from += row.text();
     }
+    text_.insert(end_of_rows(text_), from);
     output_ = json_ ? answer_in_json(data) : csv_ ? csv : text_;
 }
 
@@ -414,7 +425,9 @@ int session::run(std::function<void(session&)> const& body) {
 outcome session::ask(std::function<void(session&)> const& body) {
     keeps_data_ = true;
     auto [status, complaint] = attempt([&] { body(*this); });
-    return {std::move(data_), status == 0 ? "" : complaint};
+    std::map<std::string, std::string> from_settings;
+    for (used_setting const& each : used_) from_settings[each.option] = each.value;
+    return {std::move(data_), status == 0 ? "" : complaint, std::move(from_settings)};
 }
 
 std::pair<int, std::string> session::attempt(std::function<void()> const& step) {

@@ -16,6 +16,7 @@
 
 #include <deque>
 #include <functional>
+#include <map>
 #include <memory>
 #include <optional>
 #include <stdexcept>
@@ -71,6 +72,8 @@ struct description {
 struct outcome {
     json data;              ///< the answer
     std::string complaint;  ///< why there is none; else empty
+    std::map<std::string, std::string> settings =
+        {};  ///< options that the settings file gave, and their values
 };
 
 /// One run: options in, one answer out.
@@ -95,6 +98,8 @@ public:
     /// An option without a value.
     bool const& flag(char const* name, char const* description);
     instrument instrument_options();
+    /// The last of them alone, for a task whose instrument has a fixed scale.
+    given const& correction_option();
     surroundings surroundings_options();
     /// Offers --from: an earlier answer fills these options if they are not given.
     void carry_on(std::vector<fillable> const& options);
@@ -198,7 +203,7 @@ public:
     /// @return the exit status
     int run(int argc, char** argv) const;
     description describe() const;
-    /// @param options "--reading=84 %vol"
+    /// @param options "--reading=81.5 %vol"
     /// @return the answer to them; nothing is printed
     outcome ask(std::vector<std::string> options) const;
 

@@ -39,8 +39,6 @@ public:
             arrays::to<Target, Source>(strength, result, valid);
         });
     }
-    /// Leaves a row to the task itself.
-    void leave(std::size_t row) { all_[row] = false; }
     void put(std::string const& name, quick_column column) { answers_.columns[name] = std::move(column); }
     quick_answers take() {
         answers_.answered = std::move(all_);
@@ -81,7 +79,7 @@ std::string or_standard(texts_by_option const& fixed, std::string const& name, c
 std::optional<quick_answers> correct_readings(columns_by_option const& columns,
                                               texts_by_option const& fixed) {
     bool const fits = has_only(columns, {"--reading", "--temperature"}) && columns.size() == 2 &&
-                      has_only(fixed, {"--scale", "--glass"});
+                      has_only(fixed, {"--scale", "--glass", "--correction"});
     if (!fits) return {};
     column_of_numbers const& reading = columns.at("--reading");
     notation const written = text::read_notation(reading.unit);
@@ -90,13 +88,15 @@ std::optional<quick_answers> correct_readings(columns_by_option const& columns,
     if (scale.kind != basis::volume || !same) return {};
     auto const glass =
         read_expansion({"--glass", or_standard(fixed, "--glass", "soda-lime"), fixed.contains("--glass")});
+    certificate const certified({"--correction", or_standard(fixed, "--correction", ""), true});
     numbers const celsius = in_celsius(columns.at("--temperature"));
 
     answers_of_loops loops(celsius.size());
     with_reference(scale.reference, [&](auto tag) {
         using scale_type = basic_volume_fraction<decltype(tag)>;
         hydrometer<scale_type> const meter(glass);
-        numbers const shown = times(reading.numbers, 0.01);
+        numbers shown = reading.numbers;
+        for (double& each : shown) each = 0.01 * (each + certified.correction(each));
         numbers strength = loops.run([&](numbers& result, std::span<bool> valid) {
             arrays::strength(meter, shown, celsius, result, valid);
         });
@@ -111,14 +111,13 @@ std::optional<quick_answers> correct_readings(columns_by_option const& columns,
         loops.put("true_strength", times(std::move(strength), 100.0));
         loops.put("true_strength_unit", scale_type::unit);
     });
-    for (std::size_t i = 0; i < celsius.size(); ++i) {
-        if (density_formulation_at(aqueth::celsius(celsius[i])) != density_formulation::oiml_r22)
-            loops.leave(i);
-    }
-    loops.put("density_formulation", "oiml_r22");
     loops.put("scale", name_of(scale));
     loops.put("reading", reading.numbers);
-    loops.put("reading_unit", fmt::format("%vol at {:.10g} C", scale.reference.celsius()));
+    loops.put("reading_unit", unit_as_written(scale));
+    std::vector<char const*> formulations;
+    for (double const each : celsius)
+        formulations.push_back(name_of(density_formulation_at(aqueth::celsius(each))));
+    loops.put("density_formulation", std::move(formulations));
     loops.put("temperature_C", celsius);
     return loops.take();
 }

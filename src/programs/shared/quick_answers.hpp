@@ -19,8 +19,8 @@ struct column_of_numbers {
     std::vector<double> numbers;
 };
 
-/// A result of every row: one text, or a number each.
-using quick_column = std::variant<std::string, std::vector<double>>;
+/// A result of every row: one text for all, a word each, or a number each.
+using quick_column = std::variant<std::string, std::vector<char const*>, std::vector<double>>;
 
 /// The answers to many rows.
 struct quick_answers {

@@ -13,7 +13,7 @@
 
 namespace program {
 
-/// What the record says of one answer.
+/// The part of the record about one answer.
 struct record_entry {
     /// An input: its option, its value, and the file it came from, if it did.
     struct input {
@@ -30,7 +30,7 @@ struct record_entry {
 /// answer that are about its doubt, have rows of their own.
 std::string in_markdown(record_entry const& entry, std::string const& date);
 
-/// A record that is open for one more entry. What it has is never changed.
+/// A record that is open for one more entry. Earlier entries are never changed.
 class record_file {
 public:
     /// Opens the file, and makes it if it is not there.

@@ -156,7 +156,7 @@ struct cost_options {
         return price.present || efficiency.present || gas_heat.present || water_price.present ||
                bottle.present;
     }
-    /// What heat and water cost; the price of water is refused without any.
+    /// The cost of heat and water; the price of water is refused without any.
     run_cost read(units::energy heat, units::volume water, cooling_options const& cooling) const;
     /// Says on one row what to buy, how long it takes, and what the product costs.
     /// @param product what the cost is to be divided by; nothing if there is none

@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 #include <concepts>
 #include <cstddef>
@@ -78,6 +79,12 @@ json assumptions::to_json() const {
     json data = json::object();
     for (assumption const& each : all_) data[each.option] = each.value;
     return data;
+}
+
+units::volume volume_collected(wording const& words, run_point const& p) {
+    if (!words.us || !(p.collected > units::volume())) return p.collected;
+    auto const whole = volume_fraction((std::min)(1.0, in(p.pure_alcohol, p.collected)));
+    return parcel::of(p.collected, whole, celsius(20)).volume(words.reference_temperature());
 }
 
 std::string in_hours(units::time t) {

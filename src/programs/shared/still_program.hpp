@@ -68,6 +68,9 @@ private:
 
 std::string in_hours(units::time t);
 
+/// The volume collected, at the temperature to which the answer refers volumes.
+units::volume volume_collected(wording const& words, run_point const& p);
+
 inline constexpr char const* run_caution = "Caution: never close or leave a running still. Discarding "
                                            "foreshots does not remove methanol (--cautions).";
 inline constexpr char const* gas_caution =

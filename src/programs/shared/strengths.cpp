@@ -61,6 +61,16 @@ std::string degrees(units::temperature t) {
     return t == at_60_fahrenheit::temperature() ? "60 °F" : fmt::format("{:.4g} °C", written(t.celsius()));
 }
 
+char const* name_of(density_formulation f) {
+    return f == density_formulation::hot_density ? "fit_above_40_C" : "oiml_r22";
+}
+
+std::string unit_as_written(notation const& n) {
+    if (n.kind == basis::proof) return "proof";
+    if (n.kind != basis::volume) return "";
+    return fmt::format("%vol at {:.10g} C", n.reference.celsius());
+}
+
 std::string name_of(notation const& n) {
     switch (n.kind) {
     case basis::volume: return "% vol at " + degrees(n.reference);

@@ -32,6 +32,12 @@ std::string degrees(units::temperature t);
 /// A scale in words, with the temperature it is for.
 std::string name_of(notation const& n);
 
+/// The name of a formulation in JSON.
+char const* name_of(density_formulation f);
+
+/// The unit of a reading as --reading takes it; empty for scales that are not read in %vol or proof.
+std::string unit_as_written(notation const& n);
+
 /// A number on a scale, with the decimals of such a scale.
 std::string on_scale(notation const& n, double value);
 
@@ -49,7 +55,7 @@ struct instrument {
     given const& correction;
 };
 
-/// What a certificate adds to the readings of an instrument, between its points along straight lines; beyond
+/// The corrections of a certificate to the readings of an instrument, between its points along straight lines; beyond
 /// the last points the correction stays the same.
 class certificate {
 public:
@@ -88,9 +94,9 @@ public:
     mass_fraction composition(given const& reading, units::temperature t) const {
         return composition_(corrected(reading), reading, t);
     }
-    /// The same of a number on the scale; an error names no option.
+    /// The same of a number read, without the correction; an error names no option.
     mass_fraction composition(double number, units::temperature t) const {
-        return composition_(number, {}, t);
+        return composition_(number + certified_.correction(number), {}, t);
     }
     /// The density behind a reading at a temperature.
     units::mass_density density(given const& reading, units::temperature t) const {

@@ -73,14 +73,26 @@ specific_gravity read_original_gravity(given const& g) {
         g, [&] { return specific_gravity(in(rho, density(mass_fraction(0.0), celsius(20.0)))); });
 }
 
-void say_sugar_doubt(page& text, sweetened const& liqueur) {
+std::string in_words(wording const& words, units::mass_density sugar) {
+    std::string const metric = fmt::format("{:.1f} g/L", sugar.value());
+    if (!words.us) return metric;
+    return fmt::format("{} ({} oz/US gal)", metric, number(in(sugar, ounce / us_gallon), words.digits));
+}
+
+double to_reference(wording const& words, wash const& w) {
+    mass_fraction const pure(1.0);
+    units::temperature const reference = words.reference_temperature();
+    return in(density(pure, celsius(20)), density(pure, reference)) *
+           in(w.volume(celsius(20)), w.volume(reference));
+}
+
+void say_sugar_doubt(page& text, wording const& words, sweetened const& liqueur) {
     text.say("{}", additive_volumes);
     if (liqueur.sugar().value() == 0.0) return;
-    text.say(
-        "{} If the sugar takes 1 % more or less room,\na strength read from the density is wrong by {:.2g} "
-        "% vol.",
-        liqueur.checked_by_analyses() ? "This liquid is within that." : "This liquid is beyond.",
-        100.0 * liqueur.strength_doubt());
+    text.say("{} If the sugar takes 1 % more or less room,\na strength read from the density is wrong by "
+             "{:.2g} {}.",
+             liqueur.checked_by_analyses() ? "This liquid is within that." : "This liquid is beyond.",
+             (words.us ? 200.0 : 100.0) * liqueur.strength_doubt(), words.strength_unit());
 }
 
 }  // namespace program

@@ -38,8 +38,15 @@ units::mass_density read_density_at_20(given const& g);
 /// the sugar.
 specific_gravity read_original_gravity(given const& g);
 
+/// A concentration of sugar in words: '250.0 g/L', in US units with its ounces for each gallon.
+std::string in_words(wording const& words, units::mass_density sugar);
+
+/// The factor that turns % vol at 20 °C of a wash into those at the temperature to which the answer refers
+/// volumes.
+double to_reference(wording const& words, wash const& w);
+
 /// Says what checks the density of a sweetened spirit, and what the doubt of the sugar's volume is worth.
-void say_sugar_doubt(page& text, sweetened const& liqueur);
+void say_sugar_doubt(page& text, wording const& words, sweetened const& liqueur);
 
 inline constexpr char const* additive_volumes =
     "Volumes of sugar and spirit are added. Beer and wine analyses check that to 14 % vol and 66 g/L only.";
