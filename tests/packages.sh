@@ -104,7 +104,7 @@ said() { # said <name> <extended regular expression> <command>...
     printf '  %-44s %s\n' "$name" "$line"
 }
 dilution='^add 3\.[0-9]+ kg of water: [67]\.[0-9]+ L$'
-named_so() { find /usr /etc /var -xdev -name '*aqueth*' ! -path '/var/lib/dpkg/*' ! -path '/var/log/*' | sort; }
+named_so() { find /usr /etc /var -xdev -name '*aqueth*' ! -path '/var/lib/dpkg/*' ! -path '/var/log/*' ! -path '/var/cache/man/*' | sort; }
 before=$(named_so)
 [[ ! -e /usr/include/aqueth && ! -e /usr/local/include/aqueth ]] || fail "aqueth is there before it is installed"
 cd "$(dirname "${BASH_SOURCE[0]}")"
@@ -203,7 +203,8 @@ zpty -r shell said '*end*end*' || zpty -r shell said
 print -r -- "${said//$'\r'/}" | tr '\n' ' ' | sed 's/\x1b[^a-zA-Z]*[a-zA-Z]//g; s/\a//g'
 print
 ZSH
-    asked() { zsh -f zsh_asks "${unpacked:+$(dirname "$zsh_file")}" "$1"; }
+    asked() { timeout 30 zsh -f zsh_asks "${unpacked:+$(dirname "$zsh_file")}" "$1" | grep -E -o -m 1 -- "$2" | head -n 1; }
+    said "zsh completes a task" '^aqueth correct_reading ' asked "aqueth corr" 'aqueth correct_reading '
 fi
 unset AQUETH_SETTINGS
 
