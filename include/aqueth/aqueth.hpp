@@ -2,10 +2,10 @@
 #pragma once
 
 /// @file
-/// The front door: the whole typed, scalar interface except tables of measured points and of tanks (number_table.hpp,
-/// equilibrium_points.hpp, measured_equilibrium.hpp, dip_table.hpp), quantities as texts (text.hpp, io.hpp, format.hpp,
-/// parse.hpp) and learning a still from its logs (still/learning.hpp, which needs Eigen; still/run_log.hpp).
-/// Include single headers for shorter builds.
+/// The front door: the whole typed, scalar interface except tables of measured points and of tanks
+/// (number_table.hpp, equilibrium_points.hpp, measured_equilibrium.hpp, dip_table.hpp), quantities as texts
+/// (text.hpp, io.hpp, format.hpp, parse.hpp) and learning a still from its logs (still/learning.hpp, which
+/// needs Eigen; still/run_log.hpp). Include single headers for shorter builds.
 
 /// @namespace aqueth
 /// Properties of ethanol-water mixtures and the distiller's operations on them: the typed interface.
@@ -31,20 +31,20 @@
 #include <aqueth/still/still.hpp>          // the apparatus: pot, column, neck, head
 #include <aqueth/still/traces.hpp>         // traces beside a run: methanol, esters, higher alcohols
 // operations of the trade, on parcels
-#include <aqueth/attenuation.hpp>   // strength of a wash from its gravities; sugar for a wash
-#include <aqueth/blending.hpp>      // mix, dilute, fortify, make up; contraction
-#include <aqueth/bottling.hpp>      // fill volume and number of bottles
-#include <aqueth/cask.hpp>          // a cask over the years, by two rates
+#include <aqueth/attenuation.hpp>     // strength of a wash from its gravities; sugar for a wash
+#include <aqueth/blending.hpp>        // mix, dilute, fortify, make up; contraction
+#include <aqueth/bottling.hpp>        // fill volume and number of bottles
+#include <aqueth/cask.hpp>            // a cask over the years, by two rates
 #include <aqueth/dilution_steps.hpp>  // a dilution by strengths or portions, step by step
-#include <aqueth/gauging.hpp>       // proof, gallons and weights of the US rules
-#include <aqueth/hydrometer.hpp>    // a reading from a liquid, a liquid from a reading
-#include <aqueth/liquid.hpp>        // composition and temperature, without an amount
-#include <aqueth/lot_blending.hpp>  // a strength from several lots, each within limits
-#include <aqueth/mash.hpp>          // worts, strike water, heat of fermentation
-#include <aqueth/parcel.hpp>        // mass, composition, temperature
-#include <aqueth/refraction.hpp>    // refractive index, degrees Brix; a wash from two readings; methanol
-#include <aqueth/sweetening.hpp>    // spirit with sugar: volumes, readings, recipes; distilled samples
-#include <aqueth/wash.hpp>          // a parcel with dissolved extract; gravities
+#include <aqueth/gauging.hpp>         // proof, gallons and weights of the US rules
+#include <aqueth/hydrometer.hpp>      // a reading from a liquid, a liquid from a reading
+#include <aqueth/liquid.hpp>          // composition and temperature, without an amount
+#include <aqueth/lot_blending.hpp>    // a strength from several lots, each within limits
+#include <aqueth/mash.hpp>            // worts, strike water, heat of fermentation
+#include <aqueth/parcel.hpp>          // mass, composition, temperature
+#include <aqueth/refraction.hpp>      // refractive index, degrees Brix; a wash from two readings; methanol
+#include <aqueth/sweetening.hpp>      // spirit with sugar: volumes, readings, recipes; distilled samples
+#include <aqueth/wash.hpp>            // a parcel with dissolved extract; gravities
 // properties of a mixture, typed with units
 #include <aqueth/atmosphere.hpp>          // air pressure at an altitude
 #include <aqueth/boiling_curve.hpp>       // boiling at one pressure, tabulated, with the enthalpies

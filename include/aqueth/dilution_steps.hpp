@@ -19,8 +19,8 @@ namespace aqueth::inline AQUETH_ABI {
 
 /// One step of a dilution: the water that is added, and the product once it is as warm as the room.
 struct [[nodiscard]] dilution_step : adjustment {
-    /// temperature just after mixing, without loss of heat; nothing if a part is below 0 °C, where the heat of
-    /// mixing is not known
+    /// temperature just after mixing, without loss of heat; nothing if a part is below 0 °C, where the heat
+    /// of mixing is not known
     std::optional<units::temperature> at_once;
     units::mass scale_shows;  ///< indication of a balance for the product, its vessel counted as tare
 };

@@ -19,8 +19,8 @@ namespace aqueth::inline AQUETH_ABI {
 inline constexpr char const* dip_table_columns =
     "a dip table has a column depth_mm (or _cm, _m, _in) and a column volume_l (or _ml, _hl, _m3, _gal)";
 
-/// The dip table of a tank: depths of the liquid and the volumes behind them. It is linear between rows; beyond
-/// them it has no answer.
+/// The dip table of a tank: depths of the liquid and the volumes behind them. It is linear between rows;
+/// beyond them it has no answer.
 class [[nodiscard]] dip_table {
 public:
     /// One line of the table.

@@ -265,8 +265,8 @@ lot_blend blend_to_strength(std::initializer_list<parcel> parcels, Target target
 
 /// Reaches a strength with lots and water, where the lots alone are too strong or too little.
 ///
-/// Without a volume all lots are taken whole. With one, every lot gives the same share of the range between its
-/// limits. One equation then remains, that of the ethanol; water makes up the mass.
+/// Without a volume all lots are taken whole. With one, every lot gives the same share of the range between
+/// its limits. One equation then remains, that of the ethanol; water makes up the mass.
 ///
 /// @param lots                at least one lot
 /// @param target              strength wanted, in any basis, above 0 and not above that of the lots taken

@@ -179,8 +179,8 @@ inline std::size_t length_of_digits(std::string_view text) {
     return at;
 }
 
-/// how many bytes at the head of a text are a decimal number: "-1.5e3", "3,5"; its first character is known to
-/// fit. A comma is a decimal sign only between digits.
+/// how many bytes at the head of a text are a decimal number: "-1.5e3", "3,5"; its first character is known
+/// to fit. A comma is a decimal sign only between digits.
 inline std::size_t length_of_number(std::string_view text) {
     std::size_t at = text.starts_with('-') ? 1 : 0;
     auto const skip_digits = [&] {
@@ -244,8 +244,8 @@ inline common_fraction fraction_at_head(std::string_view text) {
 
 }  // namespace detail
 
-/// Reads the number at the head of a text, the same in every locale: "43.5", "43,5", "1/2", "1 1/2", "1½". There
-/// is no thousands separator; "1,234" has two readings and is refused with both.
+/// Reads the number at the head of a text, the same in every locale: "43.5", "43,5", "1/2", "1 1/2", "1½".
+/// There is no thousands separator; "1,234" has two readings and is refused with both.
 /// @param text what to read
 /// @param w    what is expected, for messages
 /// @return the number, and the text behind it

@@ -30,8 +30,8 @@ std::string whose_chart(session const& s, instrument const& options) {
     return name + (options.correction.present ? ", with its certificate" : "");
 }
 
-/// True strength less reading of the stem against the temperature: at the reading, at 10 below and at 10 above
-/// it. The reading itself is marked.
+/// True strength less reading of the stem against the temperature: at the reading, at 10 below and at 10
+/// above it. The reading itself is marked.
 std::string picture_of(std::filesystem::path const& path, wording const& words, std::string const& whose,
                        stem const& meter, double shown, double strength, units::temperature t) {
     std::string script =

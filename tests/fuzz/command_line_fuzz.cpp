@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
-// Whole tasks on invalid command lines: they answer (0) or refuse (2), never fail (1). The first line chooses the task,
-// by its name or by its first byte; every other line is one argument. What stands behind an empty line is a file, whose
-// name is written @: settings in TOML, an earlier answer in JSON, rows or points in CSV.
+// Whole tasks on invalid command lines: they answer (0) or refuse (2), never fail (1). The first line chooses
+// the task, by its name or by its first byte; every other line is one argument. What stands behind an empty
+// line is a file, whose name is written @: settings in TOML, an earlier answer in JSON, rows or points in
+// CSV.
 #include "hostile.hpp"
 
 #include "program.hpp"

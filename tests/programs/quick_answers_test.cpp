@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// The loops give the results of the task: a result without a loop would make a million rows fifty times slower.
+// The loops give the results of the task: a result without a loop would make a million rows fifty times
+// slower.
 #include "help.hpp"
 #include "quick_answers.hpp"
 

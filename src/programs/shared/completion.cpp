@@ -80,7 +80,8 @@ std::string for_bash() {
 {3}    esac
 }}
 _aqueth() {{
-    local word=${{COMP_WORDS[COMP_CWORD]}} before=${{COMP_WORDS[COMP_CWORD-1]}} options=' ' values=' ' files=' '
+    local word=${{COMP_WORDS[COMP_CWORD]}} before=${{COMP_WORDS[COMP_CWORD-1]}}
+    local options=' ' values=' ' files=' '
     local tasks={1}
     COMPREPLY=()
     if ((COMP_CWORD == 1)); then

@@ -14,7 +14,8 @@ namespace program {
 
 namespace {
 
-/// A text of the manual: signs that the formatter would read otherwise, and those beyond ASCII, by their names.
+/// A text of the manual: signs that the formatter would read otherwise, and those beyond ASCII, by their
+/// names.
 std::string plain(std::string_view text) {
     std::string result;
     bool at_start = true;  // of a line, where . and ' begin a command of the formatter

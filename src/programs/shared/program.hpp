@@ -2,7 +2,8 @@
 #pragma once
 
 /// @file
-/// The run of a task: its options, one way to answer or to refuse, its exit status; and the list of the tasks.
+/// The run of a task: its options, one way to answer or to refuse, its exit status; and the list of the
+/// tasks.
 
 #include "chain.hpp"
 #include "quantities.hpp"

@@ -2,7 +2,8 @@
 #pragma once
 
 /// @file
-/// The day's record: a Markdown file to which an answer is appended (`--record`), for a person to file and sign.
+/// The day's record: a Markdown file to which an answer is appended (`--record`), for a person to file and
+/// sign.
 
 #include "quantities.hpp"
 

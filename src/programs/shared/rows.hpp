@@ -47,7 +47,8 @@ public:
 
     /// The cells of a row as they are written, with their quotes.
     void split(row const& r, std::vector<std::string_view>& cells) const;
-    /// The row with as many cells as there are columns: empty ones added; too many joined in the last, quoted.
+    /// The row with as many cells as there are columns: empty ones added; too many joined in the last,
+    /// quoted.
     std::string even(row const& r) const;
 
 private:

@@ -55,8 +55,8 @@ struct instrument {
     given const& correction;
 };
 
-/// The corrections of a certificate to the readings of an instrument, between its points along straight lines; beyond
-/// the last points the correction stays the same.
+/// The corrections of a certificate to the readings of an instrument, between its points along straight
+/// lines; beyond the last points the correction stays the same.
 class certificate {
 public:
     /// No correction.
