@@ -12,18 +12,18 @@
 #include <utility>
 #include <vector>
 
-/// The functions of array.hpp on all cores: with an execution policy of the standard library as first argument,
-/// `arrays::density(std::execution::par, w, t, rho, valid)`.
+/// The functions of array.hpp on all cores: with an execution policy of the standard library as first
+/// argument, `arrays::density(std::execution::par, w, t, rho, valid)`.
 ///
 /// Results, flags, counts and refusals are those of the function without a policy, to the bit. Arrays are cut
 /// into parts of 4096 elements, and `std::for_each` gives each part to that function. One part is not worth a
-/// thread: shorter arrays stay on the calling one. If a function of the caller throws in `apply`, the exception
-/// of the lowest part arrives, after the other parts are done.
+/// thread: shorter arrays stay on the calling one. If a function of the caller throws in `apply`, the
+/// exception of the lowest part arrives, after the other parts are done.
 ///
-/// The threads are those of the standard library. That of GCC 12 takes them from TBB: install its headers and link
-/// it (`find_package(TBB)`, `TBB::tbb`). Without TBB's headers every policy runs on the calling thread. Microsoft's
-/// library needs nothing else; LLVM's, in the versions up to 16, has no execution policies. No other header of aqueth
-/// includes this one.
+/// The threads are those of the standard library. That of GCC 12 takes them from TBB: install its headers and
+/// link it (`find_package(TBB)`, `TBB::tbb`). Without TBB's headers every policy runs on the calling thread.
+/// Other standard libraries have threads of their own, or no policies yet. No other header of aqueth includes
+/// this one.
 namespace aqueth::inline AQUETH_ABI::arrays {
 
 /// An execution policy of the standard library, like `std::execution::par`.
@@ -32,8 +32,8 @@ concept execution_policy = std::is_execution_policy_v<std::remove_cvref_t<P>>;
 
 namespace detail {
 
-/// Elements of a part: whole blocks, so that each element is computed as without parts; few enough for the second
-/// cache, and enough work for the overhead of a task.
+/// Elements of a part: whole blocks, so that each element is computed as without parts; few enough for the
+/// second cache, and enough work for the overhead of a task.
 inline constexpr std::size_t part_size = 64 * block;
 
 /// A part of the arrays, and what its function answered.
@@ -75,7 +75,8 @@ decltype(auto) cut(A& argument, part const& at) {
 }
 
 /// Calls an array function for each part of its arguments.
-/// @param run       callable: the parts, and a function to call once for each, in any order and from any thread
+/// @param run       callable: the parts, and a function to call once for each, in any order and from any
+///                  thread
 /// @param function  callable: arguments of an array function -> count
 /// @param arguments of the array function
 /// @return how many elements were refused
@@ -126,7 +127,12 @@ std::size_t density(P&& policy, A&&... arguments) {
 }
 
 /// `mass_fraction_from_density` on all cores.
-/// @copydetails density(P&&, A&&...)
+/// @param policy    of the standard library, like `std::execution::par`
+/// @param arguments as without a policy
+/// @return how many elements were out of range
+/// @throws refusal as without a policy
+/// @par Source
+/// as without a policy
 template <execution_policy P, class... A>
 std::size_t mass_fraction_from_density(P&& policy, A&&... arguments) {
     return detail::in_parts(
@@ -137,7 +143,12 @@ std::size_t mass_fraction_from_density(P&& policy, A&&... arguments) {
 /// `to` on all cores: `arrays::to<mass_fraction, volume_fraction>(std::execution::par, q, w)`.
 /// @tparam Target the basis wanted
 /// @tparam Source the basis of the input
-/// @copydetails density(P&&, A&&...)
+/// @param policy    of the standard library, like `std::execution::par`
+/// @param arguments as without a policy
+/// @return how many elements were out of range
+/// @throws refusal as without a policy
+/// @par Source
+/// as without a policy
 template <strength_basis Target, strength_basis Source, execution_policy P, class... A>
 std::size_t to(P&& policy, A&&... arguments) {
     return detail::in_parts(
@@ -145,7 +156,12 @@ std::size_t to(P&& policy, A&&... arguments) {
 }
 
 /// `strength` on all cores.
-/// @copydetails density(P&&, A&&...)
+/// @param policy    of the standard library, like `std::execution::par`
+/// @param arguments as without a policy
+/// @return how many elements were out of range
+/// @throws refusal as without a policy
+/// @par Source
+/// as without a policy
 template <execution_policy P, class... A>
 std::size_t strength(P&& policy, A&&... arguments) {
     return detail::in_parts(
@@ -153,7 +169,12 @@ std::size_t strength(P&& policy, A&&... arguments) {
 }
 
 /// `vapour` on all cores, from a curve or by the model.
-/// @copydetails density(P&&, A&&...)
+/// @param policy    of the standard library, like `std::execution::par`
+/// @param arguments as without a policy
+/// @return how many elements were out of range
+/// @throws refusal as without a policy
+/// @par Source
+/// as without a policy
 template <execution_policy P, class... A>
 std::size_t vapour(P&& policy, A&&... arguments) {
     return detail::in_parts(
@@ -161,7 +182,12 @@ std::size_t vapour(P&& policy, A&&... arguments) {
 }
 
 /// `bubble_temperature` on all cores.
-/// @copydetails density(P&&, A&&...)
+/// @param policy    of the standard library, like `std::execution::par`
+/// @param arguments as without a policy
+/// @return how many elements were out of range
+/// @throws refusal as without a policy
+/// @par Source
+/// as without a policy
 template <execution_policy P, class... A>
 std::size_t bubble_temperature(P&& policy, A&&... arguments) {
     return detail::in_parts(
@@ -169,7 +195,12 @@ std::size_t bubble_temperature(P&& policy, A&&... arguments) {
 }
 
 /// `viscosity` on all cores.
-/// @copydetails density(P&&, A&&...)
+/// @param policy    of the standard library, like `std::execution::par`
+/// @param arguments as without a policy
+/// @return how many elements were out of range
+/// @throws refusal as without a policy
+/// @par Source
+/// as without a policy
 template <execution_policy P, class... A>
 std::size_t viscosity(P&& policy, A&&... arguments) {
     return detail::in_parts(
@@ -177,7 +208,12 @@ std::size_t viscosity(P&& policy, A&&... arguments) {
 }
 
 /// `speed_of_sound` on all cores.
-/// @copydetails density(P&&, A&&...)
+/// @param policy    of the standard library, like `std::execution::par`
+/// @param arguments as without a policy
+/// @return how many elements were out of range
+/// @throws refusal as without a policy
+/// @par Source
+/// as without a policy
 template <execution_policy P, class... A>
 std::size_t speed_of_sound(P&& policy, A&&... arguments) {
     return detail::in_parts(
@@ -185,7 +221,12 @@ std::size_t speed_of_sound(P&& policy, A&&... arguments) {
 }
 
 /// `thermal_conductivity` on all cores.
-/// @copydetails density(P&&, A&&...)
+/// @param policy    of the standard library, like `std::execution::par`
+/// @param arguments as without a policy
+/// @return how many elements were out of range
+/// @throws refusal as without a policy
+/// @par Source
+/// as without a policy
 template <execution_policy P, class... A>
 std::size_t thermal_conductivity(P&& policy, A&&... arguments) {
     return detail::in_parts(
