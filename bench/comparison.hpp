@@ -82,8 +82,8 @@ void all_at_once(std::string const& operation, std::string const& way, F f, std:
     });
 }
 
-/// A way that takes all elements at once and may use several cores. The clock times it, not the processor, so other
-/// programs only add to it: the shortest repetition counts, not the median.
+/// A way that takes all elements at once and may use several cores. The clock times it, not the processor, so
+/// other programs only add to it: the shortest repetition counts, not the median.
 /// @param operation what is done
 /// @param way       how
 /// @param f         callable without arguments
