@@ -5,6 +5,7 @@
 
 #include <boost/align/aligned_allocator.hpp>
 
+#include <algorithm>
 #include <cstddef>
 #include <cstdio>
 #include <map>
@@ -35,15 +36,23 @@ inline std::vector<std::pair<std::string, std::vector<std::string>>>& registered
     return operations;
 }
 
-inline void register_way(std::string const& operation, std::string const& way, auto const& once) {
+/// How many elements a way takes in one pass.
+inline std::map<std::string, std::size_t>& counts() {
+    static std::map<std::string, std::size_t> of;
+    return of;
+}
+
+inline benchmark::internal::Benchmark& register_way(std::string const& operation, std::string const& way,
+                                                    std::size_t count, auto const& once) {
     auto& operations = registered();
     if (operations.empty() || operations.back().first != operation) operations.push_back({operation, {}});
     operations.back().second.push_back(way);
+    counts()[operation + "/" + way] = count;
     auto* const added =
         benchmark::RegisterBenchmark((operation + "/" + way).c_str(), [once](benchmark::State& timing) {
             for (auto _ : timing) once();
         });
-    added->MinTime(0.02);
+    return *added->MinTime(0.02);
 }
 
 }  // namespace detail
@@ -54,7 +63,7 @@ inline void register_way(std::string const& operation, std::string const& way, a
 /// @param f         callable: index of the element -> result
 template <class F>
 void one_by_one(std::string const& operation, std::string const& way, F f) {
-    detail::register_way(operation, way, [f] {
+    detail::register_way(operation, way, elements, [f] {
         for (std::size_t i = 0; i < elements; ++i) benchmark::DoNotOptimize(f(i));
         benchmark::ClobberMemory();
     });
@@ -64,12 +73,32 @@ void one_by_one(std::string const& operation, std::string const& way, F f) {
 /// @param operation what is done
 /// @param way       how
 /// @param f         callable without arguments
+/// @param count     how many elements these are
 template <class F>
-void all_at_once(std::string const& operation, std::string const& way, F f) {
-    detail::register_way(operation, way, [f] {
+void all_at_once(std::string const& operation, std::string const& way, F f, std::size_t count = elements) {
+    detail::register_way(operation, way, count, [f] {
         f();
         benchmark::ClobberMemory();
     });
+}
+
+/// A way that takes all elements at once and may use several cores. The clock times it, not the processor, so
+/// other programs only add to it: the shortest repetition counts, not the median.
+/// @param operation what is done
+/// @param way       how
+/// @param f         callable without arguments
+/// @param count     how many elements these are
+template <class F>
+void by_the_clock(std::string const& operation, std::string const& way, F f, std::size_t count) {
+    detail::register_way(operation, way, count,
+                         [f] {
+                             f();
+                             benchmark::ClobberMemory();
+                         })
+        .UseRealTime()
+        ->ComputeStatistics("shortest", [](std::vector<double> const& times) {
+            return *std::min_element(times.begin(), times.end());
+        });
 }
 
 /// Collects the medians and prints, for each operation, every way's time for one element and its multiple of
@@ -80,8 +109,9 @@ public:
 
     void ReportRuns(std::vector<Run> const& runs) override {
         for (Run const& run : runs) {
+            char const* const counts = run.run_name.time_type == "real_time" ? "shortest" : "median";
             bool const wanted =
-                run.run_type == Run::RT_Aggregate ? run.aggregate_name == "median" : run.repetitions <= 1;
+                run.run_type == Run::RT_Aggregate ? run.aggregate_name == counts : run.repetitions <= 1;
             if (wanted) times_[run.run_name.function_name] = nanoseconds(run);
         }
     }
@@ -109,8 +139,10 @@ public:
 
 private:
     static double nanoseconds(Run const& run) {
-        return run.GetAdjustedCPUTime() * 1e9 / benchmark::GetTimeUnitMultiplier(run.time_unit) /
-               static_cast<double>(elements);
+        double const time =
+            run.run_name.time_type == "real_time" ? run.GetAdjustedRealTime() : run.GetAdjustedCPUTime();
+        return time * 1e9 / benchmark::GetTimeUnitMultiplier(run.time_unit) /
+               static_cast<double>(detail::counts()[run.run_name.function_name]);
     }
     double ours(std::string const& operation, std::vector<std::string> const& ways,
                 std::string const& beginning) const {

@@ -1,10 +1,17 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
+#include <aqueth/numeric/instructions.hpp>
+
 #include <cstddef>
 
-/// The speed limit: the time for independent multiply-adds in the widest vectors of the machine. A formula
-/// with this number of multiply-adds cannot be faster.
+#if !defined(AQUETH_WIDEST_VECTOR_BITS)
+#define AQUETH_WIDEST_VECTOR_BITS 512
+#endif
+
+/// The speed limit: the time for independent multiply-adds in the widest vectors of the machine, or of the
+/// older one whose path is timed (AQUETH_WIDEST_VECTOR_BITS). A formula with this number of multiply-adds
+/// cannot be faster.
 namespace aqueth::bench {
 
 #if defined(__GNUC__) && defined(__x86_64__)
@@ -49,9 +56,9 @@ inline double multiply_add_128(std::size_t rounds) { AQUETH_BENCH_MULTIPLY_ADDS(
 /// @return a value that depends on all results, so that the compiler keeps the work
 inline double multiply_adds(std::size_t each, std::size_t count) {
     std::size_t const all = each * count;
-    if (__builtin_cpu_supports("avx512f"))
+    if (AQUETH_WIDEST_VECTOR_BITS >= 512 && __builtin_cpu_supports("avx512f"))
         return detail::multiply_add_512(all / (12 * detail::vector<64>::lanes));
-    if (__builtin_cpu_supports("avx2") && __builtin_cpu_supports("fma"))
+    if (AQUETH_WIDEST_VECTOR_BITS >= 256 && __builtin_cpu_supports("avx2") && __builtin_cpu_supports("fma"))
         return detail::multiply_add_256(all / (12 * detail::vector<32>::lanes));
     return detail::multiply_add_128(all / (12 * detail::vector<16>::lanes));
 }

@@ -13,7 +13,7 @@ set -euo pipefail
 
 demo=(g++ cmake ninja-build libboost-dev libcli11-dev libeigen3-dev libfmt-dev nlohmann-json3-dev
     libtomlplusplus-dev)
-test=(libgtest-dev gnuplot-nox python3 python3-jsonschema groff-base)
+test=(libgtest-dev gnuplot-nox python3 python3-jsonschema groff-base libtbb-dev)
 bindings=(python3-dev python3-numpy python3-setuptools python3-wheel python3-pip python3-pandas python3-distributed mypy dpkg-dev file
     libsqlite3-dev sqlite3)
 firmware=(gcc-arm-none-eabi libnewlib-arm-none-eabi libstdc++-arm-none-eabi-newlib qemu-system-arm)

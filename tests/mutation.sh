@@ -391,7 +391,10 @@ run() {
         uncertainty)
             group uncertainty operators include/aqueth/metrology/uncertainty.hpp uncertainty published/metrology_guides monte_carlo
             ;;
-        monte-carlo) group monte-carlo operators include/aqueth/metrology/monte_carlo.hpp monte_carlo published/metrology_guides ;;
+        monte-carlo)
+            group monte-carlo operators include/aqueth/metrology/monte_carlo.hpp monte_carlo published/metrology_guides
+            group monte-carlo operators include/aqueth/numeric/random.hpp random
+            ;;
         conformity) group conformity operators include/aqueth/metrology/conformity.hpp conformity published/metrology_guides ;;
         labelling) group labelling operators include/aqueth/metrology/labelling.hpp labelling ;;
         label-figures) group label-figures coefficients include/aqueth/metrology/labelling.hpp labelling ;;

@@ -3,10 +3,13 @@
 #include "progress.hpp"
 #include "uncertainty_program.hpp"
 
+#include <aqueth/array_draws.hpp>
+
 #include <cmath>
 #include <optional>
 #include <span>
 #include <string>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -46,7 +49,7 @@ enum : std::size_t {
     balance
 };
 
-/// The measurement, for plain numbers and for differentiation.
+/// The measurement, for differentiation and for many draws at once.
 struct measurement {
     bool by_mass = false;
     double target = 0.0;  ///< volume fraction
@@ -60,11 +63,10 @@ struct measurement {
         return model::mass_fraction_from_reading((x[reading] + x[meter] + x[level]) / 100.0, at(x), x[glass],
                                                  x[formula]);
     }
-    template <class X>
-    auto mass(X const& x) const {
-        auto const measured = x[quantity] + x[measure] + x[measure_level];
-        auto const rho = correlation::oiml_r22::density(composition(x), at(x)) + x[formula];
-        return by_mass ? measured : measured / 1e6 * rho;
+    template <class X, class T>
+    auto mass(X const& x, T const& w) const {
+        T const measured = x[quantity] + x[measure] + x[measure_level];
+        return by_mass ? measured : measured / 1e6 * model::density(w, at(x), x[formula]);
     }
     template <class X>
     auto strength(X const& x) const {
@@ -73,12 +75,12 @@ struct measurement {
     template <class X>
     auto water_to_add(X const& x) const {
         auto const w = composition(x);
-        return model::water_to_add(mass(x), w, model::mass_fraction(decltype(w)(target)));
+        return model::water_to_add(mass(x, w), w, model::mass_fraction(decltype(w)(target)));
     }
     template <class X>
     auto product(X const& x) const {
-        auto const w = model::diluted(mass(x), composition(x), x[water] + x[balance]);
-        return 100.0 * model::volume_fraction(w);
+        auto const w = composition(x);
+        return 100.0 * model::volume_fraction(model::diluted(mass(x, w), w, x[water] + x[balance]));
     }
 };
 
@@ -98,23 +100,21 @@ using classes = std::vector<instrument_class const*>;
 instrument_class const* class_in(given const& g) { return find_instrument_class(trimmed(g.text)); }
 
 template <class Model>
-judged judge(char const* name, char const* unit, Model const& f, std::span<input_quantity const> inputs,
-             double confidence, std::size_t draws) {
+judged judge(progress_line& line, char const* name, char const* unit, Model const& f,
+             std::span<input_quantity const> inputs, double confidence, std::size_t trials) {
     judged result{name, unit, propagate(f, inputs), 0.0, std::nullopt, {}};
     result.half_width = result.budget.expanded_uncertainty(confidence);
-    if (draws > 0) {
-        progress_line line(who.name);
+    if (trials > 0) {
         std::size_t made = 0;
         auto const counted = [&](auto const& x) {
-            if (++made % 4096 == 0) {
-                line.show([&] {
-                    double const share = static_cast<double>(made) / static_cast<double>(draws);
-                    return fmt::format("{:.0f} % of the draws for the {}", 100.0 * share, name);
-                });
-            }
+            line.show([&] {
+                double const share = static_cast<double>(made) / static_cast<double>(trials);
+                return fmt::format("{:.0f} % of the draws for the {}", 100.0 * share, name);
+            });
+            made += draws::count;
             return f(x);
         };
-        result.drawn = monte_carlo(counted, inputs, draws);
+        result.drawn = monte_carlo(in_blocks(counted), inputs, trials);
         result.covered = result.drawn->interval(confidence);
     }
     return result;
@@ -421,8 +421,9 @@ void run(session& s) {
     measurement m;
     std::optional<parcel> addition;
     std::vector<judged> results;
+    std::optional<progress_line> line(std::in_place, who.name);
     auto const strength = [&m](auto const& x) { return m.strength(x); };
-    results.push_back(judge("strength of the spirit", "% vol", strength, inputs, confidence, trials));
+    results.push_back(judge(*line, "strength of the spirit", "% vol", strength, inputs, confidence, trials));
     if (target.present) {
         mass_fraction const w = alcoholometer{}.composition(by_volume(stem.estimate()), t);
         parcel const spirit =
@@ -461,10 +462,12 @@ void run(session& s) {
         inputs.push_back(weighed(plan.addition.mass(), "water"));
         auto const add = [&m](auto const& x) { return m.water_to_add(x); };
         auto const product = [&m](auto const& x) { return m.product(x); };
-        results.push_back(judge("water to add", "kg", add, inputs, confidence, trials));
-        results.push_back(judge("strength of the product", "% vol", product, inputs, confidence, trials));
+        results.push_back(judge(*line, "water to add", "kg", add, inputs, confidence, trials));
+        results.push_back(
+            judge(*line, "strength of the product", "% vol", product, inputs, confidence, trials));
     }
 
+    line.reset();  // erased before the answer
     page text;
     wording const words = s.words();
     judged const& last = results.back();

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <aqueth/blending.hpp>
 #include <aqueth/hydrometer.hpp>
-#include <aqueth/metrology/instruments.hpp>
 #include <aqueth/metrology/measurement_model.hpp>
 #include <aqueth/metrology/monte_carlo.hpp>
 #include <aqueth/metrology/uncertainty.hpp>
 #include <aqueth/vapour_uncertainty.hpp>
+
+#include "measured_dilution.hpp"
 
 #include <gtest/gtest.h>
 
@@ -36,65 +37,10 @@ TEST(MeasurementModel, GivesWhatTheTypedFunctionsGive) {
     EXPECT_NEAR(model::diluted(2.0, 0.74, water), 0.38, 1e-15);
 }
 
-/// The dilution of the README: two litres that read 84 at 31 °C, diluted to 45 % vol.
-struct dilution {
-    enum {
-        reading,
-        meter,
-        level,
-        temperature,
-        thermometer,
-        scale,
-        glass,
-        formula,
-        volume,
-        measure,
-        water,
-        balance
-    };
-
-    static std::vector<input_quantity> inputs() {
-        using input = input_quantity;
-        return {
-            input::normal("reading", "% vol", 84.0, 0.0),
-            error_of(*find_instrument_class("alcoholometer-III")),
-            reading_error("alcoholometer", "% vol", 0.25),
-            input::normal("temperature", "°C", 31.0, 0.0),
-            error_of(*find_instrument_class("thermometer-0.5")),
-            temperature_scale_error(celsius(31.0)),
-            glass_expansion_of_soda_lime(),
-            formula_error(),
-            input::normal("volume", "mL", 2000.0, 0.0),
-            error_of(*find_instrument_class("cylinder-2000-B")),
-            input::normal("water weighed in", "kg", 1.640, 0.0),
-            balance_error(1.640 * kilogram, 1.0 * gram),
-        };
-    }
-    template <class X>
-    static auto composition(X const& x) {
-        auto const t = x[temperature] + x[thermometer] + x[scale];
-        auto const shown = (x[reading] + x[meter] + x[level]) / 100.0;
-        return model::mass_fraction_from_reading(shown, t, x[glass], x[formula]);
-    }
-    template <class X>
-    static auto mass(X const& x) {
-        auto const t = x[temperature] + x[thermometer] + x[scale];
-        auto const rho = correlation::oiml_r22::density(composition(x), t) + x[formula];
-        return (x[volume] + x[measure]) / 1e6 * rho;
-    }
-};
-
-auto const strength_of_spirit = [](auto const& x) {
-    return 100.0 * model::volume_fraction(dilution::composition(x));
-};
-auto const water_to_add = [](auto const& x) {
-    using T = std::remove_cvref_t<decltype(x[0])>;
-    return model::water_to_add(dilution::mass(x), dilution::composition(x), model::mass_fraction(T(0.45)));
-};
-auto const strength_of_product = [](auto const& x) {
-    auto const water = x[dilution::water] + x[dilution::balance];
-    return 100.0 * model::volume_fraction(model::diluted(dilution::mass(x), dilution::composition(x), water));
-};
+using test::dilution;
+using test::strength_of_product;
+using test::strength_of_spirit;
+using test::water_to_add;
 
 // The estimates are the README's printed figures; the law of propagation must agree with a million trials
 // within 1 % of the uncertainty. (A million trials give a standard deviation to 0.07 %.)

@@ -3,10 +3,13 @@
 
 #include "expect_refusal.hpp"
 
+#include <boost/math/distributions/normal.hpp>
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <limits>
+#include <random>
 #include <stdexcept>
 #include <vector>
 
@@ -85,8 +88,58 @@ TEST(MonteCarlo, TheSameSeedGivesTheSameTrials) {
     auto const one = monte_carlo(first, inputs, 1000), same = monte_carlo(first, inputs, 1000);
     EXPECT_EQ(one.estimate(), same.estimate());
     EXPECT_NE(one.estimate(), monte_carlo(first, inputs, 1000, {}, 2).estimate());
-    // the C++ standard fixes mt19937_64, and our code the transformations of it
     EXPECT_NEAR(one.estimate(), 1.0, 0.03);
+    // The C++ standard fixes mt19937_64, and our code the transformations of it: draw k of a normal input is
+    // the quantile of its k-th number. The draws of a rectangular one come a block of 256 later.
+    std::vector<input_quantity> const two{input_quantity::normal("a", "", 1.0, 0.3),
+                                          input_quantity::normal("sure", "", 2.0, 0.0),
+                                          input_quantity::rectangular("b", "", 5.0, 0.5)};
+    std::vector<double> drawn;
+    std::vector<double> of_b;
+    static_cast<void>(monte_carlo(
+        [&](auto const& x) {
+            drawn.push_back(x[0]);
+            of_b.push_back(x[2]);
+            return x[0] + x[1];
+        },
+        two, 200));
+    std::mt19937_64 standard(1);
+    auto const uniform = [&] { return (static_cast<double>(standard() >> 12) + 0.5) * 0x1p-52; };
+    for (int k = 0; k < 200; ++k)
+        EXPECT_NEAR(drawn[static_cast<std::size_t>(k)], 1.0 + 0.3 * numeric::normal_quantile(uniform()),
+                    1e-8);
+    for (int k = 200; k < 256; ++k) static_cast<void>(uniform());
+    for (int k = 0; k < 200; ++k) EXPECT_NEAR(of_b[static_cast<std::size_t>(k)], 4.5 + uniform(), 1e-14);
+}
+
+// Quantiles of a million draws of a normal quantity against Boost.Math, within four standard deviations of an
+// empirical quantile, sqrt(p (1 - p) / n) / density.
+TEST(MonteCarlo, NormalDrawsHaveTheQuantilesOfBoostMath) {
+    auto const drawn =
+        monte_carlo(first, std::vector<input_quantity>{input_quantity::normal("x", "", 0.0, 1.0)}, 1000000);
+    boost::math::normal const normal;
+    for (double const p : {1e-5, 1e-3, 0.025, 0.25, 0.5, 0.841, 0.975, 0.999, 1.0 - 1e-5}) {
+        double const z = boost::math::quantile(normal, p);
+        double const deviation = std::sqrt(p * (1.0 - p) / 1e6) / boost::math::pdf(normal, z);
+        EXPECT_NEAR(drawn.sorted()[static_cast<std::size_t>(p * 1e6)], z, 4.0 * deviation) << p;
+    }
+}
+
+TEST(MonteCarlo, AShortRunIsTheBeginningOfALongOne) {
+    std::vector<input_quantity> const inputs{input_quantity::normal("a", "", 1.0, 0.3),
+                                             input_quantity::rectangular("b", "", 1.0, 0.3)};
+    auto const trials = [&](std::size_t count) {
+        std::vector<double> seen;
+        static_cast<void>(monte_carlo(
+            [&](auto const& x) {
+                seen.push_back(x[0] + x[1]);
+                return seen.back();
+            },
+            inputs, count));
+        return seen;
+    };
+    auto const brief = trials(300), lengthy = trials(1000);
+    EXPECT_TRUE(std::equal(brief.begin(), brief.end(), lengthy.begin()));
 }
 
 TEST(ResultDistribution, CutsIntervals) {

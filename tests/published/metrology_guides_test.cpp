@@ -15,6 +15,7 @@
 
 #include <array>
 #include <cmath>
+#include <cstdint>
 #include <vector>
 
 namespace aqueth {
@@ -253,9 +254,17 @@ TEST(Supplement1, MassCalibration93) {
     auto const trials = monte_carlo(deviation, inputs, 1000000);
     EXPECT_NEAR(trials.estimate(), 1.2341, 0.0003);
     EXPECT_NEAR(trials.standard_uncertainty(), 0.0754, 0.0002);
-    // the ends of the guide's own 0.72e6 trials are sure to about 0.001
-    EXPECT_NEAR(trials.shortest_interval(0.95).lower, 1.0834, 0.002);
-    EXPECT_NEAR(trials.shortest_interval(0.95).upper, 1.3825, 0.002);
+    // The ends of the shortest interval of a million trials scatter by 0.0008 from seed to seed, those of the
+    // guide's 0.72e6 trials by 0.001. The mean of nine seeds leaves the scatter of the guide.
+    double lower = 0.0, upper = 0.0;
+    for (std::uint64_t seed = 1; seed <= 9; ++seed) {
+        auto const ends =
+            monte_carlo(in_blocks(deviation), inputs, 1000000, {}, seed).shortest_interval(0.95);
+        lower += ends.lower / 9.0;
+        upper += ends.upper / 9.0;
+    }
+    EXPECT_NEAR(lower, 1.0834, 0.002);
+    EXPECT_NEAR(upper, 1.3825, 0.002);
     EXPECT_FALSE(validate(budget, trials, 0.95, 1).valid);
     guide.judges();
 }

@@ -3,7 +3,11 @@
 
 #include <aqueth/correlation/source.hpp>
 #include <aqueth/error.hpp>
+#include <aqueth/metrology/draws.hpp>
 #include <aqueth/metrology/uncertainty.hpp>
+#include <aqueth/numeric/random.hpp>
+
+#include <boost/sort/pdqsort/pdqsort.hpp>
 
 #include <algorithm>
 #include <array>
@@ -11,7 +15,6 @@
 #include <cstddef>
 #include <cstdint>
 #include <numbers>
-#include <random>
 #include <span>
 #include <utility>
 #include <vector>
@@ -39,7 +42,7 @@ public:
     explicit result_distribution(std::vector<double> values) : sorted_(std::move(values)) {
         require_range("Monte Carlo", argument::number_of_trials, static_cast<double>(sorted_.size()), "", 2.0,
                       unlimited);
-        std::sort(sorted_.begin(), sorted_.end());
+        boost::sort::pdqsort(sorted_.begin(), sorted_.end());  // a third of the time of std::sort
         detail::spread const of(sorted_);
         estimate_ = of.mean;
         u_ = std::sqrt(of.squares / (static_cast<double>(sorted_.size()) - 1.0));
@@ -88,13 +91,13 @@ private:
 
 namespace detail {
 
-/// Draws one set of inputs for each call. The generator and the transformations give the same numbers with
-/// every compiler.
+/// Draws the inputs in blocks. The generator and the transformations give the same numbers with every
+/// compiler, and a run begins like every longer one. An input without uncertainty takes no random numbers.
 class sampler {
 public:
     sampler(std::span<input_quantity const> inputs, std::span<correlation_coefficient const> correlations,
             std::uint64_t seed)
-        : inputs_(inputs), r_(estimates(inputs).size(), correlations), z_(inputs.size()), bits_(seed) {
+        : inputs_(inputs), r_(estimates(inputs).size(), correlations), x_(inputs.size()), uniform_(seed) {
         for (std::size_t i = 0; i < inputs.size(); ++i) {
             bool const normal = inputs[i].distribution() == distribution::normal;
             double const nu = inputs[i].degrees_of_freedom();
@@ -113,20 +116,24 @@ public:
                     greatest(i), "", 0.0, 0.0,
                     "only normal quantities of known uncertainty can be correlated"));
             }
+            x_[i] = draws(inputs[i].estimate());
         }
     }
 
-    void draw(std::span<double> x) {
-        for (std::size_t i = 0; i < inputs_.size(); ++i) z_[i] = standardized(inputs_[i]);
-        for (std::size_t i = 0; i < inputs_.size(); ++i) {
-            double z = z_[i];
-            if (correlated_[i]) {
-                z = 0.0;
-                for (std::size_t j = 0; j <= i; ++j) z += r_.factor(i, j) * z_[j];
-            }
-            x[i] = inputs_[i].estimate() + inputs_[i].standard_uncertainty() * z;
+    /// @param wanted number of trials
+    /// @return how many of them this block has, at least one
+    std::size_t next(std::size_t wanted) {
+        if (used_ == draws::count) {
+            draw();
+            used_ = 0;
         }
+        return (std::min)(wanted, draws::count - used_);
     }
+    /// @param trials how many of the block have been made
+    void made(std::size_t trials) { used_ += trials; }
+
+    std::size_t used() const { return used_; }           ///< @return number of trials of the block made
+    std::span<draws const> block() const { return x_; }  ///< @return the inputs, one after the other
 
 private:
     double greatest(std::size_t i) const {
@@ -137,50 +144,101 @@ private:
         return r;
     }
 
-    /// in (0, 1), 53 bits, never an end
-    double uniform() { return (static_cast<double>(bits_() >> 11) + 0.5) * 0x1p-53; }
+    bool varies(std::size_t i) const { return correlated_[i] || inputs_[i].standard_uncertainty() > 0.0; }
+
+    void draw() {
+        for (std::size_t i = 0; i < inputs_.size(); ++i) {
+            if (varies(i)) standardize(inputs_[i], x_[i]);
+        }
+        for (std::size_t i = inputs_.size(); i-- > 0;) {  // each from those before it
+            if (!correlated_[i]) continue;
+            draws z = r_.factor(i, i) * x_[i];
+            for (std::size_t j = 0; j < i; ++j) {
+                if (r_.factor(i, j) != 0.0) z = z + r_.factor(i, j) * x_[j];
+            }
+            x_[i] = z;
+        }
+        for (std::size_t i = 0; i < inputs_.size(); ++i) {
+            if (varies(i)) x_[i] = inputs_[i].estimate() + inputs_[i].standard_uncertainty() * x_[i];
+        }
+    }
 
     /// with mean 0, to be scaled by the standard uncertainty
-    double standardized(input_quantity const& input) {
+    void standardize(input_quantity const& input, draws& z) {
+        std::span<double> const all(z.data(), draws::count);
         switch (input.distribution()) {
-        case distribution::rectangular: return std::numbers::sqrt3 * (2.0 * uniform() - 1.0);
+        case distribution::rectangular:
+            uniform_.fill(all);
+            z = std::numbers::sqrt3 * (2.0 * z - 1.0);
+            return;
         case distribution::triangular: {
-            double const first = uniform();
-            return std::sqrt(6.0) * (first + uniform() - 1.0);
+            draws second;
+            uniform_.fill(all);
+            uniform_.fill({second.data(), draws::count});
+            z = std::sqrt(6.0) * (z + second - 1.0);
+            return;
         }
-        case distribution::arcsine: return std::numbers::sqrt2 * std::sin(2.0 * std::numbers::pi * uniform());
+        case distribution::arcsine:
+            uniform_.fill(all);
+            for (double& each : all) each = std::numbers::sqrt2 * std::sin(2.0 * std::numbers::pi * each);
+            return;
         case distribution::normal: break;
         }
-        return student(input.degrees_of_freedom());
+        double const nu = input.degrees_of_freedom();
+        if (nu == unlimited) {
+            static numeric::normal_quantiles const quantile;
+            uniform_.fill(all);
+            for (double& each : all) each = quantile(each);
+        } else {
+            for (double& each : all) each = student(nu);
+        }
     }
 
     /// Student's t by the polar method of R. W. Bailey, Mathematics of Computation 62 (1994) 779 (cited from
-    /// memory); with infinite degrees of freedom it is Marsaglia's for the normal distribution.
+    /// memory).
     double student(double nu) {
         for (;;) {
-            double const u = 2.0 * uniform() - 1.0;
-            double const v = 2.0 * uniform() - 1.0;
+            double const u = 2.0 * uniform_.next() - 1.0;
+            double const v = 2.0 * uniform_.next() - 1.0;
             double const w = u * u + v * v;
             if (w > 1.0) continue;
-            double const log_w = std::log(w);
-            return nu == unlimited ? u * std::sqrt(-2.0 * log_w / w)
-                                   : u * std::sqrt(nu * std::expm1(-2.0 * log_w / nu) / w);
+            return u * std::sqrt(nu * std::expm1(-2.0 * std::log(w) / nu) / w);
         }
     }
 
     std::span<input_quantity const> inputs_;
     correlation_matrix r_;
     std::vector<bool> correlated_;
-    std::vector<double> z_;
-    std::mt19937_64 bits_;
+    std::vector<draws> x_;
+    numeric::uniform_numbers uniform_;
+    std::size_t used_ = draws::count;
 };
 
 template <class Model>
-void try_often(Model const& model, sampler& from, std::span<double> x, std::size_t trials,
+void try_often(Model const& model, sampler& from, std::size_t trials, std::vector<double>& results) {
+    std::vector<double> x(from.block().size());
+    while (trials > 0) {
+        std::size_t const ready = from.next(trials);
+        std::span<draws const> const block = from.block();
+        for (std::size_t k = from.used(); k < from.used() + ready; ++k) {
+            for (std::size_t i = 0; i < x.size(); ++i) x[i] = block[i][k];
+            results.push_back(require_finite(model(std::span<double const>(x)), "at a draw of the inputs"));
+        }
+        from.made(ready);
+        trials -= ready;
+    }
+}
+
+template <class Model>
+void try_often(block_model<Model> const& blocks, sampler& from, std::size_t trials,
                std::vector<double>& results) {
-    for (std::size_t k = 0; k < trials; ++k) {
-        from.draw(x);
-        results.push_back(require_finite(model(std::span<double const>(x)), "at a draw of the inputs"));
+    while (trials > 0) {
+        std::size_t const ready = from.next(trials);
+        draws const y = blocks.model(from.block());
+        for (std::size_t k = from.used(); k < from.used() + ready; ++k)
+            results.push_back(require_finite(y[k], "at a draw of the inputs"));
+        from.made(ready);
+        trials -= ready;
     }
 }
 
@@ -192,7 +250,8 @@ inline constexpr double most_trials = 1e8;      ///< of a Monte Carlo evaluation
 /// Propagation of distributions by a fixed number of trials.
 ///
 /// The same seed gives the same trials, whatever the compiler (the last digits of a model may differ).
-/// @param model        callable: std::span<double const> -> double
+/// @param model        callable: std::span<double const> -> double; or `in_blocks` of one over draws, which
+///                     takes a fraction of the time
 /// @param inputs       at least one
 /// @param trials       number of trials, 100 to 1e8; 1e6 gives two digits of a 95 % interval
 /// @param correlations pairs that are not independent: both normal, with infinite degrees of freedom
@@ -212,10 +271,9 @@ monte_carlo(Model const& model, std::span<input_quantity const> inputs, std::siz
     require_range("Monte Carlo", argument::number_of_trials, static_cast<double>(trials), "", fewest_trials,
                   most_trials);
     detail::sampler from(inputs, correlations, seed);
-    std::vector<double> x(inputs.size());
     std::vector<double> results;
     results.reserve(trials);
-    detail::try_often(model, from, x, trials, results);
+    detail::try_often(model, from, trials, results);
     return result_distribution(std::move(results));
 }
 
@@ -239,7 +297,7 @@ monte_carlo(Model const& model, std::span<input_quantity const> inputs, std::siz
 }
 
 /// Propagation of distributions until estimate, uncertainty and coverage interval have settled.
-/// @param model              callable: std::span<double const> -> double
+/// @param model              as `monte_carlo`
 /// @param inputs             at least one
 /// @param probability        coverage probability, 0.001 to 0.999998
 /// @param significant_digits digits of the uncertainty that must be right, 1 to 4
@@ -261,14 +319,13 @@ result_distribution adaptive_monte_carlo(Model const& model, std::span<input_qua
     double const block_size = (std::max)(1e4, std::ceil(100.0 / (1.0 - probability)));
     auto const block = static_cast<std::size_t>(block_size);
     detail::sampler from(inputs, correlations, seed);
-    std::vector<double> x(inputs.size());
     std::vector<double> results;
     std::array<std::vector<double>, 4> settled;  // one value for each block: estimate, uncertainty, two ends
     for (;;) {
         require_range("Monte Carlo", argument::number_of_trials_that_settle_the_result,
                       static_cast<double>(results.size() + block), "", block_size, most_trials);
         std::size_t const before = results.size();
-        detail::try_often(model, from, x, block, results);
+        detail::try_often(model, from, block, results);
         auto const begin = results.begin() + static_cast<std::ptrdiff_t>(before);
         result_distribution const one(std::vector<double>(begin, results.end()));
         coverage_interval const ends = one.interval(probability);
