@@ -425,10 +425,26 @@ struct vapour_operation {
     equilibrium_curve const* curve;
     template <class V>
     [[gnu::always_inline, gnu::flatten]] bits<double> quick(double const* x, results<V> out) const {
+        int left[block];
+        double fraction[block], within[block];
+        columns<double, 4> nodes;
+        // In loops of their own: g++ would otherwise branch at both ends.
+        AQUETH_EACH_OF_BLOCK(i) fraction[i] = x[i] > 0.0 ? x[i] : 0.0;  // NaN is not
+        AQUETH_EACH_OF_BLOCK(i) fraction[i] = fraction[i] < 1.0 ? fraction[i] : 1.0;
+        AQUETH_EACH_OF_BLOCK(i) {
+            equilibrium_curve::position const at(fraction[i]);
+            left[i] = at.left;
+            within[i] = at.within;
+        }
+        for (std::size_t i = 0; i < block; ++i) {
+            auto const [a, b] = curve->around(left[i]);
+            nodes.set(i, {a.value, a.slope, b.value, b.slope});
+        }
         bits<double> any = 0;
         AQUETH_EACH_OF_BLOCK(i) {
-            bool const inside = x[i] >= 0.0 && x[i] <= 1.0;
-            any |= out.set(i, {curve->vapour(inside ? x[i] : 0.0), outside(x[i], 0.0, 1.0)});
+            auto const [a, a_slope, b, b_slope] = nodes[i];
+            double const y = equilibrium_curve::vapour_between(x[i], {{a, a_slope}, {b, b_slope}}, within[i]);
+            any |= out.set(i, {y, outside(x[i], 0.0, 1.0)});
         }
         return any;
     }

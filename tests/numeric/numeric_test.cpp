@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <aqueth/numeric/array_loop.hpp>
 #include <aqueth/numeric/cubic_table.hpp>
+#include <aqueth/numeric/exponential.hpp>
 #include <aqueth/numeric/lanes.hpp>
 #include <aqueth/numeric/pair.hpp>
 #include <aqueth/numeric/polynomial.hpp>
@@ -63,6 +64,18 @@ static_assert(nearest_interval_of<3>(1.5).index == 1 && nearest_interval_of<3>(1
 static_assert(nearest_interval_of<3>(3.0).index == 2 && nearest_interval_of<3>(3.0).place == 1.0);
 static_assert(nearest_interval_of<3>(-2.0).index == 0 && nearest_interval_of<3>(-2.0).place == -2.0);
 static_assert(nearest_interval_of<3>(1e300).index == 2 && nearest_interval_of<3>(1e300).place == 1e300);
+
+TEST(Numeric, ExponentialIsThatOfTheStandardLibrary) {
+    EXPECT_EQ(exponential(0.0), 1.0);
+    // Densely where volatilities are, and as far as it goes.
+    for (auto const& [lowest, highest] : {std::pair{-4.0, 4.0}, std::pair{-700.0, 700.0}}) {
+        for (int k = 0; k <= 100000; ++k) {
+            double const x = lowest + (highest - lowest) * k / 100000.0;
+            double const wanted = std::exp(x);
+            ASSERT_LE(std::abs(exponential(x) - wanted), 2.5 * (std::nextafter(wanted, 1e308) - wanted)) << x;
+        }
+    }
+}
 
 #if AQUETH_VECTOR_BYTES > 0
 // Lanes are what the same formula gives for one number after the other, wherever they are in memory.

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
+#include <aqueth/numeric/floating_point.hpp>
 #include <aqueth/numeric/instructions.hpp>
 #include <aqueth/numeric/lanes.hpp>
 #include <aqueth/numeric/real.hpp>
 
 #include <algorithm>
 #include <array>
-#include <bit>
 #include <cstddef>
 #include <cstdint>
 #include <limits>
@@ -37,17 +37,6 @@
 /// A latency-bound loop is split into short loops, which pass on their numbers in arrays of a block's length.
 /// A processor overlaps many elements of a short loop, and fewer than two of a long one.
 namespace aqueth::inline AQUETH_ABI::numeric {
-
-/// @param x any value
-/// @return its bits, as another type of the same size: std::bit_cast, which some standard libraries lack
-template <class To, class From>
-constexpr To same_bits(From const& x) {
-#if defined(__cpp_lib_bit_cast)
-    return std::bit_cast<To>(x);
-#else
-    return __builtin_bit_cast(To, x);
-#endif
-}
 
 /// The bits of a floating-point number, as an unsigned integer of its size.
 template <real T>
