@@ -167,6 +167,30 @@ template <class Rows, real T>
     return detail::rows_in_one_chain(rows, x, y, std::make_index_sequence<std::tuple_size_v<Rows> - 1>{});
 }
 
+namespace detail {
+
+/// 0, 1, 2 to Count - 1.
+template <std::size_t Count, real T>
+inline constexpr auto whole_numbers = [] {
+    std::array<T, Count> result{};
+    for (std::size_t i = 0; i < Count; ++i) result[i] = static_cast<T>(i);
+    return result;
+}();
+
+/// An index as a number. x86 processors convert into the lower half of a register and so wait for what was in
+/// the upper one, which clang may leave to be the result before: there the numbers come from a table.
+/// @tparam Count the index is less than this
+template <std::size_t Count, real T>
+constexpr T whole_number(int index) {
+#if defined(__SSE2__)
+    if constexpr (std::is_floating_point_v<T>)
+        return whole_numbers<Count, T>[static_cast<std::size_t>(index)];
+#endif
+    return T(index);
+}
+
+}  // namespace detail
+
 /// One of several intervals of equal length, and the position in it.
 template <real T>
 struct interval {
@@ -183,7 +207,7 @@ constexpr interval<T> interval_of(T const& x) {
         return {0, std::numeric_limits<T>::quiet_NaN()};
     int const begun = static_cast<int>(x), last = static_cast<int>(Count) - 1;
     int const index = begun < last ? begun : last;  // the end belongs to the last
-    return {static_cast<std::size_t>(index), x - T(index)};
+    return {static_cast<std::size_t>(index), x - detail::whole_number<Count, T>(index)};
 }
 
 /// The same without a branch, for first guesses.
@@ -196,7 +220,7 @@ constexpr interval<T> nearest_interval_of(T const& x) {
     T const from_first = x > T(0) ? x : T(0);  // NaN is not
     T const within = from_first < T(Count - 1) ? from_first : T(Count - 1);
     int const index = static_cast<int>(within);
-    return {static_cast<std::size_t>(index), x - T(index)};
+    return {static_cast<std::size_t>(index), x - detail::whole_number<Count, T>(index)};
 }
 
 /// Evaluates a polynomial and its derivative in one pass of Horner's rule.
