@@ -339,6 +339,72 @@ TEST(Array, EveryLengthAndPlace) {
     }
 }
 
+// One odd element at every place of arrays of every length around the block.
+TEST(Array, AnOddElementIsFoundAtEveryPlace) {
+    for (std::size_t length = 1; length <= 130; ++length) {
+        for (std::size_t place = 0; place < length; ++place) {
+            std::vector<double> w(length, 0.4), t(length, 20.0);
+            output rho(length);
+            std::size_t const kind = (length + place) % 7;
+            double const odd[]{nan, infinity, -1e-9, 1.0000001, -0.0, 60.0, -20.0};  // 60 and -20 are °C
+            (kind < 5 ? w : t)[place] = odd[kind];
+            bool const refused = kind < 4;  // -20 °C is cold, and liquid at this strength
+            ASSERT_EQ(arrays::density(w, t, rho.values, rho.valid), refused ? 1u : 0u);
+            for (std::size_t i = 0; i < length; ++i) {
+                bool const is_refused = refused && i == place;
+                ASSERT_EQ(rho.valid[i], !is_refused) << length << " " << place << " " << i;
+                if (is_refused) {
+                    ASSERT_TRUE(std::isnan(rho.values[i]));
+                } else {
+                    ASSERT_NEAR(rho.values[i], density(mass_fraction(w[i]), celsius(t[i])).value(), 3e-13);
+                }
+            }
+        }
+    }
+}
+
+// The loops for one processor after the other: those with fused multiply-adds give the same numbers to the
+// last bit.
+template <class T, class Operation, std::size_t N>
+void expect_same_on_all_processors(Operation const& operation, std::array<T const*, N> const& in,
+                                   T tolerance) {
+    constexpr std::size_t blocks = 3, size = blocks * numeric::block;
+    std::vector<T> plain(size), fused(size), widest(size);
+    numeric::detail::doubts<T> doubt;
+    EXPECT_EQ(numeric::detail::do_blocks_as_compiled(operation, in, plain.data(), doubt, blocks), blocks);
+#if AQUETH_CHOOSES_INSTRUCTIONS && !defined(__AVX512F__)
+    if (!__builtin_cpu_supports("avx2") || !__builtin_cpu_supports("fma")) return;
+    EXPECT_EQ(numeric::detail::do_blocks_avx2(operation, in, fused.data(), doubt, blocks), blocks);
+    for (std::size_t i = 0; i < size; ++i) EXPECT_NEAR(fused[i], plain[i], tolerance);
+    if (!__builtin_cpu_supports("avx512f") || !__builtin_cpu_supports("avx512dq") ||
+        !__builtin_cpu_supports("avx512vl"))
+        return;
+    EXPECT_EQ(numeric::detail::do_blocks_avx512(operation, in, widest.data(), doubt, blocks), blocks);
+    EXPECT_EQ(fused, widest);
+#endif
+}
+
+template <class T>
+void expect_densities_are_the_same_on_all_processors(T tolerance) {
+    std::mt19937_64 random(17);
+    std::uniform_real_distribution<T> unit(T(0), T(1));
+    std::vector<T> w(200), t(200);
+    for (T& each : w) each = unit(random);
+    for (T& each : t) each = T(40) * unit(random);
+    // Every place in memory relative to a vector of 64 bytes
+    for (std::size_t offset = 0; offset < 8; ++offset) {
+        std::array<T const*, 2> const in{w.data() + offset, t.data() + offset};
+        expect_same_on_all_processors<T>(arrays::detail::density_operation<T>{}, in, tolerance);
+        expect_same_on_all_processors<T>(arrays::detail::density_at_operation<T>(T(20)),
+                                         std::array<T const*, 1>{w.data() + offset}, tolerance);
+    }
+}
+
+TEST(Array, EveryProcessorGivesTheSameDensities) {
+    expect_densities_are_the_same_on_all_processors<double>(3e-13);
+    expect_densities_are_the_same_on_all_processors<float>(2e-4f);
+}
+
 TEST(Array, AResultMayReplaceAnInput) {
     auto const w = spread(-0.05, 1.05, 14), t = spread(-23.0, 43.0, 15);
     std::vector<double> apart(w.size()), over_w = w, over_t = t;

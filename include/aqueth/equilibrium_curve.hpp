@@ -5,6 +5,7 @@
 #include <aqueth/equilibrium.hpp>
 #include <aqueth/error.hpp>
 #include <aqueth/numeric/cubic_table.hpp>
+#include <aqueth/numeric/exponential.hpp>
 #include <aqueth/numeric/polynomial.hpp>
 #include <aqueth/numeric/root.hpp>
 #include <aqueth/units.hpp>
@@ -124,6 +125,31 @@ public:
     numeric::value_and_slope<double> temperature_with_slope(double x) const {
         auto const boils = table_.value_and_slope_at(x, degrees);
         return {boils.value + 273.15, boils.slope};
+    }
+    /// @}
+
+    /// @name In parts, for loops over arrays
+    /// `vapour` in three parts, of which only the second one reads the table: the others need no branch.
+    /// @{
+
+    /// a place in the table
+    using position = numeric::cubic_table<2>::position;
+    /// natural logarithms of the relative volatility at the nodes on both sides of a place, and their slopes
+    struct neighbours {
+        numeric::value_and_slope<double> left, right;
+    };
+    /// @param left index of the node before a place
+    /// @return the neighbours of the place
+    neighbours around(int left) const {
+        return {table_.node(left, ln_volatility), table_.node(left + 1, ln_volatility)};
+    }
+    /// @param x      liquid
+    /// @param nodes  the neighbours of its place
+    /// @param within how far it is from the left one to the right one
+    /// @return vapour over it
+    static double vapour_between(double x, neighbours const& nodes, double within) {
+        double const alpha = numeric::exponential(numeric::unit_cubic(nodes.left, nodes.right, within).value);
+        return alpha * x / (1.0 + (alpha - 1.0) * x);
     }
     /// @}
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <aqueth/numeric/array_loop.hpp>
 #include <aqueth/numeric/cubic_table.hpp>
+#include <aqueth/numeric/exponential.hpp>
+#include <aqueth/numeric/lanes.hpp>
 #include <aqueth/numeric/pair.hpp>
 #include <aqueth/numeric/polynomial.hpp>
 #include <aqueth/numeric/root.hpp>
@@ -38,6 +40,9 @@ static_assert(sums_powers<1>() && sums_powers<2>() && sums_powers<3>() && sums_p
 // (1 + y) + 2 x: rows are powers of x
 static_assert(polynomial(std::make_tuple(std::array<double, 2>{1.0, 1.0}, std::array<double, 1>{2.0}), 3.0,
                          4.0) == 11.0);
+static_assert(polynomial_in_one_chain(std::make_tuple(std::array<double, 2>{1.0, 1.0},
+                                                      std::array<double, 1>{2.0}),
+                                      3.0, 4.0) == 11.0);
 
 // x^7 + x^4 + x at 2: 146, 7 x^6 + 4 x^3 + 1 = 481, 21 x^5 + 6 x^2 = 696, 35 x^4 + 4 x = 568
 constexpr std::array<pair<double>, 4> halves{{{0, 1}, {0, 0}, {1, 0}, {0, 1}}};
@@ -59,6 +64,52 @@ static_assert(nearest_interval_of<3>(1.5).index == 1 && nearest_interval_of<3>(1
 static_assert(nearest_interval_of<3>(3.0).index == 2 && nearest_interval_of<3>(3.0).place == 1.0);
 static_assert(nearest_interval_of<3>(-2.0).index == 0 && nearest_interval_of<3>(-2.0).place == -2.0);
 static_assert(nearest_interval_of<3>(1e300).index == 2 && nearest_interval_of<3>(1e300).place == 1e300);
+
+TEST(Numeric, ExponentialIsThatOfTheStandardLibrary) {
+    EXPECT_EQ(exponential(0.0), 1.0);
+    // Densely where volatilities are, and as far as it goes.
+    for (auto const& [lowest, highest] : {std::pair{-4.0, 4.0}, std::pair{-700.0, 700.0}}) {
+        for (int k = 0; k <= 100000; ++k) {
+            double const x = lowest + (highest - lowest) * k / 100000.0;
+            double const wanted = std::exp(x);
+            ASSERT_LE(std::abs(exponential(x) - wanted), 2.0 * (std::nextafter(wanted, 1e308) - wanted)) << x;
+        }
+    }
+}
+
+#if AQUETH_VECTOR_BYTES > 0
+// Lanes are what the same formula gives for one number after the other, wherever they are in memory.
+template <real T, std::size_t Vectors>
+void expect_lanes_are_scalars() {
+    using V = lanes<T, AQUETH_VECTOR_BYTES, Vectors>;
+    static_assert(lanes_of<V> == Vectors * AQUETH_VECTOR_BYTES / sizeof(T));
+    std::array<T, lanes_of<V> + 3> x{}, y{}, out{};
+    for (std::size_t i = 0; i < x.size(); ++i) x[i] = T(static_cast<int>(i) - 4), y[i] = T(8 << (i % 3));
+    auto const expect = [&](V const& all, auto const& one) {
+        for (std::size_t offset = 0; offset < 3; ++offset) {
+            out.fill(T(-99));
+            store(all, out.data() + offset);
+            for (std::size_t i = 0; i < lanes_of<V>; ++i) EXPECT_EQ(out[i + offset], one(x[i + 1], y[i + 1]));
+            for (std::size_t i = 0; i < 3; ++i)  // and nothing else is written
+                EXPECT_EQ(out[i < offset ? i : i + lanes_of<V>], T(-99));
+        }
+    };
+    V const a = load<V>(x.data() + 1), b = load<V>(y.data() + 1);
+    expect(a + b, [](T p, T q) { return p + q; });
+    expect(a - b, [](T p, T q) { return p - q; });
+    expect(a * b, [](T p, T q) { return p * q; });
+    expect(a / b, [](T p, T q) { return p / q; });  // exact, as q is a power of two
+    expect(multiply_add(a, b, V(3.0)), [](T p, T q) { return p * q + T(3); });
+    expect(polynomial(quadratic, a), [](T p, T) { return polynomial(quadratic, p); });
+}
+
+TEST(Numeric, LanesAreScalarsSideBySide) {
+    expect_lanes_are_scalars<double, 1>();
+    expect_lanes_are_scalars<double, 4>();
+    expect_lanes_are_scalars<float, 2>();
+    expect_lanes_are_scalars<float, 4>();
+}
+#endif
 
 TEST(Interval, NearestToNoNumberIsTheFirst) {
     auto const none = nearest_interval_of<3>(std::numeric_limits<double>::quiet_NaN());

@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
+#include <aqueth/numeric/floating_point.hpp>
 #include <aqueth/numeric/instructions.hpp>
+#include <aqueth/numeric/lanes.hpp>
 #include <aqueth/numeric/real.hpp>
 
 #include <algorithm>
 #include <array>
-#include <bit>
 #include <cstddef>
 #include <cstdint>
 #include <limits>
@@ -37,17 +38,6 @@
 /// A processor overlaps many elements of a short loop, and fewer than two of a long one.
 namespace aqueth::inline AQUETH_ABI::numeric {
 
-/// @param x any value
-/// @return its bits, as another type of the same size: std::bit_cast, which some standard libraries lack
-template <class To, class From>
-constexpr To same_bits(From const& x) {
-#if defined(__cpp_lib_bit_cast)
-    return std::bit_cast<To>(x);
-#else
-    return __builtin_bit_cast(To, x);
-#endif
-}
-
 /// The bits of a floating-point number, as an unsigned integer of its size.
 template <real T>
 using bits = std::conditional_t<sizeof(T) == 8, std::uint64_t, std::uint32_t>;
@@ -70,6 +60,13 @@ constexpr bits<T> bits_of(T x) {
 template <real T>
 constexpr bits<T> outside(T x, T low, T high) {
     return (bits_of(x) - bits_of(low)) | (bits_of(high) - bits_of(x));
+}
+
+/// @param x bits
+/// @return whether the highest one is set
+template <class B>
+constexpr bool highest_bit(B x) {
+    return (x >> (8 * sizeof(B) - 1)) != 0;
 }
 
 /// A value and its doubt: the highest bit of `doubt` is set if the value may be wrong.
@@ -115,18 +112,28 @@ private:
 };
 
 /// Destination of the results of a block.
-template <real T>
+/// @tparam V numbers that are fastest to process at once: `lanes`, or a scalar
+template <real V>
 struct results {
+    using T = scalar_of<V>;  ///< float or double
+
     T* value;        ///< of each element
     bits<T>* doubt;  ///< highest bit set: look again
+
+    /// @param i index of an element
+    /// @param x its doubt
+    /// @return its doubt
+    [[gnu::always_inline]] bits<T> set_doubt(std::size_t i, bits<T> x) const {
+        doubt[i] = x;
+        return x;
+    }
 
     /// @param i      index of an element
     /// @param result its value and doubt
     /// @return its doubt
     [[gnu::always_inline]] bits<T> set(std::size_t i, doubtful<T> const& result) const {
         value[i] = result.value;
-        doubt[i] = result.doubt;
-        return result.doubt;
+        return set_doubt(i, result.doubt);
     }
 };
 
@@ -146,7 +153,7 @@ template <real T, class Operation, std::size_t N>
                                                   doubts<T> const& doubt, bool* valid) {
     std::size_t refused = 0;
     for (std::size_t i = 0; i < block; ++i) {
-        if ((doubt.of[i] >> (8 * sizeof(T) - 1)) == 0) continue;
+        if (!highest_bit(doubt.of[i])) continue;
         out[i] = std::apply([&](auto... each) { return operation.careful(each[i]...); }, in);
         if (out[i] == out[i]) continue;
         if (valid != nullptr) valid[i] = false;
@@ -155,6 +162,15 @@ template <real T, class Operation, std::size_t N>
     return refused;
 }
 
+// Four vectors side by side are fastest with the 16 registers of AVX2. With more registers the number matters
+// less.
+template <real T, std::size_t Bytes>
+#if AQUETH_VECTOR_BYTES > 0
+using side_by_side = lanes<T, Bytes, 4>;
+#else
+using side_by_side = T;
+#endif
+
 #if defined(__clang__)
 #pragma clang diagnostic push
 #pragma clang diagnostic ignored "-Wpass-failed"  // some loops, and all at -O1, are not vectorized
@@ -162,16 +178,21 @@ template <real T, class Operation, std::size_t N>
 
 // Processes blocks up to the first one with a doubtful element, which the caller repeats. A call from this
 // loop would spill the constants from their registers.
+// @tparam V numbers that are processed at once
 // @return number of blocks without a doubt; `doubt` holds the doubts of the next block
-template <real T, class Operation, std::size_t N, std::size_t... I>
+template <class V, real T, class Operation, std::size_t N, std::size_t... I>
 [[gnu::always_inline]] inline std::size_t do_blocks(Operation const& shared, std::array<T const*, N> in,
                                                     T* out, doubts<T>& doubt, std::size_t blocks,
                                                     std::index_sequence<I...>) {
-    Operation const operation = shared;  // a local copy, which no store can alias
+    Operation operation = shared;  // a local copy, which no store can alias
+    // Likewise. It also aligns the stack, without which clang would spill vectors across cache lines.
+    doubts<T> local;
     for (std::size_t done = 0; done < blocks; ++done) {
-        bits<T> const any = operation.quick(in[I]..., results<T>{out, doubt.of});
-        if ((any >> (8 * sizeof(T) - 1)) != 0) [[unlikely]]
+        bits<T> const any = operation.quick(in[I]..., results<V>{out, local.of});
+        if (highest_bit(any)) [[unlikely]] {
+            doubt = local;
             return done;
+        }
         for (T const*& start : in) start += block;
         out += block;
     }
@@ -183,14 +204,14 @@ template <real T, class Operation, std::size_t N>
 __attribute__((target("avx512f,avx512dq,avx512vl,avx2,fma"), flatten)) std::size_t
 do_blocks_avx512(Operation const& operation, std::array<T const*, N> const& in, T* out, doubts<T>& doubt,
                  std::size_t blocks) {
-    return do_blocks(operation, in, out, doubt, blocks, std::make_index_sequence<N>{});
+    return do_blocks<side_by_side<T, 64>>(operation, in, out, doubt, blocks, std::make_index_sequence<N>{});
 }
 
 template <real T, class Operation, std::size_t N>
 __attribute__((target("avx2,fma"), flatten)) std::size_t
 do_blocks_avx2(Operation const& operation, std::array<T const*, N> const& in, T* out, doubts<T>& doubt,
                std::size_t blocks) {
-    return do_blocks(operation, in, out, doubt, blocks, std::make_index_sequence<N>{});
+    return do_blocks<side_by_side<T, 32>>(operation, in, out, doubt, blocks, std::make_index_sequence<N>{});
 }
 #endif
 
@@ -199,7 +220,8 @@ template <real T, class Operation, std::size_t N>
 [[gnu::flatten, gnu::noinline]] std::size_t do_blocks_as_compiled(Operation const& operation,
                                                                   std::array<T const*, N> const& in, T* out,
                                                                   doubts<T>& doubt, std::size_t blocks) {
-    return do_blocks(operation, in, out, doubt, blocks, std::make_index_sequence<N>{});
+    return do_blocks<side_by_side<T, AQUETH_VECTOR_BYTES>>(operation, in, out, doubt, blocks,
+                                                           std::make_index_sequence<N>{});
 }
 
 #if defined(__clang__)
@@ -210,10 +232,10 @@ template <real T, class Operation, std::size_t N>
 std::size_t do_blocks_as_processor_can(Operation const& operation, std::array<T const*, N> const& in, T* out,
                                        doubts<T>& doubt, std::size_t blocks) {
 #if AQUETH_CHOOSES_INSTRUCTIONS && !defined(__AVX512F__)
-    if (__builtin_cpu_supports("avx512f") && __builtin_cpu_supports("avx512dq") &&
-        __builtin_cpu_supports("avx512vl"))
+    if (AQUETH_WIDEST_VECTOR_BITS >= 512 && __builtin_cpu_supports("avx512f") &&
+        __builtin_cpu_supports("avx512dq") && __builtin_cpu_supports("avx512vl"))
         return do_blocks_avx512(operation, in, out, doubt, blocks);
-    if (__builtin_cpu_supports("avx2") && __builtin_cpu_supports("fma"))
+    if (AQUETH_WIDEST_VECTOR_BITS >= 256 && __builtin_cpu_supports("avx2") && __builtin_cpu_supports("fma"))
         return do_blocks_avx2(operation, in, out, doubt, blocks);
 #endif
     return do_blocks_as_compiled(operation, in, out, doubt, blocks);

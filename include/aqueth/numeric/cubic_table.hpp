@@ -16,9 +16,27 @@ namespace aqueth::inline AQUETH_ABI::numeric {
 /// @tparam Columns number of functions
 template <std::size_t Columns>
 class cubic_table {
+    static constexpr std::size_t intervals = 512;
+    static constexpr double skew = 0.1;
+
 public:
     /// values and slopes of the functions at one node
     using row = std::array<value_and_slope<double>, Columns>;
+
+    /// A place in the table.
+    struct position {
+        int left;       ///< index of the node before it
+        double within;  ///< how far it is to the next node, 0 to 1
+
+        /// @param x 0 to 1; not checked
+        explicit position(double x) {
+            double const p = x * (1.0 + skew) / (x + skew) * static_cast<double>(intervals);
+            constexpr int last = static_cast<int>(intervals) - 1;
+            int const i = static_cast<int>(p);
+            left = i < last ? i : last;
+            within = p - static_cast<double>(left);
+        }
+    };
 
     /// @param f callable: x -> row, called at 513 increasing values of x from 0 to 1
     template <class F>
@@ -42,12 +60,19 @@ public:
         }
     }
 
+    /// @param i      index of a node, 0 to 512; not checked
+    /// @param column which function
+    /// @return its value there, and its slope per interval
+    value_and_slope<double> const& node(int i, std::size_t column) const {
+        return nodes_[static_cast<std::size_t>(i)][column];
+    }
+
     /// @param x      0 to 1; not checked
     /// @param column which function
     /// @return its value
     double value(double x, std::size_t column) const {
         position const at(x);
-        return unit_cubic(nodes_[at.left][column], nodes_[at.left + 1][column], at.within).value;
+        return unit_cubic(node(at.left, column), node(at.left + 1, column), at.within).value;
     }
 
     /// @param x      0 to 1; not checked
@@ -55,27 +80,12 @@ public:
     /// @return its value, and its derivative with respect to x
     value_and_slope<double> value_and_slope_at(double x, std::size_t column) const {
         position const at(x);
-        auto const found = unit_cubic(nodes_[at.left][column], nodes_[at.left + 1][column], at.within);
+        auto const found = unit_cubic(node(at.left, column), node(at.left + 1, column), at.within);
         double const sum = x + skew;
         return {found.value, found.slope * (skew * (1.0 + skew) * intervals / (sum * sum))};
     }
 
 private:
-    static constexpr std::size_t intervals = 512;
-    static constexpr double skew = 0.1;
-
-    struct position {
-        std::size_t left;
-        double within;
-
-        explicit position(double x) {
-            double const p = x * (1.0 + skew) / (x + skew) * static_cast<double>(intervals);
-            auto const i = static_cast<std::size_t>(p);
-            left = i < intervals ? i : intervals - 1;
-            within = p - static_cast<double>(left);
-        }
-    };
-
     std::vector<row> nodes_;
 };
 

@@ -15,7 +15,23 @@
 
 #include <aqueth/version.hpp>
 
+#include <bit>
 #include <limits>
 
 static_assert(std::numeric_limits<double>::is_iec559 && std::numeric_limits<double>::digits == 53,
               "aqueth needs IEC 60559 double precision");
+
+namespace aqueth::inline AQUETH_ABI::numeric {
+
+/// @param x any value
+/// @return its bits, as another type of the same size: std::bit_cast, which some standard libraries lack
+template <class To, class From>
+[[gnu::always_inline]] constexpr To same_bits(From const& x) {
+#if defined(__cpp_lib_bit_cast)
+    return std::bit_cast<To>(x);
+#else
+    return __builtin_bit_cast(To, x);
+#endif
+}
+
+}  // namespace aqueth::inline AQUETH_ABI::numeric

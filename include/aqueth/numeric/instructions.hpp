@@ -16,7 +16,43 @@
 #define AQUETH_CHOOSES_INSTRUCTIONS 0
 #endif
 
+/// @def AQUETH_WIDEST_VECTOR_BITS
+/// The widest vectors that loops over arrays choose at run time: 512, or less
+/// to time on a new processor what an older one executes
+#if !defined(AQUETH_WIDEST_VECTOR_BITS)
+#define AQUETH_WIDEST_VECTOR_BITS 512
+#endif
+
+/// @def AQUETH_VECTOR_BYTES
+/// Size of a vector in code for no certain processor: 0 without vectors of double
+#if !defined(__GNUC__)
+#define AQUETH_VECTOR_BYTES 0
+#elif defined(__AVX512F__)
+#define AQUETH_VECTOR_BYTES 64
+#elif defined(__AVX__)
+#define AQUETH_VECTOR_BYTES 32
+#elif defined(__SSE2__) || defined(__aarch64__) || defined(__wasm_simd128__)
+#define AQUETH_VECTOR_BYTES 16
+#else
+#define AQUETH_VECTOR_BYTES 0
+#endif
+
 namespace aqueth::inline AQUETH_ABI::numeric {
+
+/// Hides from g++ that a table is constant. It then reads a constant where it is needed, and not a copy of it
+/// for each element of a vector.
+/// @param table constants
+/// @return the same
+template <class Table>
+[[gnu::always_inline]] inline Table const& as_variable(Table const& table) {
+#if defined(__GNUC__) && !defined(__clang__)
+    Table const* hidden = &table;
+    asm("" : "+r"(hidden));
+    return *hidden;
+#else
+    return table;  // clang would keep a variable's copies in memory, too
+#endif
+}
 
 #if AQUETH_CHOOSES_INSTRUCTIONS && !defined(__FMA__)
 namespace detail {

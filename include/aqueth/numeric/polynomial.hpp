@@ -37,32 +37,32 @@ using taylor_terms = std::array<T, Terms>;
 /// @param c the addend
 /// @return a b + c, written so that the compiler may fuse it
 template <real T>
-constexpr T multiply_add(T const& a, T const& b, T const& c) {
+[[gnu::always_inline]] constexpr T multiply_add(T const& a, T const& b, T const& c) {
     return a * b + c;
 }
 
 namespace detail {
 
 template <class C, std::size_t N, real T, std::size_t... K>
-constexpr T one_chain(std::array<C, N> const& c, T const& x, std::index_sequence<K...>) {
+[[gnu::always_inline]] constexpr T one_chain(std::array<C, N> const& c, T const& x,
+                                             std::index_sequence<K...>) {
     T value = T(c[N - 1]);
-    ((value = value * x + T(c[N - 2 - K])), ...);
+    ((value = multiply_add(value, x, T(c[N - 2 - K]))), ...);
     return value;
 }
 
 // All but the first coefficient in two chains. The first one, often the largest, then adds only one rounding.
 template <class C, std::size_t N, real T, std::size_t... Odd, std::size_t... Even>
-constexpr T two_chains(std::array<C, N> const& c, T const& x, std::index_sequence<Odd...>,
-                       std::index_sequence<Even...>) {
+[[gnu::always_inline]] constexpr T two_chains(std::array<C, N> const& c, T const& x,
+                                              std::index_sequence<Odd...>, std::index_sequence<Even...>) {
     constexpr std::size_t last_odd = (N - 2) / 2 * 2 + 1;
     constexpr std::size_t last_even = (N - 1) / 2 * 2;
     T const square = x * x;
     T odd = T(c[last_odd]);
-    ((odd = odd * square + T(c[last_odd - 2 - 2 * Odd])), ...);
+    ((odd = multiply_add(odd, square, T(c[last_odd - 2 - 2 * Odd]))), ...);
     T even = T(c[last_even]);
-    ((even = even * square + T(c[last_even - 2 - 2 * Even])), ...);
-    T const rest = even * x + odd;
-    return rest * x + T(c[0]);
+    ((even = multiply_add(even, square, T(c[last_even - 2 - 2 * Even]))), ...);
+    return multiply_add(multiply_add(even, x, odd), x, T(c[0]));
 }
 
 // The first turns are written out: a compiler may not drop a product with zero.
@@ -105,7 +105,7 @@ template <std::size_t Terms, real T, std::size_t N, std::size_t... K>
 /// @param x argument; any value (NaN in gives NaN out)
 /// @return the polynomial's value, computed in T
 template <class C, std::size_t N, real T>
-constexpr T polynomial(std::array<C, N> const& c, T const& x) {
+[[gnu::always_inline]] constexpr T polynomial(std::array<C, N> const& c, T const& x) {
     static_assert(N > 0);
     if constexpr (N < 8) {
         return detail::one_chain(c, x, std::make_index_sequence<N - 1>{});
@@ -121,7 +121,7 @@ constexpr T polynomial(std::array<C, N> const& c, T const& x) {
 /// @param x argument; any value (NaN in gives NaN out)
 /// @return the polynomial's value, computed in T
 template <class C, std::size_t N, real T>
-constexpr T polynomial_in_one_chain(std::array<C, N> const& c, T const& x) {
+[[gnu::always_inline]] constexpr T polynomial_in_one_chain(std::array<C, N> const& c, T const& x) {
     return detail::one_chain(c, x, std::make_index_sequence<N - 1>{});
 }
 
@@ -131,6 +131,15 @@ template <class Rows, real T, std::size_t... I>
 [[gnu::always_inline]] constexpr T by_rows(Rows const& rows, T const& x, T const& y,
                                            std::index_sequence<I...>) {
     return polynomial(std::array<T, sizeof...(I)>{polynomial(std::get<I>(rows), y)...}, x);
+}
+
+template <class Rows, real T, std::size_t... I>
+[[gnu::always_inline]] constexpr T rows_in_one_chain(Rows const& rows, T const& x, T const& y,
+                                                     std::index_sequence<I...>) {
+    constexpr std::size_t last = sizeof...(I);
+    T value = polynomial_in_one_chain(std::get<last>(rows), y);
+    ((value = multiply_add(value, x, polynomial_in_one_chain(std::get<last - 1 - I>(rows), y))), ...);
+    return value;
 }
 
 }  // namespace detail
@@ -145,6 +154,42 @@ template <class Rows, real T>
 [[gnu::always_inline]] constexpr T polynomial(Rows const& rows, T const& x, T const& y) {
     return detail::by_rows(rows, x, y, std::make_index_sequence<std::tuple_size_v<Rows>>{});
 }
+
+/// The same by Horner's rule alone. A coefficient is used as soon as it is known and takes no register
+/// afterwards. For loops over arrays.
+/// @param rows std::tuple or std::array with an array of coefficients for each power of x, lowest powers
+///             first
+/// @param x    first argument; any value (NaN in gives NaN out)
+/// @param y    second argument; likewise
+/// @return the polynomial's value, computed in T
+template <class Rows, real T>
+[[gnu::always_inline]] constexpr T polynomial_in_one_chain(Rows const& rows, T const& x, T const& y) {
+    return detail::rows_in_one_chain(rows, x, y, std::make_index_sequence<std::tuple_size_v<Rows> - 1>{});
+}
+
+namespace detail {
+
+/// 0, 1, 2 to Count - 1.
+template <std::size_t Count, real T>
+inline constexpr auto whole_numbers = [] {
+    std::array<T, Count> result{};
+    for (std::size_t i = 0; i < Count; ++i) result[i] = static_cast<T>(i);
+    return result;
+}();
+
+/// An index as a number. x86 processors convert into the lower half of a register and so wait for what was in
+/// the upper one, which clang may leave to be the result before: there the numbers come from a table.
+/// @tparam Count the index is less than this
+template <std::size_t Count, real T>
+constexpr T whole_number(int index) {
+#if defined(__SSE2__)
+    if constexpr (std::is_floating_point_v<T>)
+        return whole_numbers<Count, T>[static_cast<std::size_t>(index)];
+#endif
+    return T(index);
+}
+
+}  // namespace detail
 
 /// One of several intervals of equal length, and the position in it.
 template <real T>
@@ -162,7 +207,7 @@ constexpr interval<T> interval_of(T const& x) {
         return {0, std::numeric_limits<T>::quiet_NaN()};
     int const begun = static_cast<int>(x), last = static_cast<int>(Count) - 1;
     int const index = begun < last ? begun : last;  // the end belongs to the last
-    return {static_cast<std::size_t>(index), x - T(index)};
+    return {static_cast<std::size_t>(index), x - detail::whole_number<Count, T>(index)};
 }
 
 /// The same without a branch, for first guesses.
@@ -175,7 +220,7 @@ constexpr interval<T> nearest_interval_of(T const& x) {
     T const from_first = x > T(0) ? x : T(0);  // NaN is not
     T const within = from_first < T(Count - 1) ? from_first : T(Count - 1);
     int const index = static_cast<int>(within);
-    return {static_cast<std::size_t>(index), x - T(index)};
+    return {static_cast<std::size_t>(index), x - detail::whole_number<Count, T>(index)};
 }
 
 /// Evaluates a polynomial and its derivative in one pass of Horner's rule.

@@ -68,6 +68,7 @@ constexpr status liquid_range(T mass_fraction, T celsius) {
         return refuse(argument::mass_fraction, double(mass_fraction), 0.0, 1.0);
     if (celsius >= T(0) && celsius <= T(detail::surely_below_boiling)) return {};
     T const coldest = coldest_liquid_celsius(mass_fraction);
+    if (celsius >= coldest && celsius <= T(0)) return {};
     T const hottest = hottest_liquid_celsius(mass_fraction);
     bool const cut_by_ice = coldest > T(r22::lowest_celsius);
     // a computed freezing point may be rounded
