@@ -29,7 +29,8 @@ inline constexpr auto inverse_factorials = [] {
 /// @param x argument, -700 to 700; for any other the result is meaningless
 /// @return exp(x), within 2 ulp
 [[gnu::always_inline]] inline double exponential(double x) {
-    // exp(x) = 2^n exp(r), where x = n ln 2 + r. The upper part of ln 2 has 33 bits: its product with n is exact.
+    // exp(x) = 2^n exp(r), where x = n ln 2 + r. The upper part of ln 2 has 33 bits: its product with n is
+    // exact.
     constexpr double per_ln_2 = 1.4426950408889634;
     constexpr double ln_2_upper = 0x1.62e42fee00000p-1, ln_2_lower = 0x1.a39ef35793c76p-33;
     auto const n = static_cast<std::int32_t>(x * per_ln_2 + 1024.5) - 1024;  // the nearest integer
