@@ -136,7 +136,8 @@ public:
     using position = numeric::cubic_table<2>::position;
     /// natural logarithms of the relative volatility at the nodes on both sides of a place, and their slopes
     struct neighbours {
-        numeric::value_and_slope<double> left, right;
+        numeric::value_and_slope<double> left;   ///< at the node before
+        numeric::value_and_slope<double> right;  ///< at the node behind
     };
     /// @param left index of the node before a place
     /// @return the neighbours of the place

@@ -92,6 +92,7 @@ constexpr std::array<float, N> rounded(std::array<double, N> const& exact) {
 /// convert each one at run time, small machines in software.
 template <numeric::real T>
 inline constexpr auto const& coefficients_for = coefficients;
+/// The same, rounded.
 template <>
 inline constexpr auto coefficients_for<float> =
     std::apply([](auto const&... exact) { return std::make_tuple(detail::rounded(exact)...); }, coefficients);

@@ -21,6 +21,8 @@ namespace aqueth::inline AQUETH_ABI::numeric {
 #pragma GCC diagnostic push
 #pragma GCC diagnostic ignored "-Wpsabi"  // no vector is passed in a call, because every function is inlined
 
+namespace detail {
+
 /// Numbers side by side. Operators work on each of them.
 /// @tparam T       float or double
 /// @tparam Bytes   size of a vector
@@ -124,6 +126,15 @@ private:
 
     vector v_;
 };
+
+}  // namespace detail
+
+/// Numbers side by side. The usual operators, and `multiply_add`, work on each of them.
+/// @tparam T       float or double
+/// @tparam Bytes   size of a vector
+/// @tparam Vectors how many vectors, a power of two
+template <real T, std::size_t Bytes, std::size_t Vectors>
+using lanes = detail::lanes<T, Bytes, Vectors>;
 
 #pragma GCC diagnostic pop
 #endif
