@@ -115,6 +115,13 @@ void register_all() {
     std::string const slopes = "density with both derivatives";
     one_by_one(slopes, "aqueth, one by one",
                [](std::size_t i) { return r22::density_with_derivatives(all.w[i], all.t[i]); });
+    std::string const expansion = "thermal expansion";
+    one_by_one(expansion, "typed and checked, one by one", [](std::size_t i) {
+        return thermal_expansion(mass_fraction(warm.w[i]), celsius(warm.t[i])).value();
+    });
+    all_at_once(expansion, "aqueth, arrays, checked", [] { arrays::thermal_expansion(warm.w, warm.t, out); });
+    all_at_once(expansion, "limit: 98 multiply-adds",
+                [] { benchmark::DoNotOptimize(bench::multiply_adds(98, bench::elements)); });
 }
 
 }  // namespace

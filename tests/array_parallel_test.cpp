@@ -132,6 +132,9 @@ TEST(ArrayParallel, EveryFunctionAnswersAsOnOneCore) {
     expect_as_on_one_core("density at one temperature", [&](auto& out, auto const&... policy) {
         return arrays::density(policy..., w, celsius(20.0), out.values, out.valid);
     });
+    expect_as_on_one_core("thermal expansion", [&](auto& out, auto const&... policy) {
+        return arrays::thermal_expansion(policy..., w, t, out.values, out.valid);
+    });
     expect_as_on_one_core("composition", [&](auto& out, auto const&... policy) {
         return arrays::mass_fraction_from_density(policy..., rho, t, out.values, out.valid);
     });

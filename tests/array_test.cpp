@@ -94,6 +94,18 @@ TEST(Array, DensityIsTheScalarOneAndRefusesWhatThatRefuses) {
         refused, 3e-13);
 }
 
+TEST(Array, ThermalExpansionIsTheScalarOne) {
+    auto const w = spread(-0.05, 1.05, 31);
+    auto const t = spread(-23.0, 60.0, 32);
+    output found(w.size());
+    auto const refused = arrays::thermal_expansion(w, t, found.values, found.valid);
+    // The expansion is about 1e-3 per kelvin; the same polynomial in another order of its operations.
+    expect_agreement(
+        compare(found.values, found.valid,
+                [&](std::size_t i) { return thermal_expansion(mass_fraction(w[i]), celsius(t[i])).value(); }),
+        refused, 1e-16);
+}
+
 TEST(Array, DensityAtOneTemperature) {
     auto const w = spread(-0.05, 1.05, 3);
     for (double const t : {-20.0, -19.99, -8.0, -0.3, -0.0, 0.0, 20.0, 40.0}) {
@@ -395,6 +407,8 @@ void expect_densities_are_the_same_on_all_processors(T tolerance) {
     for (std::size_t offset = 0; offset < 8; ++offset) {
         std::array<T const*, 2> const in{w.data() + offset, t.data() + offset};
         expect_same_on_all_processors<T>(arrays::detail::density_operation<T>{}, in, tolerance);
+        expect_same_on_all_processors<T>(arrays::detail::thermal_expansion_operation<T>{}, in,
+                                         tolerance / T(1000));
         expect_same_on_all_processors<T>(arrays::detail::density_at_operation<T>(T(20)),
                                          std::array<T const*, 1>{w.data() + offset}, tolerance);
     }

@@ -173,6 +173,21 @@ std::size_t mass_fraction_from_density(D const& density, units::temperature t, R
     return detail::run<T>(at_t, mass_fraction, valid, density);
 }
 
+/// Cubic expansion coefficients, -(1/rho) d rho/dt at constant composition.
+/// @param mass_fraction mass fractions of ethanol
+/// @param celsius       temperatures in °C, from -20 °C or the freezing point to the boiling point at 101.325 kPa
+/// @param result        expansion coefficients in 1/K; negative in weak mixtures near their greatest density
+/// @param valid         flags, or nothing
+/// @return how many elements were out of range
+/// @throws refusal if the arrays differ in length
+/// @par Source
+/// @ref source_oiml_r22, exact derivative; above 40 °C @ref source_hot_density
+template <readable W, readable C, writable R>
+std::size_t thermal_expansion(W const& mass_fraction, C const& celsius, R&& result, flags valid = {}) {
+    using T = detail::element_of<R>;
+    return detail::run<T>(detail::thermal_expansion_operation<T>{}, result, valid, mass_fraction, celsius);
+}
+
 /// Strengths from one basis into another: `arrays::to<mass_fraction, volume_fraction>(q, w)`. Numbers are
 /// those of the kind's constructor: fractions from 0 to 1, degrees of proof, grams per 100 mL.
 /// @tparam Target the basis wanted

@@ -154,6 +154,21 @@ struct density_at_operation {
     r22::isotherm<T> at_t;
 };
 
+template <class T>
+struct thermal_expansion_operation {
+    template <class V>
+    [[gnu::always_inline, gnu::flatten]] bits<T> quick(T const* w, T const* t, results<V> out) const {
+        using half = numeric::half_of<V>;  // value and slope take twice the registers
+        bits<T> any = 0;
+        AQUETH_EACH_OF_BLOCK(i) any |= out.set_doubt(i, perhaps_not_liquid(w[i], t[i]));
+        auto const& c = numeric::as_variable(r22::coefficients_for<T>);
+        for (std::size_t i = 0; i < block; i += lanes_of<half>)
+            store(r22::thermal_expansion_horner(c, load<half>(w + i), load<half>(t + i)), out.value + i);
+        return any;
+    }
+    T careful(T w, T t) const { return plain::thermal_expansion_per_kelvin(w, t).value; }
+};
+
 /// First guess of s = 2 w - 1 from a density; single precision is enough.
 template <class T>
 [[gnu::always_inline]] inline T guess_composition(T rho, T t) {

@@ -126,6 +126,19 @@ std::size_t density(P&& policy, A&&... arguments) {
         detail::by(policy), [](auto&&... part) { return arrays::density(part...); }, arguments...);
 }
 
+/// `thermal_expansion` on all cores.
+/// @param policy    of the standard library, like `std::execution::par`
+/// @param arguments as without a policy
+/// @return how many elements were out of range
+/// @throws refusal as without a policy
+/// @par Source
+/// as without a policy
+template <execution_policy P, class... A>
+std::size_t thermal_expansion(P&& policy, A&&... arguments) {
+    return detail::in_parts(
+        detail::by(policy), [](auto&&... part) { return arrays::thermal_expansion(part...); }, arguments...);
+}
+
 /// `mass_fraction_from_density` on all cores.
 /// @param policy    of the standard library, like `std::execution::par`
 /// @param arguments as without a policy

@@ -225,6 +225,18 @@ template <class Coefficients, numeric::real T>
     return numeric::polynomial_in_one_chain(c, centred_composition(w), scaled_temperature(t));
 }
 
+/// Cubic expansion for loops over arrays, likewise.
+/// @param c `coefficients_for` the scalar
+/// @param w mass fraction, or several as `numeric::lanes`
+/// @param t temperature, °C, likewise
+/// @return -(1/rho) d rho/dt, 1/K
+template <class Coefficients, numeric::real T>
+[[gnu::always_inline]] constexpr T thermal_expansion_horner(Coefficients const& c, T const& w, T const& t) {
+    T rho(0), slope(0);
+    numeric::polynomial_with_slope_in_one_chain(c, centred_composition(w), scaled_temperature(t), rho, slope);
+    return slope / (T(-30) * rho);
+}
+
 /// @param w mass fraction
 /// @param t temperature, °C
 /// @return density, kg/m3, and its exact partial derivatives

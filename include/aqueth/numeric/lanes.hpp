@@ -154,6 +154,18 @@ struct lanes_traits<lanes<T, Bytes, Vectors>> {
 };
 #endif
 
+template <class V>
+struct half_of_lanes {
+    using type = V;
+};
+#if defined(__GNUC__)
+template <real T, std::size_t Bytes, std::size_t Vectors>
+    requires(Vectors > 1)
+struct half_of_lanes<lanes<T, Bytes, Vectors>> {
+    using type = lanes<T, Bytes, Vectors / 2>;
+};
+#endif
+
 }  // namespace detail
 
 /// The scalar in `lanes`; of any other number the number itself.
@@ -163,6 +175,10 @@ using scalar_of = typename detail::lanes_traits<V>::scalar;
 /// How many scalars a number has: 1, or those of `lanes`.
 template <class V>
 inline constexpr std::size_t lanes_of = detail::lanes_traits<V>::count;
+
+/// Half as many vectors side by side, for formulas that keep twice as many numbers in registers.
+template <class V>
+using half_of = typename detail::half_of_lanes<V>::type;
 
 /// @tparam V a scalar or `lanes`
 /// @param from first number in memory

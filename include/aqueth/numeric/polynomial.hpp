@@ -142,6 +142,29 @@ template <class Rows, real T, std::size_t... I>
     return value;
 }
 
+template <class C, std::size_t N, real T, std::size_t... K>
+[[gnu::always_inline]] constexpr void row_with_slope(std::array<C, N> const& c, T const& y, T& value,
+                                                     T& slope, std::index_sequence<K...>) {
+    slope = T(c[N - 1]);
+    value = multiply_add(slope, y, T(c[N - 2]));
+    ((slope = multiply_add(slope, y, value), value = multiply_add(value, y, T(c[N - 3 - K]))), ...);
+}
+
+template <class Rows, real T, std::size_t... I>
+[[gnu::always_inline]] constexpr void rows_with_slope(Rows const& rows, T const& x, T const& y, T& value,
+                                                      T& slope, std::index_sequence<I...>) {
+    auto const row = [&](auto const& c, T& its_value, T& its_slope) __attribute__((always_inline)) {
+        constexpr std::size_t size = std::tuple_size_v<std::remove_cvref_t<decltype(c)>>;
+        row_with_slope(c, y, its_value, its_slope, std::make_index_sequence<size - 2>{});
+    };
+    constexpr std::size_t last = sizeof...(I);
+    row(std::get<last>(rows), value, slope);
+    T of_row(0), slope_of_row(0);
+    ((row(std::get<last - 1 - I>(rows), of_row, slope_of_row), value = multiply_add(value, x, of_row),
+      slope = multiply_add(slope, x, slope_of_row)),
+     ...);
+}
+
 }  // namespace detail
 
 /// Evaluates a polynomial in x whose coefficients are polynomials in y.
@@ -190,6 +213,19 @@ constexpr T whole_number(int index) {
 }
 
 }  // namespace detail
+
+/// The same, with the derivative with respect to y.
+/// @param rows  as above
+/// @param x     first argument
+/// @param y     second argument
+/// @param value destination of the polynomial's value
+/// @param slope destination of its derivative with respect to y
+template <class Rows, real T>
+[[gnu::always_inline]] constexpr void polynomial_with_slope_in_one_chain(Rows const& rows, T const& x,
+                                                                         T const& y, T& value, T& slope) {
+    detail::rows_with_slope(rows, x, y, value, slope,
+                            std::make_index_sequence<std::tuple_size_v<Rows> - 1>{});
+}
 
 /// One of several intervals of equal length, and the position in it.
 template <real T>
