@@ -175,7 +175,8 @@ std::size_t mass_fraction_from_density(D const& density, units::temperature t, R
 
 /// Cubic expansion coefficients, -(1/rho) d rho/dt at constant composition.
 /// @param mass_fraction mass fractions of ethanol
-/// @param celsius       temperatures in °C, from -20 °C or the freezing point to the boiling point at 101.325 kPa
+/// @param celsius       temperatures in °C, from -20 °C or the freezing point to the boiling point at 101.325
+///                      kPa
 /// @param result        expansion coefficients in 1/K; negative in weak mixtures near their greatest density
 /// @param valid         flags, or nothing
 /// @return how many elements were out of range
