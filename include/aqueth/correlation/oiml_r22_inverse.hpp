@@ -233,7 +233,7 @@ constexpr T guess_composition_from_table(T const& rho, T const& tau) {
 /// The inverse of density for one mixture. The guess comes before the isotherm, which the processor can then
 /// compute while it waits for the table.
 template <class Pair, numeric::real T>
-[[gnu::always_inline]] constexpr T mass_fraction_from_density_at(T rho, T t) {
+AQUETH_PART_OF_FLATTENED constexpr T mass_fraction_from_density_at(T rho, T t) {
     T const tau = scaled_temperature(t);
     if constexpr (fast_inverse<T>::exists) {
         T const s = guess_composition_from_table(rho, tau);
@@ -350,7 +350,7 @@ private:
 /// @param expansion factor by which the volume of the instrument has grown since 20 °C
 /// @return mass fraction and volume fraction at 20 °C; NaN for any other q
 template <class Pair, numeric::real T>
-[[gnu::always_inline]] constexpr Pair fractions_from_reading(T q, T t, T expansion) {
+AQUETH_PART_OF_FLATTENED constexpr Pair fractions_from_reading(T q, T t, T expansion) {
     T const tau = scaled_temperature(t);
     constexpr isotherm<T> at_20(T(20));
     constexpr T ethanol = at_20.density(T(1)), per_ethanol = T(1) / ethanol;
