@@ -20,7 +20,7 @@ inline constexpr char const* dip_table_columns =
     "a dip table has a column depth_mm (or _cm, _m, _in) and a column volume_l (or _ml, _hl, _m3, _gal)";
 
 /// The dip table of a tank: depths of the liquid and the volumes behind them. It is linear between rows;
-/// beyond them it has no answer.
+/// beyond them it has no answer. Its own doubt and the expansion of the tank are not counted.
 class [[nodiscard]] dip_table {
 public:
     /// One line of the table.

@@ -139,14 +139,15 @@ struct unit_table<units::pressure> {
 /// of lengths
 template <>
 struct unit_table<units::length> {
-    static constexpr std::string_view what = "a length";        ///< name
-    static constexpr std::string_view names = "mm, cm, m, ft";  ///< listed
-    static constexpr printed_unit printed{"m", metre.value()};  ///< written
+    static constexpr std::string_view what = "a length";            ///< name
+    static constexpr std::string_view names = "mm, cm, m, in, ft";  ///< listed
+    static constexpr printed_unit printed{"m", metre.value()};      ///< written
     /// read
     static constexpr unit_names rows[] = {
         {"mm", 1e-3},
         {"cm", 1e-2},
         {"m metre metres meter meters", metre.value()},
+        {"in inch inches", 0.0254},
         {"ft foot feet", foot.value()},
     };
 };

@@ -43,7 +43,7 @@ void run(session& s) {
               "volume_l\n"
               "(or _ml, _hl, _m3, _gal). Each depth is above the one before. Between two lines the volume is "
               "linear.\n"
-              "There is no answer beyond the first and the last line. Lengths: mm, cm, m, ft.");
+              "There is no answer beyond the first and the last line. Lengths: mm, cm, m, in, ft.");
     s.offer_us_units();
     s.parse();
 

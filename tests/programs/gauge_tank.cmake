@@ -8,6 +8,8 @@ answers(gauge_tank.between_rows "${in_tank} --dip '432 mm' ${spirit}"
 answers(gauge_tank.on_a_row "${in_tank} --dip '40 cm' ${spirit} --json"
     "\"depth_mm\": 400[.]0,.*\"volume_L\": (120[.]0|119[.]9999999[0-9]*|120[.]0000000[0-9]*),")
 answers(gauge_tank.us "${in_tank} --dip '432 mm' --strength '124 proof' --temperature '62 F'" "^The tank holds 34[.][0-9]+ US gal at 62 °F; pure alcohol .* proof gal")
+# seven tenths between 50 and 110 US gallons: 92 of 3.785411784 L
+answers(gauge_tank.in_inches "aqueth gauge_tank --table <(printf 'depth_in,volume_gal\\n10,50\\n20,110\\n') --dip '17 in' ${spirit}" "^The tank holds 348[.]3 L at 17 °C")
 refuses(gauge_tank.beyond "${in_tank} --dip '501 mm' ${spirit}"
     "--dip '501 mm': depth of the liquid 501 mm is outside 0 to 500 mm .*the table of the tank")
 refuses(gauge_tank.below "${in_tank} --dip '-1 mm' ${spirit}" "--dip '-1 mm': depth of the liquid -1 mm is outside 0 to 500 mm")

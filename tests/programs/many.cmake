@@ -36,11 +36,11 @@ answers(many.rows_and_single_answers "${CMAKE_CURRENT_SOURCE_DIR}/rows_against_s
     "jar,reading.*99990 answered, 10 refused, 8910 compared, sum [0-9]+, largest difference below 2e-7\naqueth many: 10 of 100000 rows refused: .*7,strong,20,.*not a number.*10007,40 kg,.*unit of a mass.*20007,40 %,.*ambiguous.*30007,101,.*outside.*40007,-3,.*outside.*50007,50,-30,.*temperature -30.*60007,50,,.*--temperature is required.*70007,,20,.*either --reading or --strength.*80007,100,10,.*outside.*90007,\"1,234\",20,.*can mean 1[.]234 or 1234")
 
 # What comes from the settings is the same for every row, also where loops answer; above 40 C the task answers.
-set(set_up "printf 'stem.usual = \"no7\"\\ndigits = 5\\n[stem.no7]\\ncorrection = \"+0 at 50, +0.2 at 60\"\\n' >many.toml; \
+set(set_up "d=$(mktemp -d); trap 'rm -r $d' EXIT; cd $d; printf 'stem.usual = \"no7\"\\ndigits = 5\\n[stem.no7]\\ncorrection = \"+0 at 50, +0.2 at 60\"\\n' >many.toml; \
     printf 'reading [%%vol],temperature [C]\\n45,20\\n70,20\\n70,45\\n70,20\\n' >many_set.csv")
-answers(many.settings_in_loops "${set_up}; aqueth many correct_reading --rows many_set.csv --settings many.toml --results true_strength,density_formulation; rm many.toml many_set.csv"
+answers(many.settings_in_loops "${set_up}; aqueth many correct_reading --rows many_set.csv --settings many.toml --results true_strength,density_formulation"
     "\n45,20,45,oiml_r22,\n70,20,70[.]2,oiml_r22,\n70,45,[.0-9]+,fit_above_40_C,\n70,20,70[.]2,oiml_r22,\n$")
-answers(many.no_settings "${set_up}; export AQUETH_SETTINGS=many.toml; aqueth many correct_reading --rows many_set.csv --no-settings --results true_strength; rm many.toml many_set.csv"
+answers(many.no_settings "${set_up}; export AQUETH_SETTINGS=many.toml; aqueth many correct_reading --rows many_set.csv --no-settings --results true_strength"
     "\n45,20,45,\n70,20,70,\n70,45,[.0-9]+,\n70,20,70,\n$")
 
 # Files: a new one, or one that may be replaced; nothing else is touched.

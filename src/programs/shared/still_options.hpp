@@ -35,7 +35,7 @@ std::vector<asked_condition> read_conditions(given const& g);
 
 /// The help about units and conditions of runs.
 inline constexpr char const* runs_explained =
-    "Powers: W, kW. Heat capacity: J/K, kJ/K; heat loss: W/K. Heights: m, cm, mm, ft. Times: s, min, h.\n"
+    "Powers: W, kW. Heat capacity: J/K, kJ/K; heat loss: W/K. Heights: m, cm, mm, in, ft. Times: s, min, h.\n"
     "Cuts and ends, separated by commas or semicolons:\n"
     "  'distillate STRENGTH', 'pot STRENGTH': the strength has fallen to this value\n"
     "  'spout STRENGTH': an alcoholometer in the distillate, not corrected, has fallen to it\n"
