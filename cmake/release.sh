@@ -67,8 +67,8 @@ cp build/packages/*.deb "$files"
 
 if [[ -n $gate ]]; then
     step "Documentation"  # which the gate has built
-    cp build/test/docs/aqueth.tag "$files"
-    tar --create --gzip --file="$files/aqueth-$version-docs.tar.gz" --directory=build/test/docs \
+    cp build/main/docs/aqueth.tag "$files"
+    tar --create --gzip --file="$files/aqueth-$version-docs.tar.gz" --directory=build/main/docs \
         --sort=name --mtime="@$(git log -1 --format=%ct)" --owner=0 --group=0 --numeric-owner html
 fi
 

@@ -6,7 +6,7 @@
 #   <!-- code: dilution.cpp body -->   the lines between two "// [body]" of that file of src/examples, docs/snippets or
 #                                      tests/consumer or a folder of a binding; in CMake "# [body]", in C
 #                                      "/* [body] */", in SQL "-- [body]"; `all` is the whole file
-#   <!-- output: dilution.txt -->      that file of the folder: what the target docs captured, build/test/docs/generated
+#   <!-- output: dilution.txt -->      that file of the folder: what the target docs captured, build/main/docs/generated
 # Without the folder only code is pasted. With --check no page is changed: it fails if one is stale.
 # Not pasted are long lists, and figures that depend on compiler or machine. They are on a line that ends with
 # <!-- @verbinclude file.txt -->: Doxygen reads this command instead of the line (the filter in Doxyfile.in).
@@ -77,6 +77,6 @@ for page in README.md docs/*.md docs/*/*.md; do
     fi
 done
 if ((stale)); then
-    echo "stale pages; to paste anew: docs/paste_code.sh${outputs:+ build/test/docs/generated}" >&2
+    echo "stale pages; to paste anew: docs/paste_code.sh${outputs:+ build/main/docs/generated}" >&2
     exit 1
 fi

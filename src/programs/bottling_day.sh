@@ -6,7 +6,7 @@
 set -euo pipefail
 
 if (($# != 1)) || [[ ! -x $1/aqueth ]]; then
-    echo "bottling_day.sh: usage: bottling_day.sh <folder of the programs, such as build/demo/bin>" >&2
+    echo "bottling_day.sh: usage: bottling_day.sh <folder of the programs, such as build/main/bin>" >&2
     exit 2
 fi
 programs=$(cd "$1" && pwd)

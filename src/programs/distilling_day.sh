@@ -6,7 +6,7 @@
 set -euo pipefail
 
 if (($# < 1 || $# > 2)) || [[ ! -x $1/aqueth ]]; then
-    echo "usage: distilling_day.sh <folder of the programs, such as build/demo/bin> [<picture.svg>]" >&2
+    echo "usage: distilling_day.sh <folder of the programs, such as build/main/bin> [<picture.svg>]" >&2
     exit 2
 fi
 programs=$(cd "$1" && pwd)
