@@ -236,20 +236,16 @@ public:
     constexpr checked<T> strength(T reading, T celsius) const {
         if constexpr (detail::is_alcoholometer_in_double<Graduation> &&
                       detail::is_volume_at_20_celsius<Basis>) {
-            // The most frequent result is computed together with the composition.
-            status const usable = range_at(celsius);
-            if (!usable.ok) return no_answer<T>(usable);
-            status const mark = strength_range<Basis>(reading);
-            if (!mark.ok) return no_answer<T>(mark);
-            if (celsius > correlation::oiml_r22::highest_celsius) return strength_at_an_end(reading, celsius);
-            auto const found =
-                correlation::oiml_r22::mixture_from_reading(reading, celsius, expansion(celsius));
-            if (found.mass_fraction > 0.0 && found.mass_fraction < 1.0) {
-                status const liquid = liquid_range(found.mass_fraction, celsius);
-                if (!liquid.ok) return no_answer<T>(liquid);
-                return {found.volume_fraction, {}};
+            // The most frequent answer, without the tests that would say why there is none.
+            bool const usual = range().ok && celsius >= 0.0 &&
+                               celsius <= correlation::oiml_r22::highest_celsius && reading >= 0.0 &&
+                               reading <= 1.0;
+            if (usual) {
+                auto const found = mixture(reading, celsius);
+                if (found.mass_fraction > 0.0 && found.mass_fraction < 1.0)
+                    return {found.volume_fraction, {}};
             }
-            return strength_at_an_end(reading, celsius);
+            return strength_or_reason(reading, celsius);
         } else {
             auto const w = mass_fraction(reading, celsius);
             if (!w.status.ok) return w;
@@ -337,11 +333,29 @@ private:
         return mass_fraction_from_density(kg_m3, celsius);
     }
 
-    /// the same as volume fraction at 20 °C
-    [[gnu::cold, gnu::noinline]] constexpr checked<T> strength_at_an_end(T reading, T celsius) const {
+    /// composition and volume fraction at 20 °C, computed together
+    constexpr correlation::oiml_r22::mixture_fractions mixture(T reading, T celsius) const {
+        return correlation::oiml_r22::mixture_from_reading(reading, celsius, expansion(celsius));
+    }
+
+    /// the volume fraction at 20 °C, with all tests; out of line
+    [[gnu::cold, gnu::noinline]] constexpr checked<T> strength_or_reason(T reading, T celsius) const {
+        using basis = volume_basis<at_20_celsius>;
+        status const usable = range_at(celsius);
+        if (!usable.ok) return no_answer<T>(usable);
+        status const mark = strength_range<basis>(reading);
+        if (!mark.ok) return no_answer<T>(mark);
+        if (celsius <= correlation::oiml_r22::highest_celsius) {
+            auto const found = mixture(reading, celsius);
+            if (found.mass_fraction > 0.0 && found.mass_fraction < 1.0) {
+                status const liquid = liquid_range(found.mass_fraction, celsius);
+                if (!liquid.ok) return no_answer<T>(liquid);
+                return {found.volume_fraction, {}};
+            }
+        }
         auto const w = mass_fraction(reading, celsius);
         if (!w.status.ok) return w;
-        return strength_in<volume_basis<at_20_celsius>>(w.value);
+        return strength_in<basis>(w.value);
     }
 
     /// the mark for a density, or the nearer end of the scale; only for the bounds of a refusal
