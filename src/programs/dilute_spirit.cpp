@@ -157,7 +157,13 @@ stepwise_dilution in_steps(Target target, task const& t, parcel const& spirit, l
     };
     for (given const& each : strengths_on_the_way(t.steps)) {
         if (ladder.steps().size() >= 1000) refuse(t.steps, "expected at most 1000 strengths");
-        std::visit([&](auto const& strength) { down(each, strength); }, read_strength(each));
+        std::visit(
+            [&](auto const& strength) {
+                if (to<mass_fraction>(strength).value() < to<mass_fraction>(target).value())
+                    refuse(each, fmt::format("a strength on the way cannot be below {}", label(t.target)));
+                down(each, strength);
+            },
+            read_strength(each));
     }
     if (t.steps.present) {
         down(t.target, target);

@@ -64,9 +64,9 @@ void run(session& s) {
              words.temperature(words.reference_temperature()));
     text.row("one millimetre", "of depth is {} here", words.volume(each));
     text.gap();
-    text.say("The volume is that of the table: the expansion of the tank is left out. A steel tank grows by "
-             "about\n"
-             "0.05 % in 10 K. Dip twice, on a still liquid, with the tank level.");
+    text.say(
+        "The volume is that of the table: the expansion of the tank is left out. A tank of\n"
+        "stainless steel grows by about 0.05 % in 10 K. Dip twice, on a still liquid, with the tank level.");
     text.say("{}", vapour_caution);
     json data{{"depth_mm", 1000.0 * depth.value()},
               {"contents", to_json(held)},

@@ -49,7 +49,7 @@ add_case(dilute_spirit.no_png
 refuses(dilute_spirit.steps_upwards "aqueth dilute_spirit ${spirit} ${to_43} --steps '60 %vol, 70 %vol'"
     "--steps '70 %vol': target strength 70 % vol at 20 °C is outside .* to 60 % vol")
 refuses(dilute_spirit.steps_past_the_target "aqueth dilute_spirit ${spirit} ${to_43} --steps '40 %vol'"
-    "--target '43 %vol': target strength 43 % vol at 20 °C is outside .* to 40 % vol")
+    "--steps '40 %vol': a strength on the way cannot be below --target '43 %vol'")
 refuses(dilute_spirit.empty_step "aqueth dilute_spirit ${spirit} ${to_43} --steps '60 %vol,,50 %vol'"
     "expected strengths with commas between")
 refuses(dilute_spirit.steps_and_portions "aqueth dilute_spirit ${spirit} ${to_43} --steps '60 %vol' --portions 2"

@@ -4,7 +4,7 @@ set(spirit "--strength '62 %vol' --temperature '17 C'")
 
 # 120.0 L and 32 hundredths of 30.4 L
 answers(gauge_tank.between_rows "${in_tank} --dip '432 mm' ${spirit}"
-    "^The tank holds 129[.]7 L at 17 °C; pure alcohol 80[.][0-9]+ L at 20 °C[.]\n.*one millimetre +of depth is 304[.]0 mL here.*A steel tank grows")
+    "^The tank holds 129[.]7 L at 17 °C; pure alcohol 80[.][0-9]+ L at 20 °C[.]\n.*one millimetre +of depth is 304[.]0 mL here.*A tank of\nstainless steel grows")
 answers(gauge_tank.on_a_row "${in_tank} --dip '40 cm' ${spirit} --json"
     "\"depth_mm\": 400[.]0,.*\"volume_L\": (120[.]0|119[.]9999999[0-9]*|120[.]0000000[0-9]*),")
 answers(gauge_tank.us "${in_tank} --dip '432 mm' --strength '124 proof' --temperature '62 F'" "^The tank holds 34[.][0-9]+ US gal at 62 °F; pure alcohol .* proof gal")
