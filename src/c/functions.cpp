@@ -497,8 +497,7 @@ extern "C" aqueth_status aqueth_thermal_expansion_per_kelvin_array(size_t count,
                                                                    double* per_kelvin_result,
                                                                    ptrdiff_t per_kelvin_stride_of_result,
                                                                    unsigned char* refused) {
-    return c::many(count, refused, [](double mass_fraction, double celsius) { return plain::thermal_expansion_per_kelvin(mass_fraction, celsius); }, [](auto const& value) { return std::array{value}; },
-        std::array{c::output{per_kelvin_result, per_kelvin_stride_of_result}}, c::input{mass_fraction, mass_fraction_stride}, c::input{celsius, celsius_stride});
+    return c::many_by_array(count, refused, [](auto const& mass_fraction, auto const& celsius, auto& result, arrays::flags valid) { arrays::thermal_expansion(mass_fraction, celsius, result, valid); }, c::output{per_kelvin_result, per_kelvin_stride_of_result}, c::input{mass_fraction, mass_fraction_stride}, c::input{celsius, celsius_stride});
 }
 
 extern "C" aqueth_status aqueth_molar_volume_cm3_mol(double mass_fraction, double celsius,

@@ -83,6 +83,9 @@ refuses(settings.correction_alone "aqueth correct_reading --reading '50 %vol' --
 refuses(settings.correction_folds "aqueth correct_reading --reading '50 %vol' --temperature '20 C' --correction '5 at 40, -5 at 45'" "corrected readings must rise")
 refuses(settings.correction_of_no_table "aqueth print_table density --rows '40 %vol' --columns '20 C' --correction '0.1'" "need correction")
 
+with_file(letters "# für ½\\n[still.\"kühl\"]\\npower = \"1 kW\"\\n")
+answers(settings.letters_in_quotes "${letters} aqueth settings --still kühl" "power +1 kW +line 3, still kühl\n")
+
 # Refusals: file, line or table, and the nearest name.
 function(refuses_file name text err)
   with_file(file "${text}")
@@ -98,6 +101,9 @@ refuses_file(no_unit "altitude = 300\\n" "1: altitude '300'")
 refuses_file(wrong_unit_in_a_table "[still.a]\\npower = \"1 kg\"\\n" "2: .still.a.: power '1 kg'")
 refuses_file(not_toml "units = \"US\"\\naltitude 300 m\\n" "2: not TOML: ")
 refuses_file(open_quotes "altitude = \"300 m\\n" "1: not TOML: ")
+refuses_file(letter_without_quotes "# kühl\\naltitude = \"300 m\"\\n[stem.kühl]\\n" "3: 'ü' needs quotes: ")
+refuses_file(sign_without_quotes "water_½ = \"18 C\"\\n" "1: '½' needs quotes: ")
+refuses_file(letter_after_texts "altitude = \"\"\"300 \\\\\\\" m\"\"\"\"\\né = 1\\n" "2: 'é' needs quotes: ")
 refuses_file(two_tables "[stem.a]\\nscale = \"proof\"\\n[stem.a]\\nglass = \"soda-lime\"\\n" "3: not TOML: .*stem.a")
 refuses_file(two_keys "altitude = \"1 m\"\\naltitude = \"2 m\"\\n" "2: not TOML: .*altitude")
 refuses_file(kind_as_a_key "still = \"quillbeck\"\\n" "1: still is a kind of table: .still.NAME.; still.usual = ")

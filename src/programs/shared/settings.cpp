@@ -137,6 +137,49 @@ std::vector<rivals> const& all_needs() {
     throw bad_input(fmt::format("{}, line {}: {}", printable(file), line, why));
 }
 
+/// Refuses letters beyond ASCII outside of quotes and comments: TOML has none there, and toml++ 3.3 runs into
+/// undefined behaviour.
+void require_plain_names(std::string_view text, std::string const& file) {
+    std::size_t line = 1;
+    std::string_view quotes;  // of the text that we are in
+    bool comment = false;
+    if (text.starts_with("\xEF\xBB\xBF")) text.remove_prefix(3);  // byte order mark
+    while (!text.empty()) {
+        char const c = text.front();
+        std::size_t taken = 1;
+        if (c == '\n') {
+            ++line;
+            comment = false;
+            if (quotes.size() == 1) quotes = {};  // it has no end, which toml++ says
+        } else if (comment) {
+        } else if (!quotes.empty()) {
+            if (c == '\\' && quotes.front() == '"' && !text.substr(1).starts_with('\n')) {
+                taken = (std::min)(text.size(), std::size_t{2});
+            } else if (text.starts_with(quotes)) {
+                taken = quotes.size();
+                // up to two quotes before the last three belong to the text
+                while (taken > 1 && taken < 5 && text.substr(taken).starts_with(c)) ++taken;
+                quotes = {};
+            }
+        } else if (c == '"' || c == '\'') {
+            bool const triple = text.starts_with(c == '"' ? "\"\"\"" : "'''");
+            taken = triple ? 3 : 1;
+            quotes = text.substr(0, taken);
+        } else if (c == '#') {
+            comment = true;
+        } else if (static_cast<unsigned char>(c) >= 0x80) {
+            auto const continues = [](char each) {
+                return (static_cast<unsigned char>(each) & 0xC0) == 0x80;
+            };
+            while (taken < text.size() && continues(text[taken])) ++taken;
+            refuse_line(file, line,
+                        fmt::format("'{}' needs quotes: names without have a to z, A to Z, 0 to 9, - and _",
+                                    printable(std::string(text.substr(0, taken)))));
+        }
+        text.remove_prefix(taken);
+    }
+}
+
 /// One file while it is read.
 class reader {
 public:
@@ -338,6 +381,7 @@ settings_table const& settings::table(kind_of_table kind, std::string const& nam
 }
 
 settings read_settings(std::string const& text, std::string const& file) {
+    require_plain_names(text, file);
     try {
         return reader(file).read(toml::parse(std::string_view(text)));
     } catch (toml::parse_error const& e) {
