@@ -134,17 +134,20 @@ void run(session& s) {
     text.gap();
     text.say("{}", vapour_caution);
 
-    s.answer(text, {{"scale", name_of(scale)},
-                    {"reading", shown},
-                    {"reading_unit", unit.empty() ? json() : json(unit)},
-                    {"temperature_C", t.celsius()},
-                    {"true_strength", strength.number},
-                    {"true_strength_unit", strength.unit},
-                    {"strength_percent_vol_20C", to<volume_fraction>(w).percent()},
-                    {"strength_percent_mass", w.percent()},
-                    {"us_proof", to<us_proof>(w).degrees()},
-                    {"density_kg_m3", rho.value()},
-                    {"density_formulation", name_of(density_formulation_at(t))}});
+    json data{{"scale", name_of(scale)},
+              {"glass", options.glass.text},
+              {"reading", shown},
+              {"reading_unit", unit.empty() ? json() : json(unit)},
+              {"temperature_C", t.celsius()},
+              {"true_strength", strength.number},
+              {"true_strength_unit", strength.unit},
+              {"strength_percent_vol_20C", to<volume_fraction>(w).percent()},
+              {"strength_percent_mass", w.percent()},
+              {"us_proof", to<us_proof>(w).degrees()},
+              {"density_kg_m3", rho.value()},
+              {"density_formulation", name_of(density_formulation_at(t))}};
+    if (options.correction.present) data["correction"] = options.correction.text;
+    s.answer(text, data);
 }
 
 program::task const offered{who, run};

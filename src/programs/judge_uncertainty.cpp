@@ -335,6 +335,7 @@ void run(session& s) {
     bool const& list = s.flag("--instruments", "list the classes of instruments and exit");
     s.explain("Limits of error are plus or minus; every error between them counts as equally likely.");
     s.carry_on({{shown, "--reading", carried::reading},
+                {correction, carried::correction},
                 {at, carried::temperature},
                 fillable(how_much, carried::weighed).beside(target)});
     s.offer_us_units();

@@ -27,6 +27,10 @@ answers(carry_on.jar
     "from -#jar 2\n$")
 answers(carry_on.reading "aqueth correct_reading --reading '81.5 %vol' --temperature '28 C' --json | aqueth judge_uncertainty --from - --draws 10000"
     "--reading '81.5 %vol at 20 C' from -.*--temperature '28 C'")
+answers(carry_on.certificate "aqueth correct_reading --reading '81.5 %vol' --temperature '28 C' --correction '+0.2' --json | aqueth judge_uncertainty --from - --draws 10000"
+    "strength of the spirit: 79[.]30 % vol.*--reading '81.5 %vol at 20 C' from -.*--correction '[+]0[.]2' from -")
+answers(carry_on.certificate_of_another_reading "aqueth correct_reading --reading '81.5 %vol' --temperature '28 C' --correction '+0.2' --json | aqueth judge_uncertainty --from - --reading '81.5 %vol' --draws 10000"
+    "strength of the spirit: 79[.]10 % vol.*taken +--temperature '28 C' from -\n")
 answers(carry_on.lots "${hearts} >lots.json; aqueth blend_lots --from lots.json --from 'lots.json#lot 1' --lot '1 L, 40 %vol, 20 C' --json; rm lots.json"
     "\"lots\": .*\"name\": \"lot 3\"")
 answers(carry_on.still "aqueth learn_still --run '25 L, 11 %vol, 100 mL, 1.8 L, 88 %vol' --reflux 3 --json | aqueth forecast_run --from - --charge '25 L' --strength '11 %vol' --power '2 kW' --end 'distillate 20 %vol'"
@@ -39,6 +43,8 @@ refuses(carry_on.no_lot "aqueth read_thermometer --pot '93 C' --json | sed 's/st
 refuses(carry_on.still_missing "aqueth convert_strength --strength '43 %vol' --json | sed 's/percent_vol_20C/strength_&/' | aqueth fill_bottles --from - --bottle '500 mL'" "--amount is required|--temperature is required")
 refuses(carry_on.nothing_taken "${hearts} | aqueth convert_strength --from - --strength '40 %vol'" "nothing is taken from it")
 refuses(carry_on.extract_forgotten "${wash} | aqueth dilute_spirit --from - --target '5 %vol'" "has extract or sugar, which this task does not take into account")
+refuses(carry_on.other_glass "aqueth correct_reading --reading '81.5 %vol' --temperature '28 C' --glass borosilicate --json | aqueth judge_uncertainty --from -"
+    "--from '-': the instrument that was read is of glass 'borosilicate'; this task knows soda-lime glass only\n$")
 refuses(carry_on.no_json "echo spirit | aqueth convert_strength --from -" "no JSON: an error in line 1")
 refuses(carry_on.empty_file "aqueth convert_strength --from /dev/null" "--from '/dev/null': the file is empty; --json writes an answer\n$")
 refuses(carry_on.empty_input "printf '\n' | aqueth convert_strength --from -" "--from '-': standard input is empty; --json writes an answer\n$")

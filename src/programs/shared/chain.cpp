@@ -192,6 +192,10 @@ std::optional<std::string> figure_of(answer_read const& answer, lot_found const*
         std::string const unit = text_in(data, "reading_unit");
         return unit.empty() ? std::nullopt : with_unit(data, "reading", unit.c_str());
     }
+    case carried::correction: {
+        std::string const list = text_in(data, "correction");
+        return list.empty() ? std::nullopt : std::optional(list);
+    }
     case carried::whole_lot: {
         auto const how_much = amount();
         if (!how_much || !strength || !temperature) return std::nullopt;
@@ -216,6 +220,17 @@ void refuse_solids(given const& from, library const& data, std::vector<fillable>
         solids("sugar_g_L_20C", {carried::sugar})) {
         refuse(from, "the lot has extract or sugar, which this task does not take into account");
     }
+}
+
+/// Refuses the reading of an instrument whose glass grows otherwise than a task takes for granted.
+void refuse_other_glass(given const& from, library const& data) {
+    std::string const glass = text_in(data, "glass");
+    if (glass.empty() ||
+        read_expansion({"--glass", glass, true}) == read_expansion({"--glass", "soda-lime", true}))
+        return;
+    refuse(from,
+           fmt::format("the instrument that was read is of glass '{}'; this task knows soda-lime glass only",
+                       printable(glass)));
 }
 
 }  // namespace
@@ -250,15 +265,17 @@ std::vector<taken_figure> figures_from(std::vector<given> const& from, std::vect
         });
         bool const is_still = answer.data.contains("still") && answer.lot.empty();
         lot_found const* const lot = wants_lot && !is_still ? lot_meant(each, answer) : nullptr;
-        bool holds_any = false, fills_any = false;
+        bool holds_any = false, fills_any = false, takes_reading = false;
         for (fillable const& option : options) {
             auto const value = figure_of(answer, lot, option);
             if (!value) continue;
             holds_any = true;
-            if (!is_open(option)) continue;
+            if (!is_open(option) || (option.what == carried::correction && !takes_reading)) continue;
             if (option.what == carried::weighed || option.what == carried::whole_lot)
                 refuse_solids(each, *lot->data, options);
+            if (option.what == carried::reading) refuse_other_glass(each, *lot->data);
             fills_any = true;
+            takes_reading |= option.what == carried::reading;
             taken.push_back({option, option.option ? option.option->name : option.name, *value,
                              answer.from.text, lot ? lot->name : ""});
         }

@@ -28,7 +28,8 @@ enum class carried {
     extract,            ///< of a wash
     sugar,              ///< of a liqueur
     original_gravity,   ///< of a wash
-    reading,            ///< of a hydrometer
+    reading,            ///< of a soda-lime hydrometer
+    correction,         ///< of the certificate of that hydrometer
     label_volume,       ///< of a bottle
     whole_lot,          ///< 'amount, strength, temperature': a list gets one more lot
     of_the_still,       ///< what was learned of a still, under the name of the option
