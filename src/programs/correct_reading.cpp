@@ -135,7 +135,6 @@ void run(session& s) {
     text.say("{}", vapour_caution);
 
     json data{{"scale", name_of(scale)},
-              {"glass", options.glass.text},
               {"reading", shown},
               {"reading_unit", unit.empty() ? json() : json(unit)},
               {"temperature_C", t.celsius()},
@@ -146,6 +145,7 @@ void run(session& s) {
               {"us_proof", to<us_proof>(w).degrees()},
               {"density_kg_m3", rho.value()},
               {"density_formulation", name_of(density_formulation_at(t))}};
+    if (options.glass.present) data["glass"] = options.glass.text;
     if (options.correction.present) data["correction"] = options.correction.text;
     s.answer(text, data);
 }

@@ -25,9 +25,11 @@ std::map<std::string, std::string> answer_of(char const* task, std::vector<std::
 TEST(QuickAnswers, HaveEveryResultOfCorrectReading) {
     for (double const celsius : {25.0, 45.0}) {
         auto const task =
-            answer_of("correct_reading", {"--reading=60 %vol", fmt::format("--temperature={} C", celsius)});
+            answer_of("correct_reading", {"--reading=60 %vol", fmt::format("--temperature={} C", celsius),
+                                          "--glass=borosilicate", "--correction=+0.2"});
         auto const quick = answer_quickly(
-            "correct_reading", {{"--reading", {"%vol", {60.0}}}, {"--temperature", {"C", {celsius}}}}, {});
+            "correct_reading", {{"--reading", {"%vol", {60.0}}}, {"--temperature", {"C", {celsius}}}},
+            {{"--glass", "borosilicate"}, {"--correction", "+0.2"}});
         ASSERT_TRUE(quick);
         ASSERT_TRUE(quick->answered[0]);
         EXPECT_GT(task.size(), 5u);

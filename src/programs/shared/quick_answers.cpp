@@ -112,7 +112,7 @@ std::optional<quick_answers> correct_readings(columns_by_option const& columns,
         loops.put("true_strength_unit", scale_type::unit);
     });
     loops.put("scale", name_of(scale));
-    loops.put("glass", or_standard(fixed, "--glass", "soda-lime"));
+    if (fixed.contains("--glass")) loops.put("glass", fixed.at("--glass"));
     if (fixed.contains("--correction")) loops.put("correction", fixed.at("--correction"));
     loops.put("reading", reading.numbers);
     loops.put("reading_unit", unit_as_written(scale));
