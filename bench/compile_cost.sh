@@ -49,7 +49,10 @@ if ((check)); then
     fi
     costly=0
     judge() { # <header> <figure> <budget> <unit>
-        if (($2 * 5 > $3 * 6)); then
+        if [[ ! $2 =~ ^[1-9][0-9]*$ ]]; then
+            echo "$1 could not be measured: $4" >&2
+            costly=1
+        elif (($2 * 5 > $3 * 6)); then
             echo "$1 costs $2 $4, a fifth more than its budget of $3 $4" >&2
             costly=1
         fi

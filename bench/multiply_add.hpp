@@ -5,10 +5,6 @@
 
 #include <cstddef>
 
-#if !defined(AQUETH_WIDEST_VECTOR_BITS)
-#define AQUETH_WIDEST_VECTOR_BITS 512
-#endif
-
 /// The speed limit: the time for independent multiply-adds in the widest vectors of the machine, or of the
 /// older one whose path is timed (AQUETH_WIDEST_VECTOR_BITS). A formula with this number of multiply-adds
 /// cannot be faster.

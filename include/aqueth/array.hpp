@@ -122,7 +122,7 @@ std::size_t density(W const& mass_fraction, C const& celsius, R&& density, flags
     return detail::run<T>(detail::density_operation<T>{}, density, valid, mass_fraction, celsius);
 }
 
-/// Densities, all at one temperature: four to six times as fast.
+/// Densities, all at one temperature: four to five times as fast.
 /// @param mass_fraction mass fractions of ethanol, 0 to 1
 /// @param t             temperature, -20 °C to the boiling point; mixtures that would be frozen are out of
 ///                      range

@@ -45,6 +45,8 @@ refuses(carry_on.nothing_taken "${hearts} | aqueth convert_strength --from - --s
 refuses(carry_on.extract_forgotten "${wash} | aqueth dilute_spirit --from - --target '5 %vol'" "has extract or sugar, which this task does not take into account")
 refuses(carry_on.other_glass "aqueth correct_reading --reading '81.5 %vol' --temperature '28 C' --glass borosilicate --json | aqueth judge_uncertainty --from -"
     "--from '-': the instrument that was read is of glass 'borosilicate'; this task knows soda-lime glass only\n$")
+refuses(carry_on.unreadable_glass "aqueth correct_reading --reading '81.5 %vol' --temperature '28 C' --glass borosilicate --json | sed 's/borosilicate/x/' | aqueth judge_uncertainty --from -"
+    "--from '-': its glass 'x': ")
 refuses(carry_on.no_json "echo spirit | aqueth convert_strength --from -" "no JSON: an error in line 1")
 refuses(carry_on.empty_file "aqueth convert_strength --from /dev/null" "--from '/dev/null': the file is empty; --json writes an answer\n$")
 refuses(carry_on.empty_input "printf '\n' | aqueth convert_strength --from -" "--from '-': standard input is empty; --json writes an answer\n$")

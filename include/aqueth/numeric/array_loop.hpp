@@ -266,9 +266,10 @@ std::size_t do_whole_blocks(Operation const& operation, std::array<T const*, N> 
 
 /// Applies an operation to every element.
 /// @tparam T         float or double
-/// @param operation  with `quick` (pointers to the block of each of the N inputs, and `results<T>` -> all
-///                   doubts combined by OR) and `careful` (N numbers -> T, NaN if they are out of range);
-///                   copied
+/// @param operation  with `quick`, a template over V, which is T or `lanes` of T (pointers to the block of
+///                   each of the N inputs, and `results<V>` -> all doubts combined by OR), and `careful`
+///                   (N numbers -> T, NaN if they are out of range). It is copied, and `quick` may change the
+///                   copy, which begins anew after each block with a doubt; no result may depend on that.
 /// @param in         first element of each of the N inputs
 /// @param out        destination of the results; may be one of the inputs, but must not overlap one partly
 /// @param valid      destination of the flags: false for a refused element, true for the others; may be null

@@ -185,10 +185,10 @@ using half_of = typename detail::half_of_lanes<V>::type;
 /// @return as many numbers as V has
 template <class V>
 [[gnu::always_inline]] inline V load(scalar_of<V> const* from) {
-    if constexpr (lanes_of < V >> 1) {
-        return V::load(from);
-    } else {
+    if constexpr (lanes_of<V> == 1) {
         return *from;
+    } else {
+        return V::load(from);
     }
 }
 
@@ -196,10 +196,10 @@ template <class V>
 /// @param to destination of its numbers
 template <class V>
 [[gnu::always_inline]] inline void store(V const& x, scalar_of<V>* to) {
-    if constexpr (lanes_of < V >> 1) {
-        x.store(to);
-    } else {
+    if constexpr (lanes_of<V> == 1) {
         *to = x;
+    } else {
+        x.store(to);
     }
 }
 

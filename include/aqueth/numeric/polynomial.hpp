@@ -155,6 +155,7 @@ template <class Rows, real T, std::size_t... I>
                                                       T& slope, std::index_sequence<I...>) {
     auto const row = [&](auto const& c, T& its_value, T& its_slope) __attribute__((always_inline)) {
         constexpr std::size_t size = std::tuple_size_v<std::remove_cvref_t<decltype(c)>>;
+        static_assert(size >= 2, "a row needs two coefficients");
         row_with_slope(c, y, its_value, its_slope, std::make_index_sequence<size - 2>{});
     };
     constexpr std::size_t last = sizeof...(I);
@@ -190,6 +191,19 @@ template <class Rows, real T>
     return detail::rows_in_one_chain(rows, x, y, std::make_index_sequence<std::tuple_size_v<Rows> - 1>{});
 }
 
+/// `polynomial_in_one_chain`, with the derivative with respect to y.
+/// @param rows  as there, each with at least two coefficients
+/// @param x     first argument
+/// @param y     second argument
+/// @param value destination of the polynomial's value
+/// @param slope destination of its derivative with respect to y
+template <class Rows, real T>
+[[gnu::always_inline]] constexpr void polynomial_with_slope_in_one_chain(Rows const& rows, T const& x,
+                                                                         T const& y, T& value, T& slope) {
+    detail::rows_with_slope(rows, x, y, value, slope,
+                            std::make_index_sequence<std::tuple_size_v<Rows> - 1>{});
+}
+
 namespace detail {
 
 /// 0, 1, 2 to Count - 1.
@@ -213,19 +227,6 @@ constexpr T whole_number(int index) {
 }
 
 }  // namespace detail
-
-/// The same, with the derivative with respect to y.
-/// @param rows  as above
-/// @param x     first argument
-/// @param y     second argument
-/// @param value destination of the polynomial's value
-/// @param slope destination of its derivative with respect to y
-template <class Rows, real T>
-[[gnu::always_inline]] constexpr void polynomial_with_slope_in_one_chain(Rows const& rows, T const& x,
-                                                                         T const& y, T& value, T& slope) {
-    detail::rows_with_slope(rows, x, y, value, slope,
-                            std::make_index_sequence<std::tuple_size_v<Rows> - 1>{});
-}
 
 /// One of several intervals of equal length, and the position in it.
 template <real T>

@@ -225,9 +225,10 @@ void refuse_solids(given const& from, library const& data, std::vector<fillable>
 /// Refuses the reading of an instrument whose glass grows otherwise than a task takes for granted.
 void refuse_other_glass(given const& from, library const& data) {
     std::string const glass = text_in(data, "glass");
-    if (glass.empty() ||
-        read_expansion({"--glass", glass, true}) == read_expansion({"--glass", "soda-lime", true}))
-        return;
+    auto const growth = [&](std::string const& text) {
+        return read_expansion({fmt::format("{}: its glass", label(from)), text, true});
+    };
+    if (glass.empty() || growth(glass) == growth("soda-lime")) return;
     refuse(from,
            fmt::format("the instrument that was read is of glass '{}'; this task knows soda-lime glass only",
                        printable(glass)));
