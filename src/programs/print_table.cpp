@@ -184,9 +184,9 @@ std::vector<row_of_cells> fill(content const& table, side const& rows, asker con
 }
 
 /// A unit as a picture shows it: "% vol" and "°C" for '%vol' and 'C' of the command line.
-std::string in_picture(std::string unit) {
+std::string in_picture(std::string const& unit) {
     if (unit == "C" || unit == "F") return "°" + unit;
-    if (unit.size() > 1 && unit[0] == '%') unit.insert(1, " ");
+    if (unit.size() > 1 && unit[0] == '%') return "% " + unit.substr(1);
     return unit;
 }
 

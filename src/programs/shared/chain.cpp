@@ -2,6 +2,7 @@
 #include "chain.hpp"
 
 #include "points.hpp"
+#include "strengths.hpp"
 
 #include <nlohmann/json.hpp>
 
