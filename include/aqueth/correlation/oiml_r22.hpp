@@ -234,7 +234,7 @@ template <class Coefficients, numeric::real T>
 [[gnu::always_inline]] constexpr T thermal_expansion_horner(Coefficients const& c, T const& w, T const& t) {
     T rho(0), slope(0);
     numeric::polynomial_with_slope_in_one_chain(c, centred_composition(w), scaled_temperature(t), rho, slope);
-    return slope / (T(-30) * rho);
+    return slope / (T(-30) * rho);  // d tau = dt/(30 °C)
 }
 
 /// @param w mass fraction

@@ -141,17 +141,14 @@ std::vector<rivals> const& all_needs() {
 /// undefined behaviour.
 void require_plain_names(std::string_view text, std::string const& file) {
     std::size_t line = 1;
-    std::string_view quotes;  // of the text that we are in
-    bool comment = false;
+    std::string_view quotes;                                      // of the text that we are in
     if (text.starts_with("\xEF\xBB\xBF")) text.remove_prefix(3);  // byte order mark
     while (!text.empty()) {
         char const c = text.front();
         std::size_t taken = 1;
         if (c == '\n') {
             ++line;
-            comment = false;
             if (quotes.size() == 1) quotes = {};  // it has no end, which toml++ says
-        } else if (comment) {
         } else if (!quotes.empty()) {
             if (c == '\\' && quotes.front() == '"' && !text.substr(1).starts_with('\n')) {
                 taken = (std::min)(text.size(), std::size_t{2});
@@ -166,7 +163,7 @@ void require_plain_names(std::string_view text, std::string const& file) {
             taken = triple ? 3 : 1;
             quotes = text.substr(0, taken);
         } else if (c == '#') {
-            comment = true;
+            taken = (std::min)(text.find('\n'), text.size());
         } else if (static_cast<unsigned char>(c) >= 0x80) {
             auto const continues = [](char each) {
                 return (static_cast<unsigned char>(each) & 0xC0) == 0x80;
