@@ -688,15 +688,21 @@ void learn_from_logs(session& s, learning_options const& o) {
         });
     }
     progress_line line(who.name);
-    auto const show = [&](learning_progress const& p) {
-        line.show(
-            [&] { return fmt::format("{} runs forecast, chi-squared {:.4g}", p.forecasts, p.chi_squared); });
-        return true;
+    auto const show = [&](char const* search) {
+        return [&line, search](learning_progress const& p) {
+            line.show([&] {
+                std::string const done = fmt::format("{}{} runs forecast", search, p.forecasts);
+                bool const all_logs_once = std::isfinite(p.chi_squared);
+                return all_logs_once ? fmt::format("{}, chi-squared {:.4g}", done, p.chi_squared) : done;
+            });
+            return true;
+        };
     };
-    learned_still const r = learn(read, curve, show);
+    learned_still const r = learn(read, curve, show(""));
     std::optional<learned_still> weaker;
     if (vapour_uncertainty_known(curve.pressure()))
-        weaker = learn(read, boiling_curve(curve_with_vapour_shifted(curve.pressure(), -1.0)), show);
+        weaker = learn(read, boiling_curve(curve_with_vapour_shifted(curve.pressure(), -1.0)),
+                       show("weaker vapour, "));
 
     page text;
     std::size_t readings = 0;
