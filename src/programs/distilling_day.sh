@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: BSL-1.0
-# A distilling day of the Quillbeck teaching stillhouse, an invented place with a 25 L pot and a 4-plate column:
+# A distilling day of the Quillbeck teaching stillhouse, an invented place with a 4-plate column and a pot
+# named 25 L after the charge it takes: its vessel holds 40 L, so that a third stays empty:
 #   distilling_day.sh <folder of the programs> [<picture.svg>]
 # Shows every command and what it answers; draws the run if a picture is named.
 set -euo pipefail
@@ -26,7 +27,7 @@ show() {
 cat <<'TEXT'
 A distilling day at the Quillbeck teaching stillhouse
 =====================================================
-25 L of sugar wash go into the pot under the 4-plate column. The stillhouse measures gravities, volumes and
+25 L of sugar wash go under the 4-plate column, into a pot whose vessel holds 40 L. The stillhouse measures gravities, volumes and
 temperatures on the day; everything else is computed from them. Local law and licensed practice decide what may be
 distilled.
 TEXT

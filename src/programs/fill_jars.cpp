@@ -162,7 +162,7 @@ json to_json(run_in_jars const& r, std::vector<parcel> const& sums, int first,
         {"cut", at},
         {"foreshots",
          run.fractions.front().kept ? json(nullptr) : program::to_json(run.fractions.front().product)},
-        {"residue", program::to_json(run.residue.liquid())},
+        {"residue", program::to_json(run.residue)},
         {"warming_min", in(run.warming.duration, minute)},
         {"boiling_min", in(run.boiling_time, minute)},
         {"heat_kWh", in(run.energy(), kilowatt_hour)},
@@ -227,7 +227,7 @@ void run(session& s) {
         plan.ends.push_back(each.what);
     }
     jar_plan into{read_volume(jar_given)};
-    if (discard.present) into.foreshots = read_volume(discard);
+    if (units::volume const v = read_volume_or_none(discard); v.value() > 0.0) into.foreshots = v;
     int const first = read_count(from_jar, run_plan::most_cuts);
     boiling_curve const curve = read_curve(air);
     std::filesystem::path const path = picture.read();
@@ -291,7 +291,7 @@ void run(session& s) {
                  words.strength(r.run.fractions.front().product.composition()));
     text.row("time", "{} of warming and {} of boiling", in_hours(r.run.warming.duration),
              in_hours(r.run.boiling_time));
-    text.row("left in the pot", "{}", words.strength(r.run.residue.liquid().composition()));
+    say_residue(text, words, apparatus, r.run.residue);
     assumptions assumed = still_given.assumed();
     assumed.unless_given(charge_given.solids, "no extract in the charge");
     assumed.unless_given(plan_given.spout, "the jars are read at 20 °C");

@@ -79,7 +79,8 @@ asked_trace read_trace(given const& g) {
                 g,
                 "expected g/hL (for each hectolitre of pure alcohol) or mg/L (for each litre of the charge)");
         if (!(number >= 0.0 && number <= 1e5))
-            refuse(g, fmt::format("{:g} is outside 0 to 100000 {}", number, unit));
+            refuse(g, fmt::format("concentration of {} {:g} {} is outside 0 to 100000 {}", name, number, unit,
+                                  unit));
         return {g, each, number, of_alcohol};
     }
     refuse(g, fmt::format("expected a trace and its amount, as 'methanol 50 g/hL'; known are {}",
@@ -97,8 +98,19 @@ std::vector<asked_trace> read_traces(std::vector<given> const& all) {
     return result;
 }
 
+/// What is less than this is written as 0.
+constexpr double least_written = 0.05;
+
 /// A figure with three digits, never with an exponent.
-std::string short_number(double value) { return value < 0.05 ? "0" : number(value, 3); }
+std::string short_number(double value) { return value < least_written ? "0" : number(value, 3); }
+
+/// Methanol that the law of the European Union allowed in most fruit spirits, g/hL of pure alcohol
+/// (Regulation (EC) 110/2008, annex II, category 9); docs/sources.md, "Volatility of traces".
+constexpr double most_methanol = 1000.0;
+
+/// Share of the alcohol above which a trace is none: the narrowest band of a volatility. A trace changes
+/// nothing in the run, which leaves out about as much as the share.
+constexpr double most_of_a_trace = 0.05;
 
 /// The figure of a fraction in g/hL, with its band in brackets.
 std::string in_words(banded<units::mass> const& mass, parcel const& product) {
@@ -136,9 +148,9 @@ json to_json(wash const& charge, traced_distillation const& r, std::vector<std::
                           {"fractions", each},
                           {"residue_g", to_json(t.residue)}});
     }
-    return {{"charge", program::to_json(charge.liquid())},
+    return {{"charge", program::to_json(charge)},
             {"fractions", fractions},
-            {"residue", program::to_json(r.run.residue.liquid())},
+            {"residue", program::to_json(r.run.residue)},
             {"traces", traces},
             {"assumed", assumed.to_json()}};
 }
@@ -219,8 +231,33 @@ std::string picture_of(std::filesystem::path const& path, wording const& words, 
     return script + "\n";
 }
 
+/// Whether the charge or a fraction may hold more methanol than the law allows.
+bool has_much_methanol(wash const& charge, traced_distillation const& r) {
+    return std::any_of(r.traces.begin(), r.traces.end(), [&](trace_course const& t) {
+        if (t.charged.which != trace::methanol) return false;
+        bool much = grams_per_hectolitre(per_pure_alcohol(t.charged.mass, charge.liquid())) > most_methanol;
+        for (std::size_t k = 0; k < t.fractions.size(); ++k) {
+            auto const held = per_pure_alcohol(t.fractions[k], r.run.fractions[k].product);
+            much |= grams_per_hectolitre(held.upper) > most_methanol;
+        }
+        return much;
+    });
+}
+
 /// Cautions that belong to the traces that were asked for.
-void say_cautions(page& text, std::vector<asked_trace> const& traces) {
+void say_cautions(page& text, std::vector<asked_trace> const& traces, wash const& charge,
+                  traced_distillation const& r) {
+    if (has_much_methanol(charge, r))
+        text.say("More than {:g} g/hL of methanol, above the limit for most fruit spirits in the European "
+                 "Union. Do not drink it.",
+                 most_methanol);
+    for (trace_course const& t : r.traces) {
+        double const share = in(t.charged.mass, charge.liquid().ethanol());
+        if (share > most_of_a_trace)
+            text.say("The figures hold for dilute traces only. The {} is {} % of the ethanol by mass; above "
+                     "{:g} % it is no trace.",
+                     name_of(t.charged.which), short_number(100.0 * share), 100.0 * most_of_a_trace);
+    }
     auto const asked = [&](trace which) {
         return std::any_of(traces.begin(), traces.end(),
                            [&](asked_trace const& t) { return t.which == which; });
@@ -293,13 +330,16 @@ void run(session& s) {
     {
         trace_course const& t = r.traces.front();
         auto const held = per_pure_alcohol(t.fractions[main], r.run.fractions[main].product);
-        text.say("{}: {} to {} g/hL of {}, the charge {}.", title,
-                 number(grams_per_hectolitre(held.lower), 3), number(grams_per_hectolitre(held.upper), 3),
+        double const upper = grams_per_hectolitre(held.upper);
+        text.say("{}: {} g/hL of {}, the charge {}.", title,
+                 upper < least_written
+                     ? fmt::format("less than {:g}", least_written)
+                     : short_number(grams_per_hectolitre(held.lower)) + " to " + short_number(upper),
                  name_of(t.charged.which),
-                 number(grams_per_hectolitre(per_pure_alcohol(t.charged.mass, charge.liquid())), 3));
+                 short_number(grams_per_hectolitre(per_pure_alcohol(t.charged.mass, charge.liquid()))));
     }
     text.gap();
-    text.say("g/hL of pure alcohol, with the band of the volatility");
+    text.say("g/hL of pure alcohol, with the band of the volatility; 0 is less than {:g}", least_written);
     for (std::size_t k = 0; k < names.size(); ++k) {
         run_fraction const& f = r.run.fractions[k];
         text.say("  {}, {} at {}", names[k], words.volume(f.product.volume(words.reference_temperature())),
@@ -320,7 +360,7 @@ void run(session& s) {
     assumed.say(text);
     if (picture.wanted()) picture.draw(s, text, path, picture_of(path, words, r, names));
     text.gap();
-    say_cautions(text, traces);
+    say_cautions(text, traces, charge, r);
     s.answer(text, s.in_json() ? to_json(charge, r, names, assumed) : json(), s.in_csv() ? csv_of(r) : "");
 }
 

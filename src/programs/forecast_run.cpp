@@ -21,7 +21,9 @@ about const who{
     topic::in_still,
     "What will a run give: strengths, fractions, hours, heat?",
     "Forecasts a batch distillation: fractions, strengths, times and heat; on request with a picture.",
-    "The Quillbeck teaching stillhouse charges 25 L of 11 % vol into its pot under the 4-plate column:\n"
+    "The Quillbeck teaching stillhouse charges 25 L of 11 % vol under its 4-plate column. Its pot, named 25 "
+    "L\n"
+    "after that charge, holds 40 L: a third stays empty.\n"
     "  $ aqueth forecast_run --charge '25 L' --strength '11 %vol' --power '2 kW' --pot-heat '4 kJ/K' \\\n"
     "        --pot-loss '3 W/K' --plates 4 --plate-efficiency 0.6 --reflux 3 --heat-loss '5 %' \\\n"
     "        --discard '100 mL' --cuts 'distillate 80 %vol' --end 'distillate 20 %vol'\n"
@@ -159,10 +161,9 @@ struct main_product {
     }
     std::string headline(wording const& words, distillation const& r) const {
         if (parts.empty()) return name + ": nothing.";
-        std::string const alcohol = words.us ? words.pure_alcohol(r.kept_alcohol())
-                                             : words.volume(r.kept_alcohol()) + " of pure alcohol";
         return fmt::format("{}: {}{} {} ({:.0f} %).", name, how_much(words),
-                           name == "Kept" ? "," : ". Kept in all:", alcohol, 100.0 * r.recovery());
+                           name == "Kept" ? "," : ". Kept in all:", alcohol_in_words(words, r.kept_alcohol()),
+                           100.0 * r.recovery());
     }
 };
 
@@ -307,8 +308,9 @@ void say_steps(page& text, wording const& words, given const& steps, distillatio
 std::string kept_until(wording const& words, distillation const& r) {
     if (!r.strength_lost) return "to the end";
     run_point const& p = *r.strength_lost;
-    return fmt::format("until {}, {} collected, {} in the pot; reflux {:.3g} from there", in_hours(p.elapsed),
-                       words.volume(volume_collected(words, p)), words.strength(p.still), p.reflux_ratio);
+    return fmt::format("until {}, {} collected, {} in the pot; reflux {} from there", in_hours(p.elapsed),
+                       words.volume(volume_collected(words, p)), words.strength(p.still),
+                       plain_digits(p.reflux_ratio, 3));
 }
 
 json to_json(wash const& charge, distillation const& r, std::vector<std::string> const& names,
@@ -318,10 +320,10 @@ json to_json(wash const& charge, distillation const& r, std::vector<std::string>
     for (std::size_t k = 0; k < names.size(); ++k) fractions.push_back(to_json(r.fractions[k], names[k]));
     json points = json::array();
     for (run_point const& p : r.points) points.push_back(to_json(p));
-    json data = {{"charge", program::to_json(charge.liquid())},
+    json data = {{"charge", program::to_json(charge)},
                  {"charge_extract_kg", in(charge.solids(), kilogram)},
                  {"fractions", fractions},
-                 {"residue", program::to_json(r.residue.liquid())},
+                 {"residue", program::to_json(r.residue)},
                  {"residue_extract_kg", in(r.residue.solids(), kilogram)},
                  {"kept_alcohol_L_20C", in(r.kept_alcohol(), litre)},
                  {"recovery", r.recovery()},
@@ -435,9 +437,11 @@ void run(session& s) {
     auto const weight = [&](wash const& w) {
         return words.weight(w.mass(), w.density(w.liquid().temperature()));
     };
-    text.row("charge", "{} by the balance, {}", weight(charge), words.alcohol(charge.liquid()));
-    text.row("left in the pot", "{} by the balance, {}", weight(r.residue),
-             words.strength(r.residue.liquid().composition()));
+    text.row("charge", "{} by the balance, {} at {}, {}", weight(charge),
+             words.volume(charge.volume(words.reference_temperature())),
+             words.temperature(words.reference_temperature()),
+             alcohol_in_words(words, charge.pure_alcohol()));
+    say_residue(text, words, apparatus, r.residue, weight(r.residue) + " by the balance, ");
     text.row("boils at", "{} to {} under {}", words.rounded(r.fractions.front().begin.boiling),
              words.rounded(r.fractions.back().end.boiling), air_in_words(words, air, curve.pressure()));
     if (r.kept_alcohol().value() > 0.0) {

@@ -55,6 +55,27 @@ past_run read_run(given const& g, wording const& words) {
     return {wash::of(charge), discarded, at_20_celsius(parts[3]), to<volume_fraction>(collected)};
 }
 
+/// What no column passes at this pressure; nothing where the pressure is too low for an azeotrope.
+std::optional<volume_fraction> strongest_distillate(units::pressure p) {
+    try {
+        return to<volume_fraction>(azeotrope(p).liquid);
+    } catch (refusal const&) {
+        return std::nullopt;
+    }
+}
+
+/// How far above the azeotrope a strength may be read, % vol: 95 % of the errors are within it.
+double allowance(double uncertainty) { return 1.96 * uncertainty; }
+
+/// Says that a strength above the azeotrope fits only because it is uncertain.
+void say_above_azeotrope(page& text, wording const& words, volume_fraction read, volume_fraction limit,
+                         double uncertainty) {
+    text.say("{} is above the azeotrope, {}, which no column passes: it fits only within the\n"
+             "stated uncertainty of {} (--uncertainty). Check that reading.",
+             words.strength(to<mass_fraction>(read)), words.strength(to<mass_fraction>(limit)),
+             words.strength_difference(uncertainty));
+}
+
 std::string stages_of(stage_estimate const& e) {
     if (std::isinf(e.stages)) return fmt::format("{:.1f} stages or more", e.lowest);
     if (std::isinf(e.highest)) return fmt::format("{:.1f} stages ({:.1f} or more)", e.stages, e.lowest);
@@ -265,6 +286,15 @@ void learn_from_runs(session& s, learning_options const& o) {
     page text;
     say_answer(text, words, found);
     text.gap();
+    volume_fraction const strongest =
+        std::max_element(past.begin(), past.end(), [](past_run const& a, past_run const& b) {
+            return a.strength < b.strength;
+        })->strength;
+    auto const azeotropic = strongest_distillate(curve.pressure());
+    if (azeotropic && strongest > *azeotropic) {
+        say_above_azeotrope(text, words, strongest, *azeotropic, u);
+        text.gap();
+    }
     stage_estimate const& first = found.first().estimate;
     text.row("reflux", "{}; heat loss {:g} %", known ? fmt::format("{:g}, as given", *known) : "not given",
              100.0 * share);
@@ -559,7 +589,7 @@ std::string in_words(learned_figure const& f) {
 std::string difference_of(wording const& words, log_quantity q, double value, bool with_sign) {
     std::string const sign = !with_sign ? "" : value < 0.0 ? "-" : "+";
     double const size = std::abs(value);
-    if (q == log_quantity::time) return fmt::format("{}{:.2g} min", sign, size);
+    if (q == log_quantity::time) return fmt::format("{}{} min", sign, plain_digits(size, 2));
     if (q == log_quantity::head_temperature || q == log_quantity::pot_temperature)
         return sign + words.difference(size * kelvins);
     return sign + words.strength_difference(size);
@@ -610,7 +640,8 @@ json to_json(learned_still const& r, std::vector<learnable> const& all, std::vec
 using chosen_options = std::vector<std::pair<std::string, std::string>>;
 
 /// The options with which forecast_run takes the learned still: names without dashes, and values.
-chosen_options as_options(learned_still const& r, learning_options const& o) {
+chosen_options as_options(learned_still const& r, learning_options const& o,
+                          std::vector<log_given> const& logs) {
     chosen_options options;
     auto const add = [&](char const* name, std::string value) {
         options.emplace_back(name, std::move(value));
@@ -618,18 +649,24 @@ chosen_options as_options(learned_still const& r, learning_options const& o) {
     column const& tower = r.found.tower;
     if (o.plates.present) {
         add("plates", fmt::format("{}", tower.whole()));
-        add("plate-efficiency", fmt::format("{:.3g}", tower.efficiency()));
+        add("plate-efficiency", plain_digits(tower.efficiency(), 3));
     } else if (tower.whole() + tower.topmost() > 0.0) {
-        add("stages", fmt::format("{:.3g}", tower.whole() + tower.topmost()));
+        add("stages", plain_digits(tower.whole() + tower.topmost(), 3));
     }
-    if (r.found.head.returned().ratio() > 0.0)
-        add("reflux", fmt::format("{:.3g}", r.found.head.returned().ratio()));
-    if (r.found.neck.share() > 0.0) add("heat-loss", fmt::format("{:.2g} %", 100.0 * r.found.neck.share()));
-    if (r.found.pot.loss.value() > 0.0) add("pot-loss", fmt::format("{:.2g} W/K", r.found.pot.loss.value()));
+    // The reflux of the logs, if all were made with the same, stands for the still's.
+    double ratio = r.found.head.returned().ratio();
+    double const of_first = logs.front().log.reflux_ratio.value_or(0.0);
+    bool const all_alike = std::all_of(logs.begin(), logs.end(), [=](log_given const& each) {
+        return each.log.reflux_ratio.value_or(0.0) == of_first;
+    });
+    if (!(ratio > 0.0) && all_alike) ratio = of_first;
+    if (ratio > 0.0) add("reflux", plain_digits(ratio, 3));
+    if (r.found.neck.share() > 0.0) add("heat-loss", plain_digits(100.0 * r.found.neck.share(), 2) + " %");
+    if (r.found.pot.loss.value() > 0.0) add("pot-loss", plain_digits(r.found.pot.loss.value(), 2) + " W/K");
     if (r.found.tower.holdup().value() > 0.0)
-        add("plate-holds", fmt::format("{:.2g} mL", in(r.found.tower.holdup(), millilitre)));
+        add("plate-holds", plain_digits(in(r.found.tower.holdup(), millilitre), 2) + " mL");
     if (r.found.head.holdup().value() > 0.0)
-        add("head-holds", fmt::format("{:.2g} mL", in(r.found.head.holdup(), millilitre)));
+        add("head-holds", plain_digits(in(r.found.head.holdup(), millilitre), 2) + " mL");
     if (o.cold.present) add("reflux-temperature", printable(o.cold.text));
     return options;
 }
@@ -647,16 +684,46 @@ std::string in_words(chosen_options const& options) {
 void say_agreement(page& text, wording const& words, learned_still const& r,
                    std::vector<log_given> const& logs) {
     for (log_residuals const& q : r.residuals) {
-        text.row(name_of(q.what), "{} reading{}, off by {} (root mean square), {:.2g} times what was stated",
+        text.row(name_of(q.what), "{} reading{}, off by {} (root mean square), {} times what was stated",
                  q.count, q.count == 1 ? "" : "s", difference_of(words, q.what, q.root_mean_square, false),
-                 q.relative);
+                 plain_digits(q.relative, 2));
         if (q.count > 1)
             text.row("", "most in line {} of {}: {} from the forecast", logs[q.log].log.rows[q.row].line,
                      printable(logs[q.log].file), difference_of(words, q.what, q.largest, true));
     }
-    text.row("agreement", "chi-squared {:.1f} with {:g} degrees of freedom: {}", r.chi_squared,
-             r.degrees_of_freedom,
+    if (!(r.degrees_of_freedom > 0.0)) {
+        text.row("agreement", "not tested: no more readings than figures to learn");
+        return;
+    }
+    text.row("agreement", "chi-squared {:.1f} with {:g} degree{} of freedom: {}", r.chi_squared,
+             r.degrees_of_freedom, r.degrees_of_freedom == 1.0 ? "" : "s",
              r.consistent ? "logs and forecast agree" : "logs and forecast contradict each other");
+}
+
+/// The strongest distillate in the logs; one that no column gives, however uncertain, is refused.
+std::optional<volume_fraction> strongest_of(std::vector<log_given> const& logs, wording const& words,
+                                            std::optional<volume_fraction> const& azeotropic,
+                                            double uncertainty) {
+    std::optional<volume_fraction> strongest;
+    for (log_given const& each : logs) {
+        for (log_row const& row : each.log.rows) {
+            for (auto const& [name, read] : {std::pair("strength of the distillate", row.strength),
+                                             std::pair("strength of the jar", row.jar_strength)}) {
+                if (!read) continue;
+                if (!strongest || *read > *strongest) strongest = read;
+                if (!azeotropic || read->percent() <= azeotropic->percent() + allowance(uncertainty))
+                    continue;
+                refuse(
+                    each.from,
+                    fmt::format("line {}: {} {} is outside 0 to {}, the azeotrope, which no column passes; "
+                                "the stated uncertainty is {} (--uncertainty)",
+                                row.line, name, words.strength(to<mass_fraction>(*read)),
+                                words.strength(to<mass_fraction>(*azeotropic)),
+                                words.strength_difference(uncertainty)));
+            }
+        }
+    }
+    return strongest;
 }
 
 void learn_from_logs(session& s, learning_options const& o) {
@@ -674,6 +741,8 @@ void learn_from_logs(session& s, learning_options const& o) {
     u.volume = read_millilitres(o.volume) * millilitre;
     u.time = read_as<units::time>(o.time, {"a time", "s, min or h"});
     boiling_curve const curve = read_curve(o.air);
+    auto const azeotropic = strongest_distillate(curve.pressure());
+    auto const strongest = strongest_of(logs, words, azeotropic, u.strength);
 
     std::vector<run_log> read;
     for (log_given const& each : logs) read.push_back(each.log);
@@ -707,17 +776,21 @@ void learn_from_logs(session& s, learning_options const& o) {
     page text;
     std::size_t readings = 0;
     for (log_residuals const& q : r.residuals) readings += q.count;
-    text.say("From {} log{} with {} readings, the still has:", logs.size(), logs.size() == 1 ? "" : "s",
-             readings);
+    text.say("From {} log{} with {} reading{}, the still has:", logs.size(), logs.size() == 1 ? "" : "s",
+             readings, readings == 1 ? "" : "s");
     for (learned_figure const& f : r.figures) text.row(name_of(f.what), "{}", in_words(f));
     text.gap();
+    if (azeotropic && strongest && *strongest > *azeotropic) {
+        say_above_azeotrope(text, words, *strongest, *azeotropic, u.strength);
+        text.gap();
+    }
     if (!r.consistent) {
         text.say(
-            "Logs and forecast contradict each other: they differ by {:.2g} times the stated uncertainties.\n"
+            "Logs and forecast contradict each other: they differ by {} times the stated uncertainties.\n"
             "Look at the lines named below for slips. If there are none, this kind of still does not "
             "describe\n"
             "yours, or a known figure is wrong. The uncertainties above allow for the scatter.",
-            r.scatter);
+            plain_digits(r.scatter, 2));
         text.gap();
     }
     for (alike_figures const& a : r.not_told_apart) {
@@ -768,12 +841,12 @@ void learn_from_logs(session& s, learning_options const& o) {
     if (!is_learned(still_figure::plate_holdup))
         assumed.unless_given(o.holdup, "no liquid stays in the column");
     assumed.unless_given(o.uncertainty, "strengths uncertain by " + words.strength_difference(u.strength));
-    assumed.unless_given(o.kelvins, "temperatures by 0.5 K");
-    assumed.unless_given(o.volume, "volumes by 10 mL");
+    assumed.unless_given(o.kelvins, words.us ? "temperatures by 0.9 °F" : "temperatures by 0.5 K");
+    assumed.unless_given(o.volume, words.us ? "volumes by 0.34 US fl oz" : "volumes by 10 mL");
     assumed.unless_given(o.time, "times by 1 min");
     if (!o.air.pressure.present) assumed.unless_given(o.air.altitude, "air as at sea level");
     assumed.say(text);
-    auto const options = as_options(r, o);
+    auto const options = as_options(r, o, logs);
     if (!options.empty()) text.row("forecast with it", "aqueth forecast_run{} ...", in_words(options));
     text.gap();
     text.say("{}", run_caution);

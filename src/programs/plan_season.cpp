@@ -18,9 +18,9 @@ about const who{
     topic::in_still,
     "How many runs does a lot of wash need, what do they yield?",
     "Plans strips and spirit runs of a lot of wash: runs, hours, heat, yield, with what is returned.",
-    "The Quillbeck teaching stillhouse has 200 L of wash of 9 % vol and a 25 L pot; heads are discarded, "
-    "tails\n"
-    "are returned:\n"
+    "The Quillbeck teaching stillhouse has 200 L of wash of 9 % vol. Its pot, named 25 L after its charge, "
+    "holds\n"
+    "40 L: a third stays empty. Heads are discarded, tails are returned:\n"
     "  $ aqueth plan_season --wash '200 L' --strength '9 %vol' --pot-charge '24 L' --strip-end 'distillate 3 "
     "%vol' "
     "\\\n"
@@ -109,7 +109,8 @@ void say_lots(page& text, wording const& words, season const& r) {
 void run(session& s) {
     auto const wash_given = charge_options::offer(s, "--wash", "all wash of a lot: volume, or mass");
     given const& pot_charge =
-        s.required("--pot-charge", "VOLUME", "most that goes into the pot, volume at 20 C");
+        s.required("--pot-charge", "VOLUME",
+                   "most that goes into the pot, volume at 20 C; never more than two thirds of the vessel");
     given const& strip_end =
         s.required("--strip-end", "LIST", "end of a strip, the first of: 'distillate 3 %vol, elapsed 5 h'");
     auto const still_given = still_options::offer(s);
@@ -154,7 +155,8 @@ void run(session& s) {
     plan.lost = read_share(lost);
     plan.between_runs = read_as<units::time>(between, {"a time", "s, min or h"});
     if (dilute_to.present) plan.strongest_charge = to<volume_fraction>(composition(read_strength(dilute_to)));
-    if (heads && !fractions_given.discard.present) throw bad_input("--return-heads needs --discard");
+    bool const discards = !spirit.cuts.empty() && !spirit.cuts.front().keep;
+    if (heads && !discards) throw bad_input("--return-heads needs --discard");
     if (heads) {
         plan.destinations.assign(spirit.cuts.size() + 1, destination::hearts);
         plan.destinations.front() = destination::returned;

@@ -41,14 +41,14 @@ void (*clear_away)() = nullptr;
 
 char const* const all_cautions =
     "Fire. The vapour of ethanol burns in air from about 3 % by volume, and spirit of 40 % vol can be lit "
-    "at\n"
-    "  about 26 °C. The vapour is heavier than air, collects low and can flash back. Keep flames, sparks "
+    "from\n"
+    "  about 24 °C. The vapour is heavier than air, collects low and can flash back. Keep flames, sparks "
     "and\n"
     "  glowing elements away, let in fresh air, keep an extinguisher for alcohol and a way out. An alcohol\n"
     "  flame is almost invisible in daylight.\n"
     "Still. Never leave a running still and never close one: a blocked outlet turns it into a pressure "
     "vessel.\n"
-    "  Turn on the cooling water before the heat. Leave a third of the pot as head space and put in boiling\n"
+    "  Turn on the cooling water before the heat. Charge at most two thirds of the vessel and put in boiling\n"
     "  stones before heating, to prevent surging. Never boil dry. Let the pot cool before you open it: it "
     "burns\n"
     "  and scalds.\n"

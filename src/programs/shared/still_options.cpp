@@ -8,6 +8,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 #include <string_view>
 #include <variant>
 
@@ -30,6 +31,10 @@ units::volume_flow read_flow(given const& g) {
     auto const* time = find_unit(unit_table<units::time>::rows, unit.substr(slash + 1));
     if (!volume || !time) refuse_unit(g, q.unit, w);
     return units::volume_flow::from_value(q.number * volume->si / time->si);
+}
+
+units::volume read_volume_or_none(given const& g) {
+    return read_as<units::volume>(g).value() == 0.0 ? units::volume() : read_volume(g);
 }
 
 // --- conditions --------------------------------------------------------------------------------------------
@@ -210,9 +215,10 @@ column still_options::read_column() const {
                               : column::none();
     }();
     if (plate_holds.present)
-        return on_behalf_of(plate_holds, [&] { return built.holding(read_volume(plate_holds)); });
+        return on_behalf_of(plate_holds, [&] { return built.holding(read_volume_or_none(plate_holds)); });
     if (column_holds.present)
-        return on_behalf_of(column_holds, [&] { return built.holding_in_all(read_volume(column_holds)); });
+        return on_behalf_of(column_holds,
+                            [&] { return built.holding_in_all(read_volume_or_none(column_holds)); });
     return built;
 }
 
@@ -256,7 +262,7 @@ head still_options::read_head() const {
                               [&] { return result.reflux_at(read_any_temperature(reflux_temperature)); });
     }
     if (head_holds.present)
-        result = on_behalf_of(head_holds, [&] { return result.holding(read_volume(head_holds)); });
+        result = on_behalf_of(head_holds, [&] { return result.holding(read_volume_or_none(head_holds)); });
     return result;
 }
 
@@ -283,8 +289,10 @@ plan_options plan_options::offer(session& s) {
                                   "97 C; take-off 10 mL/min from elapsed 2 h'");
     given const& spout =
         s.option("--spout-temperature", "TEMP", "temperature of the distillate where it is read", "20 C");
-    given const& charged_at =
-        s.option("--filled-at", "TEMP", "temperature of a preheated charge that is filled into a cold pot");
+    given const& charged_at = s.option(
+        "--filled-at", "TEMP",
+        "temperature of a preheated charge that is filled into a cold pot. Hot wash gives off flammable, "
+        "scalding vapour: transfer it through a closed line, with no source of ignition near");
     return {start, steps, spout, charged_at};
 }
 
@@ -342,7 +350,7 @@ void fraction_options::read(run_plan& plan, std::vector<asked_condition>& asked,
     std::vector<asked_condition> of_cuts;
     if (cuts.present) of_cuts = read_conditions(cuts);
     asked.insert(asked.end(), of_cuts.begin(), of_cuts.end());
-    if (discard.present) {
+    if (discard.present && read_volume_or_none(discard).value() > 0.0) {
         asked.push_back({discard, condition::collected(read_volume(discard))});
         plan.cuts.push_back({asked.back().what, false});
     }
@@ -366,6 +374,35 @@ std::vector<std::string> usual_names(std::size_t number, bool discarded) {
     std::size_t const hearts = number - first - (names.back() == "tails" ? 1 : 0);
     for (std::size_t k = 0; hearts > 1 && k < hearts; ++k) names[first + k] += fmt::format(" {}", k + 1);
     return names;
+}
+
+// --- what is left -----------------------------------------------------------------------------------------
+
+json to_json(wash const& w) {
+    json data = to_json(w.liquid());
+    if (w.solids() > units::mass()) {
+        data["mass_kg"] = in(w.mass(), kilogram);
+        data["balance_indication_kg"] =
+            in(balance_indication(w.mass(), w.density(w.temperature())), kilogram);
+        data["volume_L"] = in(w.volume(), litre);
+        data["strength_percent_vol_20C"] = w.strength().percent();
+        data["strength_percent_mass"] = 100.0 * in(w.liquid().ethanol(), w.mass());
+    }
+    data["real_extract_P"] = w.extract().degrees();  // so that no task takes it for spirit
+    return data;
+}
+
+std::string alcohol_in_words(wording const& words, units::volume at_20_celsius) {
+    return words.us ? words.pure_alcohol(at_20_celsius) : words.volume(at_20_celsius) + " of pure alcohol";
+}
+
+void say_residue(page& text, wording const& words, still const& s, wash const& residue,
+                 std::string const& before) {
+    bool const drains = s.tower.holdup().value() > 0.0 || s.head.holdup().value() > 0.0;
+    mass_fraction const w = residue.solids() > units::mass() ? to<mass_fraction>(residue.strength())
+                                                             : residue.liquid().composition();
+    text.row(drains ? "left in the still" : "left in the pot", "{}{}{}", before, words.strength(w),
+             drains ? ", in pot and column" : "");
 }
 
 // --- water and money ---------------------------------------------------------------------------------------
@@ -421,6 +458,18 @@ parcel cost_options::read_bottle() const {
     return make_parcel(read_volume(contents), w, celsius(20));
 }
 
+double cost_options::bottles_of(wording const& words, parcel const& product, std::string const& name) const {
+    parcel const wanted = read_bottle();
+    constexpr double as_printed = 5e-5;  // half of the last digit of a strength
+    if (wanted.strength().value() > product.strength().value() + as_printed) {
+        refuse(bottle, fmt::format("strength of the bottle {} is outside 0 to {}, the strength of the {}: "
+                                   "water makes it weaker, nothing here makes it stronger",
+                                   words.strength(wanted.composition()),
+                                   words.strength(product.composition()), name));
+    }
+    return in(product.pure_alcohol(), wanted.pure_alcohol());
+}
+
 std::optional<units::mass> cost_options::gas(run_cost const& cost) const {
     if (!gas_heat.present) return std::nullopt;
     return cost.bought / read_as<units::specific_energy>(gas_heat);
@@ -440,9 +489,12 @@ void cost_options::say(page& text, wording const& words, run_cost const& cost, u
                             words.one_volume_name(), name);
     }
     if (bottle.present && product) {
-        double const bottles = in(product->pure_alcohol(), read_bottle().pure_alcohol());
-        line += fmt::format(", {:.2f} for each of {:.1f} bottles of {}", cost.money() / bottles, bottles,
-                            printable(trimmed(bottle.text)));
+        double const bottles = bottles_of(words, *product, name);
+        double const whole = std::floor(bottles);
+        std::string const contents = printable(trimmed(bottle.text));
+        line += whole < 1.0 ? fmt::format("; less than one bottle of {}", contents)
+                            : fmt::format(", {:.2f} for each {}: {:.0f} whole bottle{}",
+                                          cost.money() / bottles, contents, whole, whole == 1.0 ? "" : "s");
     }
     text.row("cost", "{}", line);
 }
@@ -468,8 +520,8 @@ json cost_options::to_json(run_cost const& cost, units::time duration,
     }
     if (bottle.present && product) {
         double const bottles = in(product->pure_alcohol(), read_bottle().pure_alcohol());
-        data["bottles"] = bottles;
-        data["price_per_bottle"] = cost.money() / bottles;
+        data["bottles"] = std::floor(bottles);
+        if (bottles >= 1.0) data["price_per_bottle"] = cost.money() / bottles;
     }
     return data;
 }

@@ -22,6 +22,9 @@ std::vector<correlation::source> run_sources();
 /// A volume in a time: "10 mL/min", "0.5 L/h".
 units::volume_flow read_flow(given const& g);
 
+/// A volume that may be 0: nothing discarded, nothing held.
+units::volume read_volume_or_none(given const& g);
+
 // --- conditions --------------------------------------------------------------------------------------------
 
 /// A condition and where it was written.
@@ -128,6 +131,19 @@ auto on_behalf_of_run(charge_options const& charge, still_options const& s, plan
                         [&] { return on_behalf_of_one(asked, f); });
 }
 
+// --- what is left -----------------------------------------------------------------------------------------
+
+/// A wash as a lot: masses, volume and strength are those of the whole, its extract included.
+json to_json(wash const& w);
+
+/// "2.5 L of pure alcohol", or proof gallons.
+std::string alcohol_in_words(wording const& words, units::volume at_20_celsius);
+
+/// The row of what is left when a run ends: in the pot, and what drains into it from column and head.
+/// @param before what comes before the strength
+void say_residue(page& text, wording const& words, still const& s, wash const& residue,
+                 std::string const& before = "");
+
 // --- water and money ---------------------------------------------------------------------------------------
 
 /// The options about the water of the condenser.
@@ -160,6 +176,7 @@ struct cost_options {
     run_cost read(units::energy heat, units::volume water, cooling_options const& cooling) const;
     /// Says on one row what to buy, how long it takes, and what the product costs.
     /// @param product what the cost is to be divided by; nothing if there is none
+    /// @throws bad_input if the bottle is stronger than the product
     void say(page& text, wording const& words, run_cost const& cost, units::time duration,
              std::optional<parcel> const& product, std::string const& name) const;
     json to_json(run_cost const& cost, units::time duration, std::optional<parcel> const& product) const;
@@ -167,6 +184,8 @@ struct cost_options {
 private:
     /// The contents of the bottle of --bottle.
     parcel read_bottle() const;
+    /// How many of them the product fills; a bottle that is stronger than the product is refused.
+    double bottles_of(wording const& words, parcel const& product, std::string const& name) const;
     /// Mass of the gas, if it is bought by its mass.
     std::optional<units::mass> gas(run_cost const& cost) const;
 };

@@ -87,6 +87,11 @@ units::volume volume_collected(wording const& words, run_point const& p) {
     return parcel::of(p.collected, whole, celsius(20)).volume(words.reference_temperature());
 }
 
+std::string plain_digits(double value, int significant) {
+    std::string const text = fmt::format("{:.{}g}", value, significant);
+    return text.find('e') == std::string::npos ? text : number(value, significant);
+}
+
 std::string in_hours(units::time t) {
     long long const minutes = std::llround(in(t, minute));
     return fmt::format("{} h {:02d} min", minutes / 60, minutes % 60);

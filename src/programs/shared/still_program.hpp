@@ -41,7 +41,9 @@ struct charge_options {
     /// @param description its help
     static charge_options
     offer(session& s, char const* name = "--charge",
-          char const* description = "liquid in the pot: volume at its temperature, or mass");
+          char const* description =
+              "liquid in the pot: volume at its temperature, or mass; never more than two "
+              "thirds of what the vessel holds");
     wash read() const;
 };
 
@@ -65,6 +67,9 @@ private:
     };
     std::vector<assumption> all_;
 };
+
+/// A number with at most so many significant digits, never with an exponent: "3", "0.25", "14000".
+std::string plain_digits(double value, int significant);
 
 std::string in_hours(units::time t);
 
