@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: BSL-1.0
-# A bottling day of the Quillbeck teaching stillhouse, an invented place with a 25 L pot and a 4-plate column:
+# A bottling day of the Quillbeck teaching stillhouse, an invented place (docs/tasks.md, "Before you start"):
 #   bottling_day.sh <folder of the programs>
 # Shows every command and what it answers.
 set -euo pipefail

@@ -38,3 +38,7 @@ refuses(fill_jars.keeps_nothing "${pot} --jar '500 mL' --end 'strength lost'" "-
 refuses(fill_jars.stray_replace "${run} --replace" "--replace needs --draw")
 refuses(fill_jars.drawing_pdf "${run} --draw a.pdf" "SVG or PNG")
 refuses(fill_jars.not_a_number "${run} --average 'nan %vol'" "--average 'nan %vol'")
+
+answers(fill_jars.discards_nothing "${pot} --discard '0 mL' --jar '500 mL' --end 'distillate 10 %vol'" "^Together jars 1 to [0-9]+: .*left in the pot")
+answers(fill_jars.residue_with_extract "aqueth fill_jars --charge '20 L' --strength '9 %vol' --extract '2 plato' --power '2 kW' --jar '1 L' --end 'distillate 20 %vol' --json"
+    "\"residue\": {.*\"real_extract_P\": 2[.][0-9]+")

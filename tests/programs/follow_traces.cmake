@@ -43,9 +43,22 @@ refuses(follow_traces.unknown_trace "${run} --trace 'water 50 g/hL'"
     "--trace 'water 50 g/hL': expected a trace and its amount, as 'methanol 50 g/hL'; known are methanol, acetaldehyde, .*acetic acid")
 refuses(follow_traces.no_amount "${run} --trace methanol" "expected a trace and its amount")
 refuses(follow_traces.other_unit "${run} --trace 'methanol 50 ppm'" "expected g/hL .*or mg/L")
-refuses(follow_traces.negative "${run} --trace 'methanol -1 g/hL'" "-1 is outside 0 to 100000 g/hL")
+refuses(follow_traces.negative "${run} --trace 'methanol -1 g/hL'" "concentration of methanol -1 g/hL is outside 0 to 100000 g/hL")
 refuses(follow_traces.not_a_number "${run} --trace 'methanol much g/hL'" "not a number")
 refuses(follow_traces.twice "${run} --trace 'methanol 1 g/hL' --trace 'methanol 2 g/hL'" "methanol is given twice")
 refuses(follow_traces.points_alone "${run} --trace 'methanol 1 g/hL' --points 5" "--points .*--csv or --draw")
 refuses(follow_traces.cut_that_never_comes "${run} --trace 'methanol 1 g/hL' --cuts 'distillate 80 %vol'"
     "--cuts 'distillate 80 %vol'")
+
+# Regulation (EC) 110/2008, annex II, category 9: at most 1000 g/hL of methanol in most fruit spirits.
+answers(follow_traces.much_methanol "${run} --trace 'methanol 1200 g/hL'" "\nMore than 1000 g/hL of methanol, above the limit for most fruit spirits in the European Union[.] Do not drink it[.]\nMethanol comes")
+answers(follow_traces.much_methanol_in_a_fraction "${run} --trace 'methanol 900 g/hL' --cuts 'distillate 45 %vol'" "Do not drink it")
+answers(follow_traces.little_methanol "${run} --trace 'methanol 50 g/hL' | grep -c 'Do not drink\\|dilute traces' | sed 's/.*/{\"lines\": &}/'; true" [[^{"lines": 0}]])
+# 80 kg/m3 of alcohol of 789.24 kg/m3 (OIML R 22): 10.1 %.
+answers(follow_traces.no_trace "${run} --trace 'methanol 8000 g/hL'"
+    "Do not drink it[.]\nThe figures hold for dilute traces only[.] The methanol is 10[.]1 % of the ethanol by mass; above 5 % it is no trace[.]\n")
+answers(follow_traces.tiny_figures
+    "aqueth follow_traces --trace 'acetaldehyde 10 mg/L' --charge '25 L' --strength '11 %vol' --power '2 kW' --plates 10 --reflux 20 --discard '1000 mL' --end 'distillate 50 %vol'"
+    "^Hearts: less than 0[.]05 g/hL of acetaldehyde, the charge [0-9.]+[.]\n\ng/hL of pure alcohol, with the band of the volatility; 0 is less than 0[.]05\n.*  hearts, .*\n    acetaldehyde +0 [(]0 to 0[)]\n")
+answers(follow_traces.lots_with_extract "${run} --extract '2 plato' --trace 'methanol 50 g/hL' --json"
+    "\"charge\": {\n +\"mass_kg\": 24[.].*\"volume_L\": (25[.]0|24[.]99999)[0-9]*,.*\"real_extract_P\": 2[.]0")

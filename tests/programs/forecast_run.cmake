@@ -321,3 +321,40 @@ refuses(forecast_run.no_width "${run} --column-width '0 mm' --end 'collected 1 L
 refuses(forecast_run.negative_price "${run} --price -1 --end 'collected 1 L'" "--price '-1': number -1 is outside 0")
 refuses(forecast_run.no_efficiency "${run} --heating-efficiency 0 --end 'collected 1 L'" "--heating-efficiency '0': efficiency of the heating 0 is outside")
 refuses(forecast_run.filled_boiling "${run} --filled-at '95 C' --end 'collected 1 L'" "--filled-at '95 C': temperature of the charge 95 °C is outside 0 to 91[.]")
+
+# A lot of the answer is the liquid as it stands, extract included: the charge is that of the options, and the balance
+# shows the same in text and JSON. A task that knows no extract refuses it.
+set(strip "aqueth forecast_run --charge '20 L' --strength '9 %vol' --extract '2.37 plato' --power '2 kW' --end 'distillate 8 %vol'")
+answers(forecast_run.lots_with_extract "${strip} --points 2 --json"
+    "\"charge\": {\n +\"mass_kg\": 19[.]9[0-9]+,\n +\"balance_indication_kg\": 19[.]8[0-9]+,\n +\"volume_L\": (20[.]0|19[.]99999)[0-9]*,\n +\"temperature_C\": 20[.]0,\n +\"strength_percent_vol_20C\": (9[.]0|8[.]99999)[0-9]*,.*\"real_extract_P\": 2[.]3[67][0-9]*.*\"residue\": {.*\"real_extract_P\": [3-4][.]")
+foreach(lot charge residue)
+  answers(forecast_run.${lot}_weighs_the_same "text=$(${strip} | awk '/^  (charge|left in)/ {print /charge/ ? $2 : $5}' | tr '\\n' ' '); json=$(${strip} --points 2 --json | awk -F '[:,]' '/\"(charge|residue)\"/ {want = 1} /balance_ind/ && want {printf \"%.2f \", $2; want = 0}'); [ \"$text\" = \"$json\" ] && [ \"$(echo $text | wc -w)\" = 2 ] && echo same"
+      "^same\n$")
+  refuses(forecast_run.${lot}_is_no_spirit "${strip} --points 2 --json | aqueth dilute_spirit --from '-#${lot}' --target '1 %vol'"
+      "--from '-#${lot}': the lot has extract or sugar, which this task does not take into account")
+endforeach()
+answers(forecast_run.charge_again "${strip} --points 2 --json | aqueth forecast_run --from '-#charge' --power '2 kW' --end 'distillate 8 %vol'"
+    "  charge +19[.]8[0-9] kg by the balance, 20[.]00 L at 20 °C, 1[.]800 L of pure alcohol\n.*--extract '2[.]3[67][0-9]* plato' from -#charge")
+answers(forecast_run.charge_in_words "${run} --end 'collected 1 L'" "\n  charge +24[.]56 kg by the balance, 25[.]00 L at 20 °C, 2[.]750 L of pure alcohol\n  left in the pot +")
+answers(forecast_run.charge_in_us_words "aqueth forecast_run --charge '6.6 gal' --strength '22 proof' --power '2 kW' --end 'collected 1 qt'"
+    "\n  charge +[0-9.]+ lb by the balance, 6[.]6000 US gal at 60 °F, 1[.]4520 proof gal\n")
+# What column and condenser held drains back, and is stronger than the pot.
+answers(forecast_run.left_with_what_drains "${run} --plates 4 --reflux 3 --plate-holds '60 mL' --end 'distillate 20 %vol'"
+    "\n  left in the still +[0-9.]+ kg by the balance, 0[.][0-9]+ % vol, in pot and column\n")
+# The bottle cannot be stronger than what runs off, and only whole bottles count.
+set(weak "${run} --end 'distillate 20 %vol' --price 0.3")
+refuses(forecast_run.bottle_too_strong "${weak} --bottle '700 mL of 60 %vol'"
+    "--bottle '700 mL of 60 %vol': strength of the bottle 60[.]00 % vol is outside 0 to 4[0-9][.][0-9]+ % vol, the strength of the distillate")
+refuses(forecast_run.bottle_too_strong_json "${weak} --bottle '700 mL of 60 %vol' --json" "strength of the bottle 60[.]00 % vol is outside 0 to 4")
+answers(forecast_run.bottle_too_large "${weak} --bottle '70 L of 40 %vol'" "per litre of distillate; less than one bottle of 70 L of 40 %vol\n")
+answers(forecast_run.no_whole_bottle "${weak} --bottle '70 L of 40 %vol' --points 2 --json" "\"bottles\": 0[.]0,\n +\"price_per_bottle\": null")
+answers(forecast_run.one_bottle "${weak} --bottle '4 L of 40 %vol'" ", [0-9.]+ for each 4 L of 40 %vol: 1 whole bottle\n")
+# Nothing discarded, nothing held: the defaults can be written.
+answers(forecast_run.zero_is_a_volume
+    "a=$(${run} --stages 3 --reflux 3 --end 'collected 1 L' | grep -v assumed); b=$(${run} --stages 3 --reflux 3 --discard '0 mL' --plate-holds '0 mL' --head-holds '0 mL' --end 'collected 1 L' | grep -v assumed); [ \"$(echo \"$a\" | head -12)\" = \"$(echo \"$b\" | head -12)\" ] && echo same"
+    "^same\n$")
+refuses(forecast_run.negative_discard "${run} --discard '-1 mL' --end 'collected 1 L'" "--discard '-1 mL': volume -0[.]001 L is outside")
+answers(forecast_run.reflux_in_plain_digits "${run} --plates 4 --reflux 1000 --keep-strength '88 %vol' --end 'pot 3 %vol'" "; reflux 1000 from there\n")
+# Safety: the help tells how much goes into a pot, and what a hot wash does.
+answers(forecast_run.help_of_safety "aqueth forecast_run --help | tr -s ' \\n' ' '"
+    "never more than two thirds of what the vessel holds.*Hot wash gives off flammable, scalding vapour: transfer it through a closed line, with no source of ignition near.*holds 40 L: a third stays empty")

@@ -117,3 +117,23 @@ answers(learn_still.after_total_reflux
     "plate efficiency +0[.].*--plate-holds '20 mL' --reflux-temperature '40 C'")
 refuses(learn_still.holdup_of_a_pot "aqueth learn_still ${monday} --stages 0 --learn 'plate-holds' --reflux 3" "number of plates 0 .*efficiency and holdup need a column")
 refuses(learn_still.holdup_too_large "aqueth learn_still ${monday} --reflux 3 --head-holds '2000 L'" "--head-holds '2000 L': holdup 2000 L is outside 0 to 1000 L")
+
+# No column passes the azeotrope, 97.2 % vol at 101.325 kPa: what the stated uncertainty does not explain is refused.
+function(answers_log name rows options out)
+  answers(learn_still.${name} "cd ${CMAKE_CURRENT_BINARY_DIR}; printf '${rows}' >${name}.csv; aqueth learn_still --log \"${name}.csv, 25 L, 11 %vol, reflux 2\" ${options}; rm ${name}.csv" "${out}")
+endfunction()
+refuses_log(log_above_the_azeotrope "collected_ml,strength_percent_vol\\n200,90\\n400,99.9\\n"
+    "line 3: strength of the distillate 99[.]90 % vol is outside 0 to 97[.][12][0-9] % vol, the azeotrope, which no column passes; the stated uncertainty is 0[.]5 % vol [(]--uncertainty[)]")
+refuses_log(jar_above_the_azeotrope "collected_ml,jar_strength_percent_vol\\n200,98.5\\n" "line 2: strength of the jar 98[.]50 % vol is outside 0 to 97[.]")
+answers(learn_still.run_above_the_azeotrope "aqueth learn_still --run '25 L, 11 %vol, none, 0.1 L, 97.4 %vol' --reflux 50"
+    "^The still works like .*\n\n97[.]40 % vol is above the azeotrope, 97[.][12][0-9] % vol, which no column passes: it fits only within the\nstated uncertainty of 0[.]5 % vol")
+# One reading tests nothing; the reflux of the log stands in the command.
+answers_log(log_of_one_reading "collected_ml,strength_percent_vol\\n500,80\\n" ""
+    "^From 1 log with 1 reading, the still has:.*  agreement +not tested: no more readings than figures to learn\n.*  forecast with it +aqueth forecast_run --stages [0-9.]+ --reflux 2 [.][.][.]\n")
+answers_log(log_of_two_readings "collected_ml,strength_percent_vol\\n500,85\\n900,84\\n" "" "with 1 degree of freedom: ")
+answers_log(log_in_us_units "collected_ml,strength_percent_vol\\n500,85\\n900,84\\n" "--us"
+    "temperatures by 0[.]9 °F [(]--temperature-uncertainty[)].*volumes by 0[.]34 US fl oz")
+# Hours where minutes were meant: large figures have no exponent.
+answers(learn_still.log_in_plain_digits
+    "cd ${CMAKE_CURRENT_BINARY_DIR}; printf 'collected_ml,time_h,strength_percent_vol\\n500,0.5,85\\n900,500,84\\n' >plain.csv; aqueth learn_still --log 'plain.csv, 25 L, 11 %vol, 2 kW, reflux 1000'; rm plain.csv"
+    "differ by [0-9]+ times .*  time +2 readings, off by 1[0-9][0-9][0-9][0-9] min [(]root mean square[)], [0-9]+ times what was stated\n.*: [+]2[0-9][0-9][0-9][0-9] min from .*--reflux 1000 [.][.][.]\n")

@@ -16,8 +16,8 @@ answers(plan_season.diluted "${run} --dilute-to '25 %vol'" "\n    1 .* at 25[.]0
 answers(plan_season.water_and_money "${run} --water-in '12 C' --price 0.12 --heating-efficiency '40 %' --water-price 4"
     "  cooling water +[0-9.]+ L\n  cost +[0-9.]+ kWh for [0-9.]+, [0-9.]+ L of water for [1-9][0-9.]*, [0-9]+ h [0-9]+ min; [0-9.]+ in all, [0-9.]+ per litre of hearts\n")
 answers(plan_season.bottles "${run} --price 2.5 --gas-heat '46 MJ/kg' --heating-efficiency '40 %' --bottle '700 mL of 40 %vol'"
-    "  cost +[0-9.]+ kWh [(][0-9.]+ kg of gas[)] for [1-9][0-9.]*, [0-9]+ h [0-9]+ min; .*, [0-9.]+ for each of 6[0-9][.][0-9] bottles of 700 mL of 40 %vol\n")
-answers(plan_season.bottles_in_json "${run} --price 0.3 --bottle '700 mL of 40 %vol' --json" "\"bottles\": 6[0-9][.].*\"price_per_bottle\": 0[.]")
+    "  cost +[0-9.]+ kWh [(][0-9.]+ kg of gas[)] for [1-9][0-9.]*, [0-9]+ h [0-9]+ min; .*, [0-9.]+ for each 700 mL of 40 %vol: [0-9]+ whole bottles\n")
+answers(plan_season.bottles_in_json "${run} --price 0.3 --bottle '700 mL of 40 %vol' --json" "\"bottles\": [0-9]+[.]0,\n.*\"price_per_bottle\": 0[.]")
 refuses(plan_season.bottle_without_strength "${run} --bottle '700 mL'" "--bottle '700 mL': expected a volume and a strength: '700 mL of 40 %vol'")
 refuses(plan_season.bottle_of_water "${run} --bottle '700 mL of 0 %vol'" "the bottle holds no alcohol")
 refuses(plan_season.cold_gas "${run} --gas-heat '0 MJ/kg'" "--gas-heat '0 MJ/kg': heating value of the fuel 0 kWh/kg is outside 0[.]1 to 100")
@@ -42,3 +42,7 @@ refuses(plan_season.no_wash "aqueth plan_season --wash '0 L' --strength '9 %vol'
 # A pot that takes the whole lot: one of each.
 answers(plan_season.one_of_each "aqueth plan_season --wash '20 L' --strength '9 %vol' --pot-charge '25 L' --strip-end 'distillate 3 %vol' --power '2 kW' --end 'distillate 10 %vol'"
     "\n1 strip and 1 spirit run, ")
+
+refuses(plan_season.bottle_too_strong "${run} --bottle '700 mL of 96 %vol'"
+    "--bottle '700 mL of 96 %vol': strength of the bottle 96[.]00 % vol is outside 0 to 72[.][0-9]+ % vol, the strength of the hearts")
+refuses(plan_season.nothing_discarded "${season} --discard '0 mL' --cuts 'distillate 60 %vol' --end 'distillate 10 %vol' --return-heads" "--return-heads needs --discard")
