@@ -27,9 +27,9 @@ show() {
 cat <<'TEXT'
 A distilling day at the Quillbeck teaching stillhouse
 =====================================================
-25 L of sugar wash go under the 4-plate column, into a pot whose vessel holds 40 L. The stillhouse measures gravities, volumes and
-temperatures on the day; everything else is computed from them. Local law and licensed practice decide what may be
-distilled.
+25 L of sugar wash go under the 4-plate column, into a pot whose vessel holds 40 L. The stillhouse measures
+gravities, volumes and temperatures on the day; everything else is computed from them. Local law and licensed
+practice decide what may be distilled.
 TEXT
 
 tell <<'TEXT'
