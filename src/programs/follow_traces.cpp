@@ -98,7 +98,7 @@ std::vector<asked_trace> read_traces(std::vector<given> const& all) {
     return result;
 }
 
-/// What is less than this is written as 0.
+/// Smaller figures are written as 0.
 constexpr double least_written = 0.05;
 
 /// A figure with three digits, never with an exponent.

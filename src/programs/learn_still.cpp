@@ -55,7 +55,7 @@ past_run read_run(given const& g, wording const& words) {
     return {wash::of(charge), discarded, at_20_celsius(parts[3]), to<volume_fraction>(collected)};
 }
 
-/// What no column passes at this pressure; nothing where the pressure is too low for an azeotrope.
+/// The azeotrope, which no column passes; nothing where the pressure is too low for one.
 std::optional<volume_fraction> strongest_distillate(units::pressure p) {
     try {
         return to<volume_fraction>(azeotrope(p).liquid);
