@@ -508,7 +508,7 @@ void run(session& s) {
     s.carry_on({{label, carried::strength},
                 {readings, "--measured", carried::measured_strength},
                 {uncertainty, carried::uncertainty},
-                fillable(bottle, carried::label_volume).beside(contents)});
+                fillable(bottle, carried::label_volume).beside(contents, "--contents")});
     s.offer_us_units();
     s.explain("Spirits labels are metric in the United States too: contents in mL, strengths in % vol.\n"
               "An expanded uncertainty of 0.2 with k = 2 is a standard uncertainty of 0.1.");

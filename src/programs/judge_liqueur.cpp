@@ -149,7 +149,8 @@ void judge_sample(session& s, options const& o) {
     json data{{"strength_percent_vol_20C", strength.percent()},
               {"expanded_uncertainty_percent_vol", half},
               {"confidence", confidence},
-              {"distillate_percent_vol_20C", distillate}};
+              {"distillate_percent_vol_20C", distillate},
+              {"extract_g_L_20C", nullptr}};  // unknown without --density
     if (o.rho.present) {
         units::mass_density const rho = read_density_at_20(o.rho);
         units::mass_density const sugar =

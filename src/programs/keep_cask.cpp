@@ -133,6 +133,7 @@ void run(session& s) {
         text.row("alcohol lost", "{:.2f} % in all",
                  100.0 * (1.0 - in(left.ethanol(), kilogram) / in(filled.ethanol(), kilogram)));
         data["later"] = to_json(left);
+        data["main_product"] = "later";
         data["years"] = years;
         data["yearly_loss_of_ethanol"] = rates.ethanol;
         data["yearly_loss_of_water"] = rates.water;
@@ -162,10 +163,12 @@ void run(session& s) {
             elapsed += p.years;
             rows.row(fmt::format("after {:.4g} years", elapsed), "{}; the strength {}", words.liquid(now),
                      way);
+            json cask = to_json(now);
+            cask["name"] = fmt::format("cask after {:.4g} years", elapsed);
             steps.push_back({{"years", elapsed},
                              {"yearly_loss_of_ethanol", p.rates.ethanol},
                              {"yearly_loss_of_water", p.rates.water},
-                             {"cask", to_json(now)}});
+                             {"cask", cask}});
         }
         text.say("After {:.4g} years the cask holds {} of {}.", elapsed, words.volume(now.volume()),
                  words.strength(now.composition()));
@@ -181,6 +184,8 @@ void run(session& s) {
             turned ? fmt::format("after {:.4g} years, at {}", turned->years, words.strength(turned->strength))
                    : std::string("where a year takes equal parts of ethanol and water"));
         data["periods"] = steps;
+        data["cask"] = to_json(now);
+        data["main_product"] = "cask";
         data["share_of_alcohol_lost"] = lost;
         data["turns_after_years"] = turned ? json(turned->years) : json();
     }

@@ -1,4 +1,6 @@
 # SPDX-License-Identifier: BSL-1.0
+# At the temperature of the scale nothing is corrected; the rest of a difference is no negative zero.
+answers(correct_reading.no_negative_zero "for r in -0 0 0.1 0.3 1.1 7.7 12.3 33.3 45.5 50 61.7 77.7 88.8 99.9 100; do aqueth correct_reading --reading \"$r %vol\" --temperature '20 C'; done | grep -- '-0[.]00'; echo none" "^none\n$")
 answers(correct_reading.warm "aqueth correct_reading --reading '81.5 %vol' --temperature '28 C'"
     [[^True strength 79[.]10 % vol at 20 °C
 .*correction +-2[.]40]])
@@ -18,7 +20,7 @@ answers(correct_reading.metric_words
     "aqueth correct_reading --reading '193 proof' --temperature '75 F' --metric" "at 23[.]89 °C.*% vol at 20 °C.*kg/m3")
 answers(correct_reading.at_its_own_temperature
     "aqueth correct_reading --reading '43.5 %vol' --temperature '68 F'"
-    "^True strength 43[.]50 .*correction +[+-]0[.]00")
+    "^True strength 43[.]50 .*correction +[+]?0[.]00")
 answers(correct_reading.borosilicate
     "aqueth correct_reading --reading '81.5 %vol' --temperature '28 C' --glass borosilicate"
     "^True strength 79[.]06 ")

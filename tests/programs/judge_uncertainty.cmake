@@ -27,6 +27,10 @@ endif()
 answers(judge_uncertainty.progress
     "script -qec \"aqueth judge_uncertainty ${spirit} --amount '1.85 L' --target '43 %vol' --draws ${draws}\" /dev/null"
     "judge_uncertainty: [0-9]+ % of the draws for the (strength of the|water).*${draws} draws")
+# A line that is wider than the terminal would stay there.
+answers(judge_uncertainty.progress_on_a_narrow_terminal
+    "script -qec \"stty cols 20; aqueth judge_uncertainty ${spirit} --amount '1.85 L' --target '43 %vol' --draws ${draws} >/dev/null\" /dev/null | tr '\\r' '\\n' | awk '{ if (length($0) > m) m = length($0) } END { print m }'"
+    "^19\n$")
 answers(judge_uncertainty.by_mass "aqueth judge_uncertainty ${spirit} --amount '2 kg' --target '43 %vol' --balance '2 g'"
     "error of the balance, class III, spirit +0[.]0023 kg .*error of the balance, class III, water +0[.]0023 kg")
 answers(judge_uncertainty.no_measure_in_a_weighing

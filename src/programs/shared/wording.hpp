@@ -90,12 +90,18 @@ units::mass balance_indication_of(parcel const& p);
 
 json to_json(parcel const& p);
 
+/// Takes the sign from every number that was rounded to zero: "-0.00" becomes "0.00".
+/// @param begin where to begin
+void clear_signs_of_zeros(std::string& text, std::size_t begin = 0);
+
 /// The text of an answer: first what to do, then rows of details.
 class page {
 public:
     template <class... T>
     void say(fmt::format_string<T...> format, T&&... arguments) {
+        std::size_t const begin = text_.size();
         fmt::format_to(std::back_inserter(text_), format, std::forward<T>(arguments)...);
+        clear_signs_of_zeros(text_, begin);
         text_ += '\n';
     }
     template <class... T>
