@@ -61,7 +61,7 @@ answers(carry_on.last_cask "${cask} >kc.json; for each in kc.json kc.json#cask '
 set(sweetened "aqueth sweeten_spirit --amount '5 L' --strength '60 %vol' --temperature '20 C' --target '30 %vol' --sugar '250 g/L' --json")
 set(judged "aqueth judge_liqueur --sugar '250 g/L' --reading '5 %vol' --temperature '20 C' --json")
 set(number 0)
-foreach(task "weigh_spirit --gross '5 kg' --volume '1 L'" "correct_reading --temperature '20 C'" "forecast_run --charge '5 L' --power '2 kW' --end 'distillate 5 %vol'"
+foreach(task "weigh_spirit --gross '5 kg'" "correct_reading --temperature '20 C'" "forecast_run --charge '5 L' --power '2 kW' --end 'distillate 5 %vol'"
     "fill_jars --charge '5 L' --power '2 kW' --jar '400 mL' --end 'distillate 5 %vol'" "plan_season --wash '50 L' --pot-charge '20 L'"
     "follow_traces --charge '5 L' --trace 'methanol 50 g/hL'" "dilute_spirit --amount '1 L' --target '20 %vol'" "gauge_tank --dip '1 m'" describe_liquid
     "fill_bottles --amount '5 kg' --bottle '500 mL'" "sweeten_spirit --amount '1 L' --target '20 %vol' --sugar '100 g/L'" boiling_point convert_strength
