@@ -333,7 +333,7 @@ std::vector<taken_figure> figures_from(std::vector<given> const& from, std::vect
             refuse(each, fmt::format("holds nothing that this task takes; {}", contents_of(answer)));
         refuse(each,
                fmt::format("nothing is taken from it, and it holds nothing else that this task takes: {}",
-                           number_table::listed(closed)));
+                           fmt::join(closed, ", ")));
     }
     return taken;
 }
