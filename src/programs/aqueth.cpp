@@ -23,7 +23,7 @@ int dispatch(std::vector<char*> const& words) {
     bool const is_service = first == "help" || first == "write_manual" || first == "write_completion";
     bool const asks_for_help = words.size() == 2 && is_service &&
                                (words[1] == std::string_view("--help") || words[1] == std::string_view("-h"));
-    if (asks_for_help || (first == "help" && words.size() == 1)) return print("aqueth", list_of_tasks());
+    if (asks_for_help || (first == "help" && words.size() <= 1)) return print("aqueth", list_of_tasks());
     if (first == "help") {
         needs(2, "help <task>");
         std::string help = "--help";
