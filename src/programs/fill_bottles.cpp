@@ -47,7 +47,10 @@ void run(session& s) {
                                    degrees(reference)));
     }
     parcel const each = spirit.with_mass(plan.fill_mass);
-    units::volume const hottest = each.volume(celsius(40));
+    units::volume const at_40 = each.volume(celsius(40));
+    bool const filled_hotter = plan.fill > at_40;
+    units::volume const largest = filled_hotter ? plan.fill : at_40;
+    units::temperature const hottest = filled_hotter ? t : celsius(40);
 
     page text;
     text.say("Fill {} at {}, or {}, into each bottle: {:.0f} bottle{}.", words.volume(plan.fill),
@@ -59,9 +62,9 @@ void run(session& s) {
     text.row("pure alcohol", "{} per bottle", words.alcohol(each));
     text.row("left over", "{}", words.liquid(plan.remainder));
     text.row("room", "the bottle must hold {} to the cork: its filling at {}",
-             words.us ? number(in(hottest, us_fluid_ounce), 3) + " US fl oz"
-                      : number(in(hottest, millilitre), 3) + " mL",
-             words.temperature(celsius(40)));
+             words.us ? number(in(largest, us_fluid_ounce), 3) + " US fl oz"
+                      : number(in(largest, millilitre), 3) + " mL",
+             words.temperature(hottest));
     text.gap();
     text.say("Caution: an overfilled bottle bursts or leaks when it warms. Keep flames and sparks away from "
              "spirit.");
@@ -73,7 +76,9 @@ void run(session& s) {
                     {"filling_temperature_C", t.celsius()},
                     {"label_volume_L", in(label, litre)},
                     {"label_temperature_C", reference.celsius()},
-                    {"volume_at_40C_L", in(hottest, litre)},
+                    {"volume_at_40C_L", in(at_40, litre)},
+                    {"bottle_to_the_cork_L", in(largest, litre)},
+                    {"temperature_of_that_C", hottest.celsius()},
                     {"spirit", to_json(spirit)},
                     {"left_over", to_json(plan.remainder)}});
 }
