@@ -339,12 +339,13 @@ void run(session& s) {
                              "OIML R 22");
     });
     certificate const certified(correction);
-    std::vector<double> percents;  // corrected
+    std::vector<double> read_percents, percents;  // as read, corrected
     for (given const& each : shown) {
         strength const mark = read_strength(each);
         if (!std::holds_alternative<volume_fraction>(mark))
             refuse(each, "expected the reading of a 20 °C alcoholometer: %vol");
         double const percent = std::get<volume_fraction>(mark).percent();
+        read_percents.push_back(percent);
         percents.push_back(percent + certified.correction(percent));
         static_cast<void>(on_behalf_of({{argument::temperature, at}, {argument::reading, each}}, [&] {
             return alcoholometer{}.composition(by_volume(percents.back()), t);
@@ -364,11 +365,11 @@ void run(session& s) {
     double const room = std::sqrt(3.0);  // of rectangular limits
     if (double const reach = 6.0 * stem.standard_uncertainty();
         stem.estimate() - reach < 0.0 || stem.estimate() + reach > 100.0) {
-        throw bad_input(fmt::format("the readings scatter too much: {:g} to {:g} % vol, standard uncertainty of "
-                                    "their mean {:.2g} % vol; leave out the wrong one and give its reason",
-                                    *std::min_element(percents.begin(), percents.end()),
-                                    *std::max_element(percents.begin(), percents.end()),
-                                    stem.standard_uncertainty()));
+        throw bad_input(
+            fmt::format("the readings scatter too much: {:g} to {:g} % vol, standard uncertainty of "
+                        "their mean {:.2g} % vol; leave out the wrong one and give its reason",
+                        *std::min_element(percents.begin(), percents.end()),
+                        *std::max_element(percents.begin(), percents.end()), stem.standard_uncertainty()));
     }
     require_room(at, "temperature", t.celsius(),
                  room * (heat_error.standard_uncertainty() + heat_step.standard_uncertainty()) + 0.02, "°C",
@@ -473,6 +474,12 @@ void run(session& s) {
     if (addition) {
         text.say("Add {} of water by the balance; the budget is in true mass.", words.weight(*addition));
         data["water"] = program::to_json(*addition);
+    }
+    for (double const each : read_percents) {
+        std::string const beyond = certified.beyond(each);
+        if (!beyond.empty())
+            text.say("The correction of the reading {:g} is kept beyond the points of the certificate: {}.",
+                     each, beyond);
     }
     say_what_is_remembered(text, last, of);
     text.gap();

@@ -40,3 +40,6 @@ refuses(judge_liqueur.hot "aqueth judge_liqueur --reading '39 %vol' --temperatur
 refuses(judge_liqueur.cold "aqueth judge_liqueur --reading '39 %vol' --temperature '-5 C' --sugar '5 g/L'" "--temperature '-5 C': temperature -5 °C is outside 0 to 40")
 refuses(judge_liqueur.unlikely_density "aqueth judge_liqueur ${sample} --density '700 kg/m3'" "--density '700 kg/m3': density 700 kg/m3 is outside")
 refuses(judge_liqueur.no_such_liqueur "aqueth judge_liqueur --reading '1400 kg/m3' --temperature '20 C' --sugar '250 g/L'" "--reading '1400 kg/m3': .*is outside")
+
+refuses(judge_liqueur.more_alcohol_than_a_sample_holds "aqueth judge_liqueur --sample '100 mL' --made-up '200 mL' --reading '60 %vol' --temperature '20 C'"
+    "--made-up '200 mL': so much distillate of 60[.]00 % vol means a sample above 95 % vol: with --sample '100 mL' at most 158 mL")

@@ -50,3 +50,16 @@ refuses(read_refractometer.pure "aqueth read_refractometer --strength '100 %vol'
 # A charge needs its extract, which a refractometer alone does not show.
 refuses(read_refractometer.brix_of_a_charge "aqueth forecast_run --charge '25 L' --strength '11 %vol' --extract '8 brix' --power '2 kW' --discard '100 mL' --cuts 'distillate 50 %vol' --end 'distillate 20 %vol'"
     "--extract '8 brix': Brix is what a refractometer shows, and alcohol raises it[.] .*'plato'.*read_refractometer")
+
+# 0.9319 sg is 50 % vol, which shows 17.19 °Bx. A reading above that is an error of the refractometer: it makes the limit
+# of detection no better, and within its limits of error it is no reason to refuse.
+foreach(shown 17.2 17.3 17.35 17.4)
+  answers(read_refractometer.limit_of_detection_${shown} "aqueth read_refractometer --gravity '0.9319 sg' --methanol --reading '${shown} brix'"
+      "^No methanol is shown. less than 2[.]3 % of the alcohol cannot be seen")
+endforeach()
+answers(read_refractometer.limit_of_detection_by_index "aqueth read_refractometer --gravity '0.9319 sg' --methanol --reading 1.35959"
+    "^No methanol is shown. less than 2[.]3 % of the alcohol cannot be seen")
+refuses(read_refractometer.beyond_spirit "aqueth read_refractometer --gravity '0.9319 sg' --methanol --reading '17.6 brix'"
+    "--reading '17.6 brix': refractometer reading 17[.]6 °Bx is outside [0-9.]+ to 17[.]4[0-9]* °Bx [(]ethanol to methanol")
+refuses(read_refractometer.less_than_its_wort "aqueth read_refractometer --reading '4.9 brix' --gravity '5 plato'"
+    "--reading '4.9 brix': refractometer reading 4[.]9 °Bx is outside [45][.][0-9]* to [0-9.]+ °Bx [(]what ethanol and sugar")
