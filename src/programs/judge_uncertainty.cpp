@@ -367,7 +367,7 @@ void run(session& s) {
         stem.estimate() - reach < 0.0 || stem.estimate() + reach > 100.0) {
         throw bad_input(
             fmt::format("the readings scatter too much: {:g} to {:g} % vol, standard uncertainty of "
-                        "their mean {:.2g} % vol; leave out the wrong one and give its reason",
+                        "their mean {:.2g} % vol; find the cause and read again",
                         *std::min_element(percents.begin(), percents.end()),
                         *std::max_element(percents.begin(), percents.end()), stem.standard_uncertainty()));
     }

@@ -170,9 +170,9 @@ foreach(pair "43;42.7" "43;43.3" "40;40.3")
 endforeach()
 # Below water and above ethanol there is nothing: these ends are no limits.
 answers(check_label.water "aqueth check_label --label '0 %vol' --measured '0 %vol' --uncertainty '0.08 %vol' --tolerance '0.3 %vol'"
-    "^Strength: within the tolerance, with 99[.]99 %.*permitted +0[.]00 to 0[.]30 % vol\n +to pass +the mean must be 0[.]16 % vol or less")
+    "^Strength: within the tolerance, with more than 99[.]99 %.*permitted +0[.]00 to 0[.]30 % vol\n +to pass +the mean must be 0[.]16 % vol or less")
 answers(check_label.ethanol "aqueth check_label --label '100 %vol' --measured '100 %vol' --uncertainty '0.08 %vol'"
-    "^Strength: within the tolerance, with 99[.]99 %.*permitted +99[.]70 to 100[.]00 % vol\n +to pass +the mean must be 99[.]84 % vol or more")
+    "^Strength: within the tolerance, with more than 99[.]99 %.*permitted +99[.]70 to 100[.]00 % vol\n +to pass +the mean must be 99[.]84 % vol or more")
 refuses(check_label.beer_of_43 "aqueth check_label --label '43 %vol' --measured '43 %vol' --uncertainty '0.08 %vol' --tolerance eu-beer"
     "--label '43 %vol': the tolerance eu-beer is for beer up to 5[.]5 % vol")
 answers(check_label.strong_beer "aqueth check_label --label '5.5 %vol' --measured '5.5 %vol' --uncertainty '0.08 %vol' --tolerance eu-beer" "^Strength: within .*for beer up to 5[.]5 % vol")

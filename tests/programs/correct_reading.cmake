@@ -100,7 +100,7 @@ refuses(correct_reading.frozen_inverse "aqueth correct_reading --strength '10 %v
 refuses(correct_reading.no_such_mixture "aqueth correct_reading --reading '100 %vol' --temperature '10 C'"
     "reading 100 % vol .*is outside 0 to 98")
 refuses(correct_reading.off_the_scale "aqueth correct_reading --strength '100 %vol' --temperature '40 C'"
-    "ends of the scale")
+    "--strength '100 %vol': with --temperature '40 C' the hydrometer floats off its scale")
 refuses(correct_reading.no_such_density
     "aqueth correct_reading --scale 'kg/m3' --reading '500 kg/m3' --temperature '20 C'"
     "reading 500 kg/m3 is outside 789")
@@ -176,9 +176,9 @@ answers(correct_reading.before_the_certificate "aqueth correct_reading --reading
     " certificate +[+]0[.]20, kept beyond its points: its first point is at 40\n")
 answers(correct_reading.within_the_certificate "aqueth correct_reading --reading '50 %vol' --temperature '20 C' --correction '+0.2 at 40, -0.1 at 60'"
     " certificate +[+]0[.]05\n")
-refuses(correct_reading.off_the_scale "aqueth correct_reading --strength '0 %vol' --temperature '4 C'"
+refuses(correct_reading.denser_than_the_scale "aqueth correct_reading --strength '0 %vol' --temperature '4 C'"
     "--strength '0 %vol': with --temperature '4 C' the hydrometer floats off its scale, % vol at 20 °C: it floats as in 999[.]57 kg/m3")
-refuses(correct_reading.off_the_other_end "aqueth correct_reading --strength '96 %vol' --temperature '75 C'"
+refuses(correct_reading.lighter_than_the_scale "aqueth correct_reading --strength '96 %vol' --temperature '75 C'"
     "--strength '96 %vol': with --temperature '75 C' the hydrometer floats off its scale")
 refuses(correct_reading.bare_percent "aqueth correct_reading --reading '81.5%' --temperature '20 C'"
     "--reading '81[.]5%': '%' alone is ambiguous")

@@ -28,4 +28,4 @@ answers(gauge_tank.from_a_reading "cd $(mktemp -d) && printf 'depth_mm,volume_l\
     "^The tank holds 129[.]7 L at 17 .*--strength '[0-9.]+ %vol' from -")
 
 answers(gauge_tank.one_inch "aqueth gauge_tank --table <(printf 'depth_in,volume_gal\\n10,30\\n20,60\\n') --dip '15 in' --strength '100 proof' --temperature '60 F'"
-    "one inch +of depth is 3[.]000 US gal here")
+    "one inch +of depth is 3[.]0000 US gal here")

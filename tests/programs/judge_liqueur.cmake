@@ -33,7 +33,7 @@ refuses(judge_liqueur.half "aqueth judge_liqueur --sample '100 mL' --reading '25
 refuses(judge_liqueur.made_up_alone "aqueth judge_liqueur --made-up '100 mL' --sugar '5 g/L' --reading '25 %vol' --temperature '20 C'" "--made-up '100 mL': needs --sample")
 refuses(judge_liqueur.stray_error "aqueth judge_liqueur --sugar '5 g/L' --flask-error '1 mL' --reading '25 %vol' --temperature '20 C'" "--flask-error '1 mL': needs --sample")
 refuses(judge_liqueur.too_much_alcohol "aqueth judge_liqueur --sample '20 mL' --made-up '100 mL' --reading '25 %vol' --temperature '20 C'"
-    "--made-up '100 mL': volume of the distillate 0[.]1 L is outside .*at most 95 % vol in the sample")
+    "--made-up '100 mL': so much distillate of 25[.]00 % vol means a sample above 95 % vol: with --sample '20 mL' at most 75[.]85 mL")
 refuses(judge_liqueur.no_sample "aqueth judge_liqueur --sample '0 mL' --made-up '100 mL' --reading '25 %vol' --temperature '20 C'" "--sample '0 mL': volume")
 refuses(judge_liqueur.loss "aqueth judge_liqueur ${sample} --loss '20 %'" "--loss '20 %': share lost in distillation 20 % is outside 0 to 10 %")
 refuses(judge_liqueur.hot "aqueth judge_liqueur --reading '39 %vol' --temperature '50 C' --sugar '5 g/L'" "--temperature '50 C': temperature 50 °C is outside")

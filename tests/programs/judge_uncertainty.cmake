@@ -116,6 +116,6 @@ answers(judge_uncertainty.draws_hold "aqueth judge_uncertainty --reading '81.5 %
     "^The spirit has 79[.]10 % vol, give or take 5[.]8 .95 %.[.]\nRandom draws give 74[.][0-9] to 8[34][.][0-9] % vol instead: where both differ, the draws hold[.]")
 answers(judge_uncertainty.nothing_to_doubt "aqueth judge_uncertainty --reading '81.5 %vol' --temperature '28 C' | grep -c -E 'instead|impossible' || true" "^0\n$")
 refuses(judge_uncertainty.scattered_readings "aqueth judge_uncertainty --reading '81.5 %vol' --reading '81.4 %vol' --reading '60 %vol' --temperature '20 C'"
-    "the readings scatter too much: 60 to 81[.]5 % vol, standard uncertainty of their mean 7[.]1 % vol")
+    "the readings scatter too much: 60 to 81[.]5 % vol, standard uncertainty of their mean 7[.]2 % vol. find the cause and read again")
 answers(judge_uncertainty.beyond_the_certificate "aqueth judge_uncertainty --reading '90 %vol' --temperature '20 C' --correction '+0.2 at 40, -0.1 at 60'"
     "The correction of the reading 90 is kept beyond the points of the certificate: its last point is at 60")
