@@ -172,7 +172,8 @@ void list_instruments(session& s) {
     s.answer(text, {{"instruments", list}});
 }
 
-void say(page& text, wording const& words, judged const& j) {
+/// @param doubts whether its doubt is told here, and not in the heading
+void say(page& text, wording const& words, judged const& j, bool doubts) {
     shown_unit const unit = unit_to_show(words, j.unit);
     double const u = j.budget.standard_uncertainty * unit.factor;
     text.say("{}: {} {}, standard uncertainty {} {}", j.name,
@@ -198,7 +199,7 @@ void say(page& text, wording const& words, judged const& j) {
     } else {
         text.say("  no draws: the t distribution of fewer than four readings has no standard deviation");
     }
-    if (!of.sentence.empty()) text.say("  {}", of.sentence);
+    if (doubts && !of.sentence.empty()) text.say("  {}", of.sentence);
     text.gap();
 }
 
@@ -483,7 +484,7 @@ void run(session& s) {
     }
     say_what_is_remembered(text, last, of);
     text.gap();
-    for (judged const& each : results) say(text, words, each);
+    for (judged const& each : results) say(text, words, each, &each != &last);
     say_sources(text, last, of);
     text.say("{}\n{}", no_law, vapour_caution);
     json list_of_results = json::array();
