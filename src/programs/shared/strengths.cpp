@@ -198,14 +198,12 @@ stem::stem(instrument const& options) : certified_(options.correction) {
         reading_in_ = [meter, scale](units::mass_density rho, units::temperature t) {
             return number_on(scale, meter.reading_in(rho, t));
         };
-        strength_ = [scale](mass_fraction w) {
-            if constexpr (strength_basis<Scale>) {
-                char const* unit = Scale::unit;
-                if (scale.factor != 1.0) unit = scale.kind == basis::moles ? "mol/mol" : "g/L";
-                return figure{to<Scale>(w).number() / scale.factor, unit};
-            } else {
-                return figure{to<volume_fraction>(w).percent(), volume_fraction::unit};
-            }
+        using basis_type = std::conditional_t<strength_basis<Scale>, Scale, volume_fraction>;
+        bool const scaled = strength_basis<Scale> && scale.factor != 1.0;
+        char const* const of_scale = scale.kind == basis::moles ? "mol/mol" : "g/L";
+        strength_ = [factor = scaled ? scale.factor : 1.0,
+                     unit = scaled ? of_scale : basis_type::unit](mass_fraction w) {
+            return figure{to<basis_type>(w).number() / factor, unit};
         };
     });
 }
