@@ -2,6 +2,9 @@
 // The filling of a bottle that holds its label volume at 20 °C, or at 60 °F, and the number of bottles.
 #include "program.hpp"
 
+#include <cmath>
+#include <string>
+
 namespace {
 
 using namespace program;
@@ -16,6 +19,12 @@ about const who{
     "  $ aqueth fill_bottles --amount '3.37 L' --strength '43 %vol' --temperature '22 C' --bottle '350 mL'\n"
     "  Fill 350.5 mL at 22 °C, or 329.7 g, into each bottle: 9 bottles.",
     {correlation::oiml_r22::cited, correlation::air_buoyancy::cited, correlation::freezing_point::cited}};
+
+/// Three digits, rounded up: a bottle that holds this holds the filling.
+std::string room(double volume) {
+    double const unit = std::pow(10.0, std::floor(std::log10(volume)) - 2.0);
+    return number(std::ceil(volume / unit - 1e-9) * unit, 3);
+}
 
 void run(session& s) {
     given const& how_much =
@@ -62,8 +71,8 @@ void run(session& s) {
     text.row("pure alcohol", "{} per bottle", words.alcohol(each));
     text.row("left over", "{}", words.liquid(plan.remainder));
     text.row("room", "the bottle must hold {} to the cork: its filling at {}",
-             words.us ? number(in(largest, us_fluid_ounce), 3) + " US fl oz"
-                      : number(in(largest, millilitre), 3) + " mL",
+             words.us ? room(in(largest, us_fluid_ounce)) + " US fl oz"
+                      : room(in(largest, millilitre)) + " mL",
              words.temperature(hottest));
     text.gap();
     text.say("Caution: an overfilled bottle bursts or leaks when it warms. Keep flames and sparks away from "

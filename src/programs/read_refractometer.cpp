@@ -170,11 +170,19 @@ void find_it(session& s, options const& o, refractive_index n) {
     };
     // The share is linear in the index. Its errors are followed from the index of pure spirit, because the reading
     // may lie at the end of the range.
-    auto const share = [](std::span<double const> x) {
-        units::mass_density const of = x[0] * kilogram_per_cubic_metre;
+    auto const linear = [](double kg_m3, double index) {
+        units::mass_density const of = kg_m3 * kilogram_per_cubic_metre;
         refractive_index const pure = refractive_index_of(mass_fraction_from_density(of, celsius(20.0)));
         methanol_in_spirit const there = find_methanol(of, pure);
-        return 100.0 * (there.share - (x[1] + x[2] - pure.value()) * there.share_per_index);
+        return 100.0 * (there.share - (index - pure.value()) * there.share_per_index);
+    };
+    auto const share = [&](std::span<double const> x) {
+        double const index = x[1] + x[2];
+        try {
+            return linear(x[0], index);
+        } catch (refusal const&) {  // a density beyond the tables: as far to the other side, mirrored
+            return 2.0 * linear(rho.value(), index) - linear(2.0 * rho.value() - x[0], index);
+        }
     };
     uncertainty_budget const budget =
         on_behalf_of(o.gravity, [&] { return propagate_by_differences(share, inputs); });

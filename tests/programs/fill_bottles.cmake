@@ -71,3 +71,6 @@ answers(fill_bottles.warm "aqueth fill_bottles --amount '10 L' --strength '43 %v
     "^Fill 714[.]0 mL at 45 °C, .*must hold 714 mL to the cork: its filling at 45 °C\n")
 answers(fill_bottles.warm_json "aqueth fill_bottles --amount '10 L' --strength '43 %vol' --temperature '75 C' --bottle '100 mL' --json"
     "\"volume_at_40C_L\": 0[.]10[12].*\"bottle_to_the_cork_L\": 0[.]104[78].*\"temperature_of_that_C\": 75[.]")
+# The room is rounded up: a bottle of 26.0 fl oz does not hold 26.04.
+answers(fill_bottles.room_is_rounded_up "aqueth fill_bottles --amount '2 gal' --strength '86 proof' --temperature '120 F' --bottle '750 mL'"
+    "^Fill 26[.]04 US fl oz at 120 °F.*must hold 26[.]1 US fl oz to the cork: its filling at 120 °F")

@@ -63,3 +63,6 @@ refuses(read_refractometer.beyond_spirit "aqueth read_refractometer --gravity '0
     "--reading '17.6 brix': refractometer reading 17[.]6 °Bx is outside [0-9.]+ to 17[.]4[0-9]* °Bx [(]ethanol to methanol")
 refuses(read_refractometer.less_than_its_wort "aqueth read_refractometer --reading '4.9 brix' --gravity '5 plato'"
     "--reading '4.9 brix': refractometer reading 4[.]9 °Bx is outside (5|[45][.][0-9]+) to [0-9.]+ °Bx [(]what ethanol and sugar")
+# The error of a density near the end of the tables reaches beyond them, which is no reason to refuse.
+answers(read_refractometer.near_the_end_of_the_tables "aqueth read_refractometer --methanol --gravity '989.2 kg/m3' --reading 1.3362"
+    "^No methanol is shown. less than 2[0-9] % of the alcohol cannot be seen")
