@@ -30,3 +30,7 @@ refuses(plan_mash.vessel_unit "aqueth plan_mash --grain '6 kg' --mash-water '18 
 refuses(plan_mash.nan "aqueth plan_mash --grain 'nan kg' --volume '25 L'" "not a number")
 refuses(plan_mash.sugar "aqueth plan_mash --wash '25 L' --strength '8 %vol' --sugar honey" "expected sucrose, malt, glucose")
 refuses(plan_mash.yield "aqueth plan_mash --grain '6 kg' --volume '25 L' --extract-yield '120 %'" "--extract-yield '120 %'")
+
+# A share written in percent is refused in percent.
+refuses(plan_mash.no_room "aqueth plan_mash --wash '20 L' --strength '8 %vol' --head-space '100 %'" "--head-space '100 %': head space 100 % is outside 0 to 90 %")
+refuses(plan_mash.yield_in_percent "aqueth plan_mash --grain '6 kg' --volume '25 L' --extract-yield '120 %'" "extract yield 120 % is outside 0 to 100 %")

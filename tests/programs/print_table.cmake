@@ -103,3 +103,7 @@ answers(print_table.drawing "${in_folder} aqueth print_table contraction --rows 
     "  drawing +a[.]svg.*\n[1-9]\n$")
 refuses(print_table.too_many_lines "aqueth print_table contraction --rows '0 to 100 %vol by 5' --columns '10 to 30 C' --draw a.svg"
     "a picture has at most 6 columns")
+
+# The unit of the scale, as the caption says.
+answers(print_table.correction_in_grams_a_litre "aqueth print_table correction --scale 'g/L' --rows '300 g/L' --columns '20 C'"
+    "^True strength in g/L at 20 °C.* 300  300[.]00\n")
