@@ -118,6 +118,79 @@ TEST(Array, DensityAtOneTemperature) {
     }
 }
 
+// Far outside the range too: numbers whose bits differ from those of 0 and 1 in other places.
+template <class T>
+std::vector<T> far_and_near() {
+    std::vector<T> result;
+    for (int i = -4000; i <= 4000; ++i) result.push_back(T(i) / T(1000));
+    for (double const odd :
+         {nan, -nan, infinity, -infinity, -0.0, 1e30, -1e30, -1.5, -1.0, -2.0, 5e-324, -5e-324})
+        result.push_back(T(odd));
+    return result;
+}
+
+template <class T>
+void expect_densities_above_40_celsius(double tolerance) {
+    auto const w = far_and_near<T>();
+    for (double const t : {40.01, 60.0, 77.9, 78.2, 85.0, 99.0, 99.97}) {
+        std::vector<T> rho(w.size());
+        output kept(w.size());
+        std::size_t const count = arrays::density(w, celsius(t), rho, kept.valid);
+        std::copy(rho.begin(), rho.end(), kept.values.begin());
+        expect_agreement(
+            compare(kept.values, kept.valid,
+                    [&](std::size_t i) { return density(mass_fraction(double(w[i])), celsius(t)).value(); }),
+            count, tolerance);
+    }
+}
+
+TEST(Array, DensityAtOneTemperatureAbove40Celsius) {
+    expect_densities_above_40_celsius<double>(3e-13);
+    expect_densities_above_40_celsius<float>(6e-4);
+}
+
+template <class T>
+void expect_compositions_above_40_celsius(double allowance) {
+    std::vector<T> rho;
+    for (int i = -200; i <= 24000; ++i) rho.push_back(T(i) / T(8));
+    for (double const odd : {nan, infinity, -infinity, -0.0, 1e30, -1e30, 1312.5}) rho.push_back(T(odd));
+    for (double const t : {40.01, 60.0, 70.0, 78.0, 85.0, 99.0}) {
+        namespace hot = model::hot_density;
+        // Liquid is what boils above t: from water to the mixture that boils there.
+        double weakest_vapour = 1.0;
+        if (t > 78.2) {
+            double low = 0.0, high = 0.95;  // the boiling points fall up to there
+            while (high - low > 1e-9) {
+                double const middle = 0.5 * (low + high);
+                (hot::boiling_celsius(middle) > t ? low : high) = middle;
+            }
+            weakest_vapour = low;
+        }
+        double const least = hot::density(weakest_vapour, t), greatest = hot::density(0.0, t);
+        std::vector<T> w(rho.size());
+        output out(rho.size());
+        std::size_t const refused = arrays::mass_fraction_from_density(rho, celsius(t), w, out.valid);
+        EXPECT_EQ(refused, static_cast<std::size_t>(std::count(out.valid.begin(), out.valid.end(), false)));
+        std::size_t accepted = 0;
+        for (std::size_t i = 0; i < rho.size(); ++i) {
+            double const each = rho[i];
+            if (std::abs(each - least) < allowance || std::abs(each - greatest) < allowance) continue;
+            bool const liquid = each > least && each < greatest;
+            ASSERT_EQ(out.valid[i], liquid) << each << " kg/m3 at " << t;
+            ASSERT_EQ(std::isnan(w[i]), !liquid) << each << " kg/m3 at " << t;
+            if (!liquid) continue;
+            ++accepted;
+            ASSERT_NEAR(hot::density(double(w[i]), t), each, allowance);
+        }
+        EXPECT_GT(accepted, 10u);
+    }
+}
+
+TEST(Array, CompositionAtOneTemperatureAbove40Celsius) {
+    expect_compositions_above_40_celsius<double>(1e-2);
+    expect_compositions_above_40_celsius<float>(1e-2);
+}
+
 TEST(Array, CompositionOfEveryDensity) {
     auto const rho = spread(755.0, 1020.0, 4);
     auto const t = spread(-23.0, 43.0, 5);
@@ -429,6 +502,33 @@ TEST(Array, AResultMayReplaceAnInput) {
         EXPECT_TRUE(apart[i] == over_w[i] || (std::isnan(apart[i]) && std::isnan(over_w[i])));
         EXPECT_TRUE(apart[i] == over_t[i] || (std::isnan(apart[i]) && std::isnan(over_t[i])));
     }
+}
+
+// A result that begins elsewhere in an input would overwrite arguments before they are read.
+TEST(Array, RefusesAResultThatOverlapsAnInputPartly) {
+    std::vector<double> all(400, 0.4);
+    std::vector<double> const t(200, 20.0);
+    auto const before = all;
+    std::span<double> const whole(all);
+    std::string const what = "overlap of the results with an input";
+    for (std::size_t const offset : {1u, 64u, 199u}) {
+        auto const low = whole.first(200), high = whole.subspan(offset, 200);
+        auto const error = expect_refusal([&] { return arrays::density(low, t, high); }, what);
+        EXPECT_EQ(error.value(), 200.0 - static_cast<double>(offset));
+        expect_refusal([&] { return arrays::density(high, t, low); }, what);
+        expect_refusal([&] { return arrays::density(low, celsius(20.0), high); }, what);
+        expect_refusal([&] { return arrays::density(low, celsius(60.0), high); }, what);
+        expect_refusal([&] { return arrays::mass_fraction_from_density(t, low, high); }, what);
+        expect_refusal([&] { return arrays::to<volume_fraction, mass_fraction>(high, low); }, what);
+        expect_refusal([&] { return arrays::viscosity(low, t, high); }, what);
+        expect_refusal([&] { return arrays::viscosity(t, low, high); }, what);
+        EXPECT_EQ(all, before);
+        std::vector<double> apart(200);
+        EXPECT_EQ(arrays::density(low, high, apart), 0u);  // inputs may overlap
+    }
+    EXPECT_EQ(arrays::density(whole.first(200), t, whole.subspan(200)), 0u);
+    EXPECT_EQ(arrays::density(whole.first(200), t, whole.first(200)), 0u);
+    EXPECT_EQ(arrays::density(whole.first(0), celsius(20.0), whole.subspan(1, 0)), 0u);
 }
 
 TEST(Array, TakesVectorsOfEigen) {

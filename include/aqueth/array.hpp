@@ -13,9 +13,11 @@
 #include <aqueth/strength.hpp>
 #include <aqueth/units.hpp>
 
+#include <algorithm>
 #include <array>
 #include <concepts>
 #include <cstddef>
+#include <cstdint>
 #include <span>
 #include <type_traits>
 
@@ -85,24 +87,67 @@ inline void require_same_size(argument what, std::size_t size, std::size_t expec
                   static_cast<double>(expected), "as many as the first input has");
 }
 
-template <class T, class Operation, class Out, class First, class... Rest>
-std::size_t run(Operation const& operation, Out& out, flags valid, First const& first, Rest const&... rest) {
-    static_assert(std::is_same_v<T, float> || std::is_same_v<T, double>);
-    static_assert(
-        (std::is_same_v<element_of<First const>, T> && ... && std::is_same_v<element_of<Rest const>, T>),
-        "inputs and results must all be double or all be float");
+// An array read from another place than the one just written would read results as arguments.
+template <class Out, class In>
+void refuse_partial_overlap(Out const& out, In const& in) {
+    auto const begins = reinterpret_cast<std::uintptr_t>(out.data());
+    auto const begins_in = reinterpret_cast<std::uintptr_t>(in.data());
+    auto const ends = begins + static_cast<std::size_t>(out.size()) * sizeof(element_of<Out const>);
+    auto const ends_in = begins_in + static_cast<std::size_t>(in.size()) * sizeof(element_of<In const>);
+    bool const same = begins == begins_in && ends == ends_in;
+    if (same || ends <= begins_in || ends_in <= begins) return;
+    double const shared = static_cast<double>((std::min)(ends, ends_in) - (std::max)(begins, begins_in)) /
+                          static_cast<double>(sizeof(element_of<Out const>));
+    require_range("array", "overlap of the results with an input", shared, "elements", 0.0, 0.0,
+                  "the results may replace an input, but not a part of one");
+}
+
+/// Refuses arrays that do not belong together.
+/// @return number of their elements
+template <class Out, class First, class... Rest>
+std::size_t require_arrays(Out const& out, flags valid, First const& first, Rest const&... rest) {
     auto const size = static_cast<std::size_t>(first.size());
     (require_same_size(argument::length_of_an_input, static_cast<std::size_t>(rest.size()), size), ...);
     require_same_size(argument::length_of_the_results, static_cast<std::size_t>(out.size()), size);
     if (!valid.empty()) require_same_size(argument::length_of_the_flags, valid.size(), size);
-    std::array<T const*, 1 + sizeof...(Rest)> const in{first.data(), rest.data()...};
-    return numeric::for_each_element<T>(operation, in, out.data(), valid.empty() ? nullptr : valid.data(),
-                                        size);
+    refuse_partial_overlap(out, first);
+    (refuse_partial_overlap(out, rest), ...);
+    return size;
 }
 
-inline double require_temperature(char const* property, units::temperature t) {
+template <class T, class Loop, class Out, class First, class... Rest>
+std::size_t run_loop(Loop const& loop, Out& out, flags valid, First const& first, Rest const&... rest) {
+    static_assert(std::is_same_v<T, float> || std::is_same_v<T, double>);
+    static_assert(
+        (std::is_same_v<element_of<First const>, T> && ... && std::is_same_v<element_of<Rest const>, T>),
+        "inputs and results must all be double or all be float");
+    std::size_t const size = require_arrays(out, valid, first, rest...);
+    std::array<T const*, 1 + sizeof...(Rest)> const in{first.data(), rest.data()...};
+    return loop(in, out.data(), valid.empty() ? nullptr : valid.data(), size);
+}
+
+template <class T, class Operation, class Out, class... In>
+std::size_t run(Operation const& operation, Out& out, flags valid, In const&... in) {
+    return run_loop<T>([&](auto const&... all) { return numeric::for_each_element<T>(operation, all...); },
+                       out, valid, in...);
+}
+
+template <class T, class Function, class Out, class... In>
+std::size_t run_one_by_one(Function const& function, Out& out, flags valid, In const&... in) {
+    return run_loop<T>([&](auto const&... all) { return numeric::one_by_one<T>(function, all...); }, out,
+                       valid, in...);
+}
+
+template <class T>
+T require_temperature(char const* property, units::temperature t) {
     aqueth::detail::accept(property, plain::liquid_temperature_range(t.celsius()));
-    return t.celsius();
+    return T(t.celsius());
+}
+
+// Above 40 °C there is no loop: one element after the other is faster than a loop that doubts them all.
+template <class T>
+bool above_oiml_r22(T celsius) {
+    return celsius > T(r22::highest_celsius);
 }
 
 }  // namespace detail
@@ -135,8 +180,12 @@ std::size_t density(W const& mass_fraction, C const& celsius, R&& density, flags
 template <readable W, writable R>
 std::size_t density(W const& mass_fraction, units::temperature t, R&& density, flags valid = {}) {
     using T = detail::element_of<R>;
-    detail::density_at_operation<T> const at_t(T(detail::require_temperature("density", t)));
-    return detail::run<T>(at_t, density, valid, mass_fraction);
+    T const celsius = detail::require_temperature<T>("density", t);
+    if (detail::above_oiml_r22(celsius)) {
+        auto const hot = [celsius](T w) { return detail::density_operation<T>{}.careful(w, celsius); };
+        return detail::run_one_by_one<T>(hot, density, valid, mass_fraction);
+    }
+    return detail::run<T>(detail::density_at_operation<T>(celsius), density, valid, mass_fraction);
 }
 
 /// Mass fractions from densities, each at its own temperature.
@@ -168,9 +217,14 @@ template <readable D, writable R>
 std::size_t mass_fraction_from_density(D const& density, units::temperature t, R&& mass_fraction,
                                        flags valid = {}) {
     using T = detail::element_of<R>;
-    detail::composition_at_operation<T> const at_t(
-        T(detail::require_temperature("mass fraction from density", t)));
-    return detail::run<T>(at_t, mass_fraction, valid, density);
+    T const celsius = detail::require_temperature<T>("mass fraction from density", t);
+    if (detail::above_oiml_r22(celsius)) {
+        auto const hot = [celsius](T rho) {
+            return detail::composition_operation<T>{}.careful(rho, celsius);
+        };
+        return detail::run_one_by_one<T>(hot, mass_fraction, valid, density);
+    }
+    return detail::run<T>(detail::composition_at_operation<T>(celsius), mass_fraction, valid, density);
 }
 
 /// Cubic expansion coefficients, -(1/rho) d rho/dt at constant composition.
@@ -282,11 +336,7 @@ std::size_t bubble_temperature(X const& liquid, P const& pascals, R&& kelvin, fl
 template <class Function, writable R, readable First, readable... Rest>
 std::size_t apply(Function const& function, R&& result, flags valid, First const& first,
                   Rest const&... rest) {
-    auto const size = static_cast<std::size_t>(first.size());
-    (detail::require_same_size(argument::length_of_an_input, static_cast<std::size_t>(rest.size()), size),
-     ...);
-    detail::require_same_size(argument::length_of_the_results, static_cast<std::size_t>(result.size()), size);
-    if (!valid.empty()) detail::require_same_size(argument::length_of_the_flags, valid.size(), size);
+    std::size_t const size = detail::require_arrays(result, valid, first, rest...);
     std::size_t refused = 0;
     for (std::size_t i = 0; i < size; ++i) {
         auto const found = function(first.data()[i], rest.data()[i]...);
