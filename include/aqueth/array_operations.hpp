@@ -21,6 +21,18 @@
 #include <limits>
 #include <type_traits>
 
+/// @def AQUETH_EACH_OF_BLOCK(i)
+/// Begins a loop over the elements of a block. The body must not touch the data
+/// of another element; the pragma promises this to the compiler.
+#if defined(__clang__)
+#define AQUETH_EACH_OF_BLOCK(i)                                                                              \
+    _Pragma("clang loop vectorize(assume_safety)") for (std::size_t i = 0; i < numeric::block; ++i)
+#elif defined(__GNUC__)
+#define AQUETH_EACH_OF_BLOCK(i) _Pragma("GCC ivdep") for (std::size_t i = 0; i < numeric::block; ++i)
+#else
+#define AQUETH_EACH_OF_BLOCK(i) for (std::size_t i = 0; i < numeric::block; ++i)
+#endif
+
 /// @file
 /// What `array.hpp` does with each element: an operation for every function there, for internal use.
 ///

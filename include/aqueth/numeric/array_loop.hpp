@@ -15,18 +15,6 @@
 #include <type_traits>
 #include <utility>
 
-/// @def AQUETH_EACH_OF_BLOCK(i)
-/// Begins a loop over the elements of a block. The body must not touch the data
-/// of another element; the pragma promises this to the compiler.
-#if defined(__clang__)
-#define AQUETH_EACH_OF_BLOCK(i)                                                                              \
-    _Pragma("clang loop vectorize(assume_safety)") for (std::size_t i = 0; i < numeric::block; ++i)
-#elif defined(__GNUC__)
-#define AQUETH_EACH_OF_BLOCK(i) _Pragma("GCC ivdep") for (std::size_t i = 0; i < numeric::block; ++i)
-#else
-#define AQUETH_EACH_OF_BLOCK(i) for (std::size_t i = 0; i < numeric::block; ++i)
-#endif
-
 /// One operation over many elements.
 ///
 /// The loop takes elements in blocks of 64. The operation's `quick` handles a block in loops without a
@@ -184,6 +172,7 @@ template <class V, real T, class Operation, std::size_t N, std::size_t... I>
 [[gnu::always_inline]] inline std::size_t do_blocks(Operation const& shared, std::array<T const*, N> in,
                                                     T* out, doubts<T>& doubt, std::size_t blocks,
                                                     std::index_sequence<I...>) {
+    static_assert(block % lanes_of<V> == 0, "a block must be a whole number of vectors side by side");
     Operation operation = shared;  // a local copy, which no store can alias
     // Likewise. It also aligns the stack, without which clang would spill vectors across cache lines.
     doubts<T> local;
@@ -224,10 +213,6 @@ template <real T, class Operation, std::size_t N>
                                                            std::make_index_sequence<N>{});
 }
 
-#if defined(__clang__)
-#pragma clang diagnostic pop
-#endif
-
 template <real T, class Operation, std::size_t N>
 std::size_t do_blocks_as_processor_can(Operation const& operation, std::array<T const*, N> const& in, T* out,
                                        doubts<T>& doubt, std::size_t blocks) {
@@ -261,6 +246,10 @@ std::size_t do_whole_blocks(Operation const& operation, std::array<T const*, N> 
     }
     return refused;
 }
+
+#if defined(__clang__)
+#pragma clang diagnostic pop
+#endif
 
 }  // namespace detail
 
