@@ -287,7 +287,8 @@ std::size_t thermal_conductivity(P&& policy, A&&... arguments) {
 /// @param first    arguments
 /// @param rest     further arguments
 /// @return how many elements were refused
-/// @throws refusal if the arrays differ in length; and whatever the function throws
+/// @throws refusal if the arrays differ in length or the result overlaps an input partly; and whatever the
+///         function throws
 template <execution_policy P, class Function, writable R, readable First, readable... Rest>
 std::size_t apply(P&& policy, Function const& function, R&& result, flags valid, First const& first,
                   Rest const&... rest) {
