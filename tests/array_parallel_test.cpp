@@ -216,7 +216,7 @@ TEST(ArrayParallel, RefusesAResultThatOverlapsAnInputPartly) {
     std::vector<double> all(3 * size, 0.4);
     auto const before = all;
     std::vector<double> const t(size, 20.0);
-    std::string const what = "overlap of the results with an input";
+    std::string const what = "overlap of the results";
     std::span<double> const low = std::span(all).first(size);
     for (std::size_t const offset : {std::size_t{1}, std::size_t{8192}, size - 1}) {
         auto const high = std::span(all).subspan(offset, size);

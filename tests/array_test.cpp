@@ -563,7 +563,7 @@ TEST(Array, RefusesAResultThatOverlapsAnInputPartly) {
     std::vector<double> const t(200, 20.0);
     auto const before = all;
     std::span<double> const whole(all);
-    std::string const what = "overlap of the results with an input";
+    std::string const what = "overlap of the results";
     for (std::size_t const offset : {1u, 64u, 199u}) {
         auto const low = whole.first(200), high = whole.subspan(offset, 200);
         auto const error = expect_refusal([&] { return arrays::density(low, t, high); }, what);

@@ -101,8 +101,8 @@ void refuse_partial_overlap(Out const& out, In const& in) {
     if (same || ends <= begins_in || ends_in <= begins) return;
     double const shared = static_cast<double>((std::min)(ends, ends_in) - (std::max)(begins, begins_in)) /
                           static_cast<double>(sizeof(element_of<Out const>));
-    require_range("array", "overlap of the results with an input", shared, "elements", 0.0, 0.0,
-                  "the results may replace an input, but not a part of one");
+    require_range("array", argument::overlap_of_the_results, shared, "elements", 0.0, 0.0,
+                  "they may replace an input, but must not overlap it partly");
 }
 
 /// Refuses arrays that do not belong together.
