@@ -337,8 +337,8 @@ std::size_t bubble_temperature(X const& liquid, P const& pascals, R&& kelvin, fl
 /// @param first    arguments
 /// @param rest     further arguments
 /// @return how many elements were refused
-/// @throws refusal if the arrays differ in length or the result overlaps an input partly; and whatever the
-///         function throws, with the elements before it written
+/// @throws refusal if the arrays differ in length or the result overlaps an input partly; an exception of the
+///         function passes, with the elements before it written
 template <class Function, writable R, readable First, readable... Rest>
 std::size_t apply(Function const& function, R&& result, flags valid, First const& first,
                   Rest const&... rest) {

@@ -287,8 +287,8 @@ std::size_t thermal_conductivity(P&& policy, A&&... arguments) {
 /// @param first    arguments
 /// @param rest     further arguments
 /// @return how many elements were refused
-/// @throws refusal if the arrays differ in length or the result overlaps an input partly; and whatever the
-///         function throws
+/// @throws refusal if the arrays differ in length or the result overlaps an input partly; an exception of the
+///         function passes
 template <execution_policy P, class Function, writable R, readable First, readable... Rest>
 std::size_t apply(P&& policy, Function const& function, R&& result, flags valid, First const& first,
                   Rest const&... rest) {

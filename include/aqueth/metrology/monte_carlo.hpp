@@ -261,7 +261,7 @@ inline constexpr double most_trials = 1e8;      ///< of a Monte Carlo evaluation
 /// @return distribution of the result
 /// @throws refusal if there is no input, the number of trials is outside its range, the coefficients
 ///         cannot hold together, a correlated input is not normal, a normal input has fewer than three
-///         degrees of freedom, a trial is not finite; and whatever the model raises
+///         degrees of freedom, a trial is not finite; and the errors of the model
 /// @par Accuracy
 /// Standard uncertainty to about 1 / sqrt(2 trials): 0.07 % with 1e6.
 /// @par Source
