@@ -33,7 +33,7 @@ inline constexpr auto watt_per_metre_kelvin = units::thermal_conductivity::from_
 /// @return dynamic viscosity; at 20 °C the greatest is that of 43 % by mass, 2.9 times that of water
 /// @throws refusal if the strength or the temperature is outside its range
 /// @par Accuracy
-/// The table of 1918 within 2.5 %, on average 0.6 %. Other measurements are lower: at 25 °C by 3.5 % on
+/// The table of 1918 within 2.5 %, on average 0.4 %. Other measurements are lower: at 25 °C by 3.5 % on
 /// average. Relative standard uncertainty 2 % (`model::viscosity::relative_standard_uncertainty`).
 /// @par Source
 /// @ref source_bingham_jackson

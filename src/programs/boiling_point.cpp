@@ -112,9 +112,13 @@ void run(session& s) {
             units::mass const distillate = words.one_volume() * density(e.vapour, cool);
             return number(in(distillate, kilogram) * kilojoules / 3600.0, 3);
         };
-        text.row("condenser takes", "{} kWh per {} of distillate, {} kWh if it also cools it to {}",
-                 per_volume(*condensing), words.one_volume_name(), per_volume(*cooling),
-                 words.temperature(cool));
+        // In a vacuum it can condense colder than that.
+        std::string const cooled = *cooling > *condensing
+                                       ? fmt::format(", {} kWh if it also cools it to {}",
+                                                     per_volume(*cooling), words.temperature(cool))
+                                       : "";
+        text.row("condenser takes", "{} kWh per {} of distillate{}", per_volume(*condensing),
+                 words.one_volume_name(), cooled);
         data["condensing_kJ_per_kg"] = *condensing;
         data["condensing_and_cooling_to_20C_kJ_per_kg"] = *kilojoules_per_kilogram(e, celsius(20));
     }
