@@ -68,7 +68,8 @@ struct content {
     char const* across;
     std::function<row_of_cells(given const&)> row;
     int decimals = 2;
-    std::string axis = {};  ///< name of the cells in a picture, if the caption is too long for it
+    std::string axis = {};   ///< name of the cells in a picture, if the caption is too long for it
+    std::string title = {};  ///< of the picture, likewise
 };
 
 content density_table(wording const& words, side const& columns, asker& cells) {
@@ -202,8 +203,10 @@ content water_table(wording const& words, side const& columns, given const& amou
     char const* const how = by_mass ? " by the balance" : "";
     std::string const caption = fmt::format("{} of water{} for {} of spirit, measured at {}", unit.name, how,
                                             amount.text, words.temperature(t));
-    return {caption, "spirit",      "strength wanted",
-            row_of,  unit.decimals, fmt::format("water to add, {}{}", unit.name, how)};
+    content table{caption, "spirit", "strength wanted", row_of, unit.decimals};
+    table.axis = fmt::format("water to add, {}{}", unit.name, how);
+    table.title = fmt::format("Water for {} of spirit, at {}", amount.text, words.temperature(t));
+    return table;
 }
 
 /// The cautions of spirit and water that are mixed at a temperature.
@@ -239,7 +242,7 @@ std::string in_picture(std::string const& unit) {
 /// A line for each column of the table.
 std::string picture_of(std::filesystem::path const& path, content const& table, side const& rows,
                        side const& columns, std::vector<row_of_cells> const& cells) {
-    std::string script = picture_head(path, 960, 640, table.caption) +
+    std::string script = picture_head(path, 960, 640, table.title.empty() ? table.caption : table.title) +
                          fmt::format("set xlabel {}\nset ylabel {}\n",
                                      in_quotes(fmt::format("{}, {}", table.down, in_picture(rows.unit))),
                                      in_quotes(table.axis.empty() ? table.caption : table.axis));
