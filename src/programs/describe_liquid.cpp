@@ -101,11 +101,11 @@ void run(session& s) {
     }
     text.gap();
     text.row("liquid", "{}", words.fractions(w));
-    auto const say_temperature = [&](char const* label, char const* key, std::string const& at,
+    auto const say_temperature = [&](char const* label, char const* key, std::string const& under,
                                      auto const& value) {
         try {
             units::temperature const found = value();
-            text.row(label, "{}{}, standard uncertainty {}", words.rounded(found), at,
+            text.row(label, "{}{}, standard uncertainty {}", words.rounded(found), under,
                      words.difference(correlation::flammability::standard_uncertainty_kelvins * kelvins));
             data[key] = found.celsius();
         } catch (refusal const& e) {
