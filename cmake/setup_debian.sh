@@ -7,7 +7,7 @@
 # emulator for a microcontroller; all: demo and test,
 # clang, benchmarks, documentation, formatting, coverage, compilers and emulators for other processors and Windows, and
 # the checks of packages.
-# tests/outside.sh runs programs for Windows if wine is there; before a release install wine, debootstrap and lintian.
+# tests/outside.sh runs programs for Windows if wine is there; before a release install wine, debootstrap, lintian and the profile firmware.
 # Installed packages stay as they are; if nothing is missing, the script uses neither the network nor sudo.
 set -euo pipefail
 

@@ -19,6 +19,8 @@ asked() {
 # "refused" counts answers without a value. SQLite turns a question of NaN into one of NULL, which is not refused.
 row() { printf '%-34s %-8s %10s %12s %12s   %s\n' "$@"; }
 
+of_cpu() { sed -n "s/^$1[[:space:]]*: //p" /proc/cpuinfo | head -n 1; }
+printf '%s, family %s, model %s\n\n' "$(of_cpu 'model name')" "$(of_cpu 'cpu family')" "$(of_cpu model)"
 row "language" "version" "kB" "ns a call" "ns an element" "questions/refused"
 
 if [[ -d $build/python ]]; then

@@ -3,8 +3,8 @@
 # The costs of linking aqueth, measured: seconds to include it, bytes of the shared library and of firmware, allocations
 # of typed calls. 1 if a goal is missed.
 #   tests/sizes.sh > docs/size_report.txt
-# Seconds depend on the machine: they are user time of g++, the least of five runs. Needs g++, and for firmware
-# arm-linux-gnueabihf-g++ or arm-none-eabi-g++; a compiler that is not there is named.
+# Seconds depend on the machine and its load: they are user time of g++, the least of five runs. Needs g++, and for
+# firmware arm-linux-gnueabihf-g++ or arm-none-eabi-g++; a compiler that is not there is named.
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
 work=$(mktemp --directory)
@@ -26,7 +26,9 @@ row() {
 
 version=$(sed -n 's/^#define AQUETH_VERSION_[A-Z]* //p' include/aqueth/version.hpp | paste -sd.)
 echo "aqueth $version, $(date -u +%Y-%m-%d), $(g++ --version | head -n 1)"
-sed -n 's/^model name[[:space:]]*: //p' /proc/cpuinfo | head -n 1
+of_cpu() { sed -n "s/^$1[[:space:]]*: //p" /proc/cpuinfo | head -n 1; }
+printf '%s, family %s, model %s; %s processors, load average %s\n' "$(of_cpu 'model name')" "$(of_cpu 'cpu family')" \
+    "$(of_cpu model)" "$(nproc)" "$(cut -d' ' -f1 /proc/loadavg)"
 
 echo
 echo "Seconds of user time to include a header (g++ -std=c++20 -fsyntax-only)"

@@ -9,7 +9,7 @@ int main() {
     using namespace aqueth;
     auto const beer =
         fermented_wash(25.0 * litre, specific_gravity(1.085), specific_gravity(0.992), celsius(20.0));
-    std::printf("strength of the wash   %.2f %% vol\n", beer.liquid().strength().percent());
+    std::printf("strength of the wash   %.2f %% vol\n", beer.strength().percent());
     std::printf("real extract           %.2f °P\n", beer.extract().degrees());
     std::printf("ethanol                %.2f kg\n", in(beer.liquid().ethanol(), kilogram));
 

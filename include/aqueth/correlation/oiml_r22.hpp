@@ -24,7 +24,7 @@ namespace aqueth::inline AQUETH_ABI::correlation::oiml_r22 {
 
 /// Citation, range and accuracy.
 inline constexpr source cited{
-    "OIML R 22, International alcoholometric tables, 1975, general formula (= "
+    "OIML R 22, International alcoholometric tables, 1973 (edition 1975), general formula (= "
     "Council Directive 76/766/EEC, annex)",
     "mass fraction 0 to 1; -20 to 40 °C (IPTS-68), liquid only",
     "the legal definition; within 0.10 kg/m3 of NBS measurements of 1913 from 10 to 40 °C; below 0 °C no "

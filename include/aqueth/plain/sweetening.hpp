@@ -31,8 +31,8 @@ struct analysed_liquid {
 };
 
 /// The analysed wines and beers that no other exceeds in both strength and sugar, the strongest first
-/// (`tables/white_wines_2009.csv`, `tables/wahl_henius_beers.csv`). The last three are beers.
-inline constexpr std::array<analysed_liquid, 12> analysed_liquids{{{0.140, 1.2},
+/// (`tables/white_wines_2009.csv`, `tables/wahl_henius_beers.csv`). The last four are beers.
+inline constexpr std::array<analysed_liquid, 13> analysed_liquids{{{0.140, 1.2},
                                                                    {0.137, 4.5},
                                                                    {0.132, 5.45},
                                                                    {0.130, 11.1},
@@ -43,6 +43,7 @@ inline constexpr std::array<analysed_liquid, 12> analysed_liquids{{{0.140, 1.2},
                                                                    {0.087, 22.0},
                                                                    {0.0564, 48.5},
                                                                    {0.0535, 60.1},
+                                                                   {0.0493, 62.9},
                                                                    {0.0486, 65.7}}};
 
 /// A spirit with dissolved sugar. The numbers are not checked until a function uses them.
