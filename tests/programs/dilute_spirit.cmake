@@ -37,8 +37,10 @@ answers(dilute_spirit.warm_water_scalds
 # Weak spirit and water take more room together: R 22 at 20 °C, 961.2 g and 1990 g.
 answers(dilute_spirit.gains_volume "aqueth dilute_spirit --amount '1 L' --strength '30 %vol' --temperature '20 C' --target '10 %vol'"
     "\n  gained in mixing  4[.]490 mL [(]0[.]15 %[)]\n")
+answers(dilute_spirit.gains_little "aqueth dilute_spirit --amount '1 L' --strength '10 %vol' --temperature '20 C' --target '9.9 %vol'"
+    "\n  gained in mixing  0[.]014[0-9]* mL [(]0[.]00 %[)]\n")
 answers(dilute_spirit.nothing_is_no_negative_loss
-    "aqueth dilute_spirit --amount '1 L' --strength '50 %mass' --temperature '20 C' --target '50 %mass'"
+    "aqueth dilute_spirit --amount '3.3 L' --strength '96 %vol' --temperature '18 C' --target '96 %vol'"
     "\n  lost in mixing    0 mL [(]0[.]00 %[)]\n")
 # A cold spirit warms to the room.
 answers(dilute_spirit.cold_spirit
