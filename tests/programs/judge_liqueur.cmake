@@ -12,7 +12,7 @@ answers(judge_liqueur.extract_of_a_wine "aqueth judge_liqueur --sample '100 mL' 
 answers(judge_liqueur.json "aqueth judge_liqueur ${sample} --json" "\"strength_percent_vol_20C\": 25[.]35.*\"expanded_uncertainty_percent_vol\": 0[.]2.*\"confidence\": 0[.]95")
 # The recipe of sweeten_spirit, read back.
 answers(judge_liqueur.recipe_read_back "aqueth judge_liqueur --reading '1059.6 kg/m3' --scale 'kg/m3 at 20 C' --temperature '20 C' --sugar '250 g/L'"
-    "^The liqueur has 28[.]0 % vol, give or take 1[.]2 for the sugar's volume[.].*This liquid is beyond.*wrong by 1[.]2 % vol")
+    "^The liqueur has 28[.]0 % vol, give or take 1[.]2 for the sugar's volume[.].*None of them was as strong and as sweet.*wrong by 1[.]2 % vol")
 # 27 CFR 30.32 counts 0.4 degrees of proof for 100 mg in 100 mL: 0.2 % vol for a gram in a litre.
 answers(judge_liqueur.obscuration "aqueth judge_liqueur --reading '39 %vol' --temperature '20 C' --sugar '5 g/L'"
     "obscuration +1[.][0-3][0-9] % vol: without sugar the reading would mean 39[.]00 % vol")

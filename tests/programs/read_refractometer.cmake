@@ -1,7 +1,7 @@
 # SPDX-License-Identifier: BSL-1.0
 # The wash of judge_wash: 1.085 to 0.992 is 12.41 % vol and 2.18 °P by Balling's balance and the density.
 answers(read_refractometer.two_readings "aqueth read_refractometer --reading '6.5 brix' --gravity '0.992 sg'"
-    "^The wash holds 12[.]40 % vol and 2[.]17 °P, give or take 0[.]40 and 0[.]13 [(]95 %[)][.].*uncertainty +[0-9]+ % from the refractometer.*counts as sucrose.*66 g/L only")
+    "^The wash holds 12[.]40 % vol and 2[.]17 °P, give or take 0[.]40 and 0[.]13 [(]95 %[)][.].*uncertainty +[0-9]+ % from the refractometer.*counts as sucrose.*66 g/L of malt extract")
 answers(read_refractometer.three_ways "aqueth read_refractometer --reading '6.5 brix' --gravity '0.992 sg' --original '1.085 sg'"
     "original, gravity 12[.]41 % vol and 2[.]18 °P.*original, index +12[.]4[0-9] % vol and 2[.]1[0-9] °P")
 answers(read_refractometer.original "aqueth read_refractometer --reading '6.5 brix' --original '1.085 sg'"
