@@ -71,6 +71,11 @@ double by_eigen(double w, double t) {
 as_printed const printed;
 bench::states const all(-20.0);
 bench::states const warm(0.0);
+bench::numbers<double> const heated = [] {
+    bench::numbers<double> t = warm.t;  // 0 to 40 °C
+    for (double& each : t) each = 41.0 + each * (37.0 / 40.0);
+    return t;
+}();
 bench::numbers<float> const wf(all.w.begin(), all.w.end());
 bench::numbers<float> const tf(all.t.begin(), all.t.end());
 bench::numbers<double> out(bench::elements);
@@ -107,6 +112,18 @@ void register_all() {
     all_at_once(fixed, "aqueth, arrays, checked", [] { arrays::density(all.w, celsius(20.0), out); });
     all_at_once(fixed, "limit: 12 multiply-adds",
                 [] { benchmark::DoNotOptimize(bench::multiply_adds(12, bench::elements)); });
+
+    // Above 40 °C every mixture is liquid up to 78 °C. No loop computes these densities.
+    std::string const hot = "density above 40 °C, 41 to 78 °C";
+    one_by_one(hot, "aqueth, one by one",
+               [](std::size_t i) { return plain::density_kg_m3(warm.w[i], heated[i]).value; });
+    all_at_once(hot, "aqueth, arrays, checked", [] { arrays::density(warm.w, heated, out); });
+    std::string const at_60 = "density at 60 °C";
+    static double sixty = 60.0;
+    benchmark::DoNotOptimize(sixty);  // not known to the compiler
+    one_by_one(at_60, "aqueth, one by one",
+               [](std::size_t i) { return plain::density_kg_m3(warm.w[i], sixty).value; });
+    all_at_once(at_60, "aqueth, arrays, checked", [] { arrays::density(warm.w, celsius(60.0), out); });
 
     std::string const single = "density in single precision";
     one_by_one(single, "aqueth, one by one", [](std::size_t i) { return r22::density(wf[i], tf[i]); });

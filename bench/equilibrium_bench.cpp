@@ -92,6 +92,21 @@ void register_all() {
                [](std::size_t i) { return curve.vapour(mole_fraction(asked.x[i])).value(); });
     all_at_once(vapour, "aqueth, arrays, from a curve, checked", [] { arrays::vapour(curve, asked.x, out); });
 
+    std::string const made = "an equilibrium curve, made";
+    static double kilopascals = 90.0;
+    all_at_once(
+        made, "one curve",
+        [] {
+            benchmark::DoNotOptimize(kilopascals);
+            equilibrium_curve one(kilopascals * kilopascal);
+            benchmark::DoNotOptimize(one);
+        },
+        1);
+    all_at_once(made, "aqueth, one by one: a bubble point at that pressure", [] {
+        for (double const x : asked.x)
+            benchmark::DoNotOptimize(vle::bubble_at_pressure(x, kilopascals * 1000.0).temperature);
+    });
+
     std::string const dew = "dew temperature at a pressure";
     one_by_one(dew, "aqueth, one by one",
                [](std::size_t i) { return vle::dew_at_pressure(asked.x[i], asked.pressure[i]).temperature; });

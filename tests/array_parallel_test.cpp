@@ -8,6 +8,9 @@
 #include "expect_refusal.hpp"
 
 #include <gtest/gtest.h>
+#if defined(__linux__)
+#include <sched.h>
+#endif
 
 #include <atomic>
 #include <bit>
@@ -208,6 +211,27 @@ TEST(ArrayParallel, RefusesAsOnOneCoreBeforeWriting) {
     });
 }
 
+// Each part alone would be apart from the result of the same part.
+TEST(ArrayParallel, RefusesAResultThatOverlapsAnInputPartly) {
+    std::vector<double> all(3 * size, 0.4);
+    auto const before = all;
+    std::vector<double> const t(size, 20.0);
+    std::string const what = "overlap of the results";
+    std::span<double> const low = std::span(all).first(size);
+    for (std::size_t const offset : {std::size_t{1}, std::size_t{8192}, size - 1}) {
+        auto const high = std::span(all).subspan(offset, size);
+        auto const index = [](double w) { return plain::brix_from_refractive_index(w); };
+        expect_refusal([&] { return arrays::density(std::execution::par, low, t, high); }, what);
+        expect_refusal([&] { return arrays::density(std::execution::par, high, celsius(20.0), low); }, what);
+        expect_refusal([&] { return arrays::apply(std::execution::par, index, high, {}, low); }, what);
+        EXPECT_EQ(all, before);
+        std::vector<double> apart(size);
+        EXPECT_EQ(arrays::density(std::execution::par, low, high, apart), 0u);  // inputs may overlap
+    }
+    EXPECT_EQ(arrays::density(std::execution::par, low, t, std::span(all).subspan(size, size)), 0u);
+    EXPECT_EQ(arrays::density(std::execution::par, low, t, low, arrays::flags{}), 0u);
+}
+
 // The order in which threads take the parts differs from run to run; the exception that arrives must not.
 TEST(ArrayParallel, TheExceptionOfTheLowestElementArrives) {
     std::vector<double> x(size), y(size);
@@ -226,9 +250,18 @@ TEST(ArrayParallel, TheExceptionOfTheLowestElementArrives) {
     }
 }
 
+/// @return how many processors this process may use; `hardware_concurrency` may count those of the machine
+int processors() {
+#if defined(__linux__)
+    cpu_set_t allowed;
+    if (sched_getaffinity(0, sizeof allowed, &allowed) == 0) return CPU_COUNT(&allowed);
+#endif
+    return static_cast<int>(std::thread::hardware_concurrency());
+}
+
 // Without TBB, or with its headers found but parts never shared, the policy would mean nothing.
 TEST(ArrayParallel, UsesMoreThanOneThread) {
-    if (std::thread::hardware_concurrency() < 2) GTEST_SKIP() << "one core";
+    if (processors() < 2) GTEST_SKIP() << "one processor";
     std::vector<double> const x(1 << 18, 1.35);
     std::vector<double> y(x.size());
     std::atomic<bool> another{false};

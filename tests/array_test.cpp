@@ -19,6 +19,7 @@
 #include <random>
 #include <span>
 #include <thread>
+#include <tuple>
 #include <vector>
 
 namespace aqueth {
@@ -85,7 +86,7 @@ void expect_agreement(comparison const& found, std::size_t refused, double toler
 
 TEST(Array, DensityIsTheScalarOneAndRefusesWhatThatRefuses) {
     auto const w = spread(-0.05, 1.05, 1);
-    auto const t = spread(-23.0, 43.0, 2);
+    auto const t = spread(-23.0, 105.0, 2);
     output rho(w.size());
     auto const refused = arrays::density(w, t, rho.values, rho.valid);
     expect_agreement(
@@ -96,7 +97,7 @@ TEST(Array, DensityIsTheScalarOneAndRefusesWhatThatRefuses) {
 
 TEST(Array, ThermalExpansionIsTheScalarOne) {
     auto const w = spread(-0.05, 1.05, 31);
-    auto const t = spread(-23.0, 60.0, 32);
+    auto const t = spread(-23.0, 105.0, 32);
     output found(w.size());
     auto const refused = arrays::thermal_expansion(w, t, found.values, found.valid);
     // The expansion is about 1e-3 per kelvin; the same polynomial in another order of its operations.
@@ -118,16 +119,89 @@ TEST(Array, DensityAtOneTemperature) {
     }
 }
 
+// Far outside the range too: numbers whose bits differ from those of 0 and 1 in other places.
+template <class T>
+std::vector<T> far_and_near() {
+    std::vector<T> result;
+    for (int i = -4000; i <= 4000; ++i) result.push_back(T(i) / T(1000));
+    for (double const odd :
+         {nan, -nan, infinity, -infinity, -0.0, 1e30, -1e30, -1.5, -1.0, -2.0, 5e-324, -5e-324})
+        result.push_back(T(odd));
+    return result;
+}
+
+template <class T>
+void expect_densities_above_40_celsius(double tolerance) {
+    auto const w = far_and_near<T>();
+    for (double const t : {40.01, 60.0, 77.9, 78.2, 85.0, 99.0, 99.97}) {
+        std::vector<T> rho(w.size());
+        output kept(w.size());
+        std::size_t const count = arrays::density(w, celsius(t), rho, kept.valid);
+        std::copy(rho.begin(), rho.end(), kept.values.begin());
+        expect_agreement(
+            compare(kept.values, kept.valid,
+                    [&](std::size_t i) { return density(mass_fraction(double(w[i])), celsius(t)).value(); }),
+            count, tolerance);
+    }
+}
+
+TEST(Array, DensityAtOneTemperatureAbove40Celsius) {
+    expect_densities_above_40_celsius<double>(3e-13);
+    expect_densities_above_40_celsius<float>(5e-4);
+}
+
+template <class T>
+void expect_compositions_above_40_celsius(double allowance) {
+    std::vector<T> rho;
+    for (int i = -200; i <= 24000; ++i) rho.push_back(T(i) / T(8));
+    for (double const odd : {nan, infinity, -infinity, -0.0, 1e30, -1e30, 1312.5}) rho.push_back(T(odd));
+    for (double const t : {40.01, 60.0, 70.0, 78.0, 85.0, 99.0}) {
+        namespace hot = model::hot_density;
+        // Liquid is what boils above t: from water to the mixture that boils there.
+        double weakest_vapour = 1.0;
+        if (t > 78.2) {
+            double low = 0.0, high = 0.95;  // the boiling points fall up to there
+            while (high - low > 1e-9) {
+                double const middle = 0.5 * (low + high);
+                (hot::boiling_celsius(middle) > t ? low : high) = middle;
+            }
+            weakest_vapour = low;
+        }
+        double const least = hot::density(weakest_vapour, t), greatest = hot::density(0.0, t);
+        std::vector<T> w(rho.size());
+        output out(rho.size());
+        std::size_t const refused = arrays::mass_fraction_from_density(rho, celsius(t), w, out.valid);
+        EXPECT_EQ(refused, static_cast<std::size_t>(std::count(out.valid.begin(), out.valid.end(), false)));
+        std::size_t accepted = 0;
+        for (std::size_t i = 0; i < rho.size(); ++i) {
+            double const each = rho[i];
+            if (std::abs(each - least) < allowance || std::abs(each - greatest) < allowance) continue;
+            bool const liquid = each > least && each < greatest;
+            ASSERT_EQ(out.valid[i], liquid) << each << " kg/m3 at " << t;
+            ASSERT_EQ(std::isnan(w[i]), !liquid) << each << " kg/m3 at " << t;
+            if (!liquid) continue;
+            ++accepted;
+            ASSERT_NEAR(hot::density(double(w[i]), t), each, allowance);
+        }
+        EXPECT_GT(accepted, 10u);
+    }
+}
+
+TEST(Array, CompositionAtOneTemperatureAbove40Celsius) {
+    expect_compositions_above_40_celsius<double>(1e-2);
+    expect_compositions_above_40_celsius<float>(1e-2);
+}
+
 TEST(Array, CompositionOfEveryDensity) {
-    auto const rho = spread(755.0, 1020.0, 4);
-    auto const t = spread(-23.0, 43.0, 5);
+    auto const rho = spread(710.0, 1020.0, 4, 8011);
+    auto const t = spread(-23.0, 105.0, 5, 8011);
     output w(rho.size());
     auto const refused = arrays::mass_fraction_from_density(rho, t, w.values, w.valid);
     auto const scalar = [&](std::size_t i) {
         return mass_fraction_from_density(rho[i] * kilogram_per_cubic_metre, celsius(t[i])).value();
     };
     expect_agreement(compare(w.values, w.valid, scalar), refused, 1e-14);
-    for (double const at : {-15.0, 5.0, 20.0}) {
+    for (double const at : {-15.0, 5.0, 20.0, 41.0, 90.0}) {
         auto const count = arrays::mass_fraction_from_density(rho, celsius(at), w.values, w.valid);
         auto const scalar_at = [&](std::size_t i) {
             return mass_fraction_from_density(rho[i] * kilogram_per_cubic_metre, celsius(at)).value();
@@ -198,8 +272,8 @@ TEST(Array, ConversionsAreTheScalarOnes) {
 }
 
 TEST(Array, ReadingsAreCorrectedAsByTheInstrument) {
-    auto const reading = spread(-0.05, 1.05, 8);
-    auto const t = spread(-23.0, 43.0, 9);
+    auto const reading = spread(-0.05, 1.05, 8, 8011);
+    auto const t = spread(-23.0, 105.0, 9, 8011);
     output q(reading.size());
     for (auto const& glass : {soda_lime_glass, borosilicate_glass}) {
         alcoholometer const meter(glass);
@@ -419,16 +493,95 @@ TEST(Array, EveryProcessorGivesTheSameDensities) {
     expect_densities_are_the_same_on_all_processors<float>(2e-4f);
 }
 
+/// @param function callable: inputs, then the output and flags -> count
+template <class Function, class... Inputs>
+void expect_same_in_place(char const* what, Function const& function, Inputs const&... inputs) {
+    auto const one = [&](std::size_t place) {
+        std::array<std::vector<double>, sizeof...(Inputs)> in{inputs...};
+        std::size_t const size = in[0].size();
+        output apart(size), over(size);
+        std::apply(
+            [&](auto&... each) {
+                std::size_t const refused = function(each..., apart.values, apart.valid);
+                EXPECT_EQ(function(each..., in[place], over.valid), refused) << what;
+            },
+            in);
+        std::size_t refused = 0, different = 0;
+        for (std::size_t i = 0; i < size; ++i) {
+            bool const same =
+                apart.values[i] == in[place][i] || (std::isnan(apart.values[i]) && std::isnan(in[place][i]));
+            if (!same || apart.valid[i] != over.valid[i]) ++different;
+            if (!apart.valid[i]) ++refused;
+        }
+        EXPECT_EQ(different, 0u) << what << " over input " << place;
+        EXPECT_TRUE(0 < refused && refused < size) << what << " " << refused;
+    };
+    for (std::size_t place = 0; place < sizeof...(Inputs); ++place) one(place);
+}
+
 TEST(Array, AResultMayReplaceAnInput) {
-    auto const w = spread(-0.05, 1.05, 14), t = spread(-23.0, 43.0, 15);
-    std::vector<double> apart(w.size()), over_w = w, over_t = t;
-    arrays::density(w, t, apart);
-    arrays::density(over_w, t, over_w);
-    arrays::density(w, over_t, over_t);
-    for (std::size_t i = 0; i < w.size(); ++i) {
-        EXPECT_TRUE(apart[i] == over_w[i] || (std::isnan(apart[i]) && std::isnan(over_w[i])));
-        EXPECT_TRUE(apart[i] == over_t[i] || (std::isnan(apart[i]) && std::isnan(over_t[i])));
+    std::size_t const size = 4003;
+    auto const w = spread(-0.05, 1.05, 14, size), t = spread(-23.0, 105.0, 15, size);
+    auto const rho = spread(700.0, 1020.0, 33, size), p = spread(100.0, 500e3, 34, 1003);
+    std::vector<double> const x(w.begin(), w.begin() + 1003);
+    for (double const at : {-15.0, 20.0, 60.0, 85.0}) {
+        expect_same_in_place(
+            "density at",
+            [at](auto& in, auto& out, auto& valid) { return arrays::density(in, celsius(at), out, valid); },
+            w);
+        expect_same_in_place(
+            "composition at",
+            [at](auto& in, auto& out, auto& valid) {
+                return arrays::mass_fraction_from_density(in, celsius(at), out, valid);
+            },
+            rho);
     }
+    expect_same_in_place(
+        "density", [](auto&... a) { return arrays::density(a...); }, w, t);
+    expect_same_in_place(
+        "expansion", [](auto&... a) { return arrays::thermal_expansion(a...); }, w, t);
+    expect_same_in_place(
+        "composition", [](auto&... a) { return arrays::mass_fraction_from_density(a...); }, rho, t);
+    expect_same_in_place(
+        "correction", [](auto&... a) { return arrays::strength(alcoholometer(), a...); }, w, t);
+    expect_same_in_place(
+        "conversion", [](auto&... a) { return arrays::to<mass_fraction, volume_fraction>(a...); }, w);
+    equilibrium_curve const curve(90.0 * kilopascal);
+    expect_same_in_place(
+        "vapour from a curve", [&](auto&... a) { return arrays::vapour(curve, a...); }, w);
+    expect_same_in_place(
+        "vapour", [](auto&... a) { return arrays::vapour(a...); }, x, p);
+    expect_same_in_place(
+        "bubble temperature", [](auto&... a) { return arrays::bubble_temperature(a...); }, x, p);
+    expect_same_in_place(
+        "viscosity", [](auto&... a) { return arrays::viscosity(a...); }, w, t);
+}
+
+// A result that begins elsewhere in an input would overwrite arguments before they are read.
+TEST(Array, RefusesAResultThatOverlapsAnInputPartly) {
+    std::vector<double> all(400, 0.4);
+    std::vector<double> const t(200, 20.0);
+    auto const before = all;
+    std::span<double> const whole(all);
+    std::string const what = "overlap of the results";
+    for (std::size_t const offset : {1u, 64u, 199u}) {
+        auto const low = whole.first(200), high = whole.subspan(offset, 200);
+        auto const error = expect_refusal([&] { return arrays::density(low, t, high); }, what);
+        EXPECT_EQ(error.value(), 200.0 - static_cast<double>(offset));
+        expect_refusal([&] { return arrays::density(high, t, low); }, what);
+        expect_refusal([&] { return arrays::density(low, celsius(20.0), high); }, what);
+        expect_refusal([&] { return arrays::density(low, celsius(60.0), high); }, what);
+        expect_refusal([&] { return arrays::mass_fraction_from_density(t, low, high); }, what);
+        expect_refusal([&] { return arrays::to<volume_fraction, mass_fraction>(high, low); }, what);
+        expect_refusal([&] { return arrays::viscosity(low, t, high); }, what);
+        expect_refusal([&] { return arrays::viscosity(t, low, high); }, what);
+        EXPECT_EQ(all, before);
+        std::vector<double> apart(200);
+        EXPECT_EQ(arrays::density(low, high, apart), 0u);  // inputs may overlap
+    }
+    EXPECT_EQ(arrays::density(whole.first(200), t, whole.subspan(200)), 0u);
+    EXPECT_EQ(arrays::density(whole.first(200), t, whole.first(200)), 0u);
+    EXPECT_EQ(arrays::density(whole.first(0), celsius(20.0), whole.subspan(1, 0)), 0u);
 }
 
 TEST(Array, TakesVectorsOfEigen) {

@@ -31,8 +31,8 @@ draws complete(draws const& found, Function const& one, Draws const&... argument
 }  // namespace detail
 /// @endcond
 
-/// @param q volume fractions at 20 °C
-/// @return mass fractions
+/// @param q volume fractions at 20 °C, 0 to 1
+/// @return mass fractions of ethanol
 /// @par Source
 /// @ref source_oiml_r22
 inline draws mass_fraction(draws const& q) {
@@ -42,7 +42,7 @@ inline draws mass_fraction(draws const& q) {
         w, [](double one) { return mass_fraction(one); }, q);
 }
 
-/// @param w mass fractions
+/// @param w mass fractions of ethanol, 0 to 1
 /// @return volume fractions at 20 °C
 /// @par Source
 /// @ref source_oiml_r22
@@ -53,10 +53,10 @@ inline draws volume_fraction(draws const& w) {
         q, [](double one) { return volume_fraction(one); }, w);
 }
 
-/// @param w             mass fractions
-/// @param t             temperatures
-/// @param formula_error density of the liquid less that of the formula
-/// @return densities
+/// @param w             mass fractions of ethanol, 0 to 1
+/// @param t             temperatures, °C, -20 to the boiling point
+/// @param formula_error density of the liquid less that of the formula, kg/m3
+/// @return densities, kg/m3
 /// @par Source
 /// @ref source_oiml_r22
 inline draws density(draws const& w, draws const& t, draws const& formula_error = draws(0.0)) {
@@ -67,11 +67,11 @@ inline draws density(draws const& w, draws const& t, draws const& formula_error 
     return rho + formula_error;
 }
 
-/// @param shown         readings of the stem, corrected for their error, as fractions
-/// @param t             temperatures of liquid and instrument
+/// @param shown         readings of the stem, corrected for their error, as volume fractions, 0 to 1
+/// @param t             temperatures of liquid and instrument, °C, -20 to the boiling point
 /// @param glass         cubic expansion of the instrument, 1/K; soda-lime glass unless given
-/// @param formula_error density of the liquid less that of the formula
-/// @return mass fractions
+/// @param formula_error density of the liquid less that of the formula, kg/m3
+/// @return mass fractions of ethanol
 /// @par Source
 /// @ref source_oiml_r22
 inline draws mass_fraction_from_reading(draws const& shown, draws const& t,

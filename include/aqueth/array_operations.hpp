@@ -21,6 +21,18 @@
 #include <limits>
 #include <type_traits>
 
+/// @def AQUETH_EACH_OF_BLOCK(i)
+/// Begins a loop over the elements of a block. The body must not touch the data
+/// of another element; the pragma promises this to the compiler.
+#if defined(__clang__)
+#define AQUETH_EACH_OF_BLOCK(i)                                                                              \
+    _Pragma("clang loop vectorize(assume_safety)") for (std::size_t i = 0; i < numeric::block; ++i)
+#elif defined(__GNUC__)
+#define AQUETH_EACH_OF_BLOCK(i) _Pragma("GCC ivdep") for (std::size_t i = 0; i < numeric::block; ++i)
+#else
+#define AQUETH_EACH_OF_BLOCK(i) for (std::size_t i = 0; i < numeric::block; ++i)
+#endif
+
 /// @file
 /// What `array.hpp` does with each element: an operation for every function there, for internal use.
 ///
@@ -70,11 +82,9 @@ constexpr bits<T> perhaps_not_liquid(T w, T t, T apart = T(0)) {
            bits_of(above_freezing(w, t));
 }
 
-/// The least mass fraction that is certainly liquid at t, where the parabola reaches t. Above 40 °C it is
-/// more than 1, so that every element takes the careful way.
+/// The least mass fraction that is certainly liquid at t, up to 40 °C, where the parabola reaches t.
 template <class T>
 T weakest_liquid(T t) {
-    if (t > T(r22::highest_celsius)) return T(2);  // none: R 22 does not reach there
     if (t >= T(0)) return T(0);
     T const root = std::sqrt(T(28 * 28) - T(4 * 132) * t);
     return (root - T(28)) / T(2 * 132) + T(1e-6);
@@ -135,6 +145,7 @@ private:
     bool some_cold_ = false;
 };
 
+/// At one temperature up to 40 °C.
 template <class T>
 struct density_at_operation {
     explicit density_at_operation(T degrees) : t(degrees), weakest(weakest_liquid(degrees)), at_t(degrees) {}
@@ -146,10 +157,7 @@ struct density_at_operation {
             store(at_t.density_horner(load<V>(w + i)), out.value + i);
         return any;
     }
-    T careful(T w) const {
-        if (!liquid(w, t)) return nothing<T>;
-        return t > T(r22::highest_celsius) ? model::hot_density::density(w, t) : at_t.density(w);
-    }
+    T careful(T w) const { return liquid(w, t) ? at_t.density(w) : nothing<T>; }
     T t, weakest;
     r22::isotherm<T> at_t;
 };
@@ -219,6 +227,7 @@ struct composition_operation {
     T careful(T rho, T t) const { return T(composition(rho, t, rounding<T>)); }
 };
 
+/// At one temperature up to 40 °C.
 template <class T>
 struct composition_at_operation {
     explicit composition_at_operation(T degrees)

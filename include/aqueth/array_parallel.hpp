@@ -1,16 +1,26 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
+#if !defined(__cpp_exceptions)  // std::execution of libstdc++ 12 does not compile without them either
+#error "array_parallel.hpp needs exceptions: build without -fno-exceptions."
+#endif
+
 #include <aqueth/array.hpp>
 
 #include <algorithm>
+#include <array>
 #include <cstddef>
 #include <exception>
 #include <execution>
 #include <span>
+#include <tuple>
 #include <type_traits>
 #include <utility>
 #include <vector>
+
+#ifndef __cpp_lib_execution
+#error "array_parallel.hpp needs a standard library with execution policies (std::execution::par)."
+#endif
 
 /// The functions of array.hpp on all cores: with an execution policy of the standard library as first
 /// argument, `arrays::density(std::execution::par, w, t, rho, valid)`.
@@ -18,12 +28,13 @@
 /// Results, flags, counts and refusals are those of the function without a policy, to the bit. Arrays are cut
 /// into parts of 4096 elements, and `std::for_each` gives each part to that function. One part is not worth a
 /// thread: shorter arrays stay on the calling one. If a function of the caller throws in `apply`, the
-/// exception of the lowest part arrives, after the other parts are done.
+/// exception of the lowest part arrives, after the other parts are done. Flags that are not wanted are left
+/// out, or are `arrays::flags{}`; only `apply` takes `{}`.
 ///
 /// The threads are those of the standard library. That of GCC 12 takes them from TBB: install its headers and
 /// link it (`find_package(TBB)`, `TBB::tbb`). Without TBB's headers every policy runs on the calling thread.
-/// Other standard libraries have threads of their own, or no policies yet. No other header of aqueth includes
-/// this one.
+/// Other standard libraries have threads of their own. One without policies, like libc++ 14, is refused by the
+/// compiler. No other header of aqueth includes this one.
 namespace aqueth::inline AQUETH_ABI::arrays {
 
 /// An execution policy of the standard library, like `std::execution::par`.
@@ -74,17 +85,31 @@ decltype(auto) cut(A& argument, part const& at) {
     }
 }
 
+/// The place of the last array among arguments.
+template <class... A>
+inline constexpr std::size_t last_array = [] {
+    std::size_t last = 0, place = 0;
+    ((is_array<A> ? void(last = place++) : void(place++)), ...);
+    return last;
+}();
+
 /// Calls an array function for each part of its arguments.
+/// @tparam Result   the place of the results among the arguments
 /// @param run       callable: the parts, and a function to call once for each, in any order and from any
 ///                  thread
 /// @param function  callable: arguments of an array function -> count
 /// @param arguments of the array function
 /// @return how many elements were refused
-template <class Run, class Function, class... A>
-std::size_t in_parts(Run const& run, Function const& function, A&... arguments) {
+template <std::size_t Result, class Run, class Function, class... A>
+std::size_t in_parts_with_result(Run const& run, Function const& function, A&... arguments) {
     std::size_t const size = (std::max)({elements_in(arguments, 0)...});
     bool const same = ((elements_in(arguments, size) == size) && ...);
     if (!same || size <= part_size) return function(arguments...);  // which refuses different lengths
+    auto const& result = std::get<Result>(std::tie(arguments...));
+    auto const check = [&](auto const& argument) {  // a part would not see the next
+        if constexpr (is_array<decltype(argument)>) refuse_partial_overlap(result, argument);
+    };
+    (check(arguments), ...);
     std::vector<part> parts;
     for (std::size_t begin = 0; begin < size; begin += part_size)
         parts.push_back({begin, (std::min)(part_size, size - begin)});
@@ -101,6 +126,12 @@ std::size_t in_parts(Run const& run, Function const& function, A&... arguments) 
         refused += each.refused;
     }
     return refused;
+}
+
+/// The same for a function whose results are its last array.
+template <class Run, class Function, class... A>
+std::size_t in_parts(Run const& run, Function const& function, A&... arguments) {
+    return in_parts_with_result<last_array<A...>>(run, function, arguments...);
 }
 
 /// Runs parts as a policy of the standard library says.
@@ -247,7 +278,8 @@ std::size_t thermal_conductivity(P&& policy, A&&... arguments) {
         arguments...);
 }
 
-/// `apply` on all cores: the function is called by several threads at once.
+/// `apply` on all cores: the function is called by several threads at once. With `std::execution::par_unseq`
+/// it must take no locks and must not throw.
 /// @param policy   of the standard library, like `std::execution::par`
 /// @param function callable: one number of each input -> `plain::checked` number
 /// @param result   what it answers; NaN where it refuses. May be one of the inputs
@@ -255,11 +287,12 @@ std::size_t thermal_conductivity(P&& policy, A&&... arguments) {
 /// @param first    arguments
 /// @param rest     further arguments
 /// @return how many elements were refused
-/// @throws refusal if the arrays differ in length; and whatever the function throws
+/// @throws refusal if the arrays differ in length or the result overlaps an input partly; an exception of the
+///         function passes
 template <execution_policy P, class Function, writable R, readable First, readable... Rest>
 std::size_t apply(P&& policy, Function const& function, R&& result, flags valid, First const& first,
                   Rest const&... rest) {
-    return detail::in_parts(
+    return detail::in_parts_with_result<1>(
         detail::by(policy), [](auto&&... part) { return arrays::apply(part...); }, function, result, valid,
         first, rest...);
 }

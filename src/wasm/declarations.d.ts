@@ -28,7 +28,10 @@ export class Refusal extends RangeError {
 /** An argument of the functions for many: a column, or one number that serves all elements. */
 export type Column = number | Float64Array | Float32Array;
 
-/** The results of the functions for many. */
+/**
+ * The results of the functions for many. A result may have the place of an argument. A result that overlaps a part of an
+ * argument, or another result, is a TypeError: views of one buffer at different offsets can overlap.
+ */
 export type Columns<Names extends string> = { [name in Names]: Float64Array | Float32Array } & {
     /** 1 for an element that was refused, else 0 */
     refused: Uint8Array;

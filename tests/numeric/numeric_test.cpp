@@ -14,6 +14,7 @@
 #include <cstdint>
 #include <gtest/gtest.h>
 #include <limits>
+#include <type_traits>
 #include <utility>
 
 namespace aqueth::numeric {
@@ -83,6 +84,8 @@ template <real T, std::size_t Vectors>
 void expect_lanes_are_scalars() {
     using V = lanes<T, AQUETH_VECTOR_BYTES, Vectors>;
     static_assert(lanes_of<V> == Vectors * AQUETH_VECTOR_BYTES / sizeof(T));
+    static_assert(std::is_constructible_v<V, int> && std::is_constructible_v<V, double>);
+    static_assert(!std::is_constructible_v<V, long long>);  // 2^53 + 1 would round
     std::array<T, lanes_of<V> + 3> x{}, y{}, out{};
     for (std::size_t i = 0; i < x.size(); ++i) x[i] = T(static_cast<int>(i) - 4), y[i] = T(8 << (i % 3));
     auto const expect = [&](V const& all, auto const& one) {

@@ -8,6 +8,7 @@
 #include <cmath>
 #include <cstddef>
 #include <cstdint>
+#include <limits>
 #include <random>
 #include <span>
 #include <vector>
@@ -50,6 +51,10 @@ TEST(NormalQuantiles, AgreeWithBoostMath) {
                 1e-12);  // an end of a polynomial is exact
     EXPECT_NEAR(ours(1.0 - 0x1p-53), -ours(0x1p-53), 1e-15);
     EXPECT_EQ(ours(0.5), 0.0);
+    double const infinity = std::numeric_limits<double>::infinity();
+    for (double const u : {0.0, -0.0, 1.0, 0x1p-54, 5e-324, -0.5, 1.5, 1e300, infinity, -infinity,
+                           std::numeric_limits<double>::quiet_NaN()})
+        EXPECT_TRUE(std::isnan(ours(u))) << u;
 }
 
 }  // namespace

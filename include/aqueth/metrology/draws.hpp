@@ -19,6 +19,7 @@ class draws {
 public:
     static constexpr std::size_t count = 256;  ///< number of draws
 
+    /// Draws without values, which must be set before they are read.
     draws() = default;
     /// @param same value of all draws
     draws(double same) { values_.fill(same); }  // implicit: constants in formulas

@@ -91,8 +91,9 @@ private:
 
 namespace detail {
 
-/// Draws the inputs in blocks. The generator and the transformations give the same numbers with every
-/// compiler, and a run begins like every longer one. An input without uncertainty takes no random numbers.
+/// Draws the inputs in blocks. A run begins like every longer one. An input without uncertainty takes no
+/// random numbers. Uniform numbers are the same with every compiler. Other distributions may differ in the
+/// last digits: normal ones by fused multiply-adds, arcsine and Student's t also by the C library.
 class sampler {
 public:
     sampler(std::span<input_quantity const> inputs, std::span<correlation_coefficient const> correlations,
@@ -249,7 +250,8 @@ inline constexpr double most_trials = 1e8;      ///< of a Monte Carlo evaluation
 
 /// Propagation of distributions by a fixed number of trials.
 ///
-/// The same seed gives the same trials, whatever the compiler (the last digits of a model may differ).
+/// The same seed gives the same trials on one machine with one build. Elsewhere the uniform random numbers are
+/// the same to the bit, and what is computed from them may differ in the last digits.
 /// @param model        callable: std::span<double const> -> double; or `in_blocks` of one over draws, which
 ///                     takes a fraction of the time
 /// @param inputs       at least one
@@ -259,7 +261,7 @@ inline constexpr double most_trials = 1e8;      ///< of a Monte Carlo evaluation
 /// @return distribution of the result
 /// @throws refusal if there is no input, the number of trials is outside its range, the coefficients
 ///         cannot hold together, a correlated input is not normal, a normal input has fewer than three
-///         degrees of freedom, a trial is not finite; and whatever the model raises
+///         degrees of freedom, a trial is not finite; and the errors of the model
 /// @par Accuracy
 /// Standard uncertainty to about 1 / sqrt(2 trials): 0.07 % with 1e6.
 /// @par Source

@@ -15,18 +15,6 @@
 #include <type_traits>
 #include <utility>
 
-/// @def AQUETH_EACH_OF_BLOCK(i)
-/// Begins a loop over the elements of a block. The body must not touch the data
-/// of another element; the pragma promises this to the compiler.
-#if defined(__clang__)
-#define AQUETH_EACH_OF_BLOCK(i)                                                                              \
-    _Pragma("clang loop vectorize(assume_safety)") for (std::size_t i = 0; i < numeric::block; ++i)
-#elif defined(__GNUC__)
-#define AQUETH_EACH_OF_BLOCK(i) _Pragma("GCC ivdep") for (std::size_t i = 0; i < numeric::block; ++i)
-#else
-#define AQUETH_EACH_OF_BLOCK(i) for (std::size_t i = 0; i < numeric::block; ++i)
-#endif
-
 /// One operation over many elements.
 ///
 /// The loop takes elements in blocks of 64. The operation's `quick` handles a block in loops without a
@@ -52,9 +40,9 @@ constexpr bits<T> bits_of(T x) {
 
 /// Range check in integer arithmetic, in parallel with the floating-point units. Numbers of one sign are
 /// ordered like their bits, and a NaN comes after infinity. A negative number has its highest bit set, and at
-/// most one of the two differences clears it.
+/// most one of the two differences clears it: both would need a magnitude above `high` and below `low`.
 /// @param x    any number
-/// @param low  lower end of the range, 0 or more
+/// @param low  lower end of the range, 0 or more and at most `high`
 /// @param high upper end of the range, above 0
 /// @return bits whose highest is set if x is outside the range, NaN, or negative zero
 template <real T>
@@ -145,12 +133,12 @@ struct doubts {
     alignas(64) bits<T> of[block];
 };
 
-/// Repeats the doubtful elements of a block.
+/// Repeats the doubtful elements of a block. Not `cold`: g++ would optimize it for size, and in hot or cold
+/// mixtures it repeats every element.
 /// @return how many are refused
 template <real T, class Operation, std::size_t N>
-[[gnu::noinline, gnu::cold]] std::size_t do_again(Operation const& operation,
-                                                  std::array<T const*, N> const& in, T* out,
-                                                  doubts<T> const& doubt, bool* valid) {
+[[gnu::noinline]] std::size_t do_again(Operation const& operation, std::array<T const*, N> const& in, T* out,
+                                       doubts<T> const& doubt, bool* valid) {
     std::size_t refused = 0;
     for (std::size_t i = 0; i < block; ++i) {
         if (!highest_bit(doubt.of[i])) continue;
@@ -184,6 +172,7 @@ template <class V, real T, class Operation, std::size_t N, std::size_t... I>
 [[gnu::always_inline]] inline std::size_t do_blocks(Operation const& shared, std::array<T const*, N> in,
                                                     T* out, doubts<T>& doubt, std::size_t blocks,
                                                     std::index_sequence<I...>) {
+    static_assert(block % lanes_of<V> == 0, "a block must be a whole number of vectors side by side");
     Operation operation = shared;  // a local copy, which no store can alias
     // Likewise. It also aligns the stack, without which clang would spill vectors across cache lines.
     doubts<T> local;
@@ -224,10 +213,6 @@ template <real T, class Operation, std::size_t N>
                                                            std::make_index_sequence<N>{});
 }
 
-#if defined(__clang__)
-#pragma clang diagnostic pop
-#endif
-
 template <real T, class Operation, std::size_t N>
 std::size_t do_blocks_as_processor_can(Operation const& operation, std::array<T const*, N> const& in, T* out,
                                        doubts<T>& doubt, std::size_t blocks) {
@@ -261,6 +246,10 @@ std::size_t do_whole_blocks(Operation const& operation, std::array<T const*, N> 
     }
     return refused;
 }
+
+#if defined(__clang__)
+#pragma clang diagnostic pop
+#endif
 
 }  // namespace detail
 
@@ -302,6 +291,28 @@ std::size_t for_each_element(Operation const& operation, std::array<T const*, N>
             if (!flags[i]) ++refused;
         }
         done += count;
+    }
+    return refused;
+}
+
+/// Applies a function to every element, one after the other: where no loop is faster.
+/// @tparam T        float or double
+/// @param function  callable: N numbers -> T, NaN if they are out of range
+/// @param in        first element of each of the N inputs
+/// @param out       destination of the results; may be one of the inputs, but must not overlap one partly
+/// @param valid     destination of the flags: false for a refused element, true for the others; may be null
+/// @param size      how many elements
+/// @return how many elements were refused; their result is NaN
+template <real T, class Function, std::size_t N>
+std::size_t one_by_one(Function const& function, std::array<T const*, N> const& in, T* out, bool* valid,
+                       std::size_t size) {
+    std::size_t refused = 0;
+    for (std::size_t i = 0; i < size; ++i) {
+        T const result = std::apply([&](auto... each) { return function(each[i]...); }, in);
+        bool const accepted = result == result;
+        out[i] = result;
+        if (valid != nullptr) valid[i] = accepted;
+        if (!accepted) ++refused;
     }
     return refused;
 }

@@ -3,6 +3,7 @@
 
 #include <aqueth/numeric/real.hpp>
 
+#include <bit>
 #include <cstddef>
 #include <type_traits>
 
@@ -23,12 +24,17 @@ namespace aqueth::inline AQUETH_ABI::numeric {
 
 namespace detail {
 
+// Literals in formulas are int, which double holds exactly. Wider integers would round silently.
+template <class Number>
+concept number_for_lanes = std::is_floating_point_v<Number> || std::is_same_v<Number, int>;
+
 /// Numbers side by side. Operators work on each of them.
 /// @tparam T       float or double
 /// @tparam Bytes   size of a vector
 /// @tparam Vectors how many vectors, a power of two
 template <real T, std::size_t Bytes, std::size_t Vectors>
 class lanes {
+    static_assert(std::has_single_bit(Vectors), "the number of vectors must be a power of two");
     using half = lanes<T, Bytes, Vectors / 2>;
 
 public:
@@ -36,7 +42,7 @@ public:
 
     /// @param x the number for every lane
     template <class Number>
-        requires std::is_arithmetic_v<Number>
+        requires number_for_lanes<Number>
     [[gnu::always_inline]] explicit lanes(Number x) : a_(x), b_(x) {}
     // An object with a copy constructor is passed in the same way between functions for different processors.
     [[gnu::always_inline]] lanes(lanes const& other) : a_(other.a_), b_(other.b_) {}
@@ -89,7 +95,7 @@ public:
     static constexpr std::size_t count = Bytes / sizeof(T);
 
     template <class Number>
-        requires std::is_arithmetic_v<Number>
+        requires number_for_lanes<Number>
     [[gnu::always_inline]] explicit lanes(Number x) : v_(vector{} + static_cast<T>(x)) {}
     [[gnu::always_inline]] lanes(lanes const& other) : v_(other.v_) {}
     [[gnu::always_inline]] lanes& operator=(lanes const& other) {

@@ -11,7 +11,7 @@
 
 /// Polynomials by halves: the even and the odd powers are two polynomials in the square, which a processor
 /// evaluates in parallel. That halves the latency of one evaluation. Over arrays the elements already fill
-/// the vectors, and `polynomial` needs fewer operations.
+/// the vectors, and `polynomial_in_one_chain` needs fewer operations.
 namespace aqueth::inline AQUETH_ABI::numeric {
 
 /// Two numbers that take part in the same operations.

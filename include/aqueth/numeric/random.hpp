@@ -9,9 +9,11 @@
 #include <cstddef>
 #include <cstdint>
 #include <cstring>
+#include <limits>
 #include <span>
 
-/// Random numbers for trials, many at a time: the same with every compiler.
+/// Random numbers for trials, many at a time. Uniform numbers are the same to the bit with every compiler.
+/// Normal ones agree to the last digits, because a compiler may or may not fuse a product and a sum.
 namespace aqueth::inline AQUETH_ABI::numeric {
 
 /// Uniform numbers from the Mersenne Twister mt19937_64 of the C++ standard, whose numbers they are to 52
@@ -101,10 +103,12 @@ public:
             z = next;
             slope = next_slope;
         }
+        pieces_[pieces + 1].fill(std::numeric_limits<double>::quiet_NaN());
     }
 
-    /// @param u probability, from 2^-53 to 1 - 2^-53; not checked
-    /// @return the number that a standard normal quantity is not above with this probability, within 1e-8
+    /// @param u probability, from 2^-53 to 1 - 2^-53
+    /// @return the number that a standard normal quantity is not above with this probability, within 1e-8; NaN
+    ///         outside these
     double operator()(double u) const {
         double const p = (std::min)(u, 1.0 - u);
         std::uint64_t bits;
@@ -113,7 +117,9 @@ public:
         double x;
         std::memcpy(&x, &rest, sizeof x);
         x -= 1.0;
-        auto const& c = pieces_.begin()[static_cast<std::ptrdiff_t>((bits >> shift) - first)];
+        // No more than the last piece, which is NaN: zero, a negative number or NaN has no other.
+        std::uint64_t const piece = (std::min)((bits >> shift) - first, std::uint64_t{pieces + 1});
+        auto const& c = pieces_.begin()[static_cast<std::ptrdiff_t>(piece)];
         double const z = c[0] + x * (c[1] + x * (c[2] + x * c[3]));
         return std::copysign(z, u - 0.5);
     }
@@ -127,7 +133,7 @@ private:
     static constexpr std::uint64_t first = (1023U - 53U) * parts;  ///< index in the bits of 2^-53
     static constexpr std::size_t pieces = octaves * parts;
 
-    std::array<std::array<double, 4>, pieces + 1> pieces_{};  // the last one is 1/2 itself, quantile 0
+    std::array<std::array<double, 4>, pieces + 2> pieces_{};  // the last but one is 1/2 itself, quantile 0
 };
 
 }  // namespace aqueth::inline AQUETH_ABI::numeric

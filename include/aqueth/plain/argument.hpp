@@ -118,6 +118,7 @@ enum class argument {
     number_of_trials,
     number_of_trials_that_settle_the_result,
     original_extract,
+    overlap_of_the_results,
     power,
     pressure,
     price,
@@ -316,6 +317,7 @@ constexpr char const* name_of(argument a) noexcept {
     case argument::number_of_trials: return "number of trials";
     case argument::number_of_trials_that_settle_the_result: return "number of trials that settle the result";
     case argument::original_extract: return "original extract";
+    case argument::overlap_of_the_results: return "overlap of the results";
     case argument::power: return "power";
     case argument::pressure: return "pressure";
     case argument::price: return "price";

@@ -51,3 +51,23 @@ for (const call of [
     () => aqueth.density_kg_m3_array(w, 20, { kg_m3: [] }),
     () => aqueth.density_kg_m3_array(w, 20, { kg: w }),
 ]) assert.throws(call, TypeError);
+
+// Views of one buffer: a result at another place in an argument would be read as an argument. More than one block.
+{
+    const length = 3000, buffer = new ArrayBuffer(8 * 3 * length);
+    const at = (offset, Type = Float64Array) => new Type(buffer, offset, length);
+    const whole = new Float64Array(buffer).fill(0.4);
+    const overlapping = { name: "TypeError", message: /^density_kg_m3_array: into\.\w+ overlaps mass_fraction partly/ };
+    for (const [argument, result] of [[at(0), at(8)], [at(8), at(0)], [at(0), at(8 * (length - 1))], [at(0), at(0, Float32Array)]])
+        assert.throws(() => aqueth.density_kg_m3_array(argument, 20, { kg_m3: result }), overlapping);
+    assert.throws(() => aqueth.density_kg_m3_array(at(0), 20, { refused: at(0, Uint8Array) }), overlapping);
+    assert.throws(
+        () => aqueth.bubble_point_at_kpa_array(at(0), 101.325, { celsius: at(8 * length), vapour_mole_fraction: at(8 * length) }),
+        TypeError,
+    );
+    assert.ok(whole.every((x) => x === 0.4)); // refused before anything was written
+    const { kg_m3 } = aqueth.density_kg_m3_array(at(0), 20, { kg_m3: at(8 * length) }); // beside it
+    assert.ok(kg_m3.every((x) => x === kg_m3[0]) && kg_m3[0] > 900);
+    aqueth.density_kg_m3_array(at(0), at(0), { kg_m3: at(0) }); // in its place
+    assert.equal(whole[length - 1], aqueth.density_kg_m3(0.4, 0.4));
+}
