@@ -1324,7 +1324,7 @@ AQUETH_API aqueth_status aqueth_sugar_needed_array(size_t count, const double* l
                                                    ptrdiff_t water_kg_stride_of_result,
                                                    unsigned char* refused);
 
-/* Density of ethanol, water and sugar by added volumes; checked to 14 % vol and 66 g/L only.
+/* Density of ethanol, water and sugar by added volumes; checked by analyses of wines (to 14 % vol, 22 g/L) and beers (5 % vol, 66 g/L) only.
  * ethanol_mass_fraction  0 to 0.5
  * sugar_mass_fraction    0 to 0.4
  * kind                   a value of aqueth_sweetener

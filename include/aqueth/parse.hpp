@@ -261,7 +261,7 @@ inline number_and_unit read_number(std::string_view text, wanted const& w) {
     if (length == 0 && !digit(magnitude) && !(magnitude.starts_with('.') && digit(magnitude.substr(1)))) {
         refuse("not a number; " + w.text());  // also "nan" and "inf"
     }
-    if (length > 0) return {negative ? -value : value, trimmed(magnitude.substr(length))};
+    if (length > 0) return {negative ? 0.0 - value : value, trimmed(magnitude.substr(length))};
     std::string written(text.substr(0, detail::length_of_number(text)));
     std::string_view unit = trimmed(text.substr(written.size()));
     bool const ends = !unit.starts_with(',') && !unit.starts_with('.') && !unit.starts_with('\'');

@@ -21,9 +21,9 @@ inline constexpr auto gram_per_litre = units::mass_density::from_value(1.0);
 /// Without sugar every figure is that of the parcel, to the last digit. Nothing is known about its freezing
 /// or boiling.
 /// @par Accuracy
-/// Beer and wine analyses agree to 14 % vol and 66 g/L (`checked_by_analyses`). Nothing measured was read
-/// beyond: 1 % in the sugar's volume at 300 g/L is 1.9 kg/m3, or 1.0 % vol in a strength read at 40 % vol
-/// (`strength_doubt`).
+/// Analyses agree: wines to 14 % vol with at most 22 g/L, beers of about 5 % vol with up to 66 g/L of malt
+/// extract (`checked_by_analyses`). Nothing measured was read beyond: 1 % in the sugar's volume at 300 g/L is
+/// 1.9 kg/m3, or 1.0 % vol in a strength read at 40 % vol (`strength_doubt`).
 /// @par Source
 /// @ref source_sugar_solution
 class [[nodiscard]] sweetened {
@@ -102,8 +102,8 @@ public:
     /// @return volume that the sugar adds at 20 °C
     units::volume volume_of_the_sugar() const { return volume(celsius(20)) - spirit_.volume(celsius(20)); }
 
-    /// @return whether analyses checked the density of such a liquid: up to 14 % vol and 66 g/L, or any
-    ///         spirit without sugar
+    /// @return whether analyses checked the density of such a liquid: whether an analysed wine or beer is at
+    ///         least as strong and as sweet, or there is no sugar
     bool checked_by_analyses() const {
         return plain::sweetening_checked(strength().value(), sugar_concentration().value());
     }

@@ -20,7 +20,10 @@ int dispatch(std::vector<char*> const& words) {
     auto const needs = [&](std::size_t count, char const* usage) {
         if (words.size() != count) throw bad_input(fmt::format("usage: aqueth {}", usage));
     };
-    if (first == "help" && words.size() <= 1) return print("aqueth", list_of_tasks());
+    bool const is_service = first == "help" || first == "write_manual" || first == "write_completion";
+    bool const asks_for_help = words.size() == 2 && is_service &&
+                               (words[1] == std::string_view("--help") || words[1] == std::string_view("-h"));
+    if (asks_for_help || (first == "help" && words.size() <= 1)) return print("aqueth", list_of_tasks());
     if (first == "help") {
         needs(2, "help <task>");
         std::string help = "--help";
@@ -29,6 +32,7 @@ int dispatch(std::vector<char*> const& words) {
     }
     if (first == "write_manual") {
         needs(2, "write_manual <folder>");
+        if (words[1][0] == '-') throw bad_input("usage: aqueth write_manual <folder>");
         write_manual(words[1]);
         return 0;
     }

@@ -2,6 +2,10 @@
 // The mixture of several lots, or the amount of each lot that gives a wanted strength.
 #include "program.hpp"
 
+#include <algorithm>
+#include <string>
+#include <vector>
+
 namespace {
 
 using namespace program;
@@ -37,8 +41,50 @@ lot read_lot(given const& g) {
         std::string_view const limit = parts[3].text;
         if (!limit.starts_with("at least ")) refuse(parts[3], "expected 'at least' and an amount");
         result.at_least = make_parcel(read_amount(parts[3], limit.substr(9)), w, parts[2]).mass();
+        units::mass const all = result.available.mass();
+        if (result.at_least > all * (1.0 + 1e-12)) refuse(parts[3], "the lot has " + parts[0].text);
+        result.at_least = (std::min)(result.at_least, all);  // but for rounding: litres and kilograms
     }
     return result;
+}
+
+/// Why lots alone do not give a blend that they give with water.
+template <strength_basis Target>
+char const* why_water_helps(std::vector<lot> const& lots, Target target, units::temperature t) {
+    try {
+        static_cast<void>(blend_to_strength(lots, target, t));
+        return "too little";
+    } catch (refusal const& e) {
+        return e.value() < e.lower() ? "too strong" : "too little";
+    }
+}
+
+/// The range that the lots reach with water, from the refusals without and with it.
+template <strength_basis Target>
+[[noreturn]] void refuse_blend(refusal const& alone, refusal const& with_water, std::vector<lot> const& lots,
+                               Target target, units::temperature of_water, units::temperature t) {
+    auto const in_range = [](refusal const& e, double lower, double upper, std::string const& reason) {
+        raise_error(
+            refusal(e.property(), {e.code(), e.argument()}, e.value(), e.unit(), lower, upper, reason));
+    };
+    if (with_water.code() == argument::volume_wanted) {
+        // The ethanol would do for the volume; the lots must also be strong enough.
+        double const most = [&] {
+            try {
+                return in(blend_with_water(lots, target, of_water, t).product.volume(), litre);
+            } catch (refusal const&) {
+                return in(blend_to_strength(lots, target, t).product.volume(), litre);
+            }
+        }();
+        in_range(with_water, with_water.lower(), (std::min)(with_water.upper(), most),
+                 "what the lots and water reach within the limits of the lots");
+    }
+    if (with_water.code() == argument::target_strength && alone.code() == argument::target_strength)
+        in_range(alone, with_water.lower(), alone.upper(),
+                 alone.reason() == name_of(limit::reach_of_the_lots_at_this_volume)
+                     ? "what the lots and water reach at this volume"
+                     : "what the lots and water reach within the limits of the lots");
+    raise_error(with_water);
 }
 
 void run(session& s) {
@@ -70,23 +116,20 @@ void run(session& s) {
     }
     units::temperature const t = read_any_temperature(mixture_at);
     std::string why_water;  // empty if the lots do without
-    auto const reach = [&](auto const& strength) {
+    auto const reach = [&](auto const& strength) -> lot_blend {
         std::optional<units::volume> wanted;
         if (volume.present) wanted = read_volume(volume);
         try {
             return blend_to_strength(lots, strength, t, wanted);
-        } catch (refusal const& e) {
-            if (e.code() == argument::target_strength && e.value() < e.lower())
-                why_water = "too strong";
-            else if (e.code() == argument::volume_wanted && e.value() > e.upper())
-                why_water = "too little";
-            else
-                throw;
+        } catch (refusal const& alone) {
+            if (alone.code() != argument::target_strength && alone.code() != argument::volume_wanted) throw;
             units::temperature const of_water = read_water_temperature(water_at);
             try {
-                return blend_with_water(lots, strength, of_water, t, wanted);
-            } catch (refusal const&) {
-                raise_error(e);
+                lot_blend const result = blend_with_water(lots, strength, of_water, t, wanted);
+                why_water = why_water_helps(lots, strength, t);
+                return result;
+            } catch (refusal const& with_water) {
+                refuse_blend(alone, with_water, lots, strength, of_water, t);
             }
         }
     };
@@ -135,13 +178,14 @@ void run(session& s) {
     text.gap();
     say_blend(text, words, plan);
     data.update(to_json(plan));
-    if (!mixture_at.present) say_fresh(text, data, words, fresh_mixture(plan.parts), t);
+    fresh_mixture const fresh(plan.parts);
+    if (!mixture_at.present) say_fresh(text, data, words, fresh, t);
     text.gap();
     if (!mixture_at.present) {
         text.say("The product is stated at {}; give --mixture-temperature for another temperature.",
                  words.temperature(t));
     }
-    text.say("{}", fresh_mixture_caution);
+    text.say("{}", mixing_cautions(fresh));
     s.answer(text, data, csv);
 }
 

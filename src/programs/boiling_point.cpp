@@ -104,7 +104,8 @@ void run(session& s) {
             data["heat_to_boil_kJ"] = in(*heat, kilojoule);
         }
     }
-    auto const condensing = kilojoules_per_kilogram(e, bubble_point(e.vapour, p).temperature);
+    units::temperature const condensed = bubble_point(e.vapour, p).temperature;
+    auto const condensing = kilojoules_per_kilogram(e, condensed);
     units::temperature const cool = words.reference_temperature();
     auto const cooling = kilojoules_per_kilogram(e, cool);
     if (condensing && cooling) {
@@ -112,11 +113,16 @@ void run(session& s) {
             units::mass const distillate = words.one_volume() * density(e.vapour, cool);
             return number(in(distillate, kilogram) * kilojoules / 3600.0, 3);
         };
-        text.row("condenser takes", "{} kWh per {} of distillate, {} kWh if it also cools it to {}",
-                 per_volume(*condensing), words.one_volume_name(), per_volume(*cooling),
-                 words.temperature(cool));
+        // Under a low pressure it condenses colder than that.
+        std::string const cooled = condensed > cool
+                                       ? fmt::format(", {} kWh if it also cools it to {}",
+                                                     per_volume(*cooling), words.temperature(cool))
+                                       : "";
+        text.row("condenser takes", "{} kWh per {} of distillate{}", per_volume(*condensing),
+                 words.one_volume_name(), cooled);
         data["condensing_kJ_per_kg"] = *condensing;
-        data["condensing_and_cooling_to_20C_kJ_per_kg"] = *kilojoules_per_kilogram(e, celsius(20));
+        data["condensing_and_cooling_to_20C_kJ_per_kg"] =
+            condensed > celsius(20) ? json(*kilojoules_per_kilogram(e, celsius(20))) : json();
     }
     text.gap();
     if (doubt && e.liquid.value() > 0.0 && e.liquid.value() <= 0.1) {

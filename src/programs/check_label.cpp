@@ -74,7 +74,14 @@ struct notation_of {
     char const* readings;  ///< "readings", "bottles"
 };
 
-std::string in_words(tolerance_interval const& t, notation_of const& as) {
+/// The limits to print: a strength ends at 0 and at 100 % vol.
+tolerance_interval permitted(tolerance_interval t, notation_of const& as) {
+    if (!std::string_view(as.unit).starts_with("% vol")) return t;
+    return {(std::max)(t.lower, 0.0), (std::min)(t.upper, 100.0)};
+}
+
+std::string in_words(tolerance_interval const& limits, notation_of const& as) {
+    tolerance_interval const t = permitted(limits, as);
     if (std::isinf(t.upper)) return fmt::format("{:.{}f} {} or more", t.lower, as.decimals, as.unit);
     return fmt::format("{:.{}f} to {:.{}f} {}", t.lower, as.decimals, t.upper, as.decimals, as.unit);
 }
@@ -87,6 +94,8 @@ std::string to_pass(tolerance_interval const& a, notation_of const& as) {
         double const upper = std::floor(a.upper / unit + 1e-6) * unit;
         if (std::isinf(a.upper))
             return fmt::format("{} must be {:.{}f} {} or more", as.mean, lower, decimals, as.unit);
+        if (std::isinf(a.lower))
+            return fmt::format("{} must be {:.{}f} {} or less", as.mean, upper, decimals, as.unit);
         if (lower <= upper || decimals == 9) {
             return fmt::format("{} must be between {:.{}f} and {:.{}f} {}", as.mean, lower, decimals, upper,
                                decimals, as.unit);
@@ -138,6 +147,9 @@ struct judgement {
     /// What would be enough, if the measurement cannot tell.
     std::string enough(notation_of const& as) const {
         double const u = result.standard_uncertainty;
+        if (!needed_uncertainty && tolerance.lower <= result.estimate && result.estimate <= tolerance.upper)
+            return fmt::format("nothing: {} is on the limit, and no uncertainty is small enough there",
+                               as.mean);
         if (!needed_uncertainty)
             return fmt::format(
                 "nothing: {} is outside the tolerance, and a better measurement can only confirm that",
@@ -177,12 +189,13 @@ struct judgement {
     }
 
     /// @param unit the end of the names of numbers, such as "_mL"
-    json data(std::string const& unit) const {
+    json data(std::string const& unit, notation_of const& as) const {
+        tolerance_interval const limits = permitted(tolerance, as);
         json d{{"measured" + unit, result.estimate},
                {"standard_uncertainty" + unit, result.standard_uncertainty},
                {"effective_degrees_of_freedom", finite(result.degrees_of_freedom)},
                {"readings", seen.series.count},
-               {"permitted" + unit, {finite(tolerance.lower), finite(tolerance.upper)}},
+               {"permitted" + unit, {finite(limits.lower), finite(limits.upper)}},
                {"probability_of_conformity", probability},
                {"confidence_wanted", confidence},
                {"decision", verdict(decision)},
@@ -250,17 +263,31 @@ json check_strength(page& text, given const& label, std::vector<given> const& re
     }
     // as the tolerance has it, from the number on the label
     double const at_label = number(stated);
-    tolerance_interval const permitted = us ? permitted_strengths(by_volume<at_60_fahrenheit>(at_label), *law)
-                                            : permitted_strengths(by_volume(at_label), *law);
-    judgement const j(permitted, m, confidence);
+    constexpr double rounding = 1e-9;
+    if (!(at_label > law->above + rounding || law->above == 0.0) || at_label > law->up_to + rounding)
+        refuse(label, fmt::format("the tolerance {} is for {}", law->key, law->drinks));
+    tolerance_interval limits = us ? permitted_strengths(by_volume<at_60_fahrenheit>(at_label), *law)
+                                   : permitted_strengths(by_volume(at_label), *law);
+    // A mean on a limit is permitted, whatever the rounding of 43 - 0.3.
+    double const mean = result_of(m.series).estimate;
+    for (double* each : {&limits.lower, &limits.upper})
+        if (std::abs(mean - *each) < rounding) *each = mean;
+    // Where strengths end there is nothing to exceed.
+    bool const from_water = limits.lower <= 0.0, to_ethanol = limits.upper >= 100.0;
+    if (from_water && to_ethanol) refuse(tolerance, "permits every strength");
+    if (from_water) limits.lower = -unlimited;
+    if (to_ethanol) limits.upper = unlimited;
+    judgement const j(limits, m, confidence);
     text.say("Strength: {}, with {}.",
              j.decision == conformity_decision::undecided
                  ? "the measurement cannot tell; within the tolerance"
                  : verdict(j.decision),
              j.how_sure());
-    j.rows(text, {us ? "% vol at 60 °F" : "% vol", 2, "the mean", "readings"});
-    json data = j.data(us ? "_percent_vol_60F" : "_percent_vol_20C");
+    notation_of const as{us ? "% vol at 60 °F" : "% vol", 2, "the mean", "readings"};
+    j.rows(text, as);
+    json data = j.data(us ? "_percent_vol_60F" : "_percent_vol_20C", as);
     text.row("tolerance", "±{:g} % vol: {}", law->percent_vol, law->citation);
+    if (*law->drinks) text.row("", "for {}", law->drinks);
     if (*law->remark) text.row("", "{}", law->remark);
     data["tolerance_percent_vol"] = law->percent_vol;
     data["tolerance_source"] = law->citation;
@@ -329,7 +356,7 @@ void say_european_contents(page& text, json& data, fill_limits const& limits,
             text.say("Contents: {}.", average);
         }
         j.rows(text, as);
-        data["average"] = j.data("_mL");
+        data["average"] = j.data("_mL", as);
         text.row("shortest bottle", "{} mL, {}", sized(worst.contents, u), bottle_in_words(worst, label, u));
     }
     char const* const which = all.size() > 1 ? "the shortest is" : "it is";
@@ -508,7 +535,7 @@ void run(session& s) {
     s.carry_on({{label, carried::strength},
                 {readings, "--measured", carried::measured_strength},
                 {uncertainty, carried::uncertainty},
-                fillable(bottle, carried::label_volume).beside(contents)});
+                fillable(bottle, carried::label_volume).beside(contents, "--contents")});
     s.offer_us_units();
     s.explain("Spirits labels are metric in the United States too: contents in mL, strengths in % vol.\n"
               "An expanded uncertainty of 0.2 with k = 2 is a standard uncertainty of 0.1.");

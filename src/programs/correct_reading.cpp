@@ -48,7 +48,7 @@ std::string picture_of(std::filesystem::path const& path, wording const& words, 
             try {
                 mass_fraction const w = meter.composition(shown + away, at);
                 lines += fmt::format("{:.6g} {:.6g}\n", words.temperature_number(at),
-                                     meter.strength(w).number / meter.scale().factor - shown - away);
+                                     meter.strength(w).number - shown - away);
             } catch (std::runtime_error const&) {  // off the scale or frozen: the line ends there
             }
         }
@@ -66,6 +66,24 @@ std::string picture_of(std::filesystem::path const& path, wording const& words, 
                "{}$here using 1:2 with points pointtype 7 pointsize 1.3 linecolor '#000000' title 'this "
                "reading'\n",
                count > 0 ? ", " : "plot ");
+}
+
+/// A correction with its sign, with the decimals of the scale.
+std::string signed_on_scale(notation const& scale, double value) {
+    return (value < 0.0 ? "" : "+") + on_scale(scale, value);
+}
+
+/// The reading to expect; a liquid in which the instrument floats off its scale is refused by its options.
+double predicted(stem const& meter, mass_fraction w, units::temperature t, given const& truth,
+                 given const& at) {
+    try {
+        return meter.reading(w, t);
+    } catch (refusal const& e) {
+        if (e.code() != argument::density_it_floats_by) throw;
+        refuse(truth, fmt::format("with {} the hydrometer floats off its scale, {}: it floats as in {:.2f} "
+                                  "kg/m3, and the scale is for {:.2f} to {:.2f} kg/m3",
+                                  label(at), name_of(meter.scale()), e.value(), e.lower(), e.upper()));
+    }
 }
 
 void run(session& s) {
@@ -90,8 +108,9 @@ void run(session& s) {
     auto const attributed = [&](auto const& f) { return on_behalf_of({{argument::temperature, at}}, f); };
     mass_fraction const w = attributed(
         [&] { return reading.present ? meter.composition(reading, t) : composition(read_strength(truth)); });
-    double const shown =
-        reading.present ? meter.number(reading) : attributed([&] { return meter.reading(w, t); });
+    double const shown = reading.present ? meter.number(reading)
+                                         : attributed([&] { return predicted(meter, w, t, truth, at); });
+    certificate const certified(options.correction);
     notation const& scale = meter.scale();
     stem::figure const strength = meter.strength(w);
     units::mass_density const rho = density(w, t);
@@ -111,7 +130,15 @@ void run(session& s) {
     text.row("scale", "{}; glass grows by {:.3g}e-6 per {}", name_of(scale),
              in_words.us ? per_kelvin / 1.8 : per_kelvin, in_words.us ? "°F" : "K");
     text.row("reading", "{} at {}", on_scale(scale, shown), in_words.temperature(t));
-    if (meter.shows_strength()) text.row("correction", "{:+.2f}", strength.number / scale.factor - shown);
+    if (options.correction.present) {
+        double const by_certificate = certified.correction(shown);
+        std::string const beyond = certified.beyond(shown);
+        text.row("certificate", "{}{}", signed_on_scale(scale, by_certificate),
+                 beyond.empty() ? "" : fmt::format(", kept beyond its points: {}", beyond));
+        if (meter.shows_strength())
+            text.row("temperature", "{:+.2f}", strength.number - shown - by_certificate);
+    }
+    if (meter.shows_strength()) text.row("correction", "{:+.2f}", strength.number - shown);
     if (in_words.us) {
         text.row("true strength", "{}, {:.2f} % vol at 60 °F, {:.2f} % mass", in_words.strength(w),
                  to<basic_volume_fraction<at_60_fahrenheit>>(w).percent(), w.percent());
@@ -129,14 +156,15 @@ void run(session& s) {
     }
     if (picture.wanted())
         picture.draw(s, text, path,
-                     picture_of(path, in_words, whose_chart(s, options), meter, shown,
-                                strength.number / scale.factor, t));
+                     picture_of(path, in_words, whose_chart(s, options), meter, shown, strength.number, t));
     text.gap();
     text.say("{}", vapour_caution);
 
     json data{{"scale", name_of(scale)},
               {"reading", shown},
-              {"reading_unit", unit.empty() ? json() : json(unit)},
+              {"reading_unit", !unit.empty()            ? json(unit)
+                               : meter.shows_strength() ? json(strength.unit)
+                                                        : json()},
               {"temperature_C", t.celsius()},
               {"true_strength", strength.number},
               {"true_strength_unit", strength.unit},

@@ -26,7 +26,6 @@ about const who{
 
 /// Where a property is known, for an answer without it.
 std::string where_known(wording const& words, refusal const& e) {
-    std::string const why = e.code() == argument::pressure ? fmt::format(" ({})", e.reason()) : "";
     auto const [lower, upper, unit] = [&]() -> std::tuple<double, double, std::string> {
         if (words.us && e.unit() == "°C")
             return {celsius(e.lower()).fahrenheit(), celsius(e.upper()).fahrenheit(), "°F"};
@@ -35,17 +34,18 @@ std::string where_known(wording const& words, refusal const& e) {
                     words.pressure_number(e.upper() * kilopascal), words.pressure_unit()};
         return {e.lower(), e.upper(), e.unit()};
     }();
-    return fmt::format("not offered here, only for a {} of {:.4g} to {:.4g} {}{}", e.argument(), lower, upper,
-                       unit, why);
+    return fmt::format("not offered here, only for a {} of {:.4g} to {:.4g} {}", e.argument(), lower, upper,
+                       unit);
 }
 
 /// One property, or why it is not known here.
 template <class F>
 void say_property(page& text, json& data, wording const& words, char const* label, char const* key,
-                  char const* unit, int decimals, char const* accuracy, F const& value) {
+                  char const* unit, int decimals, double relative_uncertainty, F const& value) {
     try {
         double const found = value();
-        text.row(label, "{:.{}f} {}{}", found, decimals, unit, accuracy);
+        text.row(label, "{:.{}f} {}, standard uncertainty {:.2g} %", found, decimals, unit,
+                 100.0 * relative_uncertainty);
         data[key] = found;
     } catch (refusal const& e) {
         text.row(label, "{}", where_known(words, e));
@@ -101,10 +101,11 @@ void run(session& s) {
     }
     text.gap();
     text.row("liquid", "{}", words.fractions(w));
-    auto const say_temperature = [&](char const* label, char const* key, auto const& value) {
+    auto const say_temperature = [&](char const* label, char const* key, std::string const& under,
+                                     auto const& value) {
         try {
             units::temperature const found = value();
-            text.row(label, "{}, give or take {}", words.rounded(found),
+            text.row(label, "{}{}, standard uncertainty {}", words.rounded(found), under,
                      words.difference(correlation::flammability::standard_uncertainty_kelvins * kelvins));
             data[key] = found.celsius();
         } catch (refusal const& e) {
@@ -112,11 +113,24 @@ void run(session& s) {
             data[key] = nullptr;
         }
     };
-    say_temperature("flash point", "flash_point_C", [&] { return flash_point(w); });
+    units::pressure const of_flash_point = 101.325 * kilopascal;
+    say_temperature("flash point", "flash_point_C",
+                    fmt::format(" under {} (lower in thinner air)", words.pressure(of_flash_point)),
+                    [&] { return flash_point(w); });
+    data["flash_point_pressure_kPa"] = in(of_flash_point, kilopascal);
     say_temperature("lower limit from", "lower_limit_temperature_C",
+                    fmt::format(" under {}", words.pressure(p)),
                     [&] { return lower_flammable_temperature(w, p); });
-    say_property(text, data, words, "vapour", "saturated_vapour_percent", "% by volume in still air", 2,
-                 "; it burns from 3.1 to 19 %", [&] { return 100.0 * saturated_vapour_fraction(w, t, p); });
+    try {
+        double const percent = 100.0 * saturated_vapour_fraction(w, t, p);
+        text.row("vapour", "{:.2f} % by volume in still air; it burns from 3.1 to 19 %", percent);
+        data["saturated_vapour_percent"] = percent;
+    } catch (refusal const& e) {
+        // the hazard above has refused every pressure but one at which the liquid boils
+        text.row("vapour", "the liquid boils at {} under {}", words.rounded(bubble_point(w, p).temperature),
+                 words.pressure(p));
+        data["saturated_vapour_percent"] = nullptr;
+    }
     try {
         auto const rho = density(w, t);
         text.row("density", "{}", words.density(rho));
@@ -125,12 +139,15 @@ void run(session& s) {
         text.row("density", "{}", where_known(words, e));
         data["density_kg_m3"] = nullptr;
     }
-    say_property(text, data, words, "viscosity", "viscosity_mPa_s", "mPa s", 3, ", within 2 %",
+    say_property(text, data, words, "viscosity", "viscosity_mPa_s", "mPa s", 3,
+                 model::viscosity::relative_standard_uncertainty,
                  [&] { return in(viscosity(w, t), millipascal_second); });
-    say_property(text, data, words, "sound travels", "speed_of_sound_m_s", "m/s", 1, ", within 0.1 to 0.3 %",
+    say_property(text, data, words, "sound travels", "speed_of_sound_m_s", "m/s", 1,
+                 model::sound_speed::relative_standard_uncertainty,
                  [&] { return in(speed_of_sound(w, t), metre_per_second); });
     say_property(text, data, words, "conducts heat", "thermal_conductivity_W_mK", "W/(m K)", 3,
-                 ", within 4 to 7 %", [&] { return in(thermal_conductivity(w, t), watt_per_metre_kelvin); });
+                 correlation::thermal_conductivity_melinder::relative_standard_uncertainty,
+                 [&] { return in(thermal_conductivity(w, t), watt_per_metre_kelvin); });
     text.gap();
     text.say(
         "These figures are for ethanol and water at rest. A spill, a mist, a wick or a hot surface burns\n"

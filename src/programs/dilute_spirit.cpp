@@ -7,6 +7,7 @@
 #include <cmath>
 #include <filesystem>
 #include <optional>
+#include <span>
 #include <string>
 #include <utility>
 #include <vector>
@@ -104,10 +105,10 @@ struct task {
         double const apart = s.words().us ? 10.0 / 1.8 : 5.0;  // 10 °F or 5 K
         for (double const times : {0.0, 1.0, 2.0})
             temperatures.push_back(b.product.temperature() + times * apart * kelvins);
+        fresh_mixture const fresh{std::span(parts.begin(), parts.size())};
         if (!mixture_at.present) {
-            std::optional<parcel> const fresh = fresh_mixture(parts);
             say_fresh(text, data, s.words(), fresh, b.product.temperature());
-            if (fresh) temperatures.push_back(fresh->temperature());
+            if (fresh.product) temperatures.push_back(fresh.product->temperature());
         }
         stem const meter(instrument_, reading);
         for (units::temperature const t : temperatures) {
@@ -127,7 +128,7 @@ struct task {
             text.say("The product is stated at {}; give --mixture-temperature for another temperature.",
                      s.words().temperature(b.product.temperature()));
         }
-        text.say("{}", fresh_mixture_caution);
+        text.say("{}", mixing_cautions(fresh));
         s.answer(text, data);
     }
 };
@@ -240,7 +241,7 @@ std::string picture_of(std::filesystem::path const& path, wording const& words, 
     return script + "\n";
 }
 
-/// The steps as a table: what to add, what the scale shows, how warm it is, what the stem shows once cool.
+/// The steps as a table: what to add, what the scale shows, how warm it is, what the stem shows later.
 void say_steps(task& t, stepwise_dilution const& d) {
     wording const words = t.s.words();
     stem const meter(t.instrument_, t.reading);
@@ -265,7 +266,7 @@ void say_steps(task& t, stepwise_dilution const& d) {
     t.data["room_C"] = d.room().celsius();
     t.text.gap();
     t.text.say("The scale shows the liquid alone: set it to zero with the empty vessel on it.");
-    t.text.say("Let each step cool to {} before you read it or go on.", words.temperature(d.room()));
+    t.text.say("Let each step come to {} before you read it or go on.", words.temperature(d.room()));
     t.text.gap();
     if (t.picture.wanted()) t.script = picture_of(t.path, words, d);
 }

@@ -63,6 +63,7 @@ std::string series_name(given const& file) {
 
 struct series : points_at_pressure {
     std::string name;
+    std::string file;  ///< its name without folders
 };
 
 /// A gnuplot script that grows: data, and what to plot of them.
@@ -129,8 +130,8 @@ std::string script(std::filesystem::path const& path, units::pressure p, strengt
             return fmt::format("points pointsize 0.7 linewidth 1.5 linecolor '{}' pointtype {}",
                                colours[(k + 2) % colours.size()], type);
         };
-        all.add(left, xy, dots(mark.first), measured[k].name);
-        all.add(right, tx, dots(mark.first), measured[k].name);
+        all.add(left, xy, dots(mark.first), "measured: " + measured[k].name);
+        all.add(right, tx, dots(mark.first), "measured: " + measured[k].name);
         all.add(right, ty, dots(mark.second), "");
     }
     if (auto const most = azeotrope_at(p)) {
@@ -167,7 +168,9 @@ void run(session& s) {
     units::pressure const p = read_pressure(air);
     std::filesystem::path const path = read_picture_path(output, replace);
     std::vector<series> measured;
-    for (given const& file : files) measured.push_back({read_points(file, p), series_name(file)});
+    for (given const& file : files)
+        measured.push_back(
+            {read_points(file, p), series_name(file), std::filesystem::path(file.text).filename()});
     strength_axis const axis = read_axis(fraction);
     wording const words = s.words();
     std::string const commands =
@@ -182,7 +185,7 @@ void run(session& s) {
     json data = {
         {"written", output.text}, {"pressure_kPa", in(p, kilopascal)}, {"azeotrope", azeotrope_to_json(p)}};
     for (series const& each : measured) {
-        text.row("points", "{} of {}{}", each.points.size(), printable(each.name), each.in_words());
+        text.row("points", "{} from {}{}", each.points.size(), printable(each.file), each.in_words());
         json points = {{"name", each.name}, {"drawn", each.points.size()}};
         points.update(each.to_json());
         data["points"].push_back(points);

@@ -2,6 +2,9 @@
 // The filling of a bottle that holds its label volume at 20 °C, or at 60 °F, and the number of bottles.
 #include "program.hpp"
 
+#include <cmath>
+#include <string>
+
 namespace {
 
 using namespace program;
@@ -16,6 +19,12 @@ about const who{
     "  $ aqueth fill_bottles --amount '3.37 L' --strength '43 %vol' --temperature '22 C' --bottle '350 mL'\n"
     "  Fill 350.5 mL at 22 °C, or 329.7 g, into each bottle: 9 bottles.",
     {correlation::oiml_r22::cited, correlation::air_buoyancy::cited, correlation::freezing_point::cited}};
+
+/// Three digits, rounded up: a bottle that holds this holds the filling.
+std::string room(double volume) {
+    double const unit = std::pow(10.0, std::floor(std::log10(volume)) - 2.0);
+    return number(std::ceil(volume / unit - 1e-9) * unit, 3);
+}
 
 void run(session& s) {
     given const& how_much =
@@ -47,7 +56,10 @@ void run(session& s) {
                                    degrees(reference)));
     }
     parcel const each = spirit.with_mass(plan.fill_mass);
-    units::volume const hottest = each.volume(celsius(40));
+    units::volume const at_40 = each.volume(celsius(40));
+    bool const filled_hotter = plan.fill > at_40;
+    units::volume const largest = filled_hotter ? plan.fill : at_40;
+    units::temperature const hottest = filled_hotter ? t : celsius(40);
 
     page text;
     text.say("Fill {} at {}, or {}, into each bottle: {:.0f} bottle{}.", words.volume(plan.fill),
@@ -59,9 +71,9 @@ void run(session& s) {
     text.row("pure alcohol", "{} per bottle", words.alcohol(each));
     text.row("left over", "{}", words.liquid(plan.remainder));
     text.row("room", "the bottle must hold {} to the cork: its filling at {}",
-             words.us ? number(in(hottest, us_fluid_ounce), 3) + " US fl oz"
-                      : number(in(hottest, millilitre), 3) + " mL",
-             words.temperature(celsius(40)));
+             words.us ? room(in(largest, us_fluid_ounce)) + " US fl oz"
+                      : room(in(largest, millilitre)) + " mL",
+             words.temperature(hottest));
     text.gap();
     text.say("Caution: an overfilled bottle bursts or leaks when it warms. Keep flames and sparks away from "
              "spirit.");
@@ -73,7 +85,9 @@ void run(session& s) {
                     {"filling_temperature_C", t.celsius()},
                     {"label_volume_L", in(label, litre)},
                     {"label_temperature_C", reference.celsius()},
-                    {"volume_at_40C_L", in(hottest, litre)},
+                    {"volume_at_40C_L", in(at_40, litre)},
+                    {"bottle_to_the_cork_L", in(largest, litre)},
+                    {"temperature_of_that_C", hottest.celsius()},
                     {"spirit", to_json(spirit)},
                     {"left_over", to_json(plan.remainder)}});
 }

@@ -137,8 +137,10 @@ json to_json(wash const& charge, traced_distillation const& r, std::vector<std::
                           {"residue_g", to_json(t.residue)}});
     }
     return {{"charge", program::to_json(charge.liquid())},
+            {"charge_extract_kg", in(charge.solids(), kilogram)},
             {"fractions", fractions},
             {"residue", program::to_json(r.run.residue.liquid())},
+            {"residue_extract_kg", in(r.run.residue.solids(), kilogram)},
             {"traces", traces},
             {"assumed", assumed.to_json()}};
 }

@@ -132,6 +132,10 @@ std::vector<std::string> names_of(given const& g, distillation const& r) {
         refuse(g, fmt::format("{} names for {} fractions: give one name for each", names.size(), number));
     for (std::string const& each : names)
         if (each.empty()) refuse(g, "a name is empty");
+    for (char const* const reserved : {"charge", "residue", "product"})
+        if (std::find(names.begin(), names.end(), reserved) != names.end())
+            refuse(g,
+                   fmt::format("'{}' is the name of another liquid in the answer: choose another", reserved));
     return names;
 }
 
@@ -139,17 +143,21 @@ std::vector<std::string> names_of(given const& g, distillation const& r) {
 struct main_product {
     std::string name;
     std::vector<parcel> parts;
+    std::string lot;  ///< the fraction that --from takes from the answer; empty if there are several
 
     main_product(distillation const& r, std::vector<std::string> const& names) : name("Hearts") {
         bool const in_one = names.size() == 1 && names.front() == "distillate";
         if (in_one) name = "Distillate";
         for (std::size_t k = 0; k < names.size(); ++k)
-            if (r.fractions[k].kept && (names[k].starts_with("hearts") || in_one))
-                parts.push_back(r.fractions[k].product);
+            if (names[k].starts_with("hearts") || in_one) add(r.fractions[k], names[k]);
         if (!parts.empty()) return;
         name = "Kept";
-        for (run_fraction const& f : r.fractions)
-            if (f.kept) parts.push_back(f.product);
+        for (std::size_t k = 0; k < names.size(); ++k) add(r.fractions[k], names[k]);
+    }
+    void add(run_fraction const& f, std::string const& its_name) {
+        if (!f.kept) return;
+        parts.push_back(f.product);
+        lot = parts.size() == 1 ? its_name : "";
     }
     parcel whole() const { return parts.size() == 1 ? parts.front() : mix(parts).product; }
     std::string how_much(wording const& words) const {
@@ -462,7 +470,8 @@ void run(session& s) {
     text.gap();
     text.say("{}", run_caution);
     json const doubt = product.parts.empty() ? json(nullptr) : weaker.to_json(r, names);
-    json const more{{"cooling", water ? water->to_json() : json(nullptr)},
+    json const more{{"main_product", product.lot.empty() ? json(nullptr) : json(product.lot)},
+                    {"cooling", water ? water->to_json() : json(nullptr)},
                     {"column_top", load.empty() ? json(nullptr) : to_json(load.front())},
                     {"cost", costs.wanted() ? costs.to_json(cost, duration, whole) : json(nullptr)},
                     {"steps_taken", static_cast<int>(r.steps.size())}};

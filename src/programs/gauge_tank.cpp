@@ -51,6 +51,10 @@ void run(session& s) {
     auto const depth = read_as<units::length>(dip);
     auto const volume = on_behalf_of(dip, [&] { return table.volume(depth); });
     units::volume const each = table.volume_of_a_millimetre(depth);
+    // A slope in the unit of the dip: millimetres for metric ones, inches for inches and feet.
+    std::string const unit =
+        squeezed(read_quantity(dip, dip.text, {"a length", unit_table<units::length>::names}).unit);
+    bool const in_inches = unit.starts_with("in") || unit.starts_with("f");
     mass_fraction const w = composition(read_strength(strength));
     parcel const held = make_parcel(amount(volume), w, at);
     wording const words = s.words();
@@ -62,7 +66,8 @@ void run(session& s) {
     text.row("contents", "{}", words.liquid(held));
     text.row("volume", "{} at {}", words.volume(held.volume(words.reference_temperature())),
              words.temperature(words.reference_temperature()));
-    text.row("one millimetre", "of depth is {} here", words.volume(each));
+    text.row(in_inches ? "one inch" : "one millimetre", "of depth is {} here",
+             words.volume(in_inches ? 25.4 * each : each));
     text.gap();
     text.say(
         "The volume is that of the table: the expansion of the tank is left out. A tank of\n"

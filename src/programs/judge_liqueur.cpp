@@ -104,12 +104,22 @@ void judge_sample(session& s, options const& o) {
     stem const meter(o.scale, o.reading);
     mass_fraction const w = on_behalf_of({{argument::temperature, o.temperature}},
                                          [&] { return meter.composition(o.reading, t); });
-    volume_fraction const strength =
-        on_behalf_of({{argument::volume_of_the_sample, o.sample},
-                      {argument::volume_of_the_distillate, o.made_up},
-                      {argument::temperature, o.temperature},
-                      {argument::share_lost_in_distillation, o.loss}},
-                     [&] { return strength_of_distilled_sample(sample, t, made_up, w, t, lost); });
+    volume_fraction const strength = on_behalf_of(
+        {{argument::volume_of_the_sample, o.sample},
+         {argument::volume_of_the_distillate, o.made_up},
+         {argument::temperature, o.temperature},
+         {argument::share_lost_in_distillation, o.loss}},
+        [&] {
+            try {
+                return strength_of_distilled_sample(sample, t, made_up, w, t, lost);
+            } catch (refusal const& e) {
+                if (e.code() != argument::volume_of_the_distillate || !(e.upper() < unlimited)) throw;
+                refuse(o.made_up,
+                       fmt::format("so much distillate of {:.2f} % vol means a sample above 95 % vol: "
+                                   "with {} at most {:.4g} mL",
+                                   to<volume_fraction>(w).percent(), label(o.sample), 1000.0 * e.upper()));
+            }
+        });
     double const confidence = read_confidence(o.confidence);
     using input = input_quantity;
     double const flask = read_millilitres(o.flask_error),
@@ -149,7 +159,8 @@ void judge_sample(session& s, options const& o) {
     json data{{"strength_percent_vol_20C", strength.percent()},
               {"expanded_uncertainty_percent_vol", half},
               {"confidence", confidence},
-              {"distillate_percent_vol_20C", distillate}};
+              {"distillate_percent_vol_20C", distillate},
+              {"extract_g_L_20C", nullptr}};  // unknown without --density
     if (o.rho.present) {
         units::mass_density const rho = read_density_at_20(o.rho);
         units::mass_density const sugar =

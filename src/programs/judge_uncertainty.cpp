@@ -5,6 +5,7 @@
 
 #include <aqueth/array_draws.hpp>
 
+#include <algorithm>
 #include <cmath>
 #include <optional>
 #include <span>
@@ -91,7 +92,7 @@ struct judged {
     uncertainty_budget budget;
     double half_width;  ///< expanded uncertainty
     std::optional<result_distribution> drawn;
-    coverage_interval covered;
+    std::optional<coverage_interval> covered;
 };
 
 /// The class of instruments behind each input; null where there is none.
@@ -102,7 +103,7 @@ instrument_class const* class_in(given const& g) { return find_instrument_class(
 template <class Model>
 judged judge(progress_line& line, char const* name, char const* unit, Model const& f,
              std::span<input_quantity const> inputs, double confidence, std::size_t trials) {
-    judged result{name, unit, propagate(f, inputs), 0.0, std::nullopt, {}};
+    judged result{name, unit, propagate(f, inputs), 0.0, std::nullopt, std::nullopt};
     result.half_width = result.budget.expanded_uncertainty(confidence);
     if (trials > 0) {
         std::size_t made = 0;
@@ -171,42 +172,12 @@ void list_instruments(session& s) {
     s.answer(text, {{"instruments", list}});
 }
 
-/// A unit of a budget as the answer words it, and how many of it make one of the budget's.
-struct shown_unit {
-    char const* name;
-    double factor;
-};
-shown_unit unit_to_show(wording const& words, std::string_view unit) {
-    struct {
-        char const *metric, *us;
-        double factor;
-    } constexpr units_of_a_budget[] = {
-        {"% vol", "US proof", 2.0},
-        {"kg", "lb", in(kilogram, pound)},
-        {"mL", "US fl oz", in(millilitre, us_fluid_ounce)},
-        {"°C", "°F", 1.8},
-        {"K", "°F", 1.8},
-        {"1/K", "1/°F", 1.0 / 1.8},
-        {"kg/m3", "lb/US gal", in(kilogram_per_cubic_metre, pound / us_gallon)},
-    };
-    for (auto const& each : units_of_a_budget)
-        if (unit == each.metric)
-            return words.us ? shown_unit{each.us, each.factor} : shown_unit{each.metric, 1.0};
-    return {"", 1.0};
-}
-
-/// A result in the unit of the answer. Proof is referred to 60 °F, so it is not exactly twice the % vol at 20
-/// °C.
-double shown_value(wording const& words, judged const& j, double value) {
-    if (words.us && std::string_view(j.unit) == "% vol") return to<us_proof>(by_volume(value)).degrees();
-    return value * unit_to_show(words, j.unit).factor;
-}
-
-void say(page& text, wording const& words, judged const& j) {
+/// @param doubts whether its doubt is told here, and not in the heading
+void say(page& text, wording const& words, judged const& j, bool doubts) {
     shown_unit const unit = unit_to_show(words, j.unit);
     double const u = j.budget.standard_uncertainty * unit.factor;
     text.say("{}: {} {}, standard uncertainty {} {}", j.name,
-             sized(shown_value(words, j, j.budget.estimate), u), unit.name, sized(u, u), unit.name);
+             sized(shown_value(words, j.unit, j.budget.estimate), u), unit.name, sized(u, u), unit.name);
     text.say("  {:<50} {:>14} {:>12} {:>13} {:>7}", "input", "uncertainty", "sensitivity", "contribution",
              "share");
     for (budget_line const& line : j.budget.lines) {
@@ -217,14 +188,18 @@ void say(page& text, wording const& words, judged const& j) {
                  line.sensitivity * unit.factor / of_input.factor, line.contribution * unit.factor,
                  100.0 * line.share);
     }
-    if (j.drawn) {
+    doubt const of = doubt_of(words, j.unit, j.budget, j.half_width, j.covered);
+    if (j.drawn && of.tells_nothing) {
+        text.say("  {} draws: they reach impossible values, too", j.drawn->trials());
+    } else if (j.drawn) {
         text.say("  {} draws: standard uncertainty {}, interval {} to {} {}", j.drawn->trials(),
-                 sized(j.drawn->standard_uncertainty() * unit.factor, u),
-                 sized(shown_value(words, j, j.covered.lower), u),
-                 sized(shown_value(words, j, j.covered.upper), u), unit.name);
+                 drawn_in_words(j.drawn->standard_uncertainty(), j.budget.standard_uncertainty, unit.factor),
+                 sized(shown_value(words, j.unit, j.covered->lower), u),
+                 sized(shown_value(words, j.unit, j.covered->upper), u), unit.name);
     } else {
         text.say("  no draws: the t distribution of fewer than four readings has no standard deviation");
     }
+    if (doubts && !of.sentence.empty()) text.say("  {}", of.sentence);
     text.gap();
 }
 
@@ -252,6 +227,7 @@ void say_sources(page& text, judged const& j, classes const& of) {
 }
 
 json to_json(judged const& j, classes const& of) {
+    doubt const in_doubt = doubt_of(wording{}, j.unit, j.budget, j.half_width, j.covered);
     json lines = json::array();
     for (std::size_t i = 0; i < j.budget.lines.size(); ++i) {
         budget_line const& line = j.budget.lines[i];
@@ -273,12 +249,13 @@ json to_json(judged const& j, classes const& of) {
               {"standard_uncertainty", j.budget.standard_uncertainty},
               {"expanded_uncertainty", j.half_width},
               {"draws", nullptr},
+              {"doubt", in_doubt.sentence.empty() ? json() : json(in_doubt.sentence)},
               {"budget", lines}};
-    if (j.drawn) {
+    if (j.drawn && !in_doubt.tells_nothing) {
         data["draws"] = {{"number", j.drawn->trials()},
                          {"estimate", j.drawn->estimate()},
                          {"standard_uncertainty", j.drawn->standard_uncertainty()},
-                         {"interval", {j.covered.lower, j.covered.upper}}};
+                         {"interval", {j.covered->lower, j.covered->upper}}};
     }
     return data;
 }
@@ -363,12 +340,13 @@ void run(session& s) {
                              "OIML R 22");
     });
     certificate const certified(correction);
-    std::vector<double> percents;  // corrected
+    std::vector<double> read_percents, percents;  // as read, corrected
     for (given const& each : shown) {
         strength const mark = read_strength(each);
         if (!std::holds_alternative<volume_fraction>(mark))
             refuse(each, "expected the reading of a 20 °C alcoholometer: %vol");
         double const percent = std::get<volume_fraction>(mark).percent();
+        read_percents.push_back(percent);
         percents.push_back(percent + certified.correction(percent));
         static_cast<void>(on_behalf_of({{argument::temperature, at}, {argument::reading, each}}, [&] {
             return alcoholometer{}.composition(by_volume(percents.back()), t);
@@ -386,6 +364,14 @@ void run(session& s) {
     });
     input_quantity const heat_step = step_error("thermometer", "°C", usual_step(thermometer_class));
     double const room = std::sqrt(3.0);  // of rectangular limits
+    if (double const reach = 6.0 * stem.standard_uncertainty();
+        stem.estimate() - reach < 0.0 || stem.estimate() + reach > 100.0) {
+        throw bad_input(
+            fmt::format("the readings scatter too much: {:g} to {:g} % vol, standard uncertainty of "
+                        "their mean {:.2g} % vol; find the cause and read again",
+                        *std::min_element(percents.begin(), percents.end()),
+                        *std::max_element(percents.begin(), percents.end()), stem.standard_uncertainty()));
+    }
     require_room(at, "temperature", t.celsius(),
                  room * (heat_error.standard_uncertainty() + heat_step.standard_uncertainty()) + 0.02, "°C",
                  correlation::oiml_r22::lowest_celsius, correlation::oiml_r22::highest_celsius);
@@ -474,18 +460,31 @@ void run(session& s) {
     judged const& last = results.back();
     shown_unit const of_strength = unit_to_show(words, last.unit);
     double const half_width = last.half_width * of_strength.factor;
-    text.say("The {} {:.{}f} {}, give or take {} ({:g} %).",
-             target.present ? "product will have" : "spirit has",
-             shown_value(words, last, last.budget.estimate), words.us ? 1 : 2, of_strength.name,
-             sized(half_width, half_width), 100.0 * confidence);
+    std::string const headline =
+        fmt::format("The {} {:.{}f} {}", target.present ? "product will have" : "spirit has",
+                    shown_value(words, last.unit, last.budget.estimate), words.us ? 1 : 2, of_strength.name);
+    doubt const in_doubt = doubt_of(words, last.unit, last.budget, last.half_width, last.covered);
+    if (in_doubt.tells_nothing) {
+        text.say("{}, but its errors are too large: this measurement tells nothing.", headline);
+    } else {
+        text.say("{}, give or take {} ({:g} %).", headline, sized(half_width, half_width),
+                 100.0 * confidence);
+        if (!in_doubt.sentence.empty()) text.say("{}", in_doubt.sentence);
+    }
     json data{{"confidence", confidence}};
     if (addition) {
         text.say("Add {} of water by the balance; the budget is in true mass.", words.weight(*addition));
         data["water"] = program::to_json(*addition);
     }
+    for (double const each : read_percents) {
+        std::string const beyond = certified.beyond(each);
+        if (!beyond.empty())
+            text.say("The correction of the reading {:g} is kept beyond the points of the certificate: {}.",
+                     each, beyond);
+    }
     say_what_is_remembered(text, last, of);
     text.gap();
-    for (judged const& each : results) say(text, words, each);
+    for (judged const& each : results) say(text, words, each, &each != &last);
     say_sources(text, last, of);
     text.say("{}\n{}", no_law, vapour_caution);
     json list_of_results = json::array();

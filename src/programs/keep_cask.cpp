@@ -79,10 +79,20 @@ void list_limits(session& s) {
     s.answer(text, {{"limits", list}});
 }
 
-/// In which direction the strength goes.
-char const* direction(cask_rates const& rates) {
+/// In which direction the strength of what is in the cask goes over these years.
+char const* direction(cask_rates const& rates, parcel const& held, double years) {
+    mass_fraction const w = held.composition();
+    if (w == mass_fraction(0.0) || w == mass_fraction(1.0) || years == 0.0) return "stays";
     if (rates.ethanol > rates.water) return "falls";
     return rates.ethanol < rates.water ? "rises" : "stays";
+}
+
+bool holds_ethanol(parcel const& p) { return p.ethanol() > units::mass(); }
+
+/// "1 year", "1.5 years".
+std::string in_words(double years, int digits) {
+    std::string const number = fmt::format("{:.{}g}", years, digits);
+    return number + (number == "1" ? " year" : " years");
 }
 
 void run(session& s) {
@@ -125,16 +135,23 @@ void run(session& s) {
                           {argument::yearly_loss_of_water, later},
                           {argument::years, after}},
                          [&] { return cask_rates_from_gaugings(filled, left, years * julian_year); });
-        text.say("Each year took {:.2f} % of the ethanol and {:.2f} % of the water: the strength {}.",
-                 100.0 * rates.ethanol, 100.0 * rates.water, direction(rates));
+        bool const spirit = holds_ethanol(filled);
+        if (spirit) {
+            text.say("Each year took {:.2f} % of the ethanol and {:.2f} % of the water: the strength {}.",
+                     100.0 * rates.ethanol, 100.0 * rates.water, direction(rates, filled, years));
+        } else {
+            text.say("Each year took {:.2f} % of the water; there was no ethanol.", 100.0 * rates.water);
+        }
         text.gap();
         text.row("at first", "{}", words.liquid(filled));
-        text.row("later", "{}, after {:.3g} years", words.liquid(left), years);
-        text.row("alcohol lost", "{:.2f} % in all",
-                 100.0 * (1.0 - in(left.ethanol(), kilogram) / in(filled.ethanol(), kilogram)));
+        text.row("later", "{}, after {}", words.liquid(left), in_words(years, 3));
+        if (spirit)
+            text.row("alcohol lost", "{:.2f} % in all",
+                     100.0 * (1.0 - in(left.ethanol(), kilogram) / in(filled.ethanol(), kilogram)));
         data["later"] = to_json(left);
+        data["main_product"] = "later";
         data["years"] = years;
-        data["yearly_loss_of_ethanol"] = rates.ethanol;
+        data["yearly_loss_of_ethanol"] = spirit ? json(rates.ethanol) : json();
         data["yearly_loss_of_water"] = rates.water;
     } else {
         json steps = json::array();
@@ -150,7 +167,7 @@ void run(session& s) {
         rows.row("at first", "{}", words.liquid(filled));
         for (given const& each : periods) {
             period const p = read_period(each);
-            std::string const way = direction(p.rates);
+            std::string const way = direction(p.rates, now, p.years);
             if (!previous.empty() && way != previous && way != "stays" && previous != "stays" && !turned)
                 turned = turn{elapsed, now.composition()};
             if (way != "stays") previous = way;
@@ -160,28 +177,36 @@ void run(session& s) {
                                 {argument::temperature, at}},
                                [&] { return cask_after(now, p.rates, p.years * julian_year); });
             elapsed += p.years;
-            rows.row(fmt::format("after {:.4g} years", elapsed), "{}; the strength {}", words.liquid(now),
-                     way);
+            std::string const time = "after " + in_words(elapsed, 4);
+            rows.row(time, "{}{}", words.liquid(now), holds_ethanol(now) ? "; the strength " + way : "");
+            json cask = to_json(now);
+            cask["name"] = "cask " + time;
             steps.push_back({{"years", elapsed},
                              {"yearly_loss_of_ethanol", p.rates.ethanol},
                              {"yearly_loss_of_water", p.rates.water},
-                             {"cask", to_json(now)}});
+                             {"cask", cask}});
         }
-        text.say("After {:.4g} years the cask holds {} of {}.", elapsed, words.volume(now.volume()),
+        text.say("After {} the cask holds {} of {}.", in_words(elapsed, 4), words.volume(now.volume()),
                  words.strength(now.composition()));
         text.gap();
         text.say("{}", rows.text());
-        double const lost = 1.0 - in(now.ethanol(), kilogram) / in(filled.ethanol(), kilogram);
-        double const yearly = elapsed > 0.0 ? 1.0 - std::pow(1.0 - lost, 1.0 / elapsed) : 0.0;
-        text.row("alcohol lost",
-                 "{:.2f} % in all, {:.2f} % a year; French law accepts up to 6 % of spirits in wood",
-                 100.0 * lost, 100.0 * yearly);
-        text.row(
-            "strength turns", "{}",
-            turned ? fmt::format("after {:.4g} years, at {}", turned->years, words.strength(turned->strength))
-                   : std::string("where a year takes equal parts of ethanol and water"));
+        std::optional<double> lost;
+        if (holds_ethanol(filled)) {
+            lost = 1.0 - in(now.ethanol(), kilogram) / in(filled.ethanol(), kilogram);
+            std::string const yearly =
+                elapsed > 0.0
+                    ? fmt::format(", {:.2f} % a year", 100.0 * (1.0 - std::pow(1.0 - *lost, 1.0 / elapsed)))
+                    : "";
+            text.row("alcohol lost", "{:.2f} % in all{}; French law accepts up to 6 % of spirits in wood",
+                     100.0 * *lost, yearly);
+        }
+        if (turned)
+            text.row("strength turns", "after {}, at {}", in_words(turned->years, 4),
+                     words.strength(turned->strength));
         data["periods"] = steps;
-        data["share_of_alcohol_lost"] = lost;
+        data["cask"] = to_json(now);
+        data["main_product"] = "cask";
+        data["share_of_alcohol_lost"] = lost ? json(*lost) : json();
         data["turns_after_years"] = turned ? json(turned->years) : json();
     }
     text.gap();

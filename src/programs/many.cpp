@@ -35,9 +35,10 @@ constexpr char const* usage =
     "Cells are separated by commas, semicolons or tabs; with the last two, numbers may have a decimal "
     "comma.\n"
     "An empty cell leaves the option out; yes and no stand for options without a value. Other columns are\n"
-    "carried on. Options behind the name of the task apply to every row. A row that is refused says why in\n"
-    "its column 'refused' and stops nothing. Readings in % vol and most --results of convert_strength are\n"
-    "quick: a million rows in about a second. Other tasks answer row by row.\n";
+    "carried on, but none can have the name of a result. Options behind the name of the task apply to every\n"
+    "row. A row that is refused says why in its column 'refused' and stops nothing. Readings in % vol and\n"
+    "most --results of convert_strength are quick: a million rows in about a second. Other tasks answer row\n"
+    "by row.\n";
 
 /// Options that are not of one row: they change the form of the answer, end the program, or write files.
 bool is_of_a_row(std::string const& option) {
@@ -45,6 +46,19 @@ bool is_of_a_row(std::string const& option) {
                                               "--json",    "--csv",     "--us",      "--metric",
                                               "--replace", "--draw",    "--output",  "--record"};
     return !others.contains(option);
+}
+
+/// The option that a column is named like.
+std::string option_named(std::string_view column) {
+    std::string name = "--";
+    for (char const c : column)
+        name += c == ' ' || c == '_' ? '-' : c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+    return name;
+}
+
+/// "1 row", "2 rows"
+std::string counted(std::size_t count, char const* what) {
+    return fmt::format("{} {}{}", count, what, count == 1 ? "" : "s");
 }
 
 /// A column that holds an option.
@@ -82,13 +96,15 @@ public:
     void find_columns(given const& file, rows_file const& rows) {
         for (std::size_t k = 0; k < rows.columns().size(); ++k) {
             column_name const& column = rows.columns()[k];
-            std::string name = "--";
-            for (char const c : column.name)
-                name += c == ' ' || c == '_'   ? '-'
-                        : c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a')
-                                               : c;
+            std::string const name = option_named(column.name);
             auto const found = options_.find(name);
-            if (found == options_.end() || !is_of_a_row(name)) continue;
+            if (found == options_.end()) {
+                refuse_open_bracket(file, column.name);
+                continue;
+            }
+            if (!is_of_a_row(name))
+                refuse(file, fmt::format("column '{}': {} is not for rows; give the column another name",
+                                         printable(column.name), name));
             if (shared_.contains(name))
                 throw bad_input(fmt::format("{} is given for all rows, but it is a column, too", name));
             uses_.push_back({k, found->second, column.unit});
@@ -99,12 +115,24 @@ public:
     }
 
     std::vector<use> const& uses() const { return uses_; }
+    bool uses_column(std::size_t k) const {
+        return std::any_of(uses_.begin(), uses_.end(), [k](use const& each) { return each.column == k; });
+    }
     std::map<std::string, std::string> const& shared() const { return shared_; }
+
+    /// The task and the options of every row: "correct_reading --glass=borosilicate"
+    std::string in_words() const {
+        std::string words = task_.who().name;
+        for (std::string const& each : shared_options_) words += fmt::format(" '{}'", printable(each));
+        return words;
+    }
 
     /// The answer to one row.
     outcome ask(std::vector<std::string_view> const& cells, rows_file const& rows) const {
         if (cells.size() != rows.columns().size())
-            return {{}, fmt::format("{} cells, but {} columns", cells.size(), rows.columns().size())};
+            return {{},
+                    fmt::format("{}, but {}", counted(cells.size(), "cell"),
+                                counted(rows.columns().size(), "column"))};
         std::vector<std::string> options = shared_options_;
         for (use const& each : uses_) {
             std::string text(trimmed(contents_of_cell(cells[each.column])));
@@ -129,6 +157,16 @@ public:
     }
 
 private:
+    /// A column 'reading [%vol' would be carried on, and its numbers would not be answered.
+    void refuse_open_bracket(given const& file, std::string const& column) const {
+        auto const open = column.find_first_of("[(");
+        if (open == std::string::npos) return;
+        std::string const name(trimmed(std::string_view(column).substr(0, open)));
+        if (options_.contains(option_named(name)))
+            refuse(file, fmt::format("column '{}': expected the name and its unit, as in '{} [unit]'",
+                                     printable(column), printable(name)));
+    }
+
     described_option const& option_of(std::string const& name, char const* complaint) const {
         auto const found = options_.find(name);
         if (found != options_.end()) return found->second;
@@ -230,6 +268,36 @@ bool gives_all(quick_answers const& quick, std::vector<std::string> const& names
                        [&](std::string const& name) { return quick.columns.contains(name); });
 }
 
+/// The names of results; of the members of a list, which can be thousands, the first one's.
+std::string in_short(std::set<std::string> const& names) {
+    std::string list;
+    for (std::string const& name : names) {
+        bool later = false;  // "points.2.pot_C"
+        for (auto dot = name.find('.'); dot != std::string::npos; dot = name.find('.', dot + 1)) {
+            std::string_view const member = std::string_view(name).substr(dot + 1);
+            std::string_view const number = member.substr(0, member.find('.'));
+            later = later || (number != "1" && number.find_first_not_of("0123456789") == number.npos);
+        }
+        if (!later) list += (list.empty() ? "" : ", ") + name;
+    }
+    return list;
+}
+
+/// Refuses a file that has the column of a result already: its old values would look like answers. A column
+/// that the task reads keeps its values, if the result of its name is not asked for.
+void require_new_columns(question const& q, rows_file const& rows, std::vector<std::string> const& wanted,
+                         std::vector<std::string> const& names) {
+    for (std::size_t k = 0; k < rows.columns().size(); ++k) {
+        std::string const& column = rows.columns()[k].name;
+        bool const is_result = std::find(names.begin(), names.end(), column) != names.end();
+        bool const carries_on = wanted.empty() && q.uses_column(k);
+        if (column == "refused" || (is_result && !carries_on))
+            throw bad_input(fmt::format("the file has a column '{}' already: rename it, or leave it out{}",
+                                        printable(column),
+                                        column == "refused" ? "" : "; --results names the results wanted"));
+    }
+}
+
 results answer_all(task const& asked, question const& q, rows_file const& rows,
                    std::vector<std::string> const& wanted) {
     results all{wanted, {}, {}, {}};
@@ -238,6 +306,7 @@ results answer_all(task const& asked, question const& q, rows_file const& rows,
     std::vector<std::string_view> cells;
     std::set<std::string> known(wanted.begin(), wanted.end()), answered;
     std::map<std::string, std::string> settings;
+    require_new_columns(q, rows, wanted, wanted);
     auto const ask = [&](std::size_t k) {
         rows.split(rows.rows()[k], cells);
         outcome const one = q.ask(cells, rows);
@@ -255,12 +324,10 @@ results answer_all(task const& asked, question const& q, rows_file const& rows,
         return true;
     };
     auto const require_results = [&] {
-        std::string list;
-        for (std::string const& name : answered) list += (list.empty() ? "" : ", ") + name;
         for (std::string const& name : wanted) {
             if (!answered.contains(name))
                 throw bad_input(fmt::format("--results '{}': the results of {} are: {}", printable(name),
-                                            asked.who().name, list));
+                                            asked.who().name, in_short(answered)));
         }
     };
     std::size_t next = 0;  // the first rows are asked singly, until one says which results there are
@@ -277,6 +344,7 @@ results answer_all(task const& asked, question const& q, rows_file const& rows,
         ask(next);
     }
     if (!answered.empty()) require_results();
+    require_new_columns(q, rows, wanted, all.names);
     return all;
 }
 
@@ -284,9 +352,7 @@ std::string written(results const& all, rows_file const& rows) {
     char const separator = rows.separator(), sign = rows.has_decimal_commas() ? ',' : '.';
     std::set<std::string> there;
     for (column_name const& column : rows.columns()) there.insert(column.name);
-    if (there.contains("refused"))
-        throw bad_input("the file has a column 'refused' already: rename it, or leave it out");
-    std::vector<std::string> names;  // a result that a column holds already is not repeated
+    std::vector<std::string> names;  // what the task reads from a column is not repeated
     for (std::string const& name : all.names) {
         if (!there.contains(name)) names.push_back(name);
     }
@@ -371,12 +437,18 @@ void run(session& s) {
     s.parse();
     if (replace && !out.present) throw bad_input("--replace needs --out");
     if (s.in_json() && !out.present) throw bad_input("--json needs --out: rows are CSV");
+    if (s.wants_record() && !out.present)
+        throw bad_input("--record needs --out: the record names the file of the rows");
     task const& asked = find_task(name.text);
     if (asked.who().name == std::string_view(who.name) ||
         asked.who().name == std::string_view("draw_equilibrium"))
         refuse(name, "this task is not for rows");
     std::vector<std::string> const wanted = read_names(chosen);
     std::filesystem::path const path = out.present ? read_new_path(out, replace) : std::filesystem::path();
+    std::error_code is_another;
+    if (out.present &&
+        std::filesystem::equivalent(path, file.text == "-" ? "/dev/stdin" : file.text, is_another))
+        refuse(out, "is the file of --rows, which is never changed; name another one");
 
     question q(asked, s.rest());
     rows_file const rows(file, read_all(file));
@@ -391,10 +463,14 @@ void run(session& s) {
     }
     std::size_t const count = rows.rows().size(), refused = all.refused.size();
     if (refused > 0)
-        say_aside(fmt::format("{} of {} rows refused: their column 'refused' says why", refused, count));
+        say_aside(
+            fmt::format("{} of {} refused: the column 'refused' says why", refused, counted(count, "row")));
     if (!out.present) return s.answer_rows(std::move(text));
     page report;
-    report.say("{} rows answered, {} refused, in {}", count - refused, refused, printable(out.text));
+    report.say("{} answered, {} refused, in {}", counted(count - refused, "row"), refused,
+               printable(out.text));
+    report.gap();
+    report.row("task", "{}", q.in_words());
     put_file(s, out, path, replace, text);
     s.answer(report,
              {{"rows", count}, {"answered", count - refused}, {"refused", refused}, {"file", out.text}});

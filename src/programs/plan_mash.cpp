@@ -46,8 +46,15 @@ units::heat_capacity read_heat_capacity(given const& g) {
            1000.0 * joule_per_kelvin;
 }
 
+/// Water for each mass of grain, in L/kg or US quarts for each pound.
+std::string thickness(wording const& words, double litres_per_kg) {
+    if (!words.us) return fmt::format("{:.3g} L/kg", litres_per_kg);
+    double const quarts = 4.0 * in(litres_per_kg * litre, us_gallon) / in(kilogram, pound);
+    return fmt::format("{:.3g} US qt/lb", quarts);
+}
+
 void say_wort(page& text, json& data, wording const& words, given const& volume, units::mass grain,
-              double share, given const& share_text, given const& absorption) {
+              double share, given const& blamed, given const& absorption) {
     units::volume const wanted_volume = read_volume(volume);
     double const litres_per_kg = on_behalf_of(absorption, [&] {
         wanted const w{"a volume of water for each kilogram of grain", "L/kg"};
@@ -55,7 +62,7 @@ void say_wort(page& text, json& data, wording const& words, given const& volume,
         if (squeezed(q.unit) != "l/kg") refuse_unit(absorption, q.unit, w);
         return require_range("input", "absorption", q.number, "L/kg", 0.0, 5.0);
     });
-    wort const made = on_behalf_of({{argument::mass_of_the_extract, share_text}, {argument::volume, volume}},
+    wort const made = on_behalf_of({{argument::mass_of_the_extract, blamed}, {argument::volume, volume}},
                                    [&] { return wort_of_extract(share * grain, wanted_volume); });
     auto const water_density = density(mass_fraction(0.0), celsius(20.0));
     units::mass const kept = in(grain, kilogram) * litres_per_kg * litre * water_density;
@@ -64,8 +71,8 @@ void say_wort(page& text, json& data, wording const& words, given const& volume,
     text.gap();
     text.row("wort", "{} with {} of extract", words.volume(made.volume), words.mass(made.solids));
     text.row("water in it", "{}", words.weight(made.water, water_density));
-    text.row("stays in grain", "{} ({:.3g} L/kg); what boils off comes on top",
-             words.weight(kept, water_density), litres_per_kg);
+    text.row("stays in grain", "{} ({}); what boils off comes on top", words.weight(kept, water_density),
+             thickness(words, litres_per_kg));
     text.gap();
     data["wort"] = {{"volume_L", in(made.volume, litre)},   {"gravity_20_20C", made.gravity.value()},
                     {"extract_P", made.extract.degrees()},  {"extract_kg", in(made.solids, kilogram)},
@@ -188,10 +195,11 @@ void run(session& s) {
                          [&] { return strike_temperature(m, wanted_temperature); });
         text.say("Heat the mash water to {}.", words.rounded(strike));
         text.gap();
-        text.row("mash", "{} of grain and {} of water, {:.2f} L/kg", words.mass(m.grain), words.mass(m.water),
-                 in(m.water, kilogram) / in(m.grain, kilogram));
-        text.row("after stirring", "{}, within about 1 K; the room takes some on top",
-                 words.temperature(wanted_temperature));
+        units::volume const poured = m.water / density(mass_fraction(0.0), celsius(20.0));
+        text.row("mash", "{} of grain and {} of water, {}", words.mass(m.grain), words.mass(m.water),
+                 thickness(words, in(poured, litre) / in(m.grain, kilogram)));
+        text.row("after stirring", "{}, within about {}; the room takes some on top",
+                 words.temperature(wanted_temperature), words.us ? "2 °F" : "1 K");
         text.gap();
         data["strike_water_C"] = strike.celsius();
         data["mash_water_kg"] = in(m.water, kilogram);
@@ -199,7 +207,8 @@ void run(session& s) {
     if (volume.present) {
         double const part = on_behalf_of(
             share, [&] { return require_range("input", "extract yield", read_share(share), "", 0.0, 1.0); });
-        say_wort(text, data, words, volume, grain, part, share, absorption);
+        // A yield that was not given cannot be wrong.
+        say_wort(text, data, words, volume, grain, part, share.present ? share : grain_text, absorption);
     }
     text.say("Caution: hot water and hot mash scald. Pour slowly, wear gloves, keep children away.");
     s.answer(text, data);

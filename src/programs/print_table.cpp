@@ -6,11 +6,14 @@
 
 #include <aqueth/array.hpp>
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <filesystem>
 #include <functional>
 #include <optional>
+#include <string>
+#include <variant>
 
 namespace {
 
@@ -65,6 +68,8 @@ struct content {
     char const* across;
     std::function<row_of_cells(given const&)> row;
     int decimals = 2;
+    std::string axis = {};   ///< name of the cells in a picture, if the caption is too long for it
+    std::string title = {};  ///< of the picture, likewise
 };
 
 content density_table(wording const& words, side const& columns, asker& cells) {
@@ -106,12 +111,14 @@ content contraction_table(side const& columns, asker& cells) {
         }
         return result;
     };
-    return {"Volume lost in mixing ethanol and water, %", "strength", "temperature", row_of};
+    return {
+        "Volume lost in mixing ethanol and water, %", "strength", "temperature", row_of, 2, "volume lost, %"};
 }
 
 content correction_table(side const& columns, instrument const& options, asker& cells) {
-    content table{"True strength", "reading", "temperature", {}};
+    content table{"True strength", "reading", "temperature", {}, 2, "true strength"};
     stem const meter(options);
+    table.axis += ", " + (meter.shows_strength() ? name_of(meter.scale()) : "% vol at 20 °C");
     table.caption += meter.shows_strength() ? " in " + name_of(meter.scale())
                                             : " in % vol at 20 °C, readings in " + name_of(meter.scale());
     std::vector<units::temperature> t;
@@ -128,8 +135,41 @@ content correction_table(side const& columns, instrument const& options, asker& 
     return table;
 }
 
+/// The unit of the water to add, and the decimals of its cells.
+struct cell_unit {
+    char const* name;
+    units::mass mass = kilogram;
+    units::volume volume = litre;
+    int decimals = 4;
+};
+
+/// A unit in which the amount of spirit is a number of 1 or more, and decimals that tell as many digits of it
+/// as the answer has. Machines get kilograms and litres.
+cell_unit unit_near(wording const& words, amount const& spirit, bool by_mass, bool for_machines) {
+    double const rough_litres = std::holds_alternative<units::volume>(spirit)
+                                    ? in(std::get<units::volume>(spirit), litre)
+                                    : in(std::get<units::mass>(spirit), kilogram);
+    units::mass const rough_mass = rough_litres * kilogram;
+    units::volume const rough_volume = rough_litres * litre;
+    cell_unit unit = {};
+    double size = 0.0;
+    if (by_mass) {
+        bool const small = !for_machines && rough_mass < (words.us ? pound : kilogram);
+        unit.name = words.us ? (small ? "oz" : "lb") : small ? "g" : "kg";
+        unit.mass = words.us ? (small ? ounce : pound) : small ? gram : kilogram;
+        size = in(rough_mass, unit.mass);
+    } else {
+        bool const small = !for_machines && rough_volume < words.one_volume();
+        unit.name = words.us ? (small ? "US fl oz" : "US gal") : small ? "mL" : "L";
+        unit.volume = words.us ? (small ? us_fluid_ounce : us_gallon) : small ? millilitre : litre;
+        size = in(rough_volume, unit.volume);
+    }
+    unit.decimals = std::clamp(words.digits - static_cast<int>(std::floor(std::log10(size))), 0, 15);
+    return unit;
+}
+
 content water_table(wording const& words, side const& columns, given const& amount, given const& at,
-                    bool by_mass, asker& cells) {
+                    bool by_mass, bool for_machines, asker& cells) {
     units::temperature const t = read_water_temperature(at);
     std::vector<strength> targets;
     std::vector<std::optional<mass_fraction>> compositions;
@@ -137,7 +177,9 @@ content water_table(wording const& words, side const& columns, given const& amou
         targets.push_back(read_strength(column));
         compositions.push_back(cells.ask([&] { return composition(targets.back()); }));
     }
-    auto const row_of = [=, &cells, how_much = read_amount(amount)](given const& row) {
+    program::amount const how_much = read_amount(amount);
+    cell_unit const unit = unit_near(words, how_much, by_mass, for_machines);
+    auto const row_of = [=, &cells](given const& row) {
         row_of_cells result(targets.size());
         auto const spirit =
             cells.ask([&] { return make_parcel(how_much, composition(read_strength(row)), t); });
@@ -152,18 +194,25 @@ content water_table(wording const& words, side const& columns, given const& amou
                         return dilute(*spirit, target, water_at(t), words.reference_temperature()).addition;
                     },
                     targets[k]);
-                return by_mass ? in(balance_indication_of(water), words.us ? pound : kilogram)
-                               : in(water.volume(), words.one_volume());
+                return by_mass ? in(balance_indication_of(water), unit.mass)
+                               : in(water.volume(), unit.volume);
             });
         }
         return result;
     };
-    char const* const unit = by_mass    ? (words.us ? "lb by the balance" : "kg by the balance")
-                             : words.us ? "US gal"
-                                        : "L";
-    std::string const caption =
-        fmt::format("{} of water for {} of spirit, measured at {}", unit, amount.text, words.temperature(t));
-    return {caption, "spirit", "strength wanted", row_of, 4};
+    char const* const how = by_mass ? " by the balance" : "";
+    std::string const caption = fmt::format("{} of water{} for {} of spirit, measured at {}", unit.name, how,
+                                            amount.text, words.temperature(t));
+    content table{caption, "spirit", "strength wanted", row_of, unit.decimals};
+    table.axis = fmt::format("water to add, {}{}", unit.name, how);
+    table.title = fmt::format("Water for {} of spirit, at {}", amount.text, words.temperature(t));
+    return table;
+}
+
+/// The cautions of spirit and water that are mixed at a temperature.
+std::string water_cautions(given const& at) {
+    std::array const parts{water(kilogram, read_water_temperature(at))};
+    return mixing_cautions(fresh_mixture(parts));
 }
 
 /// All rows. Cells without a value stay empty; if all are empty, the first error is raised.
@@ -193,10 +242,10 @@ std::string in_picture(std::string const& unit) {
 /// A line for each column of the table.
 std::string picture_of(std::filesystem::path const& path, content const& table, side const& rows,
                        side const& columns, std::vector<row_of_cells> const& cells) {
-    std::string script = picture_head(path, 960, 640, table.caption) +
+    std::string script = picture_head(path, 960, 640, table.title.empty() ? table.caption : table.title) +
                          fmt::format("set xlabel {}\nset ylabel {}\n",
                                      in_quotes(fmt::format("{}, {}", table.down, in_picture(rows.unit))),
-                                     in_quotes(table.caption));
+                                     in_quotes(table.axis.empty() ? table.caption : table.axis));
     std::string plots;
     for (std::size_t k = 0; k < columns.numbers.size(); ++k) {
         std::string lines;
@@ -214,7 +263,7 @@ std::string picture_of(std::filesystem::path const& path, content const& table, 
 
 /// Writes the table in all three forms, and draws it.
 void write(session& s, content const& table, side const& rows, side const& columns, asker const& asked,
-           picture_options const& picture, std::filesystem::path const& path, char const* caution) {
+           picture_options const& picture, std::filesystem::path const& path, std::string const& caution) {
     auto const cells = fill(table, rows, asked);
     auto const shown = [&](std::optional<double> const& cell) {
         return cell ? fmt::format("{:.{}f}", *cell, table.decimals) : std::string("-");
@@ -293,7 +342,8 @@ void run(session& s) {
     if (!correction) {
         for (given const* each : {&options.scale, &options.glass, &options.correction}) s.without(*each);
     }
-    wording const words{s.words().us && !s.in_json() && !s.in_csv()};  // for machines tables are metric
+    bool const for_machines = s.in_json() || s.in_csv();
+    wording const words{s.words().us && !for_machines, s.words().digits};  // for machines tables are metric
     side const rows = read_side(down), columns = read_side(across);
     if (rows.values.size() * columns.values.size() > 1000000) {
         throw bad_input("--rows and --columns give more than 1000000 cells");
@@ -302,11 +352,11 @@ void run(session& s) {
         refuse(across, fmt::format("a picture has at most {} columns", colours.size()));
     std::filesystem::path const path = picture.read();
     asker cells;
-    content const table = water         ? water_table(words, columns, amount, at, by_mass, cells)
-                          : correction  ? correction_table(columns, options, cells)
+    content const table = water        ? water_table(words, columns, amount, at, by_mass, for_machines, cells)
+                          : correction ? correction_table(columns, options, cells)
                           : contraction ? contraction_table(columns, cells)
                                         : density_table(words, columns, cells);
-    write(s, table, rows, columns, cells, picture, path, water ? fresh_mixture_caution : vapour_caution);
+    write(s, table, rows, columns, cells, picture, path, water ? water_cautions(at) : vapour_caution);
 }
 
 program::task const offered{who, run};

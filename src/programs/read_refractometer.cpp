@@ -4,6 +4,7 @@
 #include "sugar_program.hpp"
 #include "uncertainty_program.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <optional>
 #include <span>
@@ -133,25 +134,58 @@ void predict(session& s, options const& o) {
                     {"sugar_g_L_20C", sugar.value()}});
 }
 
+/// Calls f; a refused index is reported in °Bx if the reading is in °Bx.
+template <class F>
+auto as_read(options const& o, F const& f) {
+    return on_behalf_of({{argument::density, o.gravity},
+                         {argument::refractive_index, o.reading},
+                         {argument::refractometer_reading, o.reading}},
+                        [&] {
+                            try {
+                                return f();
+                            } catch (refusal const& e) {
+                                if (e.code() != argument::refractive_index || !is_brix(o.reading)) throw;
+                                auto const degrees = [](double index) {
+                                    refractive_index const water = refractive_index_of(brix(0.0));
+                                    refractive_index const n((std::max)(index, water.value()));
+                                    return std::round(1000.0 * brix_of(n).degrees()) / 1000.0;
+                                };
+                                throw refusal(e.property(), argument::refractometer_reading,
+                                              degrees(e.value()), "°Bx", degrees(e.lower()),
+                                              degrees(e.upper()), e.reason());
+                            }
+                        });
+}
+
 void find_it(session& s, options const& o, refractive_index n) {
     if (!o.gravity.present) throw bad_input("--methanol needs --gravity");
     if (o.original.present) refuse(o.original, "is of no use with --methanol");
     units::mass_density const rho = read_density_at_20(o.gravity);
-    methanol_in_spirit const found =
-        on_behalf_of({{argument::density, o.gravity}, {argument::refractive_index, o.reading}},
-                     [&] { return find_methanol(rho, n); });
+    methanol_in_spirit const found = as_read(o, [&] { return find_methanol(rho, n); });
     double const confidence = read_confidence(o.confidence);
     std::vector<input_quantity> const inputs{
         input_quantity::rectangular("density", "kg/m3", rho.value(), density_error(o.gravity_error)),
         input_quantity::rectangular("refractometer", "1", n.value(), index_error(o.reading_error, n)),
         input_quantity::normal("refractive indices of the model", "1", 0.0, 0.00008),
     };
-    auto const share = [](std::span<double const> x) {
-        return 100.0 * find_methanol(x[0] * kilogram_per_cubic_metre, refractive_index(x[1] + x[2])).share;
+    // The share is linear in the index. Its errors are followed from the index of pure spirit, because the reading
+    // may lie at the end of the range.
+    auto const linear = [](double kg_m3, double index) {
+        units::mass_density const of = kg_m3 * kilogram_per_cubic_metre;
+        refractive_index const pure = refractive_index_of(mass_fraction_from_density(of, celsius(20.0)));
+        methanol_in_spirit const there = find_methanol(of, pure);
+        return 100.0 * (there.share - (index - pure.value()) * there.share_per_index);
+    };
+    auto const share = [&](std::span<double const> x) {
+        double const index = x[1] + x[2];
+        try {
+            return linear(x[0], index);
+        } catch (refusal const&) {  // a density beyond the tables: as far to the other side, mirrored
+            return 2.0 * linear(rho.value(), index) - linear(2.0 * rho.value() - x[0], index);
+        }
     };
     uncertainty_budget const budget =
-        on_behalf_of({{argument::density, o.gravity}, {argument::refractive_index, o.reading}},
-                     [&] { return propagate_by_differences(share, inputs); });
+        on_behalf_of(o.gravity, [&] { return propagate_by_differences(share, inputs); });
     double const half = budget.expanded_uncertainty(confidence);
     wording const words = s.words();
     page text;
@@ -159,8 +193,9 @@ void find_it(session& s, options const& o, refractive_index n) {
         text.say("Methanol is {} % of the alcohol by mass, give or take {} ({:g} %). Do not drink it.",
                  sized(budget.estimate, half), sized(half, half), 100.0 * confidence);
     } else {
+        // A reading on the side away from methanol is an error: it makes the limit no better.
         text.say("No methanol is shown; less than {} % of the alcohol cannot be seen ({:g} %).",
-                 sized(budget.estimate + half, half), 100.0 * confidence);
+                 sized((std::max)(budget.estimate, 0.0) + half, half), 100.0 * confidence);
     }
     text.gap();
     text.row("alcohols", "{:.2f} % mass together", found.alcohol.percent());
@@ -182,13 +217,10 @@ void find_it(session& s, options const& o, refractive_index n) {
 
 void by_two_readings(session& s, options const& o, refractive_index n) {
     units::mass_density const rho = read_density_at_20(o.gravity);
-    auto const attributed = [&](auto const& f) {
-        return on_behalf_of({{argument::density, o.gravity}, {argument::refractive_index, o.reading}}, f);
-    };
     auto const water = density(mass_fraction(0.0), celsius(20.0));
     auto const gravity = on_behalf_of(o.gravity, [&] { return specific_gravity(in(rho, water)); });
     wash const found =
-        attributed([&] { return wash_from_gravity_and_index(litre, gravity, n, celsius(20.0)); });
+        as_read(o, [&] { return wash_from_gravity_and_index(litre, gravity, n, celsius(20.0)); });
     double const confidence = read_confidence(o.confidence);
     std::vector<input_quantity> const inputs{
         input_quantity::rectangular("density", "kg/m3", rho.value(), density_error(o.gravity_error)),

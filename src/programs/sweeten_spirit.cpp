@@ -40,6 +40,9 @@ std::string shown(hydrometer<Scale> const& meter, sweetened const& liqueur, char
     }
 }
 
+/// Up to here wines were analysed with their sugar dissolved, % vol.
+constexpr double strongest_analysed = 100.0 * plain::analysed_liquids.front().volume_fraction;
+
 void run(session& s) {
     given const& amount =
         s.option("--amount", "AMOUNT", "spirit at hand: volume at its temperature, or mass");
@@ -91,7 +94,7 @@ void run(session& s) {
              in_words(words, liqueur.sugar_concentration()), words.temperature(liqueur.temperature()));
     text.row("density", "{} at {}", words.density(liqueur.density()),
              words.temperature(liqueur.temperature()));
-    text.row("lost in mixing", "{}", words.volume(plan.contraction));
+    say_contraction(text, words, plan.contraction, "");
     text.row("sugar adds", "{}", words.volume(plan.volume_of_the_sugar));
     text.gap();
     text.say("At {} instruments show, if the volumes are right:",
@@ -113,6 +116,10 @@ void run(session& s) {
     }
     text.gap();
     say_sugar_doubt(text, words, liqueur);
+    if (plan.sugar > units::mass() && liqueur.strength() > by_volume(strongest_analysed))
+        text.say(
+            "Spirit dissolves less sugar than its water alone does; how much less is not known here. Try a "
+            "small\nsample first: this recipe may not dissolve.");
     text.say("{}", vapour_caution);
     s.answer(text, {{"name", "liqueur"},
                     {"sugar", name_of(which)},

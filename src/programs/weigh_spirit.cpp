@@ -25,6 +25,8 @@ about const who{
     {correlation::oiml_r22::cited, correlation::air_buoyancy::cited, correlation::icao_atmosphere::cited,
      correlation::glass_expansion::cited, gum_cited, jcgm_101_cited}};
 
+constexpr char const* pure_alcohol = "pure alcohol";
+
 units::mass read_mass(given const& g) {
     amount const how_much = read_amount(g);
     if (!std::holds_alternative<units::mass>(how_much))
@@ -35,26 +37,50 @@ units::mass read_mass(given const& g) {
 /// One result with its budget and its draws.
 struct result {
     char const* name;
-    char const* unit;
-    double factor;  ///< of the unit shown in those of the budget
+    char const* unit;       ///< of the budget
+    char const* reference;  ///< " at 20 °C", or nothing
     uncertainty_budget budget;
     double half_width;
     double drawn;  ///< standard uncertainty by random draws
+    coverage_interval covered;
 };
 
 template <class Model>
-result judge(char const* name, char const* unit, double factor, Model const& f,
+result judge(char const* name, char const* unit, char const* reference, Model const& f,
              std::vector<input_quantity> const& inputs, double confidence, int draws) {
-    result r{name, unit, factor, propagate(f, inputs), 0.0, 0.0};
+    auto const drawn = monte_carlo(f, inputs, static_cast<std::size_t>(draws));
+    result r{name, unit, reference, propagate(f, inputs), 0.0, drawn.standard_uncertainty(),
+             drawn.interval(confidence)};
     r.half_width = r.budget.expanded_uncertainty(confidence);
-    r.drawn = monte_carlo(f, inputs, static_cast<std::size_t>(draws)).standard_uncertainty();
     return r;
 }
 
-void say(page& text, json& data, result const& r) {
-    double const u = r.budget.standard_uncertainty * r.factor;
-    text.say("{}: {} {}, standard uncertainty {} (by draws {})", r.name,
-             sized(r.budget.estimate * r.factor, u), r.unit, sized(u, u), sized(r.drawn * r.factor, u));
+/// A result as the answer shows it.
+struct shown {
+    std::string unit;
+    double value, factor;
+};
+
+/// Pure alcohol is in proof gallons in US units, as in the heading.
+shown as_shown(wording const& words, result const& r) {
+    double const estimate = r.budget.estimate;
+    if (words.us && std::string_view(r.name) == pure_alcohol) {
+        mass_fraction const pure(1.0);
+        double const proof_gallons = 2.0 * in(litre, us_gallon) *
+                                     in(density(pure, celsius(20.0)), density(pure, fahrenheit(60.0)));
+        return {"proof gal", estimate * proof_gallons, proof_gallons};
+    }
+    shown_unit const unit = unit_to_show(words, r.unit);
+    std::string const at = *r.reference ? words.us ? " at 68 °F" : r.reference : "";
+    return {unit.name + at, shown_value(words, r.unit, estimate), unit.factor};
+}
+
+/// The text is in the units of the answer, JSON in metric units.
+void say(page& text, wording const& words, json& data, result const& r) {
+    shown const as = as_shown(words, r);
+    double const u = r.budget.standard_uncertainty * as.factor;
+    text.say("{}: {} {}, standard uncertainty {} (by draws {})", r.name, sized(as.value, u), as.unit,
+             sized(u, u), drawn_in_words(r.drawn, r.budget.standard_uncertainty, as.factor));
     json lines = json::array();
     for (budget_line const& line : r.budget.lines) {
         if (line.contribution != 0.0)
@@ -67,12 +93,14 @@ void say(page& text, json& data, result const& r) {
                          {"share", line.share}});
     }
     text.gap();
+    doubt const in_doubt = doubt_of(wording{}, r.unit, r.budget, r.half_width, r.covered);
     data["results"].push_back({{"quantity", r.name},
-                               {"unit", r.unit},
-                               {"estimate", r.budget.estimate * r.factor},
-                               {"standard_uncertainty", u},
-                               {"standard_uncertainty_by_draws", r.drawn * r.factor},
-                               {"expanded_uncertainty", r.half_width * r.factor},
+                               {"unit", std::string(r.unit) + r.reference},
+                               {"estimate", r.budget.estimate},
+                               {"standard_uncertainty", r.budget.standard_uncertainty},
+                               {"standard_uncertainty_by_draws", r.drawn},
+                               {"expanded_uncertainty", r.half_width},
+                               {"doubt", in_doubt.sentence.empty() ? json() : json(in_doubt.sentence)},
                                {"budget", lines}});
 }
 
@@ -163,12 +191,20 @@ void run(session& s) {
             return model::mass_fraction_by_pycnometer(x[0], x[1], x[2], x[3], x[4], x[5], x[6]);
         };
         result const strength = judge(
-            "strength of the spirit", words.us ? "US proof" : "% vol", words.us ? 2.0 : 1.0,
+            "strength of the spirit", "% vol", "",
             [&](auto const& x) { return 100.0 * model::volume_fraction(composition_of(x)); }, inputs,
             confidence, draws);
-        double const half_width = strength.half_width * strength.factor;
-        text.say("The spirit has {:.{}f} {}, give or take {} ({:g} %).", words.strength_number(w),
-                 words.us ? 1 : 2, words.strength_unit(), sized(half_width, half_width), 100.0 * confidence);
+        double const half_width = strength.half_width * as_shown(words, strength).factor;
+        doubt const in_doubt =
+            doubt_of(words, strength.unit, strength.budget, strength.half_width, strength.covered);
+        if (in_doubt.tells_nothing) {
+            text.say("The spirit has {}, but the errors are too large: this measurement tells nothing.",
+                     words.strength(w));
+        } else {
+            text.say("The spirit has {}, give or take {} ({:g} %).", words.strength(w),
+                     sized(half_width, half_width), 100.0 * confidence);
+        }
+        if (!in_doubt.sentence.empty()) text.say("{}", in_doubt.sentence);
         text.gap();
         text.row("spirit", "{}", words.fractions(w));
         text.row("density", "{} at {}", words.density(weighed.density()), words.temperature(t));
@@ -179,7 +215,7 @@ void run(session& s) {
         data["percent_vol_20C"] = to<volume_fraction>(w).percent();
         data["density_kg_m3"] = weighed.density().value();
         data["flask_mL"] = in(weighed.volume(), millilitre);
-        say(text, data, strength);
+        say(text, words, data, strength);
         text.say("Dissolved sugar makes the spirit look weaker than it is; density shows no methanol.");
     } else {
         mass_fraction const w = composition(read_strength(strength_text));
@@ -210,25 +246,27 @@ void run(session& s) {
             auto const rho = correlation::oiml_r22::density(composition_of, T(20.0));
             return T(1000.0) * mass_of(x, rho) / rho;
         };
-        double const per_litre = words.us ? in(litre, us_gallon) : 1.0;
-        char const* const volume_unit = words.us ? "US gal at 68 °F" : "L at 20 °C";
-        result const volume = judge("volume", volume_unit, per_litre, at_20, inputs, confidence, draws);
+        result const volume = judge("volume", "L", " at 20 °C", at_20, inputs, confidence, draws);
         result const alcohol = judge(
-            "pure alcohol", volume_unit, per_litre, [&](auto const& x) { return at_20(x) * x[2] / 100.0; },
-            inputs, confidence, draws);
-        double const half_width = alcohol.half_width * per_litre * (words.us ? 2.0 : 1.0);
+            pure_alcohol, "L", " at 20 °C", [&](auto const& x) { return at_20(x) * x[2] / 100.0; }, inputs,
+            confidence, draws);
+        double const half_width = alcohol.half_width * as_shown(words, alcohol).factor;
         text.say("The vessel holds {}; pure alcohol {}, give or take {} {} ({:g} %).",
                  words.volume(held.volume()), words.alcohol(held), sized(half_width, half_width),
                  words.us ? "proof gal" : "L", 100.0 * confidence);
+        doubt const in_doubt =
+            doubt_of(words, alcohol.unit, alcohol.budget, alcohol.half_width, alcohol.covered);
+        if (!in_doubt.sentence.empty()) text.say("{}", in_doubt.sentence);
         text.gap();
         text.row("contents", "{} by the balance, {} in vacuo", words.weight(held), words.mass(held.mass()));
-        text.row("volume", "{} at {}, {} at {}", words.volume(held.volume()), words.temperature(t),
-                 words.volume(held.volume(words.reference_temperature())),
-                 words.temperature(words.reference_temperature()));
+        std::string const taken = words.volume(held.volume()) + " at " + words.temperature(t);
+        std::string const referred = words.volume(held.volume(words.reference_temperature())) + " at " +
+                                     words.temperature(words.reference_temperature());
+        text.row("volume", "{}", taken == referred ? taken : taken + ", " + referred);
         text.gap();
         data["contents"] = to_json(held);
-        say(text, data, volume);
-        say(text, data, alcohol);
+        say(text, words, data, volume);
+        say(text, words, data, alcohol);
         text.say("A tare of last year is not the tare of today: wood takes up spirit, and labels and hoses "
                  "weigh.");
     }

@@ -20,6 +20,8 @@ TEST(StrengthTolerances, AreThoseOfTheTexts) {
     EXPECT_EQ(find_strength_tolerance("eu-macerated")->percent_vol, 1.5);
     EXPECT_EQ(find_strength_tolerance("eu-cider")->percent_vol, 1.0);
     EXPECT_EQ(find_strength_tolerance("eu-beer")->percent_vol, 0.5);
+    EXPECT_EQ(find_strength_tolerance("eu-beer")->up_to, 5.5);
+    EXPECT_EQ(find_strength_tolerance("eu-spirits")->above, 1.2);
     auto const us =
         permitted_strengths(by_volume<at_60_fahrenheit>(40.0), *find_strength_tolerance("us-spirits"));
     EXPECT_NEAR(us.lower, 39.7, 1e-12);

@@ -31,6 +31,7 @@ TEST(NumberText, ANumberIsTheWholeText) {
     EXPECT_EQ(number_in("41.5"), 41.5);
     EXPECT_EQ(number_in("-3e2"), -300.0);
     EXPECT_EQ(number_in("007"), 7.0);
+    EXPECT_FALSE(std::signbit(number_in("-0.0").value()));  // else an answer has "-0.00 % vol"
     for (std::string const text :
          {"", " 1", "1 ", "+1", "1,5", "1.2.3", "0x10", "inf", "nan", "1e", "e5", "--1", "1e999"})
         EXPECT_FALSE(number_in(text).has_value()) << text;

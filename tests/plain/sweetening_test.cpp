@@ -131,10 +131,17 @@ TEST(PlainSweetening, DoubtIsWhatOnePercentOfTheSugarsVolumeMoves) {
         }
     }
     EXPECT_NEAR(plain::strength_doubt_from_sugar(0.4, 300.0, sweetener::sucrose).value, 0.010, 0.0002);
-    EXPECT_TRUE(plain::sweetening_checked(0.14, 66.0));
     EXPECT_TRUE(plain::sweetening_checked(0.4, 0.0));
+    EXPECT_TRUE(plain::sweetening_checked(0.14, 1.2));
+    EXPECT_TRUE(plain::sweetening_checked(0.087f, 22.0f));
+    EXPECT_TRUE(plain::sweetening_checked(0.048, 65.0));
+    // no wine or beer is both as strong and as sweet
+    EXPECT_FALSE(plain::sweetening_checked(0.14, 66.0));
+    EXPECT_FALSE(plain::sweetening_checked(0.13, 60.0));
+    EXPECT_FALSE(plain::sweetening_checked(0.135, 20.0));
+    EXPECT_FALSE(plain::sweetening_checked(0.087, 23.0));
     EXPECT_FALSE(plain::sweetening_checked(0.141, 1.0));
-    EXPECT_FALSE(plain::sweetening_checked(0.1, 66.1));
+    EXPECT_FALSE(plain::sweetening_checked(0.04, 66.1));
 }
 
 TEST(PlainSweetening, RecipeKeepsTheMasses) {

@@ -5,6 +5,13 @@ answers(boiling_point.wash "aqueth boiling_point --strength '8 %vol' --altitude 
   liquid +8[.]00 % vol, 6[.]40 % mass, 2[.]60 % mol
 .*azeotrope.*to the boil +1[.]67[0-9] kWh, 83[.][0-9]+ Wh per litre.*condenser takes.*
 Caution: never close a heated vessel]])
+# Under 5 kPa this vapour condenses below 20 °C: nothing is left to cool.
+answers(boiling_point.condensate_is_cold "aqueth boiling_point --strength '50 %vol' --pressure '5 kPa'"
+    "condenser takes   0[.]299 kWh per litre of distillate\n")
+answers(boiling_point.condensate_is_cold_in_json "aqueth boiling_point --strength '50 %vol' --pressure '5 kPa' --json"
+    "\"condensing_and_cooling_to_20C_kJ_per_kg\": null")
+answers(boiling_point.condensate_is_cooled "aqueth boiling_point --strength '50 %vol'"
+    "condenser takes   [0-9.]+ kWh per litre of distillate, [0-9.]+ kWh if it also cools it to 20 °C\n")
 # IAPWS R7-97, table 36: water of 0.1 MPa boils at 372.755919 K. IAPWS SR1-86: of 101.325 kPa at 373.1243 K.
 answers(boiling_point.published_water "aqueth boiling_point --strength '0 %vol' --pressure '1 bar'"
     "boils at +99[.]61 °C.*vapour +0[.]00 % vol")

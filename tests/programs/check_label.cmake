@@ -143,7 +143,7 @@ endforeach()
 refuses(check_label.useless_tolerance "aqueth check_label ${bottle} --contents-uncertainty '1 mL' --tolerance eu-beer"
     "--tolerance 'eu-beer': needs --label and --measured")
 refuses(check_label.even_odds "aqueth check_label ${label} --measured '45 %vol' --uncertainty '0.1 %vol' --confidence '50 %'"
-    "probability 0[.]5 is outside 0[.]51 to 0[.]999999")
+    "probability 50 % is outside 51 to 99[.]9999 %")
 refuses(check_label.bottle_alone "aqueth check_label --bottle '700 mL'" "give all of --bottle, --contents and --contents-unc")
 refuses(check_label.certain_contents "aqueth check_label ${bottle} --contents-uncertainty '0 mL'" "the uncertainty must be above 0")
 refuses(check_label.unknown_rule "aqueth check_label ${bottle} --contents-uncertainty '1 mL' --filling uk" "expected eu or us")
@@ -160,3 +160,22 @@ answers(check_label.judged "cd $(mktemp -d) && aqueth correct_reading --reading 
     aqueth judge_uncertainty --from reading.json --json >doubt.json && \
     aqueth check_label --label '43 %vol' --from reading.json --from doubt.json | cat"
     "measured +43[.]0[0-9]* % vol, standard uncertainty 0[.][0-9]+ .*--uncertainty '0[.][0-9]+ %vol' from doubt[.]json")
+
+# A mean on a limit is permitted; no uncertainty is small enough to show it.
+foreach(pair "43;42.7" "43;43.3" "40;40.3")
+  list(GET pair 0 on_label)
+  list(GET pair 1 mean)
+  answers(check_label.on_the_limit_${on_label}_${mean} "aqueth check_label --label '${on_label} %vol' --measured '${mean} %vol' --uncertainty '0.08 %vol'"
+      "enough +nothing: the mean is on the limit, and no uncertainty is small enough there\n")
+endforeach()
+# Below water and above ethanol there is nothing: these ends are no limits.
+answers(check_label.water "aqueth check_label --label '0 %vol' --measured '0 %vol' --uncertainty '0.08 %vol' --tolerance '0.3 %vol'"
+    "^Strength: within the tolerance, with more than 99[.]99 %.*permitted +0[.]00 to 0[.]30 % vol\n +to pass +the mean must be 0[.]16 % vol or less")
+answers(check_label.ethanol "aqueth check_label --label '100 %vol' --measured '100 %vol' --uncertainty '0.08 %vol'"
+    "^Strength: within the tolerance, with more than 99[.]99 %.*permitted +99[.]70 to 100[.]00 % vol\n +to pass +the mean must be 99[.]84 % vol or more")
+refuses(check_label.beer_of_43 "aqueth check_label --label '43 %vol' --measured '43 %vol' --uncertainty '0.08 %vol' --tolerance eu-beer"
+    "--label '43 %vol': the tolerance eu-beer is for beer up to 5[.]5 % vol")
+answers(check_label.strong_beer "aqueth check_label --label '5.5 %vol' --measured '5.5 %vol' --uncertainty '0.08 %vol' --tolerance eu-beer" "^Strength: within .*for beer up to 5[.]5 % vol")
+refuses(check_label.weak_spirit "aqueth check_label --label '1 %vol' --measured '1 %vol' --uncertainty '0.08 %vol'"
+    "--label '1 %vol': the tolerance eu-spirits is for drinks above 1[.]2 % vol")
+answers(check_label.scope "aqueth check_label --label '43 %vol' --measured '43 %vol' --uncertainty '0.08 %vol' --tolerance eu-cider" "for beer above 5[.]5 % vol, cider, perry")

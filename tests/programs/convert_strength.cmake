@@ -1,4 +1,9 @@
 # SPDX-License-Identifier: BSL-1.0
+# A zero has no sign, however it was written.
+answers(convert_strength.negative_zero "aqueth convert_strength --strength '-0 %vol'" "^0 %vol is 0[.]00 % vol at 20 °C, 0[.]00 % mass, 0[.]0 US proof\n$")
+answers(convert_strength.negative_zero_json "for zero in -0 -0/1 '-0 0/2'; do aqueth convert_strength --strength \"$zero %vol\" --json | grep -c -- ' -0'; done; true" "^0\n0\n0\n$")
+answers(convert_strength.negative_zero_csv "aqueth convert_strength --strength '-0 %vol' --csv | grep -c -- ',-0'; true" "^0\n$")
+answers(convert_strength.negative_zero_in_rows "printf 'strength [%%vol]\\n-0\\n' | aqueth many convert_strength --rows - --results us_proof,percent_mass | tail -n 1" "^-0,0,0,\n$")
 answers(convert_strength.forty "aqueth convert_strength --strength '40 %vol' --json"
     [["percent_vol_20C": (40[.]0|39[.]99999999|40[.]00000000)[0-9]*,
   "percent_vol_15C": 39[.]922713[0-9]*,

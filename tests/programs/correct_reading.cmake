@@ -1,4 +1,6 @@
 # SPDX-License-Identifier: BSL-1.0
+# At the temperature of the scale nothing is corrected; the rest of a difference is no negative zero.
+answers(correct_reading.no_negative_zero "for r in -0 0 0.1 0.3 1.1 7.7 12.3 33.3 45.5 50 61.7 77.7 88.8 99.9 100; do aqueth correct_reading --reading \"$r %vol\" --temperature '20 C'; done | grep -- '-0[.]00'; echo none" "^none\n$")
 answers(correct_reading.warm "aqueth correct_reading --reading '81.5 %vol' --temperature '28 C'"
     [[^True strength 79[.]10 % vol at 20 °C
 .*correction +-2[.]40]])
@@ -18,7 +20,7 @@ answers(correct_reading.metric_words
     "aqueth correct_reading --reading '193 proof' --temperature '75 F' --metric" "at 23[.]89 °C.*% vol at 20 °C.*kg/m3")
 answers(correct_reading.at_its_own_temperature
     "aqueth correct_reading --reading '43.5 %vol' --temperature '68 F'"
-    "^True strength 43[.]50 .*correction +[+-]0[.]00")
+    "^True strength 43[.]50 .*correction +[+]?0[.]00")
 answers(correct_reading.borosilicate
     "aqueth correct_reading --reading '81.5 %vol' --temperature '28 C' --glass borosilicate"
     "^True strength 79[.]06 ")
@@ -100,7 +102,7 @@ refuses(correct_reading.frozen_inverse "aqueth correct_reading --strength '10 %v
 refuses(correct_reading.no_such_mixture "aqueth correct_reading --reading '100 %vol' --temperature '10 C'"
     "reading 100 % vol .*is outside 0 to 98")
 refuses(correct_reading.off_the_scale "aqueth correct_reading --strength '100 %vol' --temperature '40 C'"
-    "ends of the scale")
+    "--strength '100 %vol': with --temperature '40 C' the hydrometer floats off its scale")
 refuses(correct_reading.no_such_density
     "aqueth correct_reading --scale 'kg/m3' --reading '500 kg/m3' --temperature '20 C'"
     "reading 500 kg/m3 is outside 789")
@@ -162,3 +164,25 @@ refuses(correct_reading.stray_replace "aqueth correct_reading --reading '81.5 %v
 answers(correct_reading.chart_of_the_stem "${in_folder} aqueth correct_reading --reading '81.5 %vol' --temperature '28 C' --draw a.svg >/dev/null && \
     aqueth correct_reading --reading '81.5 %vol' --temperature '28 C' --correction '+2' --draw b.svg >/dev/null && \
     for f in a b; do grep -c 'with its certificate' $f.svg; grep -c '>-8<\\| -8<' $f.svg; done | paste -s -d ' '" "^0 1 1 0\n$")
+
+# One unit: that of the scale.
+answers(correct_reading.grams_in_a_litre "aqueth correct_reading --reading '350 g/L' --temperature '25 C'"
+    "^True strength 334[.]57 g/L\n.*reading +350[.]00 at 25 °C\n +correction +-15[.]43\n")
+answers(correct_reading.grams_in_a_litre_json "aqueth correct_reading --reading '350 g/L' --temperature '25 C' --json"
+    "\"reading_unit\": \"g/L\".*\"true_strength\": 334[.]57.*\"true_strength_unit\": \"g/L\"")
+answers(correct_reading.two_corrections "aqueth correct_reading --reading '81.5 %vol' --temperature '28 C' --correction '+0.2'"
+    " certificate +[+]0[.]20\n +temperature +-2[.]40\n +correction +-2[.]20\n")
+answers(correct_reading.beyond_the_certificate "aqueth correct_reading --reading '90 %vol' --temperature '20 C' --correction '+0.2 at 40, -0.1 at 60'"
+    " certificate +-0[.]10, kept beyond its points: its last point is at 60\n")
+answers(correct_reading.before_the_certificate "aqueth correct_reading --reading '30 %vol' --temperature '20 C' --correction '+0.2 at 40, -0.1 at 60'"
+    " certificate +[+]0[.]20, kept beyond its points: its first point is at 40\n")
+answers(correct_reading.within_the_certificate "aqueth correct_reading --reading '50 %vol' --temperature '20 C' --correction '+0.2 at 40, -0.1 at 60'"
+    " certificate +[+]0[.]05\n")
+refuses(correct_reading.denser_than_the_scale "aqueth correct_reading --strength '0 %vol' --temperature '4 C'"
+    "--strength '0 %vol': with --temperature '4 C' the hydrometer floats off its scale, % vol at 20 °C: it floats as in 999[.]57 kg/m3")
+refuses(correct_reading.lighter_than_the_scale "aqueth correct_reading --strength '96 %vol' --temperature '75 C'"
+    "--strength '96 %vol': with --temperature '75 C' the hydrometer floats off its scale")
+refuses(correct_reading.bare_percent "aqueth correct_reading --reading '81.5%' --temperature '20 C'"
+    "--reading '81[.]5%': '%' alone is ambiguous")
+refuses(correct_reading.colder_than_the_formula "aqueth correct_reading --reading '81.5 %vol' --temperature '-25 C'"
+    "temperature -25 °C is outside -20 to 99[.]9743 °C [(]OIML R 22 begins at -20 °C[)]")

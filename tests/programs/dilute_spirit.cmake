@@ -8,30 +8,60 @@ answers(dilute_spirit.warm "aqueth dilute_spirit ${warm} ${to_43} --water-temper
     [[^Add 1[.]600 kg of water by the balance, or 1[.]604 L of it at 15 °C[.]
 .*product +3[.]180 kg, 3[.]376 L at 20 °C, 43[.]00 % vol
 .*before mixing +3[.]440 L.*lost in mixing +64[.]34 mL [(]1[.]87 %[)]
-.*warms to +27[.]4 °C, 3[.]39[45] L, if no heat is lost: let it cool.*
+.*comes to +27[.]4 °C, 3[.]39[45] L, if no heat is lost: let it cool.*
 .*check reading +43[.]00 at 20 °C
 .*44[.]95 at 25 °C
 .*46[.]86 at 30 °C
 .*check reading +45[.]8[0-9]* at 27[.][34][0-9]* °C
-.*stated at 20 °C.*fresh mixture is warm]])
+.*stated at 20 °C.*A fresh mixture is often warm, and full of bubbles[.][^
+]*
+Caution: spirit and its vapour catch fire[.][^
+]*
+$]])
 answers(dilute_spirit.json "aqueth dilute_spirit ${warm} ${to_43} --json"
     [["water": {.*"mass_kg": 1[.]60212970.*"balance_indication_kg": 1[.]60044.*"contraction_percent": 1[.]8701982.*"check_readings"]])
+# By hand: 0.75 kg at 77 °C and 0.072 kg of water at 99 °C come to 79 °C but for the heat of mixing; 90 % vol boils at
+# 78.5 °C.
+answers(dilute_spirit.near_the_boil
+    "aqueth dilute_spirit --amount '1 L' --strength '96 %vol' --temperature '77 C' --target '90 %vol' --water-temperature '99 C'"
+    "comes to +78[.][0-9] °C.*Caution: this mixture can boil up.*\nCaution: spirit and its vapour catch fire")
+answers(dilute_spirit.near_the_boil_measured_warm
+    "aqueth dilute_spirit --amount '1 L' --strength '96 %vol' --temperature '77 C' --target '90 %vol' --water-temperature '99 C' --mixture-temperature '20 C'"
+    "Caution: this mixture can boil up.*\nCaution: spirit and its vapour catch fire")
+answers(dilute_spirit.hot_water_boils_cold_spirit
+    "aqueth dilute_spirit --amount '1 L' --strength '96 %vol' --temperature '20 C' --target '90 %vol' --water-temperature '99 C'"
+    "Caution: this mixture can boil up")
+answers(dilute_spirit.warm_water_scalds
+    "aqueth dilute_spirit --amount '1 L' --strength '60 %vol' --temperature '20 C' --target '50 %vol' --water-temperature '60 C'"
+    "Caution: hot liquid scalds")
+# Weak spirit and water take more room together: R 22 at 20 °C, 961.2 g and 1990 g.
+answers(dilute_spirit.gains_volume "aqueth dilute_spirit --amount '1 L' --strength '30 %vol' --temperature '20 C' --target '10 %vol'"
+    "\n  gained in mixing  4[.]490 mL [(]0[.]15 %[)]\n")
+answers(dilute_spirit.gains_little "aqueth dilute_spirit --amount '1 L' --strength '10 %vol' --temperature '20 C' --target '9.9 %vol'"
+    "\n  gained in mixing  0[.]014[0-9]* mL [(]0[.]00 %[)]\n")
+answers(dilute_spirit.nothing_is_no_negative_loss
+    "aqueth dilute_spirit --amount '3.3 L' --strength '96 %vol' --temperature '18 C' --target '96 %vol'"
+    "\n  lost in mixing    0 mL [(]0[.]00 %[)]\n")
+# A cold spirit warms to the room.
+answers(dilute_spirit.cold_spirit
+    "aqueth dilute_spirit --amount '1 L' --strength '60 %vol' --temperature '5 C' --water-temperature '5 C' --steps '50 %vol' --target '40 %vol'"
+    "  8[.]3 °C .*Let each step come to 20 °C.*comes to +10[.]7 °C, 1[.]510 L, if it takes up no heat: let it warm before you read it\n")
 answers(dilute_spirit.fresh_mixture_in_json "aqueth dilute_spirit ${warm} ${to_43} --water-temperature '15 C' --json"
     "\"fresh_mixture\": {.*\"temperature_C\": 27[.]3")
 answers(dilute_spirit.cold_parts
     "aqueth dilute_spirit --amount '1.85 L' --strength '80 %vol' --temperature '-5 C' ${to_43}"
-    "product .*43[.]00 % vol.*warms to +not known: the heat of mixing is known from 0 °C to the boiling point")
+    "product .*43[.]00 % vol.*comes to +not known: the heat of mixing is known from 0 °C to the boiling point")
 # Spirits at 0 °C cool one another: the answer stands, at the temperature of the product.
 answers(dilute_spirit.cools
     "aqueth dilute_spirit --amount '1 L' --strength '50 %vol' --temperature '0 C' --target '75 %vol' \
         --fortify-with '95 %vol' --fortify-temperature '0 C'"
-    "product .*75[.]00 % vol.*warms to +not known: the heat of mixing is known from 0 °C to the boiling point")
+    "product .*75[.]00 % vol.*comes to +not known: the heat of mixing is known from 0 °C to the boiling point")
 # 1.600 kg in all, as in one addition; masses add, so the scale shows spirit and water: 1.580 kg and 3 times 533.5 g.
 answers(dilute_spirit.portions "aqueth dilute_spirit ${warm} ${to_43} --portions 3"
     "^Add 1[.]600 kg of water by the balance.*\n  step +add +scale shows .*\n  1 +533[.]5 g +2[.]113 kg .*\n  2 +533[.]5 g +2[.]647 kg .*\n  3 +533[.]5 g +3[.]180 kg +[0-9.]+ °C +3[.]376 L +43[.]00\n")
 answers(dilute_spirit.steps
     "aqueth dilute_spirit --amount '1.85 L' --strength '70 %vol' --temperature '24 C' --steps '60 %vol, 50 %vol' --target '43 %vol' --room '18 C'"
-    "\n  1 .* 5[89][.][0-9]+\n  2 .* 4[89][.][0-9]+\n  3 .* 4[12][.][0-9]+\n.*Let each step cool to 18 °C")
+    "\n  1 .* 5[89][.][0-9]+\n  2 .* 4[89][.][0-9]+\n  3 .* 4[12][.][0-9]+\n.*Let each step come to 18 °C")
 answers(dilute_spirit.steps_in_json "aqueth dilute_spirit ${warm} ${to_43} --portions 3 --json"
     "\"steps\": .*\"scale_shows_kg\": 3[.]1800.*\"just_mixed_C\": .*\"stem_shows\": (43[.]0|42[.]99).*\"room_C\": 20[.]0")
 answers(dilute_spirit.make_in_steps
@@ -84,7 +114,7 @@ answers(dilute_spirit.fortify
     "aqueth dilute_spirit --amount '5 L' --strength '36 %vol' --temperature '20 C' ${to_43} --fortify-with '96 %vol'"
     "^Add 511[.]3 g of the stronger spirit by the balance, or 634[.]1 mL of it at 20 °C")
 answers(dilute_spirit.measured_mixture "aqueth dilute_spirit ${spirit} ${to_43} --mixture-temperature '27 C'"
-    "at 27 °C, 43[.]00 % vol\n.*lost in mixing[^\n]*\n  check reading +45[.]72 at 27 °C\n.*fresh mixture is warm")
+    "at 27 °C, 43[.]00 % vol\n.*lost in mixing[^\n]*\n  check reading +45[.]72 at 27 °C\n.*fresh mixture is often warm.*Caution: spirit and its vapour catch fire")
 answers(dilute_spirit.target_by_mass
     "aqueth dilute_spirit --amount '1 kg' --strength '50 %mass' --temperature '20 C' --target '25 %mass'"
     "^Add 1[.]000 kg of water by the balance")

@@ -10,16 +10,16 @@ answers(draw_equilibrium.picture
 answers(draw_equilibrium.published_points
     "${in_folder} aqueth draw_equilibrium --output a.svg --points ${tables}/carey_lewis_1932.csv \\
         --points ${tables}/lai_2014.csv && cat a.svg"
-    [[points +15 of carey lewis 1932
-.*16 of lai 2014
-.*<svg .*as strong as the liquid.*carey lewis 1932.*azeotrope, 89[.][2-7] % mol]])
+    [[points +15 from carey_lewis_1932[.]csv
+.*16 from lai_2014[.]csv
+.*<svg .*as strong as the liquid.*measured: carey lewis 1932.*azeotrope, 89[.][2-7] % mol]])
 answers(draw_equilibrium.other_pressures_left_out
     "${in_folder} aqueth draw_equilibrium --output a.svg --pressure '190 mmHg' --points ${tables}/beebe_1942.csv"
-    "of beebe 1942; [0-9]+ at another pressure left out")
+    "from beebe_1942[.]csv; [0-9]+ at another pressure left out")
 answers(draw_equilibrium.own_points
     "${in_folder} printf '0.1,0.44,\\n0.5,0.66,79.9\\n' >\"it's mine.csv\"
 aqueth draw_equilibrium --output a.svg --points \"it's mine.csv\" --in '%vol' && cat a.svg"
-    "points +2 of it's mine.*ethanol in the liquid, % vol.*it's mine")
+    "points +2 from it's mine[.]csv\n.*ethanol in the liquid, % vol.*it's mine")
 answers(draw_equilibrium.no_azeotrope
     "${in_folder} aqueth draw_equilibrium --output a.svg --pressure '8 kPa' && grep -c azeotrope a.svg || true"
     "none at this pressure.*\n0\n$")
@@ -100,7 +100,7 @@ aqueth draw_equilibrium --output \"$o\" --points \"$f\" --json && iconv -f UTF-8
 answers(draw_equilibrium.name_in_latin_1_in_text
     "${in_folder} f=$(printf 'm\\xfcller.csv'); echo 0.1,0.44,86 >\"$f\"
 aqueth draw_equilibrium --output a.svg --points \"$f\" | iconv -f UTF-8 -t UTF-8; grep -c \"m�ller\" a.svg"
-    "points +1 of m�ller\n.*\n[1-9]\n$")
+    "points +1 from m�ller[.]csv\n.*\n[1-9]\n$")
 # Short of memory: one line and status 1, whatever is being destroyed at the time.
 if(NOT "${CMAKE_CXX_FLAGS_DEBUG}" MATCHES "-fsanitize")  # which wants more of the address space than any limit
   add_case(draw_equilibrium.short_of_memory
@@ -110,7 +110,7 @@ endif()
 # The points that equilibrium_table prints are those of the curve; kelvins are not drawn as °C.
 answers(draw_equilibrium.table_of_the_model
     "${in_folder} aqueth equilibrium_table --csv >own.csv && aqueth draw_equilibrium --output a.svg --points own.csv"
-    "points +21 of own; not used: columns relative_volatility, vapour_uncertainty_percent_vol_20C, vapour_uncertainty_percent_mol\n")
+    "points +21 from own[.]csv; not used: columns relative_volatility, vapour_uncertainty_percent_vol_20C, vapour_uncertainty_percent_mol\n")
 refuses(draw_equilibrium.kelvins
     "${in_folder} printf 'x,y,t\\n0.1,0.44,86\\n0.2,0.53,356.2\\n' >k.csv; aqueth draw_equilibrium --output a.svg --points k.csv"
     "--points 'k[.]csv': line 3, column t: 356[.]2 is outside 0[.]01 to 120 °C; are these kelvins[?]")

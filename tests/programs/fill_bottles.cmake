@@ -65,3 +65,12 @@ foreach(zero "-0 C" "1e-300 C" "31.9999999999 F" "273.15 K")  # as somebody woul
 endforeach()
 refuses(fill_bottles.too_many "aqueth fill_bottles --amount '1e9 L' --strength '40 %vol' --temperature '20 C' --bottle '1e-6 L'"
     "--bottle '1e-6 L': label volume 1e-06 L .*no more than 1e12 bottles")
+
+# A bottle that is filled hotter than 40 °C must hold the filling itself.
+answers(fill_bottles.warm "aqueth fill_bottles --amount '10 L' --strength '43 %vol' --temperature '45 C' --bottle '700 mL'"
+    "^Fill 714[.]0 mL at 45 °C, .*must hold 714 mL to the cork: its filling at 45 °C\n")
+answers(fill_bottles.warm_json "aqueth fill_bottles --amount '10 L' --strength '43 %vol' --temperature '75 C' --bottle '100 mL' --json"
+    "\"volume_at_40C_L\": 0[.]10[12].*\"bottle_to_the_cork_L\": 0[.]104[78].*\"temperature_of_that_C\": 75[.]")
+# The room is rounded up: a bottle of 26.0 fl oz does not hold 26.04.
+answers(fill_bottles.room_is_rounded_up "aqueth fill_bottles --amount '2 gal' --strength '86 proof' --temperature '120 F' --bottle '750 mL'"
+    "^Fill 26[.]04 US fl oz at 120 °F.*must hold 26[.]1 US fl oz to the cork: its filling at 120 °F")

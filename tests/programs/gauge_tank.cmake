@@ -26,3 +26,6 @@ refuses(gauge_tank.boiling "${in_tank} --dip '400 mm' --strength '62 %vol' --tem
 answers(gauge_tank.from_a_reading "cd $(mktemp -d) && printf 'depth_mm,volume_l\\n400,120.0\\n500,150.4\\n' >dip.csv && \
     aqueth correct_reading --reading '62 %vol' --temperature '17 C' --json | aqueth gauge_tank --table dip.csv --dip '432 mm' --from -"
     "^The tank holds 129[.]7 L at 17 .*--strength '[0-9.]+ %vol' from -")
+
+answers(gauge_tank.one_inch "aqueth gauge_tank --table <(printf 'depth_in,volume_gal\\n10,30\\n20,60\\n') --dip '15 in' --strength '100 proof' --temperature '60 F'"
+    "one inch +of depth is 3[.]0000 US gal here")

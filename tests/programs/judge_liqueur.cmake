@@ -12,7 +12,7 @@ answers(judge_liqueur.extract_of_a_wine "aqueth judge_liqueur --sample '100 mL' 
 answers(judge_liqueur.json "aqueth judge_liqueur ${sample} --json" "\"strength_percent_vol_20C\": 25[.]35.*\"expanded_uncertainty_percent_vol\": 0[.]2.*\"confidence\": 0[.]95")
 # The recipe of sweeten_spirit, read back.
 answers(judge_liqueur.recipe_read_back "aqueth judge_liqueur --reading '1059.6 kg/m3' --scale 'kg/m3 at 20 C' --temperature '20 C' --sugar '250 g/L'"
-    "^The liqueur has 28[.]0 % vol, give or take 1[.]2 for the sugar's volume[.].*This liquid is beyond.*wrong by 1[.]2 % vol")
+    "^The liqueur has 28[.]0 % vol, give or take 1[.]2 for the sugar's volume[.].*None of them was as strong and as sweet.*wrong by 1[.]2 % vol")
 # 27 CFR 30.32 counts 0.4 degrees of proof for 100 mg in 100 mL: 0.2 % vol for a gram in a litre.
 answers(judge_liqueur.obscuration "aqueth judge_liqueur --reading '39 %vol' --temperature '20 C' --sugar '5 g/L'"
     "obscuration +1[.][0-3][0-9] % vol: without sugar the reading would mean 39[.]00 % vol")
@@ -33,10 +33,13 @@ refuses(judge_liqueur.half "aqueth judge_liqueur --sample '100 mL' --reading '25
 refuses(judge_liqueur.made_up_alone "aqueth judge_liqueur --made-up '100 mL' --sugar '5 g/L' --reading '25 %vol' --temperature '20 C'" "--made-up '100 mL': needs --sample")
 refuses(judge_liqueur.stray_error "aqueth judge_liqueur --sugar '5 g/L' --flask-error '1 mL' --reading '25 %vol' --temperature '20 C'" "--flask-error '1 mL': needs --sample")
 refuses(judge_liqueur.too_much_alcohol "aqueth judge_liqueur --sample '20 mL' --made-up '100 mL' --reading '25 %vol' --temperature '20 C'"
-    "--made-up '100 mL': volume of the distillate 0[.]1 L is outside .*at most 95 % vol in the sample")
+    "--made-up '100 mL': so much distillate of 25[.]00 % vol means a sample above 95 % vol: with --sample '20 mL' at most 75[.]85 mL")
 refuses(judge_liqueur.no_sample "aqueth judge_liqueur --sample '0 mL' --made-up '100 mL' --reading '25 %vol' --temperature '20 C'" "--sample '0 mL': volume")
 refuses(judge_liqueur.loss "aqueth judge_liqueur ${sample} --loss '20 %'" "--loss '20 %': share lost in distillation 20 % is outside 0 to 10 %")
 refuses(judge_liqueur.hot "aqueth judge_liqueur --reading '39 %vol' --temperature '50 C' --sugar '5 g/L'" "--temperature '50 C': temperature 50 °C is outside")
 refuses(judge_liqueur.cold "aqueth judge_liqueur --reading '39 %vol' --temperature '-5 C' --sugar '5 g/L'" "--temperature '-5 C': temperature -5 °C is outside 0 to 40")
 refuses(judge_liqueur.unlikely_density "aqueth judge_liqueur ${sample} --density '700 kg/m3'" "--density '700 kg/m3': density 700 kg/m3 is outside")
 refuses(judge_liqueur.no_such_liqueur "aqueth judge_liqueur --reading '1400 kg/m3' --temperature '20 C' --sugar '250 g/L'" "--reading '1400 kg/m3': .*is outside")
+
+refuses(judge_liqueur.more_alcohol_than_a_sample_holds "aqueth judge_liqueur --sample '100 mL' --made-up '200 mL' --reading '60 %vol' --temperature '20 C'"
+    "--made-up '200 mL': so much distillate of 60[.]00 % vol means a sample above 95 % vol: with --sample '100 mL' at most 158 mL")

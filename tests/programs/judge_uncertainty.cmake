@@ -27,6 +27,10 @@ endif()
 answers(judge_uncertainty.progress
     "script -qec \"aqueth judge_uncertainty ${spirit} --amount '1.85 L' --target '43 %vol' --draws ${draws}\" /dev/null"
     "judge_uncertainty: [0-9]+ % of the draws for the (strength of the|water).*${draws} draws")
+# A line that is wider than the terminal would stay there.
+answers(judge_uncertainty.progress_on_a_narrow_terminal
+    "script -qec \"stty cols 20; aqueth judge_uncertainty ${spirit} --amount '1.85 L' --target '43 %vol' --draws ${draws} >/dev/null\" /dev/null | tr '\\r' '\\n' | awk '{ if (length($0) > m) m = length($0) } END { print m }'"
+    "^19\n$")
 answers(judge_uncertainty.by_mass "aqueth judge_uncertainty ${spirit} --amount '2 kg' --target '43 %vol' --balance '2 g'"
     "error of the balance, class III, spirit +0[.]0023 kg .*error of the balance, class III, water +0[.]0023 kg")
 answers(judge_uncertainty.no_measure_in_a_weighing
@@ -77,7 +81,7 @@ refuses(judge_uncertainty.negative_limits "aqueth judge_uncertainty ${spirit} --
 refuses(judge_uncertainty.limits_without_unit "aqueth judge_uncertainty ${spirit} --thermometer 0.5"
     "--thermometer '0[.]5': the unit is missing; expected a difference of temperatures")
 refuses(judge_uncertainty.certain "aqueth judge_uncertainty ${spirit} --confidence '100 %'"
-    "--confidence '100 %': probability 1 is outside 0[.]51 to 0[.]999999")
+    "--confidence '100 %': probability 100 % is outside 51 to 99[.]9999 %")
 refuses(judge_uncertainty.percent_forgotten "aqueth judge_uncertainty ${spirit} --confidence 95" "probability 95 is outside")
 refuses(judge_uncertainty.few_draws "aqueth judge_uncertainty ${spirit} --draws 10" "--draws '10': expected a whole number from 10000 to 10000000")
 refuses(judge_uncertainty.no_draws "aqueth judge_uncertainty ${spirit} --draws nan" "expected a whole number")
@@ -104,3 +108,18 @@ answers(judge_uncertainty.certificate
     "for q in 'judge_uncertainty --reading 81.5%vol --correction +0.2' 'judge_uncertainty --reading 81.7%vol'; do \
     aqueth $q --temperature '28 C' --draws 10000 | head -1; done | uniq -c" "^ *2 The spirit has 79[.]30 % vol, ")
 refuses(judge_uncertainty.bad_certificate "aqueth judge_uncertainty --reading '81.5 %vol' --temperature '28 C' --correction '0.2 K'" "--correction '0.2 K'")
+
+# Errors beyond what is possible are said, and no impossible interval is printed without a word.
+answers(judge_uncertainty.tells_nothing
+    "aqueth judge_uncertainty --reading '81.5 %vol' --temperature '28 C' --amount '1 mL' --target '43 %vol' --measure cylinder-2000-B --draws 10000"
+    "^The product will have 43[.]00 % vol, but its errors are too large: this measurement tells nothing[.]\n.*of the interval only 0[.]000 to 0[.]02[0-9] kg is possible[.]\n.*10000 draws: they reach impossible values")
+answers(judge_uncertainty.tells_nothing_json
+    "aqueth judge_uncertainty --reading '81.5 %vol' --temperature '28 C' --amount '1 mL' --target '43 %vol' --measure cylinder-2000-B --draws 10000 --json"
+    "\"draws\": null,\n *\"doubt\": \"The interval covers all of 0 to 100 % vol: this measurement tells nothing[.]\"")
+answers(judge_uncertainty.draws_hold "aqueth judge_uncertainty --reading '81.5 %vol' --temperature '28 C' --alcoholometer '5 %vol'"
+    "^The spirit has 79[.]10 % vol, give or take 5[.]8 .95 %.[.]\nRandom draws give 74[.][0-9] to 8[34][.][0-9] % vol instead: where both differ, the draws hold[.]")
+answers(judge_uncertainty.nothing_to_doubt "aqueth judge_uncertainty --reading '81.5 %vol' --temperature '28 C' | grep -c -E 'instead|impossible' || true" "^0\n$")
+refuses(judge_uncertainty.scattered_readings "aqueth judge_uncertainty --reading '81.5 %vol' --reading '81.4 %vol' --reading '60 %vol' --temperature '20 C'"
+    "the readings scatter too much: 60 to 81[.]5 % vol, standard uncertainty of their mean 7[.]2 % vol. find the cause and read again")
+answers(judge_uncertainty.beyond_the_certificate "aqueth judge_uncertainty --reading '90 %vol' --temperature '20 C' --correction '+0.2 at 40, -0.1 at 60'"
+    "The correction of the reading 90 is kept beyond the points of the certificate: its last point is at 60")

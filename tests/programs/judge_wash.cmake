@@ -99,7 +99,7 @@ foreach(option original final)
 endforeach()
 refuses(judge_wash.other_sugar "aqueth judge_wash --volume '25 L' --wanted '10 %vol' --sugar lactose" "--sugar 'lactose': expected sucrose, glucose [(]anhydrous[)], glucose monohydrate [(]sold as dextrose[)] or fructose")
 refuses(judge_wash.poor_yield "aqueth judge_wash --volume '25 L' --wanted '10 %vol' --yield '20 %'"
-    "--yield '20 %': yield 0[.]2 is outside 0[.]3 to 1")
+    "--yield '20 %': yield 20 % is outside 30 to 100 %")
 refuses(judge_wash.no_volume "aqueth judge_wash --volume '0 L' --wanted '10 %vol'" "--volume '0 L': volume 0 L is outside")
 refuses(judge_wash.two_airs "aqueth judge_wash ${fell} --pressure '1 bar' --altitude '10 m'" "either --pressure or --altitude")
 refuses(judge_wash.thin_air "aqueth judge_wash ${fell} --pressure '3 kPa'" "--pressure '3 kPa': pressure 3 kPa is outside 5 to 170")

@@ -30,3 +30,14 @@ refuses(keep_cask.wrong_order "aqueth keep_cask --amount '50 L' --strength '62 %
 refuses(keep_cask.goods "aqueth keep_cask --amount '50 L' --strength '62 %vol' --period '4 years, ethanol legal beer, water 2 %'" "unknown goods; --law lists")
 refuses(keep_cask.nan "aqueth keep_cask --amount '50 L' --strength '62 %vol' --period 'nan years, ethanol 4 %, water 2 %'" "not a number")
 refuses(keep_cask.centuries "aqueth keep_cask --amount '50 L' --strength '62 %vol' --period '400 years, ethanol 4 %, water 2 %'" "time 400 years is outside 0 to 100 years")
+
+# Water has no alcohol to lose, and nothing whose strength could turn.
+answers(keep_cask.water "aqueth keep_cask --amount '50 L' --strength '0 %vol' --period '1 year, ethanol 4 %, water 2 %' | grep -c -E 'nan|alcohol lost|strength' || true" "^0\n$")
+answers(keep_cask.water_json "aqueth keep_cask --amount '50 L' --strength '0 %vol' --period '1 year, ethanol 4 %, water 2 %' --json" "\"share_of_alcohol_lost\": null")
+answers(keep_cask.water_gauged "aqueth keep_cask --amount '50 L' --strength '0 %vol' --later-amount '40 L' --later-strength '0 %vol' --after '1 year'"
+    "^Each year took 20[.]00 % of the water. there was no ethanol[.]\n\n +at first[^\n]*\n +later[^\n]*, after 1 year\n\n")
+answers(keep_cask.one_year "aqueth keep_cask --amount '50 L' --strength '62 %vol' --period '1 year, ethanol 4 %, water 2 %'"
+    "^After 1 year the cask .* after 1 year  [^\n]*; the strength falls\n\n +alcohol lost[^\n]*\n\nAll volumes")
+answers(keep_cask.no_time_passes "aqueth keep_cask --amount '50 L' --strength '62 %vol' --period '0 years, ethanol 4 %, water 2 %'"
+    "^After 0 years .*the strength stays\n\n +alcohol lost +0[.]00 % in all; French[^\n]*\n\nAll volumes")
+answers(keep_cask.nothing_turns "aqueth keep_cask --amount '50 L' --strength '62 %vol' --period '2 years, ethanol 0 %, water 0 %' | grep -c turns || true" "^0\n$")

@@ -27,7 +27,7 @@ answers(many.as_they_were "printf '\\xef\\xbb\\xbfnote,reading [%%vol],temperatu
     "^M-oM-;M-[?]note,reading \\[%vol\\],temperature \\[C\\],true_strength,refused\\^M[$]\n\"a \"\"b\"\",[$]\n c\",\"81.5\",28,79[.]0989376[23],\\^M[$]\nlast,81.5,28,79[.]0989376[23],\\^M[$]\n$")
 answers(many.tabs "printf 'reading [%%vol]\\ttemperature [C]\\n81,5\\t28,0\\n' | ${many} --results true_strength 2>/dev/null | tail -n 1" "^81,5\t28,0\t79,0989376[23]\t\n$")
 answers(many.uneven "printf 'reading [%%vol],temperature [C]\\n81.5\\n81.5,28,x\\n\\n81.5,28\\n' | ${many} --results true_strength 2>/dev/null"
-    "refused\n81.5,,,\"1 cells, but 2 columns\"\n81.5,\"28,x\",,\"3 cells, but 2 columns\"\n81.5,28,79[.]0989376[23],\n$")
+    "refused\n81.5,,,\"1 cell, but 2 columns\"\n81.5,\"28,x\",,\"3 cells, but 2 columns\"\n81.5,28,79[.]0989376[23],\n$")
 answers(many.two_readings "printf 'reading [%%vol],temperature [C]\\n\"8,500\",28\\n' | ${many} 2>/dev/null | tail -n 1" "'8,500' can mean 8[.]500 or 8500")
 answers(many.no_rows "printf 'reading [%%vol],temperature [C]\\n' | ${many}" "^reading \\[%vol\\],temperature \\[C\\],refused\n$")
 
@@ -45,7 +45,7 @@ answers(many.no_settings "${set_up}; export AQUETH_SETTINGS=many.toml; aqueth ma
 
 # Files: a new one, or one that may be replaced; nothing else is touched.
 answers(many.file "rm -rf many_out && mkdir many_out && cd many_out && ${three} >in.csv && aqueth many correct_reading --rows in.csv --out out.csv 2>&1; ls; tail -n 1 out.csv; cd .. && rm -r many_out"
-    "1 of 3 rows refused.*2 rows answered, 1 refused, in out.csv\nin.csv\nout.csv\n3,101,")
+    "1 of 3 rows refused.*2 rows answered, 1 refused, in out.csv\n\n  task +correct_reading\nin.csv\nout.csv\n3,101,")
 answers(many.json "rm -f many_json.csv; ${three} | ${many} --out many_json.csv --json 2>/dev/null; rm many_json.csv" "\"rows\": 3,.*\"refused\": 1")
 refuses(many.existing_file "touch many_old.csv; ${three} | ${many} --out many_old.csv" "'many_old.csv': the file exists already; --replace overwrites it")
 refuses(many.unreadable "aqueth many correct_reading --rows /nonexistent/rows.csv" "--rows '/nonexistent/rows.csv': cannot be read")
@@ -57,6 +57,33 @@ refuses(many.misspelt_option "${three} | ${many} --glas borosilicate" "there is 
 refuses(many.misspelt_result "${three} | ${many} --results proof" "--results 'proof': the results of correct_reading are: .*density_kg_m3, .*us_proof ")
 refuses(many.twice "${three} | ${many} --temperature '20 C'" "--temperature is given for all rows, but it is a column, too")
 refuses(many.answered_already "${three} | ${many} 2>/dev/null | ${many}" "has a column 'refused' already")
+# A result never hides behind the old values of a column.
+refuses(many.result_there_already "printf 'strength [%%vol],us_proof\\n43,111\\n' | aqueth many convert_strength --rows - --results us_proof"
+    "^aqueth many: the file has a column 'us_proof' already: rename it, or leave it out; --results names the results wanted\n$")
+refuses(many.some_result_there_already "printf 'strength [%%vol],us_proof\\n43,111\\n' | aqueth many convert_strength --rows -" "has a column 'us_proof' already")
+refuses(many.own_output_again "printf 'strength [%%vol]\\n43\\n' | aqueth many convert_strength --rows - --results us_proof | sed 's/43/60/; s/,[^,]*$//' | aqueth many convert_strength --rows - --results us_proof"
+    "has a column 'us_proof' already")
+refuses(many.reading_asked_for "${three} | ${many} --results reading,us_proof" "has a column 'reading' already")
+answers(many.own_column_beside "printf 'strength [%%vol],us_proof\\n43,111\\n' | aqueth many convert_strength --rows - --results percent_vol_20C" "\n43,111,43,\n$")
+foreach(option record draw us)
+  refuses(many.column_${option} "printf 'reading [%%vol],temperature [C],${option}\\n81.5,28,x.md\\n' | ${many}" "column '${option}': --${option} is not for rows; give the column another name")
+endforeach()
+refuses(many.open_bracket "printf 'reading [%%vol,temperature [C]\\n81.5,28\\n' | ${many}" "column 'reading \\[%vol': expected the name and its unit, as in 'reading \\[unit\\]'\n$")
+answers(many.open_bracket_of_others "printf 'note (old,reading [%%vol],temperature [C]\\n1,45.5,20\\n' | ${many} --results true_strength" "\n1,45.5,20,45.5,\n$")
+answers(many.one_of_one "printf 'reading [%%vol],temperature [C]\\n81.5\\n' | ${many} --results true_strength 2>&1" "^aqueth many: 1 of 1 row refused: the column 'refused' says why\n.*1 cell, but 2 columns")
+answers(many.results_of_lists "printf 'charge [L],strength [%%vol]\\n25,11\\n' | aqueth many forecast_run --rows - --power '2 kW' --end 'distillate 20 %vol' --results heat_MJ 2>&1 | \
+    tee long_list | grep -o 'heat_MJ[.]boiling\\|points[.][0-9]*\\|fractions[.]1[.]volume_L' | sort -u; wc -c <long_list | awk '{ print $1 < 4000 ? \"short\" : $1 }'; rm long_list" "^fractions[.]1[.]volume_L\nheat_MJ[.]boiling\npoints[.]1\nshort\n$")
+
+# The rows that are read are never changed.
+set(own "printf 'reading [%%vol],temperature [C]\\n81.5,28\\n' >own.csv; ln -sf own.csv own_too.csv; end() { rm own.csv own_too.csv; exit $1; }")
+refuses(many.own_input "${own}; aqueth many correct_reading --rows own.csv --out own.csv --replace; end $?" "--out 'own.csv': is the file of --rows, which is never changed; name another one\n$")
+refuses(many.own_input_by_a_link "${own}; aqueth many correct_reading --rows own_too.csv --out own.csv --replace; end $?" "is the file of --rows, which is never changed")
+refuses(many.own_input_from_the_shell "${own}; ${many} --out own.csv --replace <own.csv; end $?" "is the file of --rows, which is never changed")
+
+# The record names the file of the rows, and says what they were answered with.
+refuses(many.record_of_no_file "${three} | ${many} --record rows.md" "--record needs --out: the record names the file of the rows")
+answers(many.record "rm -f rows.md rows_out.csv; ${three} | ${many} --glass borosilicate --out rows_out.csv --record rows.md >/dev/null 2>&1; sed -n '/^```text/,$p' rows.md; rm rows.md rows_out.csv"
+    "^```text\n2 rows answered, 1 refused, in rows_out[.]csv\n\n  task +correct_reading '--glass=borosilicate'\n```\n")
 refuses(many.unknown_task "aqueth many corect_reading --rows -" "did you mean correct_reading[?]")
 refuses(many.itself "aqueth many many --rows -" "this task is not for rows")
 refuses(many.json_to_the_screen "${three} | ${many} --json" "--json needs --out")

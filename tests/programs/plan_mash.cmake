@@ -15,6 +15,11 @@ answers(plan_mash.fermentation "aqueth plan_mash --wash '25 L' --strength '11 %v
 answers(plan_mash.glucose_gives_less_heat "aqueth plan_mash --wash '25 L' --strength '8 %vol' --sugar glucose --json" "\"rise_K\": 1[34][.]")
 answers(plan_mash.us "aqueth plan_mash --wash '6 gal' --strength '16 proof' --pitch-temperature '68 F'" "^Before pitching there are 6[.]0[0-9]+ US gal.*68 °F to [0-9.]+ °F")
 
+# 2.5 gal for 6 lb are 10 qt, 1.67 qt/lb; 1 L/kg is 0.479 qt/lb.
+answers(plan_mash.us_mash "aqueth plan_mash --grain '6 lb' --mash-water '2.5 gal' --volume '3 gal'"
+    "mash +6[.]000 lb of grain and 20[.]8[0-9]* lb of water, 1[.]67 US qt/lb\n +after stirring +149 °F, within about 2 °F; .*stays in grain +[0-9.]+ lb [(]0[.]479 US qt/lb[)]")
+answers(plan_mash.metric_mash "aqueth plan_mash --grain '6 kg' --mash-water '18 L' --volume '25 L'"
+    "of water, 3 L/kg\n +after stirring +65 °C, within about 1 K; .*[(]1 L/kg[)]")
 refuses(plan_mash.nothing "aqueth plan_mash" "give either --grain or --wash")
 refuses(plan_mash.both_kinds "aqueth plan_mash --grain '6 kg' --wash '25 L' --strength '8 %vol'" "give either --grain or --wash")
 refuses(plan_mash.grain_alone "aqueth plan_mash --grain '6 kg'" "--grain needs --volume .* or --mash-water")
@@ -24,9 +29,15 @@ refuses(plan_mash.boiling_is_too_cold "aqueth plan_mash --grain '6 kg' --mash-wa
     "--mash-temperature '75 C': temperature wanted 75 °C is outside 30 to [5-7][0-9].*boiling water")
 refuses(plan_mash.hot_mash "aqueth plan_mash --grain '6 kg' --mash-water '18 L' --mash-temperature '95 C'" "temperature wanted 95 °C is outside 30 to 80 °C")
 refuses(plan_mash.wet_grain "aqueth plan_mash --grain '6 kg' --mash-water '18 L' --moisture '14 %'" "--moisture '14 %': moisture 14 % mass is outside 0 to 8 % mass")
-refuses(plan_mash.too_much_extract "aqueth plan_mash --grain '60 kg' --volume '25 L'" "mass of the extract 39 kg is outside 0 to")
+refuses(plan_mash.too_much_extract "aqueth plan_mash --grain '60 kg' --volume '25 L'" "^aqueth plan_mash: --grain '60 kg': mass of the extract 39 kg is outside 0 to")
+refuses(plan_mash.too_high_a_yield "aqueth plan_mash --grain '60 kg' --volume '25 L' --extract-yield '70 %'"
+    "^aqueth plan_mash: --extract-yield '70 %': mass of the extract 42 kg is outside 0 to")
 refuses(plan_mash.volume_of_grain "aqueth plan_mash --grain '6 L' --mash-water '18 L'" "--grain '6 L': expected a mass")
 refuses(plan_mash.vessel_unit "aqueth plan_mash --grain '6 kg' --mash-water '18 L' --vessel '5 kJ'" "--vessel '5 kJ'")
 refuses(plan_mash.nan "aqueth plan_mash --grain 'nan kg' --volume '25 L'" "not a number")
 refuses(plan_mash.sugar "aqueth plan_mash --wash '25 L' --strength '8 %vol' --sugar honey" "expected sucrose, malt, glucose")
 refuses(plan_mash.yield "aqueth plan_mash --grain '6 kg' --volume '25 L' --extract-yield '120 %'" "--extract-yield '120 %'")
+
+# A share written in percent is refused in percent.
+refuses(plan_mash.no_room "aqueth plan_mash --wash '20 L' --strength '8 %vol' --head-space '100 %'" "--head-space '100 %': head space 100 % is outside 0 to 90 %")
+refuses(plan_mash.yield_in_percent "aqueth plan_mash --grain '6 kg' --volume '25 L' --extract-yield '120 %'" "extract yield 120 % is outside 0 to 100 %")

@@ -21,6 +21,19 @@ answers(print_table.published_dilution
 answers(print_table.water_by_mass
     "aqueth print_table water-by-mass --amount '1 kg' --rows '50 %mass' --columns '25 to 75 %mass by 25'"
     " 50 +1[.]000[0-9] +0[.]0000 +-\n.*-: no value [(]frozen, off the scale, or stronger")
+# 1 mL is a thousandth of the litre, which needs 0.3461 L for 45 % vol; machines get litres.
+answers(print_table.millilitres "aqueth print_table water-by-volume --rows '60 %vol' --columns '45 %vol' --amount '1 mL'"
+    "^mL of water for 1 mL of spirit.* 60 +0[.]34[0-9][0-9]\n")
+answers(print_table.litres_in_csv "aqueth print_table water-by-volume --rows '60 %vol' --columns '45 %vol' --amount '1 mL' --csv"
+    "\n60,0[.]00034[0-9]+\n$")
+answers(print_table.ounces "aqueth print_table water-by-volume --rows '60 %vol' --columns '45 %vol' --amount '1 fl oz'"
+    "^US fl oz of water for 1 fl oz of spirit.* 60 +0[.]34[0-9][0-9]\n")
+answers(print_table.grams "aqueth print_table water-by-mass --rows '60 %vol' --columns '45 %vol' --amount '500 mL'"
+    "^g of water by the balance for 500 mL of spirit.* 60 +17[0-9][.][0-9][0-9]\n")
+answers(print_table.digits "aqueth print_table water-by-volume --rows '60 %vol' --columns '45 %vol' --amount '1 L' --digits 6"
+    " 60 +0[.]34[0-9][0-9][0-9][0-9]\n")
+answers(print_table.few_digits "aqueth print_table water-by-volume --rows '60 %vol' --columns '45 %vol' --amount '1 L' --digits 3"
+    " 60 +0[.]34[0-9]\n.*A fresh mixture is often warm.*Caution: spirit and its vapour catch fire")
 answers(print_table.csv
     "aqueth print_table density --rows '0 to 10 %mass by 10' --columns '-5 to 20 C by 25' --csv"
     "^strength .%mass.,-5 C,20 C\n0,,998[.]20123\n10,,981[.]8[0-9]*\n$")
@@ -101,5 +114,12 @@ answers(print_table.contraction "aqueth print_table contraction --rows '0 to 100
 set(in_folder "d=$(mktemp -d) && trap 'rm -r $d' EXIT && cd $d &&")
 answers(print_table.drawing "${in_folder} aqueth print_table contraction --rows '0 to 100 %vol by 5' --columns '10 to 30 C by 10' --draw a.svg && grep -c 'Volume lost' a.svg"
     "  drawing +a[.]svg.*\n[1-9]\n$")
+# The name of the axis fits beside it.
+answers(print_table.axis "${in_folder} aqueth print_table water-by-volume --rows '60 to 62 %vol' --columns '40 to 50 %vol by 5' --draw a.svg >/dev/null && grep -c '>water to add, L<' a.svg"
+    "^1\n$")
 refuses(print_table.too_many_lines "aqueth print_table contraction --rows '0 to 100 %vol by 5' --columns '10 to 30 C' --draw a.svg"
     "a picture has at most 6 columns")
+
+# The unit of the scale, as the caption says.
+answers(print_table.correction_in_grams_a_litre "aqueth print_table correction --scale 'g/L' --rows '300 g/L' --columns '20 C'"
+    "^True strength in g/L at 20 °C.* 300  300[.]00\n")

@@ -300,6 +300,18 @@ TEST(Numbers, HaveSignificantDigitsAndNoExponent) {
     EXPECT_EQ(number(1e9), "1000000000");
 }
 
+TEST(Page, HasNoSignBeforeAZero) {
+    page text;
+    text.say("{:.2f} % vol, {:+.2f} and ({:.1f})", -1e-9, -0.001, -0.0);
+    text.row("correction", "{:+.2f}", -1e-12);
+    text.say("|{:>8.2f}|{:>8.2f}|", -0.001, -0.01);
+    text.say("R 22-0, 2026-01-05, --0, '-0 C', -0.01, -0.5, -0e-3, 1e-05, -05, -0.0");
+    EXPECT_EQ(text.text(), "0.00 % vol, 0.00 and (0.0)\n"
+                           "  correction        0.00\n"
+                           "|    0.00|   -0.01|\n"
+                           "R 22-0, 2026-01-05, --0, '-0 C', -0.01, -0.5, -0e-3, 1e-05, -05, 0.0\n");
+}
+
 TEST(Wording, IsMetricOrCustomary) {
     EXPECT_EQ(wording{}.mass(1.5 * kilogram), "1.500 kg");
     EXPECT_EQ(wording{}.mass(150.0 * gram), "150.0 g");

@@ -1,7 +1,7 @@
 # SPDX-License-Identifier: BSL-1.0
 # The wash of judge_wash: 1.085 to 0.992 is 12.41 % vol and 2.18 °P by Balling's balance and the density.
 answers(read_refractometer.two_readings "aqueth read_refractometer --reading '6.5 brix' --gravity '0.992 sg'"
-    "^The wash holds 12[.]40 % vol and 2[.]17 °P, give or take 0[.]40 and 0[.]13 [(]95 %[)][.].*uncertainty +[0-9]+ % from the refractometer.*counts as sucrose.*66 g/L only")
+    "^The wash holds 12[.]40 % vol and 2[.]17 °P, give or take 0[.]40 and 0[.]13 [(]95 %[)][.].*uncertainty +[0-9]+ % from the refractometer.*counts as sucrose.*66 g/L of malt extract")
 answers(read_refractometer.three_ways "aqueth read_refractometer --reading '6.5 brix' --gravity '0.992 sg' --original '1.085 sg'"
     "original, gravity 12[.]41 % vol and 2[.]18 °P.*original, index +12[.]4[0-9] % vol and 2[.]1[0-9] °P")
 answers(read_refractometer.original "aqueth read_refractometer --reading '6.5 brix' --original '1.085 sg'"
@@ -41,7 +41,7 @@ refuses(read_refractometer.unit "aqueth read_refractometer --reading '6.5 kg' --
 refuses(read_refractometer.low_index "aqueth read_refractometer --reading 1.2 --gravity '0.992 sg'" "--reading '1.2': refractive index 1[.]2 is outside 1[.]3 to 1[.]6")
 refuses(read_refractometer.not_a_number "aqueth read_refractometer --reading nan --gravity '0.992 sg'" "--reading 'nan': ")
 refuses(read_refractometer.too_high_brix "aqueth read_refractometer --reading '80 brix' --gravity '0.992 sg'" "--reading '80 brix': refractometer reading 80 °Bx is outside 0 to 70")
-refuses(read_refractometer.fits_nothing "aqueth read_refractometer --reading '1 brix' --gravity '0.992 sg'" "--reading '1 brix': refractive index 1[.]334[0-9]* is outside .*what ethanol and sugar of this density can show")
+refuses(read_refractometer.fits_nothing "aqueth read_refractometer --reading '1 brix' --gravity '0.992 sg'" "--reading '1 brix': refractometer reading 1 °Bx is outside 1[.]86 to .*what ethanol and sugar of this density can show")
 refuses(read_refractometer.above_original "aqueth read_refractometer --reading '25 brix' --original '1.085 sg'" "--reading '25 brix': refractometer reading 25 °Bx is outside .*from all extract fermented to none")
 refuses(read_refractometer.syrup "aqueth read_refractometer --reading '25 brix' --original '1.2 sg'" "--original '1.2 sg': original extract 44[.0-9]* °P is outside")
 refuses(read_refractometer.density "aqueth read_refractometer --reading '6.5 brix' --gravity '700 kg/m3'" "--gravity '700 kg/m3': density 700 kg/m3 is outside")
@@ -50,3 +50,19 @@ refuses(read_refractometer.pure "aqueth read_refractometer --strength '100 %vol'
 # A charge needs its extract, which a refractometer alone does not show.
 refuses(read_refractometer.brix_of_a_charge "aqueth forecast_run --charge '25 L' --strength '11 %vol' --extract '8 brix' --power '2 kW' --discard '100 mL' --cuts 'distillate 50 %vol' --end 'distillate 20 %vol'"
     "--extract '8 brix': Brix is what a refractometer shows, and alcohol raises it[.] .*'plato'.*read_refractometer")
+
+# 0.9319 sg is 50 % vol, which shows 17.19 °Bx. A reading above that is an error of the refractometer: it makes the limit
+# of detection no better, and within its limits of error it is no reason to refuse.
+foreach(shown 17.2 17.3 17.35 17.4)
+  answers(read_refractometer.limit_of_detection_${shown} "aqueth read_refractometer --gravity '0.9319 sg' --methanol --reading '${shown} brix'"
+      "^No methanol is shown. less than 2[.]3 % of the alcohol cannot be seen")
+endforeach()
+answers(read_refractometer.limit_of_detection_by_index "aqueth read_refractometer --gravity '0.9319 sg' --methanol --reading 1.35959"
+    "^No methanol is shown. less than 2[.]3 % of the alcohol cannot be seen")
+refuses(read_refractometer.beyond_spirit "aqueth read_refractometer --gravity '0.9319 sg' --methanol --reading '17.6 brix'"
+    "--reading '17.6 brix': refractometer reading 17[.]6 °Bx is outside [0-9.]+ to 17[.]4[0-9]* °Bx [(]ethanol to methanol")
+refuses(read_refractometer.less_than_its_wort "aqueth read_refractometer --reading '4.9 brix' --gravity '5 plato'"
+    "--reading '4.9 brix': refractometer reading 4[.]9 °Bx is outside (5|[45][.][0-9]+) to [0-9.]+ °Bx [(]what ethanol and sugar")
+# The error of a density near the end of the tables reaches beyond them, which is no reason to refuse.
+answers(read_refractometer.near_the_end_of_the_tables "aqueth read_refractometer --methanol --gravity '989.2 kg/m3' --reading 1.3362"
+    "^No methanol is shown. less than 2[0-9] % of the alcohol cannot be seen")

@@ -3,7 +3,7 @@ set(liqueur "--strength '75 %vol' --temperature '21 C' --target '28 %vol' --suga
 
 # 5 L at 250 g/L is 1.25 kg of sugar, which a balance in air shows 0.08 % short (OIML D 28).
 answers(sweeten_spirit.make "aqueth sweeten_spirit --make '5 L' ${liqueur}"
-    "^Add 1[.]249 kg of sucrose and 2[.]41[0-9] kg of water by the balance[.].*liqueur +5[.]000 L of 28[.]00 % vol with 250[.]0 g/L.*sugar adds +77[0-9].*alcoholometer +nothing: the liqueur is denser than water.*density meter +10[56][0-9].*refractometer +3[0-9].*to 14 % vol and 66 g/L only.*This liquid is beyond.*wrong by 1[.]2 % vol.*Caution")
+    "^Add 1[.]249 kg of sucrose and 2[.]41[0-9] kg of water by the balance[.].*liqueur +5[.]000 L of 28[.]00 % vol with 250[.]0 g/L.*sugar adds +77[0-9].*alcoholometer +nothing: the liqueur is denser than water.*density meter +10[56][0-9].*refractometer +3[0-9].*wines to 14 % vol, at most 22 g/L, and\nbeers of about 5 % vol, to 66 g/L of malt extract[.]\nNone of them was as strong and as sweet as this liquid[.].*wrong by 1[.]2 % vol.*may not dissolve[.]\nCaution")
 answers(sweeten_spirit.json "aqueth sweeten_spirit --make '5 L' ${liqueur} --json"
     "\"sugar_kg\": 1[.](25|2499999)[0-9]*,.*\"volume_L_20C\": [45][.][09]+[0-9]*,.*\"strength_percent_vol_20C\": (28[.]0|27[.]99999|28[.]00000)[0-9]*,.*\"checked_by_analyses\": false")
 answers(sweeten_spirit.amount "aqueth sweeten_spirit --amount '1.868 L' ${liqueur}" "^Add 1[.]2[45][0-9] kg of sucrose and 2[.]4")
@@ -12,8 +12,17 @@ answers(sweeten_spirit.no_sugar "aqueth sweeten_spirit --amount '2 L' --strength
     "^Add 0 g of sucrose and 2[.]071 kg of water")
 answers(sweeten_spirit.no_sugar_by_dilution "aqueth dilute_spirit --amount '2 L' --strength '80 %vol' --temperature '20 C' --target '40 %vol'"
     "^Add 2[.]071 kg of water")
-answers(sweeten_spirit.weak_is_checked "aqueth sweeten_spirit --make '1 L' --strength '20 %vol' --target '12 %vol' --sugar '3 g/100 mL' --kind 'invert sugar'"
-    "of invert sugar.*with 30[.]0 g/L.*alcoholometer +[0-9].*This liquid is within that")
+answers(sweeten_spirit.weak_is_checked "aqueth sweeten_spirit --make '1 L' --strength '20 %vol' --target '12 %vol' --sugar '0.8 g/100 mL' --kind 'invert sugar'"
+    "of invert sugar.*with 8[.]0 g/L.*alcoholometer +[0-9].*At least one of them was as strong and as sweet as this liquid[.][^\n]*\n[^\n]*\nCaution")
+# The beers have 66 g/L at 5 % vol and the wines 14 % vol with 1 g/L: neither checks a liquid that is both.
+answers(sweeten_spirit.strong_and_sweet_is_not_checked "aqueth sweeten_spirit --make '1 L' --strength '75 %vol' --target '13 %vol' --sugar '60 g/L'"
+    "None of them was as strong and as sweet as this liquid[.][^\n]*\n[^\n]*\nCaution")
+answers(sweeten_spirit.strong_and_sweet_is_not_checked_in_json "aqueth sweeten_spirit --make '1 L' --strength '75 %vol' --target '13 %vol' --sugar '60 g/L' --json"
+    "\"checked_by_analyses\": false")
+answers(sweeten_spirit.beer_is_checked "aqueth sweeten_spirit --make '1 L' --strength '75 %vol' --target '4.8 %vol' --sugar '60 g/L' --json"
+    "\"checked_by_analyses\": true")
+answers(sweeten_spirit.may_not_dissolve "aqueth sweeten_spirit --amount '1 L' --strength '99.9 %vol' --target '90 %vol' --sugar '100 g/L'"
+    "Spirit dissolves less sugar.*may not dissolve[.]\nCaution")
 # By hand: 3.785412 L hold 946.35 g at 250 g/L, which are 33.38 oz of 28.349523 g; 2.0866 lb, of which a balance in air
 # shows 2.085 (OIML D 28). The same with a target in proof or --us: JSON stays metric.
 set(us_liqueur "--make '1 gal' --strength '150 proof' --target '56 proof' --sugar '250 g/L'")

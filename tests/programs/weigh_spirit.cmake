@@ -40,3 +40,23 @@ refuses(weigh_spirit.lighter_than_its_tare "aqueth weigh_spirit --gross '10 kg' 
     "--gross '10 kg': mass 10 kg is not a number of at least 12 kg")
 refuses(weigh_spirit.thin_air "aqueth weigh_spirit --empty '58 g' --with-water '158 g' --with-spirit '150 g' --pressure '10 kPa'"
     "--pressure '10 kPa': pressure 10 kPa is outside 50 to 110")
+
+# The budget shows the proof of the heading, which is that at 60 °F and not twice the % vol at 20 °C; JSON is metric.
+answers(weigh_spirit.one_proof "aqueth weigh_spirit --empty '2 oz' --with-water '5.5 oz' --with-spirit '5.2 oz'"
+    "^The spirit has 116[.]6 US proof, .*strength of the spirit: 116[.](5[5-9]|6[0-4]) US proof, ")
+answers(weigh_spirit.metric_json "aqueth weigh_spirit --empty '2 oz' --with-water '5.5 oz' --with-spirit '5.2 oz' --json"
+    "\"quantity\": \"strength of the spirit\",\n *\"unit\": \"% vol\",\n *\"estimate\": 58[.]3[56]")
+answers(weigh_spirit.metric_json_of_a_vessel
+    "aqueth weigh_spirit --gross '139 lb' --tare '27 lb' --strength '124 proof' --temperature '60 F' --balance '0.1 lb' --json"
+    "\"quantity\": \"volume\",\n *\"unit\": \"L at 20 °C\",\n *\"estimate\": 56[.].*\"pure alcohol\",\n *\"unit\": \"L at 20 °C\",\n *\"estimate\": 3[45][.]")
+answers(weigh_spirit.one_proof_gallon
+    "aqueth weigh_spirit --gross '139 lb' --tare '27 lb' --strength '124 proof' --temperature '60 F' --balance '0.1 lb'"
+    "pure alcohol 18[.]34[0-9]* proof gal, give.*pure alcohol: 18[.]3[45][0-9]* proof gal, ")
+# Errors of 10 g in 100 g of liquid: no strength is excluded.
+answers(weigh_spirit.tells_nothing
+    "aqueth weigh_spirit --empty '58.42 g' --with-water '158.13 g' --with-spirit '149.61 g' --balance '10 g'"
+    "^The spirit has 58[.]24 % vol, but the errors are too large: this measurement tells nothing[.]\nThe interval covers all of 0 to 100 % vol")
+answers(weigh_spirit.only_half_possible "aqueth weigh_spirit --empty '45 g' --with-water '145 g' --with-spirit '145 g'"
+    "\nThe errors reach impossible values. of the interval only 0[.]000? to 0[.]1[0-9]* % vol is possible[.]")
+answers(weigh_spirit.volume_once "aqueth weigh_spirit --gross '30 kg' --tare '5 kg' --strength '62 %vol'"
+    "  volume +27[.]67 L at 20 °C\n")

@@ -26,6 +26,8 @@ struct strength_tolerance {
     provenance seen;               ///< how the figure was obtained
     char const* citation;          ///< where it stands
     char const* remark;            ///< further conditions in the text
+    double above = 0.0;    ///< only labels above this strength, % vol; 0 if the text has no such limit
+    double up_to = 100.0;  ///< only labels up to this strength, % vol
 };
 
 /// Tolerances in law, as of when they were read. Local law decides.
@@ -33,7 +35,7 @@ struct strength_tolerance {
 inline constexpr strength_tolerance strength_tolerances[] = {
     {"eu-spirits", "drinks above 1.2 % vol not listed elsewhere, spirits among them", 0.3,
      at_20_celsius::temperature(), provenance::read, "Regulation (EU) No 1169/2011, annex XII, item 4",
-     "without prejudice to the tolerances of the method of analysis"},
+     "without prejudice to the tolerances of the method of analysis", 1.2},
     {"eu-macerated", "drinks that contain macerated fruit or parts of plants", 1.5,
      at_20_celsius::temperature(), provenance::read, "Regulation (EU) No 1169/2011, annex XII, item 3",
      "without prejudice to the tolerances of the method of analysis; for a filtered drink item 4 counts (UK "
@@ -43,7 +45,7 @@ inline constexpr strength_tolerance strength_tolerances[] = {
      "without prejudice to the tolerances of the method of analysis"},
     {"eu-beer", "beer up to 5.5 % vol", 0.5, at_20_celsius::temperature(), provenance::read,
      "Regulation (EU) No 1169/2011, annex XII, item 1",
-     "without prejudice to the tolerances of the method of analysis"},
+     "without prejudice to the tolerances of the method of analysis", 0.0, 5.5},
     {"us-spirits", "distilled spirits", 0.3, at_60_fahrenheit::temperature(), provenance::read,
      "27 CFR 19.356 (c)", "what a test finds is what counts"},
 };

@@ -47,8 +47,9 @@ inline constexpr correlation::source cited{
     "and fructose fitted to the CRC Handbook, 102nd edition, 2021, Concentrative Properties of Aqueous "
     "Solutions",
     "sugar in its water up to 70 % mass (sucrose), 50 % (glucose), 48 % (fructose, invert sugar); 0 to 40 °C",
-    "the effect of ethanol on the sugar's volume was not measured: beer and wine analyses agree to 14 % vol "
-    "and 66 g/L, nothing checks a liqueur; 1 % in the sugar's volume at 300 g/L is 1.0 % vol at 40 % vol. "
+    "the effect of ethanol on the sugar's volume was not measured: analyses of wines to 14 % vol with at "
+    "most 22 g/L and of beers of about 5 % vol with up to 66 g/L of malt extract agree, nothing checks a "
+    "liqueur; 1 % in the sugar's volume at 300 g/L is 1.0 % vol at 40 % vol. "
     "The change with temperature of glucose and fructose is taken from sucrose"};
 
 /// @param kind which sugar

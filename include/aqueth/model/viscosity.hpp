@@ -18,7 +18,7 @@ inline constexpr correlation::source cited{
     "E. C. Bingham and R. F. Jackson, Bulletin of the Bureau of Standards 14 (1918) 59, in C. Simmonds, "
     "Alcohol (1919); smoothed by src/fit/transport.cpp",
     "mass fraction 0 to 1; 0 to 80 °C (above 70 °C to 0.6)",
-    "2.5 % of the table, 0.6 % on average; measurements of 2007 lie up to 7 % lower"};
+    "2.5 % of the table, 0.4 % on average; measurements of 2007 lie up to 7 % lower"};
 
 inline constexpr double lowest_celsius = 0.0;               ///< lower end of the range, °C
 inline constexpr double highest_celsius = 80.0;             ///< upper end of the range, °C

@@ -38,7 +38,7 @@ inline std::string text_of(double value, int digits) {
 }
 
 /// @param text decimal number with a point, an exponent allowed; no blanks, no plus sign before it
-/// @return the finite number that the text is as a whole
+/// @return the finite number that the text is as a whole; "-0" is 0, which has no sign
 inline std::optional<double> number_in(std::string_view text) {
     double value = 0.0;
 #if defined(__cpp_lib_to_chars)
@@ -53,7 +53,7 @@ inline std::optional<double> number_in(std::string_view text) {
     stream >> value;
     if (stream.fail() || !stream.eof()) return std::nullopt;
 #endif
-    return std::isfinite(value) ? std::optional(value) : std::nullopt;
+    return std::isfinite(value) ? std::optional(value + 0.0) : std::nullopt;  // -0.0 + 0.0 is 0.0
 }
 
 }  // namespace aqueth::inline AQUETH_ABI::numeric

@@ -12,6 +12,7 @@
 #include <aqueth/plain/strength.hpp>
 #include <aqueth/plain/wash.hpp>
 
+#include <array>
 #include <cmath>
 #include <limits>
 #include <type_traits>
@@ -19,13 +20,31 @@
 namespace aqueth::inline AQUETH_ABI::plain {
 
 /// Unknown error of the sugar's volume where ethanol is present: 1 % to either side. A judgement of this
-/// library: nothing measured was read above 14 % vol or 66 g/L. The beers allow 1.3 %; the wines alone would
+/// library: nothing measured was read beyond the `analysed_liquids`. The beers allow 1.3 %; the wines alone would
 /// allow 5 %, if what else they hold did not depend on their sugar.
 inline constexpr double sugar_volume_doubt = 0.01;
 
-/// The strongest and the sweetest liquid that analyses checked, a wine and a beer.
-inline constexpr double highest_checked_volume_fraction = 0.14;
-inline constexpr double highest_checked_g_per_litre = 66.0;  ///< g/L
+/// Strength and sugar of a wine or a beer that was analysed.
+struct analysed_liquid {
+    double volume_fraction;  ///< alcoholic strength at 20 °C
+    double g_per_litre;      ///< sugar of a wine or malt extract of a beer, g/L at 20 °C
+};
+
+/// The analysed wines and beers that no other exceeds in both strength and sugar, the strongest first
+/// (`tables/white_wines_2009.csv`, `tables/wahl_henius_beers.csv`). The last four are beers.
+inline constexpr std::array<analysed_liquid, 13> analysed_liquids{{{0.140, 1.2},
+                                                                   {0.137, 4.5},
+                                                                   {0.132, 5.45},
+                                                                   {0.130, 11.1},
+                                                                   {0.115, 14.0},
+                                                                   {0.112, 16.2},
+                                                                   {0.110, 19.8},
+                                                                   {0.088, 20.7},
+                                                                   {0.087, 22.0},
+                                                                   {0.0564, 48.5},
+                                                                   {0.0535, 60.1},
+                                                                   {0.0493, 62.9},
+                                                                   {0.0486, 65.7}}};
 
 /// A spirit with dissolved sugar. The numbers are not checked until a function uses them.
 template <number T>
@@ -59,12 +78,18 @@ struct sweetening_plan {
 
 /// @param volume_fraction alcoholic strength at 20 °C
 /// @param g_per_litre     sugar, g/L at 20 °C
-/// @return whether analyses checked the density of such a liquid: up to 14 % vol and 66 g/L, or any spirit
-///         without sugar
+/// @return whether analyses checked the density of such a liquid: whether one of the `analysed_liquids` is at
+///         least as strong and as sweet, or there is no sugar
 template <number T>
 constexpr bool sweetening_checked(T volume_fraction, T g_per_litre) {
-    return g_per_litre == T(0) || (volume_fraction <= T(highest_checked_volume_fraction) &&
-                                   g_per_litre <= T(highest_checked_g_per_litre));
+    if (g_per_litre == T(0)) return true;
+    for (analysed_liquid const& each : analysed_liquids) {
+        T const rounding = T(1) + T(1e-6);  // of the conversions
+        if (volume_fraction <= T(each.volume_fraction) * rounding &&
+            g_per_litre <= T(each.g_per_litre) * rounding)
+            return true;
+    }
+    return false;
 }
 
 namespace detail {
@@ -194,8 +219,8 @@ checked<cubic_metre<T>> sweet_recipe(T volume_fraction, T g_per_litre, sweetener
 /// @return density, kg/m3; without sugar that of `density_kg_m3`, to the last digit; refuses what is out of
 ///         range
 /// @par Accuracy
-/// Beer and wine analyses agree to 14 % vol and 66 g/L. Nothing measured was read beyond: 1 % in the sugar's
-/// volume at 300 g/L is 1.9 kg/m3, or 1.0 % vol at 40 % vol.
+/// Analyses agree: wines to 14 % vol with at most 22 g/L, beers of about 5 % vol with up to 66 g/L of malt
+/// extract. Nothing measured was read beyond (`sweetening_checked`): 1 % in the sugar's volume at 300 g/L is 1.9 kg/m3, or 1.0 % vol at 40 % vol.
 /// @par Source
 /// @ref source_sugar_solution
 template <number T>

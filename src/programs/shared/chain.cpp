@@ -26,6 +26,7 @@ struct lot_found {
     std::string name;
     library const* data;
     std::size_t depth;
+    double extract_kg;  ///< which the member beside it states: 'residue_extract_kg' of 'residue'
 };
 
 /// An answer as it was read.
@@ -47,17 +48,21 @@ std::string text_in(library const& data, char const* key) {
     return found != data.end() && found->is_string() ? found->get<std::string>() : "";
 }
 
-void collect_lots(library const& data, std::string const& key, std::size_t depth,
+/// Collects the lots, but no lot of a member that supposes something else: 'with_vapour_weaker_by_...'.
+void collect_lots(library const& data, std::string const& key, std::size_t depth, double extract_kg,
                   std::vector<lot_found>& lots) {
-    if (depth > deepest) return;
+    if (depth > deepest || key.starts_with("with_")) return;
     if (data.is_object() && number_in(data, strength_key)) {
         std::string const name = text_in(data, "name");
-        lots.push_back({name.empty() ? key : name, &data, depth});
+        lots.push_back({name.empty() ? key : name, &data, depth, extract_kg});
     }
     if (data.is_array()) {
-        for (library const& each : data) collect_lots(each, key, depth + 1, lots);
+        for (library const& each : data) collect_lots(each, key, depth + 1, extract_kg, lots);
     } else if (data.is_object()) {
-        for (auto const& [name, value] : data.items()) collect_lots(value, name, depth + 1, lots);
+        for (auto const& [name, value] : data.items()) {
+            double const beside = number_in(data, (name + "_extract_kg").c_str()).value_or(0.0);
+            collect_lots(value, name, depth + 1, beside, lots);
+        }
     }
 }
 
@@ -92,6 +97,8 @@ answer_read read_answer(given const& from) {
                            text.begin() + static_cast<std::ptrdiff_t>((std::min)(error.byte, text.size())),
                            '\n');
         refuse(result.from, fmt::format("no JSON: an error in line {}; --json writes an answer", line));
+    } catch (library::exception const&) {
+        refuse(result.from, "a number in it is too large; --json writes an answer");
     }
     if (!result.data.is_object() || text_in(result.data, "task").empty())
         refuse(result.from, "no answer of aqueth, which has a 'task'; --json writes one");
@@ -116,7 +123,8 @@ std::string contents_of(answer_read const& answer) {
 }
 
 /// The lot that is meant: the one with the name, the nearest to the top; without a name the answer's own
-/// result, its product, or its only lot. Null if the answer has no lot at all.
+/// result, the lot that it calls its main product, its product, or its only lot. Null if the answer has no
+/// lot at all.
 lot_found const* lot_meant(given const& from, answer_read const& answer) {
     auto const refuse_choice = [&](std::string const& why) {
         refuse(from, fmt::format("{}; {}", why, contents_of(answer)));
@@ -139,6 +147,8 @@ lot_found const* lot_meant(given const& from, answer_read const& answer) {
     }
     if (answer.lots.empty()) return nullptr;
     if (answer.lots.front().depth == 0) return &answer.lots.front();
+    std::string const main = text_in(answer.data, "main_product");
+    if (lot_found const* const product = main.empty() ? nullptr : named(main)) return product;
     if (lot_found const* const product = named("product")) return product;
     if (answer.lots.size() == 1) return &answer.lots.front();
     refuse_choice("name a lot behind '#'");
@@ -209,18 +219,43 @@ std::optional<std::string> figure_of(answer_read const& answer, lot_found const*
     return std::nullopt;
 }
 
+/// Whether a figure of a lot means something else if sugar or extract is in it.
+bool is_of_plain_spirit(carried what) {
+    return what == carried::weighed || what == carried::strength || what == carried::measured_strength ||
+           what == carried::temperature || what == carried::whole_lot;
+}
+
 /// Refuses a wash or a liqueur where dissolved solids would be forgotten.
-void refuse_solids(given const& from, library const& data, std::vector<fillable> const& options) {
-    auto const solids = [&](char const* key, std::initializer_list<carried> taken_by) {
-        bool const taken = std::any_of(options.begin(), options.end(), [&](fillable const& each) {
-            return std::find(taken_by.begin(), taken_by.end(), each.what) != taken_by.end();
-        });
-        return number_in(data, key).value_or(0.0) > 0.0 && !taken;
+void refuse_solids(given const& from, lot_found const& lot, std::vector<fillable> const& options) {
+    library const& data = *lot.data;
+    auto const takes = [&](carried what) {
+        return std::any_of(options.begin(), options.end(),
+                           [&](fillable const& each) { return each.what == what; });
     };
-    if (solids("real_extract_P", {carried::extract}) || solids("extract_P", {carried::extract}) ||
-        solids("sugar_g_L_20C", {carried::sugar})) {
-        refuse(from, "the lot has extract or sugar, which this task does not take into account");
+    auto const refuse_it = [&](std::string const& what, char const* instead) {
+        std::string const name = lot.name.empty() ? "the lot" : fmt::format("'{}'", printable(lot.name));
+        refuse(from, fmt::format("{} holds {}, which this task does not take into account; {}", name, what,
+                                 instead));
+    };
+    constexpr char const* for_wash =
+        "forecast_run, fill_jars, follow_traces and plan_season take the extract of a wash";
+    constexpr char const* for_liqueur = "judge_liqueur and read_refractometer take sugar";
+    constexpr char const* for_any = "distil it first, or type what the task can take";
+    for (char const* const key : {"real_extract_P", "extract_P"}) {
+        double const degrees = number_in(data, key).value_or(0.0);
+        if (degrees > 0.0 && !takes(carried::extract))
+            refuse_it(fmt::format("{:.4g} °P of extract", degrees), for_wash);
     }
+    double const sugar = number_in(data, "sugar_g_L_20C").value_or(0.0);
+    if (sugar > 0.0 && !takes(carried::sugar))
+        refuse_it(fmt::format("{:.4g} g/L of sugar", sugar), for_liqueur);
+    // These forms of an extract fill no option.
+    if (auto const extract = data.find("extract_g_L_20C"); extract != data.end()) {
+        if (extract->is_null()) refuse_it("an unknown amount of extract", for_any);
+        if (extract->is_number() && extract->get<double>() > 0.0)
+            refuse_it(fmt::format("{:.4g} g/L of extract", extract->get<double>()), for_any);
+    }
+    if (lot.extract_kg > 0.0) refuse_it(fmt::format("{:.4g} kg of extract", lot.extract_kg), for_any);
 }
 
 /// Refuses the reading of an instrument whose glass grows otherwise than a task takes for granted.
@@ -243,16 +278,21 @@ std::vector<taken_figure> figures_from(std::vector<given> const& from, std::vect
         return g->present || std::any_of(taken.begin(), taken.end(),
                                          [&](taken_figure const& each) { return each.target.option == g; });
     };
-    // Filled by another answer, if it is no list of lots, which grows.
-    auto const is_open = [&](fillable const& each) {
+    auto const name_of = [](fillable const& each) { return each.option ? each.option->name : each.name; };
+    // Why an option takes nothing; empty if it does. A list of lots grows, whatever it has.
+    auto const why_closed = [&](fillable const& each) -> std::string {
         bool const given_before = each.option ? has_value(each.option) : !each.list->empty();
         bool const filled_before = std::any_of(taken.begin(), taken.end(), [&](taken_figure const& t) {
             return each.list && t.target.list == each.list;
         });
-        if (each.what != carried::whole_lot && (given_before || filled_before)) return false;
-        return std::none_of(each.instead.begin(), each.instead.end(), has_value) &&
-               (!each.companion || has_value(each.companion)) &&
-               (!each.companions || !each.companions->empty());
+        if (each.what != carried::whole_lot && (given_before || filled_before))
+            return fmt::format("{} has a value already", name_of(each));
+        auto const other = std::find_if(each.instead.begin(), each.instead.end(), has_value);
+        if (other != each.instead.end())
+            return fmt::format("{} takes the place of {}", (*other)->name, name_of(each));
+        bool const alone =
+            (each.companion && !has_value(each.companion)) || (each.companions && each.companions->empty());
+        return alone ? fmt::format("{} is taken only with {}", name_of(each), each.companion_name) : "";
     };
     bool const stdin_twice = std::count_if(from.begin(), from.end(), [](given const& g) {
                                  return g.text == "-" || g.text.starts_with("-#");
@@ -260,31 +300,40 @@ std::vector<taken_figure> figures_from(std::vector<given> const& from, std::vect
     if (stdin_twice) throw bad_input("--from '-' can be given only once");
     for (given const& each : from) {
         answer_read answer = read_answer(each);
-        collect_lots(answer.data, "", 0, answer.lots);
+        collect_lots(answer.data, "", 0, 0.0, answer.lots);
         bool const wants_lot = std::any_of(options.begin(), options.end(), [](fillable const& o) {
             return o.what != carried::of_the_still && o.what != carried::label_volume &&
                    o.what != carried::uncertainty;
         });
         bool const is_still = answer.data.contains("still") && answer.lot.empty();
         lot_found const* const lot = wants_lot && !is_still ? lot_meant(each, answer) : nullptr;
-        bool holds_any = false, fills_any = false, takes_reading = false;
+        bool fills_any = false, takes_reading = false;
+        std::vector<std::string> closed;
         for (fillable const& option : options) {
             auto const value = figure_of(answer, lot, option);
             if (!value) continue;
-            holds_any = true;
-            if (!is_open(option) || (option.what == carried::correction && !takes_reading)) continue;
-            if (option.what == carried::weighed || option.what == carried::whole_lot)
-                refuse_solids(each, *lot->data, options);
+            std::string why = why_closed(option);
+            if (why.empty() && option.what == carried::correction && !takes_reading)
+                why = fmt::format("{} belongs to a reading that is not taken", name_of(option));
+            if (!why.empty()) {
+                closed.push_back(why);
+                continue;
+            }
+            if (is_of_plain_spirit(option.what)) refuse_solids(each, *lot, options);
             if (option.what == carried::reading) refuse_other_glass(each, *lot->data);
             fills_any = true;
             takes_reading |= option.what == carried::reading;
-            taken.push_back({option, option.option ? option.option->name : option.name, *value,
-                             answer.from.text, lot ? lot->name : ""});
+            taken.push_back({option, name_of(option), *value, answer.from.text, lot ? lot->name : ""});
         }
-        if (!holds_any) {
+        if (fills_any) continue;
+        bool const for_spirit = std::any_of(options.begin(), options.end(),
+                                            [](fillable const& o) { return is_of_plain_spirit(o.what); });
+        if (lot && for_spirit) refuse_solids(each, *lot, options);
+        if (closed.empty())
             refuse(each, fmt::format("holds nothing that this task takes; {}", contents_of(answer)));
-        }
-        if (!fills_any) refuse(each, "nothing is taken from it: every option it could fill has a value");
+        refuse(each,
+               fmt::format("nothing is taken from it, and it holds nothing else that this task takes: {}",
+                           fmt::join(closed, ", ")));
     }
     return taken;
 }

@@ -50,12 +50,13 @@ struct fillable {
     fillable beside(given const& other) const {
         fillable copy = *this;
         copy.companion = &other;
+        copy.companion_name = other.name;
         return copy;
     }
-
-    fillable beside(std::vector<given> const& others_) const {
+    fillable beside(std::vector<given> const& others_, char const* name_of_others) const {
         fillable copy = *this;
         copy.companions = &others_;
+        copy.companion_name = name_of_others;
         return copy;
     }
 
@@ -66,6 +67,7 @@ struct fillable {
     std::vector<given const*> instead;
     given const* companion = nullptr;
     std::vector<given> const* companions = nullptr;
+    std::string companion_name;
 };
 
 /// An option that was filled.

@@ -23,7 +23,7 @@ public:
     json(std::nullptr_t) {}
     json(bool truth) : value_(truth) {}
     template <std::floating_point T>
-    json(T number) : value_(static_cast<double>(number)) {}
+    json(T number) : value_(static_cast<double>(number) + 0.0) {}  // a zero has no sign
     template <std::integral T>
     json(T number) : value_(static_cast<long long>(number)) {}
     json(std::string text) : value_(std::move(text)) {}

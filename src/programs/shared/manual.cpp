@@ -160,7 +160,7 @@ void write(std::filesystem::path const& file, std::string const& text) {
 void write_manual(std::string const& folder) {
     std::error_code error;
     std::filesystem::path const into(folder);
-    std::filesystem::create_directories(into, error);
+    std::filesystem::create_directory(into, error);  // but no folders above it, which may be misspelt
     if (error) throw failure(fmt::format("{} cannot be made: {}", printable(folder), error.message()));
     write(into / "aqueth.1", page_of_all());
     for (task const* each : task::all())

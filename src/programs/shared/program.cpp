@@ -154,7 +154,7 @@ instrument session::instrument_options() {
 given const& session::correction_option() {
     return option("--correction", "LIST",
                   "what its certificate adds to readings, in units of the scale: '+0.2', or "
-                  "'+0.2 at 40, -0.1 at 60'");
+                  "'+0.2 at 40, -0.1 at 60' (beyond these points the nearest one counts)");
 }
 
 surroundings session::surroundings_options() {

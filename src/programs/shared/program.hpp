@@ -128,6 +128,8 @@ public:
 
     /// An answer that is rows of cells, printed as they are.
     void answer_rows(std::string rows) { output_ = std::move(rows); }
+    /// @return whether the answer goes to a record as well, once parsed
+    bool wants_record() const { return record_->present; }
 
     /// Leaves options that are not of this task, and their values, to `rest`.
     void leave_rest();

@@ -3,6 +3,7 @@
 
 #include <chrono>
 #include <concepts>
+#include <cstddef>
 #include <string>
 
 namespace program {
@@ -28,7 +29,7 @@ private:
     char const* task_;
     bool terminal_;
     clock::time_point next_ = clock::now() + std::chrono::seconds(1);
-    std::string shown_;
+    std::size_t width_ = 0;  ///< of the line that is shown, in characters
 };
 
 }  // namespace program

@@ -11,10 +11,18 @@ std::string label(given const& g) { return fmt::format("{} '{}'", g.name, printa
 
 refusal named_after(given const& g, refusal const& e) {
     std::string_view const text = trimmed(g.text);
-    bool const fahrenheits = e.unit() == "°C" && !text.empty() && (text.back() == 'F' || text.back() == 'f');
-    auto const shown = [&](double value) { return fahrenheits ? 32.0 + 1.8 * value : value; };
-    return {label(g),         {e.code(), e.argument()}, shown(e.value()), fahrenheits ? "°F" : e.unit(),
-            shown(e.lower()), shown(e.upper()),         e.reason()};
+    // A bound of the smallest number is written so that 0 is outside: it is no bound to show.
+    double const lower = e.value() != 0.0 && e.lower() > 0.0 && e.lower() < 1e-300 ? 0.0 : e.lower();
+    if (e.unit() == "°C" && !text.empty() && (text.back() == 'F' || text.back() == 'f')) {
+        auto const shown = [](double celsius) { return 32.0 + 1.8 * celsius; };
+        return {label(g),     {e.code(), e.argument()}, shown(e.value()), "°F",
+                shown(lower), shown(e.upper()),         e.reason()};
+    }
+    if (e.unit().empty() && !text.empty() && text.back() == '%') {  // a share, written in percent
+        return {label(g),      {e.code(), e.argument()}, 100.0 * e.value(), "%",
+                100.0 * lower, 100.0 * e.upper(),        e.reason()};
+    }
+    return {label(g), {e.code(), e.argument()}, e.value(), e.unit(), lower, e.upper(), e.reason()};
 }
 
 void refuse(given const& g, std::string const& why) { throw bad_input(fmt::format("{}: {}", label(g), why)); }
@@ -69,6 +77,11 @@ units::temperature read_any_temperature(given const& g, std::string_view text) {
 units::temperature read_temperature(given const& g, std::string_view text) {
     return understood(g, [&] {
         auto const t = parse<units::temperature>(text);
+        using correlation::oiml_r22::lowest_celsius;
+        if (t.celsius() < lowest_celsius) {
+            require_range("input", argument::temperature, t.celsius(), "°C", lowest_celsius,
+                          plain::hottest_liquid_celsius(0.0), "OIML R 22 begins at -20 °C");
+        }
         aqueth::detail::accept("input", plain::liquid_temperature_range(t.celsius()));
         return t;
     });

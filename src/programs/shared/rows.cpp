@@ -162,7 +162,7 @@ std::string cell_of(std::string_view contents, char separator) {
 void append_number(std::string& text, double number, char decimal_sign) {
     double const magnitude = std::abs(number);
     if (!(magnitude >= 1e-3 && magnitude < 1e9)) {
-        std::string printed = fmt::format("{:.10g}", number);
+        std::string printed = fmt::format("{:.10g}", number + 0.0);  // a zero has no sign
         std::replace(printed.begin(), printed.end(), '.', decimal_sign);
         text += printed;
         return;

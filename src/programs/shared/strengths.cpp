@@ -122,6 +122,7 @@ certificate::certificate(given const& g) {
         if (!at_one_reading && (!points_.empty() || !rest.empty()))
             refuse(g, "several corrections need the readings they are for: '+0.2 at 40, -0.1 at 60'");
         double reading = 0.0;
+        everywhere_ = !at_one_reading;
         if (at_one_reading) {
             number_and_unit const at = read_number(g, part.substr(part.find(" at ") + 4), w);
             if (!squeezed(at.unit).empty()) refuse_unit(g, at.unit, w);
@@ -144,6 +145,15 @@ double certificate::correction(double reading) const {
     return a.correction + (b.correction - a.correction) * (reading - a.reading) / (b.reading - a.reading);
 }
 
+std::string certificate::beyond(double reading) const {
+    if (points_.empty() || everywhere_) return {};
+    if (reading < points_.front().reading)
+        return fmt::format("its first point is at {:g}", points_.front().reading);
+    if (reading > points_.back().reading)
+        return fmt::format("its last point is at {:g}", points_.back().reading);
+    return {};
+}
+
 double certificate::reading(double corrected) const {
     if (points_.empty()) return corrected;
     auto const value = [](point const& p) { return p.reading + p.correction; };
@@ -160,6 +170,7 @@ namespace {
 given scale_behind(given const& scale, given const& reading) {
     if (scale.present || !reading.present) return scale;
     auto const unit = read_quantity(reading, reading.text, {"a reading", strength_units}).unit;
+    static_cast<void>(read_notation(reading, unit));  // its errors quote the reading as it was written
     return {reading.name, std::string(unit), true};
 }
 }  // namespace
@@ -187,9 +198,12 @@ stem::stem(instrument const& options) : certified_(options.correction) {
         reading_in_ = [meter, scale](units::mass_density rho, units::temperature t) {
             return number_on(scale, meter.reading_in(rho, t));
         };
-        strength_ = [](mass_fraction w) {
-            using basis_type = std::conditional_t<strength_basis<Scale>, Scale, volume_fraction>;
-            return figure{to<basis_type>(w).number(), basis_type::unit};
+        using basis_type = std::conditional_t<strength_basis<Scale>, Scale, volume_fraction>;
+        bool const scaled = strength_basis<Scale> && scale.factor != 1.0;
+        char const* const of_scale = scale.kind == basis::moles ? "mol/mol" : "g/L";
+        strength_ = [factor = scaled ? scale.factor : 1.0,
+                     unit = scaled ? of_scale : basis_type::unit](mass_fraction w) {
+            return figure{to<basis_type>(w).number() / factor, unit};
         };
     });
 }

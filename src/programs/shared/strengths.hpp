@@ -56,7 +56,7 @@ struct instrument {
 };
 
 /// The corrections of a certificate to the readings of an instrument, between its points along straight
-/// lines; beyond the last points the correction stays the same.
+/// lines. Beyond the last points the correction stays the same, and answers say so.
 class certificate {
 public:
     /// No correction.
@@ -67,12 +67,15 @@ public:
     double correction(double reading) const;
     /// The reading that the correction turns into a true one.
     double reading(double corrected) const;
+    /// A reading beyond the points, in words: "its last point is at 60"; else nothing.
+    std::string beyond(double reading) const;
 
 private:
     struct point {
         double reading, correction;
     };
     std::vector<point> points_;
+    bool everywhere_ = false;  ///< one correction without a reading
 };
 
 units::cubic_expansion read_expansion(given const& g);
@@ -114,7 +117,7 @@ public:
         double number;
         char const* unit;
     };
-    /// A strength on the basis of the scale; % vol at 20 °C if the scale shows no strength.
+    /// A strength in the unit of the scale; % vol at 20 °C if the scale shows no strength.
     figure strength(mass_fraction w) const { return strength_(w); }
 
 private:

@@ -89,10 +89,11 @@ double to_reference(wording const& words, wash const& w) {
 void say_sugar_doubt(page& text, wording const& words, sweetened const& liqueur) {
     text.say("{}", additive_volumes);
     if (liqueur.sugar().value() == 0.0) return;
-    text.say("{} If the sugar takes 1 % more or less room,\na strength read from the density is wrong by "
-             "{:.2g} {}.",
-             liqueur.checked_by_analyses() ? "This liquid is within that." : "This liquid is beyond.",
-             (words.us ? 200.0 : 100.0) * liqueur.strength_doubt(), words.strength_unit());
+    text.say(
+        "{} of them was as strong and as sweet as this liquid. If the sugar takes 1 % more or less\nroom, "
+        "a strength read from the density is wrong by {:.2g} {}.",
+        liqueur.checked_by_analyses() ? "At least one" : "None",
+        (words.us ? 200.0 : 100.0) * liqueur.strength_doubt(), words.strength_unit());
 }
 
 }  // namespace program

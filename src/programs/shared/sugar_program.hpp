@@ -48,7 +48,8 @@ double to_reference(wording const& words, wash const& w);
 /// Says what checks the density of a sweetened spirit, and what the doubt of the sugar's volume is worth.
 void say_sugar_doubt(page& text, wording const& words, sweetened const& liqueur);
 
-inline constexpr char const* additive_volumes =
-    "Volumes of sugar and spirit are added. Beer and wine analyses check that to 14 % vol and 66 g/L only.";
+inline constexpr char const* additive_volumes = "Volumes of sugar and spirit are added. Only analyses check "
+                                                "that: wines to 14 % vol, at most 22 g/L, and\n"
+                                                "beers of about 5 % vol, to 66 g/L of malt extract.";
 
 }  // namespace program

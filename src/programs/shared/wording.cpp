@@ -24,6 +24,25 @@ std::string gallons(double value, int digits) {
 }
 }  // namespace
 
+void clear_signs_of_zeros(std::string& text, std::size_t begin) {
+    constexpr std::string_view digits = "0123456789";
+    for (auto at = text.find("-0", begin); at != std::string::npos; at = text.find("-0", at + 1)) {
+        // A sign stands apart: the hyphens of "R 22-0", "2026-01-05", "--0" and of a quoted "'-0 C'" are none.
+        bool const is_sign = at == 0 || text[at - 1] == ' ' || text[at - 1] == '(' || text[at - 1] == '\n';
+        std::size_t end = text.find_first_not_of('0', at + 1);
+        if (end < text.size() && text[end] == '.') end = text.find_first_not_of('0', end + 1);
+        char const behind = end < text.size() ? text[end] : ' ';
+        bool const is_zero = digits.find(behind) == std::string_view::npos && behind != 'e';
+        if (!is_sign || !is_zero) continue;
+        bool const is_in_column = at >= begin + 2 && text[at - 1] == ' ' && text[at - 2] == ' ';
+        if (is_in_column) {
+            text[at] = ' ';
+        } else {
+            text.erase(at, 1);
+        }
+    }
+}
+
 std::vector<std::string_view> lines_of(std::string_view text) {
     std::vector<std::string_view> lines;
     while (!text.empty()) {
@@ -133,7 +152,16 @@ void say_blend(page& text, wording const& in_words, blend const& b) {
     text.row("pure alcohol", "{}", in_words.alcohol(b.product));
     text.row("before mixing", "{} at {}", in_words.volume(b.sum_of_volumes),
              in_words.temperature(b.product.temperature()));
-    text.row("lost in mixing", "{} ({:.2f} %)", in_words.volume(b.contraction), b.contraction_percent());
+    // Parts of one strength leave only rounding, which is neither lost nor gained.
+    bool const rounding = std::abs(b.contraction_percent()) < 1e-9;
+    say_contraction(text, in_words, rounding ? units::volume() : b.contraction,
+                    fmt::format(" ({:.2f} %)", rounding ? 0.0 : std::abs(b.contraction_percent())));
+}
+
+void say_contraction(page& text, wording const& in_words, units::volume lost, std::string_view in_brackets) {
+    bool const gained = lost < units::volume();
+    text.row(gained ? "gained in mixing" : "lost in mixing", "{}{}", in_words.volume(gained ? -lost : lost),
+             in_brackets);
 }
 
 json to_json(blend const& b) {
@@ -143,25 +171,65 @@ json to_json(blend const& b) {
             {"contraction_percent", b.contraction_percent()}};
 }
 
-std::optional<parcel> fresh_mixture(std::span<parcel const> parts) {
+namespace {
+/// Water above this scalds within minutes (common practice, from memory).
+constexpr double scalding_celsius = 50.0;
+
+/// The boiling point at sea level.
+units::temperature boils_at(mass_fraction w) { return bubble_point(w, 101.325 * kilopascal).temperature; }
+}  // namespace
+
+fresh_mixture::fresh_mixture(std::span<parcel const> parts) {
+    auto const hottest = [&](auto const& than) {
+        return std::any_of(parts.begin(), parts.end(), [&](parcel const& each) {
+            return each.mass() > units::mass() && each.temperature() >= than;
+        });
+    };
+    hot = hottest(celsius(scalding_celsius));
     try {
-        return mix(parts).product;
-    } catch (refusal const&) {
-        return std::nullopt;
+        product = mix(parts).product;
+        hot = hot || product->temperature() >= celsius(scalding_celsius);
+    } catch (refusal const& e) {
+        boils = e.code() == argument::temperature_of_the_mixture_without_loss_of_heat &&
+                !(e.value() <= e.upper());
     }
+    if (!hot) return;
+    near_boiling =
+        boils || (product && product->temperature() > boils_at(product->composition()) - 10.0 * kelvins) ||
+        std::any_of(parts.begin(), parts.end(), [&](parcel const& each) {
+            return each.mass() > units::mass() && hottest(boils_at(each.composition()) - 10.0 * kelvins);
+        });
 }
 
-void say_fresh(page& text, json& data, wording const& in_words, std::optional<parcel> const& fresh,
+void say_fresh(page& text, json& data, wording const& in_words, fresh_mixture const& fresh,
                units::temperature later) {
-    if (fresh) {
-        text.row("warms to", "{}, {}, if no heat is lost{}", in_words.rounded(fresh->temperature()),
-                 in_words.volume(fresh->volume()),
-                 fresh->temperature() > later + kelvins ? ": let it cool before you read it" : "");
+    if (fresh.product) {
+        units::temperature const at_once = fresh.product->temperature();
+        text.row("comes to", "{}, {}, {}", in_words.rounded(at_once),
+                 in_words.volume(fresh.product->volume()),
+                 at_once > later + kelvins   ? "if no heat is lost: let it cool before you read it"
+                 : at_once < later - kelvins ? "if it takes up no heat: let it warm before you read it"
+                                             : "if no heat is lost");
+    } else if (fresh.boils) {
+        text.row("comes to", "its boiling point: let the parts cool before you mix them");
     } else {
-        text.row("warms to", "not known: the heat of mixing is known from {} to the boiling point",
+        text.row("comes to", "not known: the heat of mixing is known from {} to the boiling point",
                  in_words.temperature(celsius(0)));
     }
-    data["fresh_mixture"] = fresh ? to_json(*fresh) : json();
+    data["fresh_mixture"] = fresh.product ? to_json(*fresh.product) : json();
+}
+
+std::string mixing_cautions(fresh_mixture const& fresh) {
+    std::string lines =
+        "A fresh mixture is often warm, and full of bubbles. Let it settle and clear before you read it.\n";
+    if (fresh.near_boiling)
+        lines +=
+            "Caution: this mixture can boil up, throw out scalding spirit and fill the room with vapour.\n"
+            "Let the parts cool before you mix them.\n";
+    else if (fresh.hot)
+        lines += "Caution: hot liquid scalds, and hot spirit gives off much vapour. Let the parts cool "
+                 "before you mix them.\n";
+    return lines + vapour_caution;
 }
 
 }  // namespace program

@@ -90,12 +90,18 @@ units::mass balance_indication_of(parcel const& p);
 
 json to_json(parcel const& p);
 
+/// Takes the sign from every number that was rounded to zero: "-0.00" becomes "0.00".
+/// @param begin where to begin
+void clear_signs_of_zeros(std::string& text, std::size_t begin = 0);
+
 /// The text of an answer: first what to do, then rows of details.
 class page {
 public:
     template <class... T>
     void say(fmt::format_string<T...> format, T&&... arguments) {
+        std::size_t const begin = text_.size();
         fmt::format_to(std::back_inserter(text_), format, std::forward<T>(arguments)...);
+        clear_signs_of_zeros(text_, begin);
         text_ += '\n';
     }
     template <class... T>
@@ -117,16 +123,28 @@ std::vector<std::string_view> lines_of(std::string_view text);
 void say_blend(page& text, wording const& in_words, blend const& b);
 json to_json(blend const& b);
 
-/// The mixture before it loses any heat, if it can be computed.
-std::optional<parcel> fresh_mixture(std::span<parcel const> parts);
-void say_fresh(page& text, json& data, wording const& in_words, std::optional<parcel> const& fresh,
+/// A row with the volume lost in mixing, or gained: a weak spirit and water take more room together.
+/// @param in_brackets what follows the volume, "(1.87 %)"
+void say_contraction(page& text, wording const& in_words, units::volume lost, std::string_view in_brackets);
+
+/// The mixture before it gives heat to its surroundings or takes it from them.
+struct fresh_mixture {
+    explicit fresh_mixture(std::span<parcel const> parts);
+
+    std::optional<parcel> product = {};  ///< nothing if it cannot be computed
+    bool boils = false;                  ///< the parts are too hot for a liquid mixture
+    bool near_boiling = false;           ///< or it comes within 10 K of that, or boils where the parts meet
+    bool hot = false;                    ///< a part or the mixture scalds
+};
+void say_fresh(page& text, json& data, wording const& in_words, fresh_mixture const& fresh,
                units::temperature later);
 
 // --- cautions: one line that fits the answer; --cautions prints them all -----------------------------------
 
 inline constexpr char const* vapour_caution =
     "Caution: spirit and its vapour catch fire. Keep flames and sparks away; let in fresh air.";
-inline constexpr char const* fresh_mixture_caution =
-    "Caution: a fresh mixture is warm and full of bubbles. Let it cool and clear before you read it.";
+
+/// What to take care of before a mixture is read, and while it is made.
+std::string mixing_cautions(fresh_mixture const& fresh);
 
 }  // namespace program

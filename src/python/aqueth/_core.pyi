@@ -564,11 +564,11 @@ def sugar_needed(litres: ArrayLike, volume_fraction: ArrayLike, kind: Sugar, yie
 
 @overload  # type: ignore[misc]
 def sweet_density_kg_m3(ethanol_mass_fraction: float, sugar_mass_fraction: float, kind: Sweetener, celsius: float) -> float:
-    """Density of ethanol, water and sugar by added volumes; checked to 14 % vol and 66 g/L only."""
+    """Density of ethanol, water and sugar by added volumes; checked by analyses of wines (to 14 % vol, 22 g/L) and beers (5 % vol, 66 g/L) only."""
 
 @overload
 def sweet_density_kg_m3(ethanol_mass_fraction: ArrayLike, sugar_mass_fraction: ArrayLike, kind: Sweetener, celsius: ArrayLike, *, out: _Out = ..., where: ArrayLike = ..., dtype: Any = ..., casting: str = ..., order: str = ...) -> _Array:
-    """Density of ethanol, water and sugar by added volumes; checked to 14 % vol and 66 g/L only."""
+    """Density of ethanol, water and sugar by added volumes; checked by analyses of wines (to 14 % vol, 22 g/L) and beers (5 % vol, 66 g/L) only."""
 
 class SweetCompositionFromStrengthResult(NamedTuple, Generic[_Number]):
     ethanol_mass_fraction: _Number
