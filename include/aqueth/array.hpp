@@ -90,9 +90,10 @@ inline void require_same_size(argument what, std::size_t size, std::size_t expec
                   static_cast<double>(expected), "as many as the first input has");
 }
 
-// An array read from another place than the one just written would read results as arguments.
+// An array read from another place than the one just written would read results as arguments. `out` is not
+// const, or g++ would warn that numbers not yet written are read.
 template <class Out, class In>
-void refuse_partial_overlap(Out const& out, In const& in) {
+void refuse_partial_overlap(Out& out, In const& in) {
     auto const begins = reinterpret_cast<std::uintptr_t>(out.data());
     auto const begins_in = reinterpret_cast<std::uintptr_t>(in.data());
     auto const ends = begins + static_cast<std::size_t>(out.size()) * sizeof(element_of<Out const>);
@@ -108,7 +109,7 @@ void refuse_partial_overlap(Out const& out, In const& in) {
 /// Refuses arrays that do not belong together.
 /// @return number of their elements
 template <class Out, class First, class... Rest>
-std::size_t require_arrays(Out const& out, flags valid, First const& first, Rest const&... rest) {
+std::size_t require_arrays(Out& out, flags valid, First const& first, Rest const&... rest) {
     auto const size = static_cast<std::size_t>(first.size());
     (require_same_size(argument::length_of_an_input, static_cast<std::size_t>(rest.size()), size), ...);
     require_same_size(argument::length_of_the_results, static_cast<std::size_t>(out.size()), size);

@@ -34,7 +34,7 @@ extern "C" {
 typedef enum aqueth_status {
     AQUETH_OK = 0,        /* answered */
     AQUETH_REFUSED = 1,   /* an argument is out of range, or what is asked for is impossible */
-    AQUETH_BAD_CALL = 2,  /* a pointer is NULL, a size is unknown, or an enumeration has no such value */
+    AQUETH_BAD_CALL = 2,  /* a pointer is NULL, a size is unknown, an enumeration has no such value, or columns overlap */
     AQUETH_NO_MEMORY = 3, /* memory ran out */
     AQUETH_INTERNAL = 4   /* a fault of the library */
 } aqueth_status;

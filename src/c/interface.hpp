@@ -9,8 +9,10 @@
 #include <algorithm>
 #include <array>
 #include <cstddef>
+#include <cstdint>
 #include <limits>
 #include <new>
+#include <numeric>
 #include <span>
 #include <string_view>
 #include <tuple>
@@ -123,6 +125,23 @@ struct output {
     double& operator[](std::size_t k) const { return data[static_cast<std::ptrdiff_t>(k) * stride]; }
 };
 
+/// Whether results could replace elements of an argument that are read later: the same memory, but another place or
+/// stride. Columns of one table do not: none of their elements has the place of another's.
+inline bool overlap_partly(input const& in, output const& out, std::size_t count) {
+    if (count < 2 || (in.data == out.data && in.stride == out.stride)) return false;
+    auto const ends = [count](auto const& column) {
+        auto const size = static_cast<std::intptr_t>(sizeof(double));
+        auto const first = reinterpret_cast<std::intptr_t>(column.data);
+        auto const last = first + static_cast<std::intptr_t>(count - 1) * column.stride * size;
+        return std::pair{std::min(first, last), std::max(first, last) + size};
+    };
+    auto const read = ends(in), written = ends(out);
+    if (read.second <= written.first || written.second <= read.first) return false;
+    auto const apart = reinterpret_cast<std::intptr_t>(in.data) - reinterpret_cast<std::intptr_t>(out.data);
+    auto const step = std::gcd(in.stride, out.stride) * static_cast<std::intptr_t>(sizeof(double));
+    return step == 0 || apart % step == 0;
+}
+
 /// Many questions, one after the other.
 template <class Ask, class Numbers, std::size_t N, class... Inputs>
 aqueth_status many(std::size_t count, unsigned char* refused, Ask ask, Numbers numbers_of,
@@ -130,7 +149,7 @@ aqueth_status many(std::size_t count, unsigned char* refused, Ask ask, Numbers n
     if (count == 0) return AQUETH_OK;
     if ((!inputs.data || ...)) return AQUETH_BAD_CALL;
     for (output const& result : results)
-        if (result.data == nullptr) return AQUETH_BAD_CALL;
+        if (result.data == nullptr || (overlap_partly(inputs, result, count) || ...)) return AQUETH_BAD_CALL;
     for (std::size_t k = 0; k < count; ++k) {
         auto const answer = ask(inputs[k]...);
         auto const numbers = numbers_of(answer.value);
@@ -147,6 +166,7 @@ aqueth_status many_by_array(std::size_t count, unsigned char* refused, Ask ask, 
                             Inputs const&... inputs) noexcept {
     if (count == 0) return AQUETH_OK;
     if (result.data == nullptr || (!inputs.data || ...)) return AQUETH_BAD_CALL;
+    if ((overlap_partly(inputs, result, count) || ...)) return AQUETH_BAD_CALL;
     constexpr std::size_t block = 512;
     double gathered[sizeof...(Inputs)][block];
     double answers[block];

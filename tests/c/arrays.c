@@ -113,6 +113,18 @@ static int check(const struct function* f) {
     compare(f, found, result_strides, refused, "in place");
     results[0] = answers[0];
 
+    /* the first result at another place in the first number: it would be read as an argument */
+    given[k][0] = given[k][1] = 0.25;
+    results[0] = given[k] + 1;
+    if (f->call_array(count, arguments, strides, results, result_strides, refused) != AQUETH_BAD_CALL)
+        fail(f->name, "a result overlaps an argument", 0);
+    if (given[k][1] != 0.25) fail(f->name, "a bad call has written over an argument", 0);
+    strides[k] = result_strides[0] = 2; /* columns of one table */
+    if (f->call_array(count / 2, arguments, strides, results, result_strides, refused) != AQUETH_OK)
+        fail(f->name, "a result between the elements of an argument is not accepted", 0);
+    strides[k] = result_strides[0] = 1;
+    results[0] = answers[0];
+
     /* calls that cannot be answered, and one with nothing to do */
     answers[0][0] = 17.0;
     if (f->call_array(0, arguments, strides, results, result_strides, refused) != AQUETH_OK)
