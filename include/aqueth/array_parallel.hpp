@@ -33,8 +33,8 @@
 ///
 /// The threads are those of the standard library. That of GCC 12 takes them from TBB: install its headers and
 /// link it (`find_package(TBB)`, `TBB::tbb`). Without TBB's headers every policy runs on the calling thread.
-/// Other standard libraries have threads of their own. One without policies, like libc++ 14, is refused by the
-/// compiler. No other header of aqueth includes this one.
+/// Other standard libraries have threads of their own. One without policies, like libc++ 14, is refused by
+/// the compiler. No other header of aqueth includes this one.
 namespace aqueth::inline AQUETH_ABI::arrays {
 
 /// An execution policy of the standard library, like `std::execution::par`.

@@ -34,7 +34,8 @@ inline constexpr auto watt_per_metre_kelvin = units::thermal_conductivity::from_
 /// @throws refusal if the strength or the temperature is outside its range
 /// @par Accuracy
 /// The table of 1918 within 2.5 %, on average 0.4 %. Measurements of 2007 are lower: mixtures by 3.2 % on
-/// average, pure liquids by 1 %. Relative standard uncertainty 2 % (`model::viscosity::relative_standard_uncertainty`).
+/// average, pure liquids by 1 %. Relative standard uncertainty 2 %
+/// (`model::viscosity::relative_standard_uncertainty`).
 /// @par Source
 /// @ref source_bingham_jackson
 template <strength_basis Strength>

@@ -125,8 +125,8 @@ struct output {
     double& operator[](std::size_t k) const { return data[static_cast<std::ptrdiff_t>(k) * stride]; }
 };
 
-/// Whether results could replace elements of an argument that are read later: the same memory, but another place or
-/// stride. Columns of one table do not: none of their elements has the place of another's.
+/// Whether results could replace elements of an argument that are read later: the same memory, but another
+/// place or stride. Columns of one table do not: none of their elements has the place of another's.
 inline bool overlap_partly(input const& in, output const& out, std::size_t count) {
     if (count < 2 || (in.data == out.data && in.stride == out.stride)) return false;
     auto const ends = [count](auto const& column) {

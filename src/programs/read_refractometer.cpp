@@ -168,8 +168,8 @@ void find_it(session& s, options const& o, refractive_index n) {
         input_quantity::rectangular("refractometer", "1", n.value(), index_error(o.reading_error, n)),
         input_quantity::normal("refractive indices of the model", "1", 0.0, 0.00008),
     };
-    // The share is linear in the index. Its errors are followed from the index of pure spirit, because the reading
-    // may lie at the end of the range.
+    // The share is linear in the index. Its errors are followed from the index of pure spirit, because the
+    // reading may lie at the end of the range.
     auto const linear = [](double kg_m3, double index) {
         units::mass_density const of = kg_m3 * kilogram_per_cubic_metre;
         refractive_index const pure = refractive_index_of(mass_fraction_from_density(of, celsius(20.0)));

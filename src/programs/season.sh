@@ -1,7 +1,6 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: BSL-1.0
-# A season of the Quillbeck teaching stillhouse, an invented place with a 4-plate column and a pot
-# named 25 L after the charge it takes: its vessel holds 40 L, so that a third stays empty:
+# A season of the Quillbeck teaching stillhouse, an invented place (a pot for charges to 25 L in a vessel of 40 L):
 #   season.sh <folder of the programs> <new folder for answers, pictures and record>
 # No figure is typed twice. Stills, stem, altitude and prices are those of settings_example.toml; each answer is kept in
 # JSON, and the next task takes what it needs from it. Local law and licensed practice decide what may be distilled.

@@ -49,7 +49,12 @@ template <class Model>
 result judge(char const* name, char const* unit, char const* reference, Model const& f,
              std::vector<input_quantity> const& inputs, double confidence, int draws) {
     auto const drawn = monte_carlo(f, inputs, static_cast<std::size_t>(draws));
-    result r{name, unit, reference, propagate(f, inputs), 0.0, drawn.standard_uncertainty(),
+    result r{name,
+             unit,
+             reference,
+             propagate(f, inputs),
+             0.0,
+             drawn.standard_uncertainty(),
              drawn.interval(confidence)};
     r.half_width = r.budget.expanded_uncertainty(confidence);
     return r;
@@ -66,8 +71,8 @@ shown as_shown(wording const& words, result const& r) {
     double const estimate = r.budget.estimate;
     if (words.us && std::string_view(r.name) == pure_alcohol) {
         mass_fraction const pure(1.0);
-        double const proof_gallons = 2.0 * in(litre, us_gallon) *
-                                     in(density(pure, celsius(20.0)), density(pure, fahrenheit(60.0)));
+        double const proof_gallons =
+            2.0 * in(litre, us_gallon) * in(density(pure, celsius(20.0)), density(pure, fahrenheit(60.0)));
         return {"proof gal", estimate * proof_gallons, proof_gallons};
     }
     shown_unit const unit = unit_to_show(words, r.unit);

@@ -75,7 +75,7 @@ answers(many.results_of_lists "printf 'charge [L],strength [%%vol]\\n25,11\\n' |
     tee long_list | grep -o 'heat_MJ[.]boiling\\|points[.][0-9]*\\|fractions[.]1[.]volume_L' | sort -u; wc -c <long_list | awk '{ print $1 < 4000 ? \"short\" : $1 }'; rm long_list" "^fractions[.]1[.]volume_L\nheat_MJ[.]boiling\npoints[.]1\nshort\n$")
 
 # The rows that are read are never changed.
-set(own "printf 'reading [%%vol],temperature [C]\\n81.5,28\\n' >own.csv; ln -sf own.csv own_too.csv; end() { rm own.csv own_too.csv; exit $1; }")
+set(own "folder=own.$$; mkdir $folder; cd $folder; printf 'reading [%%vol],temperature [C]\\n81.5,28\\n' >own.csv; ln -s own.csv own_too.csv; end() { cd ..; rm -r $folder; exit $1; }")
 refuses(many.own_input "${own}; aqueth many correct_reading --rows own.csv --out own.csv --replace; end $?" "--out 'own.csv': is the file of --rows, which is never changed; name another one\n$")
 refuses(many.own_input_by_a_link "${own}; aqueth many correct_reading --rows own_too.csv --out own.csv --replace; end $?" "is the file of --rows, which is never changed")
 refuses(many.own_input_from_the_shell "${own}; ${many} --out own.csv --replace <own.csv; end $?" "is the file of --rows, which is never changed")

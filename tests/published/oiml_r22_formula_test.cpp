@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 //
-// OIML R 22, 1973 (edition 1975), general formula, as printed: the library keeps it in other variables, so the printed sum
-// is worked out here term by term from the printed coefficients.
+// OIML R 22, 1973 (edition 1975), general formula, as printed: the library keeps it in other variables, so
+// the printed sum is worked out here term by term from the printed coefficients.
 #include "published/deviations.hpp"
 #include "published/table.hpp"
 

@@ -2,7 +2,8 @@
 //
 // Additive apparent volumes against what was measured: solutions of glucose and fructose (CRC Handbook, 102nd
 // edition), beers (Wahl and Henius, 1901), white wines (Cortez and others, 2009), the US rule of obscuration.
-// Nothing measured beyond these wines (to 14 % vol, at most 22 g/L) and beers (about 5 % vol, to 66 g/L) was read.
+// Nothing measured beyond these wines (to 14 % vol, at most 22 g/L) and beers (about 5 % vol, to 66 g/L) was
+// read.
 #include "published/deviations.hpp"
 #include "published/table.hpp"
 

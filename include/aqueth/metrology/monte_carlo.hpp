@@ -250,8 +250,8 @@ inline constexpr double most_trials = 1e8;      ///< of a Monte Carlo evaluation
 
 /// Propagation of distributions by a fixed number of trials.
 ///
-/// The same seed gives the same trials on one machine with one build. Elsewhere the uniform random numbers are
-/// the same to the bit, and what is computed from them may differ in the last digits.
+/// The same seed gives the same trials on one machine with one build. Elsewhere the uniform random numbers
+/// are the same to the bit, and what is computed from them may differ in the last digits.
 /// @param model        callable: std::span<double const> -> double; or `in_blocks` of one over draws, which
 ///                     takes a fraction of the time
 /// @param inputs       at least one

@@ -107,7 +107,8 @@ public:
     }
 
     /// @param u probability, from 2^-53 to 1 - 2^-53
-    /// @return the number that a standard normal quantity is not above with this probability, within 1e-8; NaN
+    /// @return the number that a standard normal quantity is not above with this probability, within 1e-8;
+    ///             NaN
     ///         outside these
     double operator()(double u) const {
         double const p = (std::min)(u, 1.0 - u);

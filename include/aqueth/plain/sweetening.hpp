@@ -20,8 +20,8 @@
 namespace aqueth::inline AQUETH_ABI::plain {
 
 /// Unknown error of the sugar's volume where ethanol is present: 1 % to either side. A judgement of this
-/// library: nothing measured was read beyond the `analysed_liquids`. The beers allow 1.3 %; the wines alone would
-/// allow 5 %, if what else they hold did not depend on their sugar.
+/// library: nothing measured was read beyond the `analysed_liquids`. The beers allow 1.3 %; the wines alone
+/// would allow 5 %, if what else they hold did not depend on their sugar.
 inline constexpr double sugar_volume_doubt = 0.01;
 
 /// Strength and sugar of a wine or a beer that was analysed.
@@ -220,7 +220,8 @@ checked<cubic_metre<T>> sweet_recipe(T volume_fraction, T g_per_litre, sweetener
 ///         range
 /// @par Accuracy
 /// Analyses agree: wines to 14 % vol with at most 22 g/L, beers of about 5 % vol with up to 66 g/L of malt
-/// extract. Nothing measured was read beyond (`sweetening_checked`): 1 % in the sugar's volume at 300 g/L is 1.9 kg/m3, or 1.0 % vol at 40 % vol.
+/// extract. Nothing measured was read beyond (`sweetening_checked`): 1 % in the sugar's volume at 300 g/L is
+/// 1.9 kg/m3, or 1.0 % vol at 40 % vol.
 /// @par Source
 /// @ref source_sugar_solution
 template <number T>

@@ -45,7 +45,8 @@ progress_line::~progress_line() {
 
 void progress_line::put(std::string const& done) {
     next_ = clock::now() + std::chrono::milliseconds(200);
-    // A wider line would leave its rows behind; the last column is left free, because some terminals wrap there.
+    // A wider line would leave its rows behind; the last column is left free, because some terminals wrap
+    // there.
     winsize terminal{};
     bool const is_known = ioctl(STDERR_FILENO, TIOCGWINSZ, &terminal) == 0 && terminal.ws_col > 0;
     std::size_t const widest = is_known ? terminal.ws_col - 1u : 79u;

@@ -50,9 +50,9 @@ struct doubt {
     std::string sentence;        ///< empty if the interval can be taken as it is
 };
 
-/// Compares the interval of a budget with what is possible and with random draws. The draws count as different
-/// if an end differs by more than a tenth of the expanded uncertainty and by more than half a unit of the first
-/// digit of the standard uncertainty (JCGM 101:2008, 8).
+/// Compares the interval of a budget with what is possible and with random draws. The draws count as
+/// different if an end differs by more than a tenth of the expanded uncertainty and by more than half a unit
+/// of the first digit of the standard uncertainty (JCGM 101:2008, 8).
 /// @param unit     of the budget: "% vol", which is from 0 to 100, or that of an amount, which is from 0
 /// @param half     expanded uncertainty
 /// @param drawn    interval of the draws, if any were made

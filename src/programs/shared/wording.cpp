@@ -27,7 +27,8 @@ std::string gallons(double value, int digits) {
 void clear_signs_of_zeros(std::string& text, std::size_t begin) {
     constexpr std::string_view digits = "0123456789";
     for (auto at = text.find("-0", begin); at != std::string::npos; at = text.find("-0", at + 1)) {
-        // A sign stands apart: the hyphens of "R 22-0", "2026-01-05", "--0" and of a quoted "'-0 C'" are none.
+        // A sign stands apart: the hyphens of "R 22-0", "2026-01-05", "--0" and of a quoted "'-0 C'" are
+        // none.
         bool const is_sign = at == 0 || text[at - 1] == ' ' || text[at - 1] == '(' || text[at - 1] == '\n';
         std::size_t end = text.find_first_not_of('0', at + 1);
         if (end < text.size() && text[end] == '.') end = text.find_first_not_of('0', end + 1);

@@ -144,7 +144,7 @@ void say_fresh(page& text, json& data, wording const& in_words, fresh_mixture co
 inline constexpr char const* vapour_caution =
     "Caution: spirit and its vapour catch fire. Keep flames and sparks away; let in fresh air.";
 
-/// What to take care of before a mixture is read, and while it is made.
+/// Cautions before a mixture is read, and while it is made.
 std::string mixing_cautions(fresh_mixture const& fresh);
 
 }  // namespace program
