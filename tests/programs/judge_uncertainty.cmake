@@ -19,18 +19,12 @@ answers(judge_uncertainty.nothing_from_memory
 answers(judge_uncertainty.class_from_memory "aqueth judge_uncertainty ${spirit} --alcoholometer alcoholometer-II"
     "^The spirit has [^\n]*\n[0-9]+ % of the variance comes from limits of error quoted from memory")
 # On a terminal, which script(1) is for the program, long work shows how far it is; else nothing but the answer comes.
-# More than a second of draws.
-set(draws 3000000)
-if(CMAKE_BUILD_TYPE STREQUAL "Release")
-  set(draws 10000000)
-endif()
-answers(judge_uncertainty.progress
-    "script -qec \"aqueth judge_uncertainty ${spirit} --amount '1.85 L' --target '43 %vol' --draws ${draws}\" /dev/null"
-    "judge_uncertainty: [0-9]+ % of the draws for the (strength of the|water).*${draws} draws")
+set(progress "${CMAKE_CURRENT_SOURCE_DIR}/first_progress.sh")
+set(long_work "aqueth judge_uncertainty ${spirit} --amount '1.85 L' --target '43 %vol' --draws 10000000")
+answers(judge_uncertainty.progress "bash '${progress}' draws \"${long_work}\""
+    "^aqueth judge_uncertainty: [0-9]+ % of the draws for the (strength of the|water)")
 # A line that is wider than the terminal would stay there.
-answers(judge_uncertainty.progress_on_a_narrow_terminal
-    "script -qec \"stty cols 20; aqueth judge_uncertainty ${spirit} --amount '1.85 L' --target '43 %vol' --draws ${draws} >/dev/null\" /dev/null | tr '\\r' '\\n' | awk '{ if (length($0) > m) m = length($0) } END { print m }'"
-    "^19\n$")
+answers(judge_uncertainty.progress_on_a_narrow_terminal "bash '${progress}' judge_unc \"stty cols 20; ${long_work}\"" "^aqueth judge_uncert\n$")
 answers(judge_uncertainty.by_mass "aqueth judge_uncertainty ${spirit} --amount '2 kg' --target '43 %vol' --balance '2 g'"
     "error of the balance, class III, spirit +0[.]0023 kg .*error of the balance, class III, water +0[.]0023 kg")
 answers(judge_uncertainty.no_measure_in_a_weighing

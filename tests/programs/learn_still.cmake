@@ -52,8 +52,9 @@ answers(learn_still.assumed "aqueth learn_still ${one_run} --reflux 3"
 answers(learn_still.assumed_json "aqueth learn_still ${one_run} --reflux 3 --heat-loss '5 %' --altitude '300 m' --json"
     "\"assumed\": {\n    \"--uncertainty\": \"0[.]5\"\n  }")
 # Long work shows on a terminal how far it is.
+set(progress "${CMAKE_CURRENT_SOURCE_DIR}/first_progress.sh")
 answers(learn_still.progress
-    "SHELL=/bin/bash script -qc 'runs=(); for i in {1000..4999}; do runs+=(--run \"25 L,11 %vol,none,1.$i L,88.5 %vol\"); done; aqueth learn_still --reflux 3 \"\${runs[@]}\"' /dev/null | tr '\\r' '\\n' | grep -m 1 tried"
+    "bash '${progress}' tried 'runs=(); for i in {1000..8999}; do runs+=(--run \"25 L,11 %vol,none,1.$i L,88.5 %vol\"); done; aqueth learn_still --reflux 3 \"\${runs[@]}\"'"
     "^aqueth learn_still: [0-9]+ of 16 reflux ratios tried")
 
 # The logs of the stillhouse: invented with plates of efficiency 0.5, reflux 3.2, neck 6 %, 3.5 W/K.
@@ -107,7 +108,7 @@ refuses(learn_still.stages_and_plates "aqueth learn_still ${monday} --stages 3 -
 refuses(learn_still.no_reflux "aqueth learn_still ${monday}" "a column has no effect without reflux: give --reflux, or name reflux in --learn")
 refuses(learn_still.certain_temperatures "aqueth learn_still ${monday} --reflux 3 --temperature-uncertainty '0 K'" "difference 0 K is outside 0[.]01 to 10")
 answers(learn_still.log_progress
-    "line=\"aqueth learn_still ${monday} ${friday} --plates 4 --learn 'plate-efficiency, reflux, heat-loss, pot-loss'\"; for i in {1..30}; do line+=\" ${friday}\"; done; script -qc \"$line\" /dev/null | tr '\\r' '\\n' | grep -m 1 forecast"
+    "line=\"aqueth learn_still ${monday} ${friday} --plates 4 --learn 'plate-efficiency, reflux, heat-loss, pot-loss'\"; for i in {1..100}; do line+=\" ${friday}\"; done; bash '${progress}' forecast \"$line\""
     "^aqueth learn_still: (weaker vapour, )?[0-9]+ runs forecast(, chi-squared [0-9]+[0-9.e+]*)?[ \n]*$")
 answers(learn_still.with_holdup
     "aqueth learn_still ${monday} --plates 4 --learn 'plate-efficiency, plate-holds' --reflux 3.2 --heat-loss '6 %' --pot-loss '3.5 W/K' --head-holds '10 mL'"
