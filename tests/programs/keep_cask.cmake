@@ -33,6 +33,7 @@ refuses(keep_cask.centuries "aqueth keep_cask --amount '50 L' --strength '62 %vo
 
 # Water has no alcohol to lose, and nothing whose strength could turn.
 answers(keep_cask.water "aqueth keep_cask --amount '50 L' --strength '0 %vol' --period '1 year, ethanol 4 %, water 2 %' | grep -c -E 'nan|alcohol lost|strength' || true" "^0\n$")
+answers(keep_cask.water_has_single_gaps "cask=$(aqueth keep_cask --amount '50 L' --strength '0 %vol' --period '1 year, ethanol 4 %, water 2 %'); diff <(echo \"$cask\") <(echo \"$cask\" | cat -s) && echo single" "^single\n$")
 answers(keep_cask.water_json "aqueth keep_cask --amount '50 L' --strength '0 %vol' --period '1 year, ethanol 4 %, water 2 %' --json" "\"share_of_alcohol_lost\": null")
 answers(keep_cask.water_gauged "aqueth keep_cask --amount '50 L' --strength '0 %vol' --later-amount '40 L' --later-strength '0 %vol' --after '1 year'"
     "^Each year took 20[.]00 % of the water. there was no ethanol[.]\n\n +at first[^\n]*\n +later[^\n]*, after 1 year\n\n")

@@ -109,7 +109,10 @@ public:
         fmt::format_to(std::back_inserter(text_), "  {:<17} ", label);
         say(format, std::forward<T>(arguments)...);
     }
-    void gap() { text_ += '\n'; }
+    /// One blank line, even where the block before already ends with one.
+    void gap() {
+        if (!text_.ends_with("\n\n")) text_ += '\n';
+    }
     std::string const& text() const { return text_; }
 
 private:
